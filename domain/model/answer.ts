@@ -1,0 +1,55 @@
+import type { Ask } from './ask.ts';
+
+/**
+ * Answers, one shape an ask kind: facts without words, so that every door says the same. Unknown things come back empty, never invented.
+ * Dates are YYYY-MM-DD, moments ISO with offset, money in the shop's currency.
+ */
+export type CauseKind = 'not bought' | 'on order' | 'late' | 'out' | 'temporary' | 'rule' | 'wait' | 'recheck' | 'help' | 'weather' | 'not done';
+
+export interface Cause {
+  cause: CauseKind;
+  /** The thing that stands in the way: a part, an item, a job. */
+  what: string;
+  /** What the person can do about it, base verb first; absent where only waiting helps. */
+  act?: string;
+  /** The earliest day it can clear, where one is known. */
+  clears?: string;
+  causes: Cause[];
+}
+
+export interface BlockedAnswer { kind: 'blocked'; part: string; /** null: a part never heard of. */ clear: boolean | null; causes: Cause[] }
+export interface BuyItem { item: string; qty?: number; spec?: string; status: 'needed' | 'ordered' | 'late'; for?: string; expected?: string; price?: number; source?: string; machine?: string }
+export interface BuyAnswer { kind: 'buy'; status?: 'needed' | 'ordered' | 'late'; part?: string; items: BuyItem[] }
+export interface NextJob { do: string; part?: string; why: string[]; machine?: string }
+export interface NextAnswer { kind: 'next'; jobs: NextJob[]; minutes?: number; place?: 'indoors' | 'outdoors' }
+export interface WhereAnswer { kind: 'where'; part: string; where: string | null; since?: string; /** Out for work, and due back. */ out?: { where?: string; until?: string } }
+export interface WasReading { what: string; value: number; unit?: string; asWas?: boolean; at?: string; part?: string }
+export interface WasHowAnswer { kind: 'wasHow'; part: string; what?: string; readings: WasReading[]; notes: string[] }
+export interface ProvisionalItem { part: string; state: 'tried' | 'temporary'; since: string; with?: string; machine?: string }
+export interface ProvisionalAnswer { kind: 'provisional'; part?: string; items: ProvisionalItem[] }
+export interface DueItem { part?: string; do: string; /** "now", a day, or "after 20 hours running" with what is left. */ when: string; overdue?: boolean; machine?: string }
+export interface DueAnswer { kind: 'due'; items: DueItem[] }
+export interface HistoryItem { at: string; text: string; note?: number }
+export interface HistoryAnswer { kind: 'history'; part?: string; from?: string; to?: string; items: HistoryItem[] }
+export interface SpentItem { item: string; price: number; source?: string; at: string }
+export interface SpentAnswer { kind: 'spent'; part?: string; total: number; items: SpentItem[]; /** Ordered, not yet paid for by arrival. */ onOrder?: number; unpriced?: string[] }
+export interface TimeSpentAnswer { kind: 'timeSpent'; part?: string; from?: string; to?: string; hours: number }
+export interface LandedQuote { source?: string; landed: number; price: number; shipping?: number; qty?: number; at?: string }
+export interface CheapestAnswer { kind: 'cheapest'; item: string; best: LandedQuote | null; others: LandedQuote[] }
+export interface ForecastWindow { from: string; to: string; fit: boolean; why: string[] }
+export interface ForecastAnswer { kind: 'forecast'; for?: string; windows: ForecastWindow[]; /** Where the words come from: said by the person, or fetched, and when. */ basis: string; age?: string }
+export interface FinishAnswer { kind: 'finish'; part?: string; p50: string | null; p80: string | null; driver: string | null; chance: number | null; why?: string }
+export interface PictureAnswer { kind: 'picture'; part: string; files: string[] }
+/** Sums are answered by domain/sums; this is the part of their shape that the doors rely on. */
+export interface SumResult { name: string; value: number | string | number[]; unit?: string }
+export type SumAnswer =
+  | { kind: 'sum'; of: string; results: SumResult[]; basis: string; assumed: string[]; caution?: string; source: string }
+  | { kind: 'sum'; of: string; refused: string }
+  | { kind: 'sum'; of: string; needs: string[]; question: string; choices?: string[] };
+
+export type Answer =
+  | BlockedAnswer | BuyAnswer | NextAnswer | WhereAnswer | WasHowAnswer | ProvisionalAnswer | DueAnswer | HistoryAnswer | SpentAnswer
+  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | PictureAnswer | SumAnswer;
+
+export type AnswerOf<K extends Answer['kind']> = Extract<Answer, { kind: K }>;
+export type AskAndAnswer = { ask: Ask; answer: Answer };
