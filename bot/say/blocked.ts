@@ -1,0 +1,43 @@
+import type { BlockedAnswer, Cause } from '../../domain/model/answer.ts';
+import type { Saying, Spoken } from './spoken.ts';
+import { capital, day, listed, stop } from './words.ts';
+
+/** What one cause is, in the words of the shop. */
+export function causeLine(c: Cause, { at }: Saying): string {
+  const by = c.clears ? `, ${day(c.clears, at)}` : '';
+  switch (c.cause) {
+    case 'not bought': return `${c.what} not bought yet`;
+    case 'on order': return `${c.what} on order${by}`;
+    case 'late': return `${c.what} is late${c.clears ? `, was due ${day(c.clears, at)}` : ''}`;
+    case 'out': return `${c.what} is out for work${c.clears ? `, back ${day(c.clears, at)}` : ''}`;
+    case 'temporary': return `${c.what} is only on for now`;
+    case 'rule': return `${c.what} comes first`;
+    case 'wait': return `${c.what} is left alone until ${c.clears ? day(c.clears, at) : 'it is ready'}`;
+    case 'recheck': return `${c.what} is due to be looked at again`;
+    case 'help': return `needs help: ${c.what}${by}`;
+    case 'weather': return `weather: ${c.what}${by}`;
+    case 'not done': return `${c.what} not done`;
+  }
+}
+
+/** The acts at the ends of the tree, each once, in the order they come. */
+function acts(causes: readonly Cause[]): string[] {
+  const ends = causes.flatMap(c => (c.causes.length ? acts(c.causes) : c.act ? [c.act] : []));
+  return [...new Set(ends)];
+}
+
+function tree(causes: readonly Cause[], saying: Saying, depth = 0): string[] {
+  return causes.flatMap(c => [`${'  '.repeat(depth)}${capital(causeLine(c, saying))}${c.act && !c.causes.length ? `: ${c.act}` : ''}`, ...tree(c.causes, saying, depth + 1)]);
+}
+
+export function sayBlocked(a: BlockedAnswer, saying: Saying): Spoken {
+  if (a.clear === null) return { say: `I have nothing about the ${a.part} yet.` };
+  if (a.clear) return { say: `Nothing holds up the ${a.part}.` };
+  const first = listed(a.causes.slice(0, 3).map(c => causeLine(c, saying)));
+  const todo = acts(a.causes);
+  const more = a.causes.length > 3 ? `, and ${a.causes.length - 3} more` : '';
+  return {
+    say: `${capital(a.part)} waits: ${stop(first + more)}${todo.length ? ` You can ${stop(listed(todo.slice(0, 2), 'or'))}` : ''}`,
+    longer: tree(a.causes, saying).join('\n'),
+  };
+}
