@@ -8,5 +8,6 @@ export default defineConfig({
     hookTimeout: 60_000,
     // Two cores is what a small machine has; more workers only fight over them.
     maxWorkers: 2,
+    reporters: ['default', './tests/closing-line.ts'],
   },
 });
