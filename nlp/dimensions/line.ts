@@ -1,0 +1,78 @@
+import type { Token } from '../types.ts';
+
+/**
+ * The note as one line of plain lower-case writing, for rules that are written as regular expressions, with the way back to the tokens.
+ * Fillers are left out, apostrophes dropped ("what's" is "whats"), hyphens between words are spaces ("half-inch", "twenty-one"; "5/8-11" keeps
+ * its own), ½ is 1/2, × is x, @ is at. However the tokens were cut, the line is the same: what stood together in the note stands together here.
+ */
+export interface Line {
+  text: string;
+  /** For each character of `text`, the token it came from. */
+  tokenAt: number[];
+  tokens: readonly Token[];
+}
+
+const FILLER = /^(?:u+h+m*|u+m+|e+r+m*|hmm+|mmm+|erm+)$/;
+const GLYPHS: Record<string, string> = {
+  '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅓': '1/3', '⅔': '2/3',
+  '×': 'x', '·': '.', '&': 'and', '²': '2', '“': '"', '”': '"', '″': '"', '′': "'", '’': "'", '‘': "'", '−': '-', '∙': '.', 'º': '°', '½"': '1/2"',
+};
+const cached = new WeakMap<readonly Token[], Line>();
+
+/** The line of a note's tokens; the same object for the same list. */
+export function lineOf(tokens: readonly Token[]): Line {
+  const before = cached.get(tokens);
+  if (before) return before;
+  const made = write(tokens);
+  cached.set(tokens, made);
+  return made;
+}
+
+function write(tokens: readonly Token[]): Line {
+  let text = '';
+  const tokenAt: number[] = [];
+  const put = (s: string, i: number): void => { for (const c of s) { text += c; for (let k = 0; k < c.length; k++) tokenAt.push(i); } };
+  let end = 0;
+  tokens.forEach((token, i) => {
+    const gap = token.start > end;
+    end = token.end;
+    if (FILLER.test(token.low)) return;
+    if ((gap || (text === '' ? false : startsApart(text, token.low))) && text !== '' && !text.endsWith(' ')) put(' ', i);
+    for (const c of token.low) put(plain(c, text), i);
+  });
+  return mendHyphens({ text, tokenAt, tokens });
+}
+
+/** A dropped filler must not glue its neighbours together. */
+const startsApart = (text: string, next: string): boolean => /[a-z0-9]$/.test(text) && /^[½¼¾⅛⅜⅝⅞⅓⅔]/.test(next);
+
+function plain(c: string, before: string): string {
+  const glyph = GLYPHS[c] ?? c;
+  if (/^\d\/\d$/.test(glyph) && /\d$/.test(before)) return ` ${glyph}`;
+  if (glyph === "'" || glyph === '"') return /\d$/.test(before) ? glyph : '';
+  if (glyph === '–' || glyph === '—') return /\d$/.test(before) ? '-' : ',';
+  if (glyph === '@') return before.endsWith(' ') || before === '' ? 'at' : ' at';
+  return /\s/.test(glyph) ? ' ' : glyph;
+}
+
+/** A hyphen is part of the writing only between figures; elsewhere it stands for a space (or a minus before a figure). */
+function mendHyphens(line: Line): Line {
+  const text = line.text.replace(/([a-z.])-(?=[a-z0-9])/g, '$1 ').replace(/(\d)-(?=[a-z])/g, '$1 ').replace(/([a-z0-9])-(?= |$)/g, '$1 ');
+  return { ...line, text };
+}
+
+/** The tokens that the characters [start, end) of the line came from, as [from, to); spaces at the ends are not counted. */
+export function tokensOf(line: Line, start: number, end: number): [number, number] {
+  let a = start, b = end - 1;
+  while (a < b && line.text[a] === ' ') a++;
+  while (b > a && line.text[b] === ' ') b--;
+  return [line.tokenAt[a] ?? 0, (line.tokenAt[b] ?? 0) + 1];
+}
+
+/** The first character of the line that came from token `index` or a later one. */
+export function charOf(line: Line, index: number): number {
+  let at = line.tokenAt.findIndex(t => t >= index);
+  if (at < 0) return line.text.length;
+  while (line.text[at] === ' ') at++;
+  return at;
+}
