@@ -19,6 +19,12 @@ export interface Note {
   edits?: number;
 }
 
+/**
+ * A name in an entry as it was resolved when the entry was recorded: which part, item or job of the machine is meant.
+ * `key` is a name key (empty: the machine itself); `verb` where a phrase names a work on it; `off` where it says that the thing comes off.
+ */
+export interface Ref { key: string; name: string; verb?: string; off?: boolean }
+
 /** An entry as the log holds it. The numbers only grow; nothing is ever taken out. */
 export interface StoredEntry {
   id: number;
@@ -27,4 +33,6 @@ export interface StoredEntry {
   /** The machine the entry belongs to: named in the note, else the chat's current one, else none. */
   machine?: string;
   entry: Entry;
+  /** What the entry's names mean: the naming field first, then `for`, or the `then` of a rule. Written once, so that a replay never guesses again. */
+  refs?: Ref[];
 }
