@@ -14,7 +14,6 @@ export interface Intake extends Loop {
 
 /**
  * The durable way in. A row is handled in order per chat; `handle` must mark it done in the same transaction as what it logs.
- * `aside` is asked first for every row behind one that is in hand: a typed question may be answered while sound is still being heard.
  */
 export function openIntake(store: Store, handle: (row: Queued) => Promise<void>, now: () => number = Date.now): Intake {
   const step = async (): Promise<number | undefined> => {

@@ -68,6 +68,9 @@ const FIRST = `
   ) STRICT, WITHOUT ROWID;
   ${appendOnly('subject')}
 
+  -- What was answered to a note, so that every door can show the talk again.
+  CREATE TABLE reply (note INTEGER PRIMARY KEY REFERENCES note (id), body TEXT NOT NULL) STRICT;
+
   CREATE TABLE media (hash TEXT PRIMARY KEY, mime TEXT NOT NULL, ext TEXT NOT NULL, bytes INTEGER NOT NULL, at TEXT NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE media_link (
     hash TEXT NOT NULL REFERENCES media (hash),
