@@ -35,11 +35,18 @@ export type Dim = keyof FoundValue;
 /** A stretch of tokens [from, to) that a dimension's rule understood. Stretches may overlap until the overlap refiner has run; the trace says what was dropped. */
 export type Found = { [D in Dim]: { dim: D; from: number; to: number; value: FoundValue[D]; sure: Sure; rule: string } }[Dim];
 
+/** What a word is in its sentence. One letter-saving name a class; `adj` holds states and sides, `prt` the particles that stay with a verb. */
+export type Tag = 'noun' | 'verb' | 'adj' | 'adv' | 'det' | 'num' | 'pron' | 'poss' | 'be' | 'have' | 'do' | 'modal' | 'neg' | 'to'
+  | 'prep' | 'prt' | 'cc' | 'sub' | 'wh' | 'mark' | 'intj';
+
 /** The working state that every stage reads. */
 export interface Sheet {
   /** The note as said. */
   text: string;
+  /** Without what tidying dropped; the dropped words are in the trace. */
   tokens: Token[];
+  /** One a token. */
+  tags: Tag[];
   found: Found[];
   ctx: ReadContext;
   trace: TraceLine[];

@@ -1,0 +1,151 @@
+import { CONDITION } from '../../words/conditions.ts';
+import type { Sheet } from '../../types.ts';
+import { isNumberWord } from '../../text/number-words.ts';
+import { nounClasses } from '../../words/nouns.ts';
+import { SIDES } from '../../words/sides.ts';
+import { countValue } from './count.ts';
+import { snap } from './snap.ts';
+
+/** A noun phrase that names a thing. Tokens [from, to) hold all of it, with article, count and size; the name holds what is left of them. */
+export interface Phrase {
+  from: number;
+  to: number;
+  /** Index of the last noun. */
+  head: number;
+  /** Lower case, without article, possessive, count, size, "new", and states ("cracked"); the shop's own name where one is plainly meant. */
+  name: string;
+  /** The name as said, before it was snapped to a known one. */
+  said: string;
+  /** More than one known name fits: ask. */
+  choices?: string[];
+  known?: boolean;
+  count?: number;
+  /** Size that stands before the noun: "three eighths", "5/8-11". */
+  spec?: string;
+  /** "both", "all", "each", "no", "another"… */
+  quant?: string;
+  /** States said within it: "the cracked head". */
+  states: string[];
+  /** "the left one", "the others": stands for a thing named before; `name` is the telling word. */
+  stands?: boolean;
+  /** First token of the name itself. */
+  nameFrom: number;
+}
+
+const QUANT = /^(both|all|each|every|no|another|any|either|neither|some|several|few|couple|half)$/;
+const LEFT_OUT = /^(new|old|brand|spare|other|same|entire|whole|actual|proper|first|last|next|second|third|fourth|rest|lot)$/;
+
+/**
+ * The noun phrase that begins at token `i` and ends before `to`; undefined when none begins there.
+ * New names are read from their shape: nouns in a row, with the sides and ordinals that tell one from another.
+ */
+export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phrase | undefined {
+  const { tokens, tags } = sheet;
+  const low = (k: number): string => (k < to ? tokens[k]?.low ?? '' : '');
+  let k = i, quant: string | undefined, count: number | undefined;
+  while (k < to && (tags[k] === 'det' || /^(of|the|my|his|her|its|our|their|your)$/.test(low(k)) && k > i)) { if (QUANT.test(low(k))) quant ??= low(k); k++; }
+  if (low(k) === 'of' || low(k) === 'the') k++;
+  const sized = sizeAt(sheet, k, to);
+  if (sized) { count = sized.count; k = sized.to; }
+  const nameFrom = k;
+  let head = -1;
+  while (k < to && inName(sheet, k, to)) { if (tags[k] === 'noun' || tags[k] === 'pron') head = k; k++; }
+  if (head < 0) return standing(sheet, i, k, nameFrom, quant, count);
+  const end = tailNumber(sheet, head, to);
+  const said = nameOf(sheet, nameFrom, end);
+  if (!said.name) return undefined;
+  const stands = tags[head] === 'pron';
+  const snapped = stands ? { name: said.name } : snap(said.name, sheet.ctx);
+  return { from: i, to: end, head, said: said.name, nameFrom, states: said.states, ...snapped, ...(quant ? { quant } : {}), ...(count !== undefined ? { count } : {}), ...(sized?.spec ? { spec: sized.spec } : {}), ...(stands ? { stands } : {}) };
+}
+
+/** "number two cylinder" is inside; "cylinder 2" and "valve number three" end in a number. */
+function tailNumber(sheet: Sheet, head: number, to: number): number {
+  const { tokens } = sheet;
+  const numbered = /^(number|no|cylinder|leg|section|bay)$/.test(tokens[head]!.low);
+  return numbered && head + 1 < to && sheet.tags[head + 1] === 'num' && Number.isInteger(Number(countValue(tokens[head + 1]!.low))) && !nounClasses(tokens[head + 2]?.low ?? '').size && !/^(and|inch|inches|thou|mm|foot|psi|point|hours?|by|quarter|half)$/.test(tokens[head + 2]?.low ?? '') ? head + 2 : head + 1;
+}
+
+function inName(sheet: Sheet, k: number, to: number): boolean {
+  const { tokens, tags } = sheet, tag = tags[k], low = tokens[k]!.low;
+  if (tag === 'noun') return true;
+  const more = k + 1 < to && (['noun', 'adj', 'pron', 'num', 'poss'].includes(tags[k + 1]!));
+  if (tag === 'pron') return /^(one|ones)$/.test(low);
+  if (tag === 'adj') return more;
+  if (tag === 'poss') return more;
+  if (tag === 'num') return more && isNumberWord(low) && tags[k + 1] === 'noun' && k > 0;
+  return false;
+}
+
+/** A count, then perhaps a size, before a noun: "three 3/8 bolts", "two dozen hose clamps", "a half inch tap". */
+function sizeAt(sheet: Sheet, i: number, to: number): { to: number; count?: number; spec?: string } | undefined {
+  const { tokens, tags, found } = sheet;
+  if (tags[i] !== 'num' && !/^(pair|dozen|set|couple)$/.test(tokens[i]?.low ?? '')) return undefined;
+  const size = found.filter(f => f.from === i && f.to < to && (f.dim === 'thread' || f.dim === 'measure')).sort((a, b) => b.to - a.to)[0];
+  if (size && tags[size.to] !== 'num' && ['noun', 'adj'].includes(tags[size.to]!)) return { to: size.to, spec: textOf(sheet, i, size.to) };
+  if (found.some(f => f.from <= i && i < f.to && (f.dim === 'money' || f.dim === 'span' || f.dim === 'measure' || f.dim === 'when' || f.dim === 'percent') && f.sure === 'certain')) return undefined;
+  const n = found.filter(f => f.from === i && f.dim === 'number' && f.to < to).sort((a, b) => b.to - a.to)[0];
+  const end = n ? n.to : i + 1;
+  const value = n && n.dim === 'number' ? n.value.value : countValue(tokens[i]!.low);
+  if (value === undefined) return undefined;
+  const next = sizeAt(sheet, end, to);
+  if (next?.spec) return { to: next.to, count: value, spec: next.spec };
+  const after = tokens[end]?.low ?? '';
+  if (/^(pair|pairs|dozen|set|sets)$/.test(after)) return { to: tokens[end + 1]?.low === 'of' ? end + 2 : end + 1, count: after.startsWith('pair') ? value * 2 : after === 'dozen' ? value * 12 : value };
+  const tag = tags[end];
+  if (tag !== 'noun' && tag !== 'adj' && tag !== 'pron') return undefined;
+  const hyphened = sheet.text[tokens[end - 1]!.end] === '-';
+  if (hyphened || !Number.isInteger(value) || tag === 'noun' && value > 1 && !pluralAhead(sheet, end, to)) return undefined;
+  return { to: end, count: value };
+}
+
+/** Whether the noun run from here ends in a plural, so that a number before it counts. */
+function pluralAhead(sheet: Sheet, from: number, to: number): boolean {
+  let k = from;
+  while (k + 1 < to && (sheet.tags[k + 1] === 'noun' || sheet.tags[k] === 'adj' && sheet.tags[k + 1] === 'adj')) k++;
+  const low = sheet.tokens[k]!.low;
+  return /s$/.test(low) && !/ss$/.test(low) || /^(teeth|feet|men|people|knives|pair|dozen|each|apiece)$/.test(low);
+}
+
+/** "the left", "the other", "both", "the others": a phrase without a noun of its own. */
+function standing(sheet: Sheet, from: number, to: number, nameFrom: number, quant?: string, count?: number): Phrase | undefined {
+  const { tokens, tags } = sheet;
+  const word = tokens[nameFrom]?.low ?? '';
+  const telling = (SIDES.has(word) || /^(other|others|same|rest|lot|first|second|last|top|bottom)$/.test(word)) && nameFrom > from && tags[nameFrom - 1] === 'det';
+  if (telling) return { from, to: nameFrom + 1, head: nameFrom, name: word, said: word, nameFrom, states: [], stands: true, ...(quant ? { quant } : {}), ...(count !== undefined ? { count } : {}) };
+  if (quant && /^(both|all|each|neither|either)$/.test(quant) && to <= nameFrom) return { from, to: nameFrom, head: nameFrom - 1, name: quant, said: quant, nameFrom, states: [], stands: true, quant };
+  return undefined;
+}
+
+export const textOf = (sheet: Sheet, from: number, to: number): string =>
+  (to > from ? sheet.text.slice(sheet.tokens[from]!.start, sheet.tokens[to - 1]!.end) : '');
+
+/** The words of a name, joined as they were written; leading "new", "old" and states are left out of it. */
+export function nameOf(sheet: Sheet, from: number, to: number): { name: string; states: string[] } {
+  const { tokens, tags, text } = sheet;
+  const states: string[] = [];
+  let name = '', last = -1;
+  for (let k = from; k < to; k++) {
+    const low = tokens[k]!.low;
+    const leading = tags[k] === 'adj' && k + 1 < to;
+    if (leading && CONDITION.has(low) && !SIDES.has(low) && !nounClasses(`${low} ${tokens[k + 1]!.low}`).size) { states.push(low); continue; }
+    if (leading && LEFT_OUT.test(low) && !/^(other|spare|first|second|third|fourth|last)$/.test(low)) continue;
+    if (tags[k] === 'noun' && name === '' && /^(new|old|brand)$/.test(low) && k + 1 < to) continue;
+    if (tags[k] === 'det' || /^(the|a|an)$/.test(low)) continue;
+    if (low === "'s" && tags[k] === 'poss') { name += "'s"; last = k; continue; }
+    const gap = last >= 0 ? text.slice(tokens[last]!.end, tokens[k]!.start) : '';
+    name += (name === '' ? '' : last === k - 1 && (gap === '-' || gap === '') ? gap : ' ') + low;
+    last = k;
+  }
+  return { name: name.replace(/^(new|old) (?=.)/, ''), states };
+}
+
+/** The first thing named within [from, to). */
+export function partPhrase(sheet: Sheet, from: number, to: number): Phrase | undefined {
+  for (let k = from; k < to; k++) {
+    if (!['det', 'adj', 'noun', 'num'].includes(sheet.tags[k]!)) continue;
+    const p = phraseAt(sheet, k, to);
+    if (p) return p;
+  }
+  return undefined;
+}

@@ -1,0 +1,35 @@
+import { nameKey, nameWords } from '../../../domain/model/names.ts';
+import type { ReadContext } from '../../../domain/model/reading.ts';
+import { knownNames } from './known.ts';
+
+const NONE: readonly string[] = [];
+
+/**
+ * The shop's own name for what was said: the same words, or the one known name that ends in the said head and holds every said word
+ * ("rings" is "piston rings"). Several such names are choices to ask about; the name then stays as said.
+ */
+export function snap(said: string, ctx: ReadContext): { name: string; known?: boolean; choices?: string[] } {
+  const key = nameKey(said);
+  if (!key) return { name: said };
+  const parts = knownNames(ctx.parts ?? NONE), machines = knownNames(ctx.machines ?? NONE);
+  const exact = parts.exact(key) ?? machines.exact(key);
+  if (exact) return { name: exact.toLowerCase(), known: true };
+  const words = key.split(' ');
+  const head = words.at(-1)!;
+  const sameHead = (n: string): boolean => nameWords(n).at(-1) === head;
+  const holding = [...parts.holding(words).filter(sameHead), ...machines.holding(words).filter(sameHead)];
+  if (holding.length === 1) return { name: holding[0]!.toLowerCase(), known: true };
+  if (holding.length > 1) return { name: said, choices: holding };
+  return shortened(words, parts.exact, parts.words) ?? { name: said };
+}
+
+/** "windmill gearbox" where the shop has "gearbox": the said name with its first words, which no known name has, left off. */
+function shortened(words: readonly string[], exact: (key: string) => string | undefined, known: ReadonlyMap<string, readonly string[]>): { name: string; known: boolean } | undefined {
+  for (let k = 1; k < words.length; k++) {
+    if (known.has(words[k - 1]!)) return undefined;
+    const hit = exact(words.slice(k).join(' '));
+    if (hit && MACHINE_WORD.test(words[k - 1]!)) return { name: hit.toLowerCase(), known: true };
+  }
+  return undefined;
+}
+const MACHINE_WORD = /^(tractor|crawler|truck|baler|mower|press|digger|rake|mill|lathe|windmill|winch|saw|sawmill|thresher|engine|spreader|drill|sheller|grinder|pump|trailer|heron)$/;

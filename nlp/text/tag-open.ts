@@ -1,0 +1,79 @@
+import type { Tag, Token } from '../types.ts';
+import { CONDITION } from '../words/conditions.ts';
+import { ADVERB, ARTICLE, AUX_BE, AUX_HAVE, MODAL, PREP, PRONOUN } from '../words/grammar.ts';
+import { isTradeWord, nounClasses } from '../words/nouns.ts';
+import { verbForms, type VerbForm } from '../words/verbs.ts';
+import { nominal } from './tag.ts';
+import { isNumberWord } from './number-words.ts';
+
+/** The open classes: noun, verb, adjective, adverb. A word that can be several is settled by what stands on either side. */
+export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
+  const low = tokens[i]!.low, prev = tags[i - 1];
+  const forms = verbForms(low);
+  const noun = nounClasses(low).size > 0 || isTradeWord(low);
+  const condition = CONDITION.has(low);
+  if (prev === 'to' || prev === 'modal' || prev === 'do') if (forms.some(f => f.form === 'base')) return 'verb';
+  if (forms.length && noun) return nounOrVerb(tokens, tags, i, forms, solid);
+  if (condition && (!forms.length || forms.every(f => f.form === 'base'))) return conditionTag(tokens, tags, i, noun, forms, solid);
+  if (forms.length) return verbTag(tokens, tags, i, forms, solid);
+  if (condition) return 'adj';
+  if (noun) return 'noun';
+  return unknownTag(low, prev, tokens, i, solid);
+}
+
+const beforeNoun = (prev: Tag | undefined): boolean => prev === 'det' || prev === 'poss' || prev === 'adj' || prev === 'num';
+
+function conditionTag(tokens: readonly Token[], tags: readonly Tag[], i: number, noun: boolean, forms: readonly VerbForm[], solid: ReadonlySet<number>): Tag {
+  const prev = tags[i - 1], next = tokens[i + 1]?.low ?? '';
+  if (forms.length && (prev === undefined || prev === 'cc' || prev === 'mark' || prev === 'adv') && (ARTICLE.has(next) || PRONOUN.has(next) || next === 'both' || next === 'all')) return 'verb';
+  if (forms.length && prev === 'pron' && !/^(it|one|ones|that|them)$/.test(tokens[i - 1]!.low)) return 'verb';
+  if (noun && beforeNoun(prev) && !nominal(tokens, i + 1, solid)) return 'noun';
+  return 'adj';
+}
+
+/** "grease", "plate", "paint", "seal": a verb at the start of a clause before an object, after "to" or a person; else a noun. */
+function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, forms: readonly VerbForm[], solid: ReadonlySet<number>): Tag {
+  const prev = tags[i - 1], next = tokens[i + 1]?.low ?? '', low = tokens[i]!.low;
+  const bare = forms.some(f => f.form === 'base');
+  if (beforeNoun(prev)) return 'noun';
+  if (prev === 'have' && forms.some(f => f.form === 'part') && !bare) return 'verb';
+  if (prev === 'be' || prev === 'adv' && tags[i - 2] === 'be') return forms.some(f => f.form === 'part' || f.form === 'ing') && !bare || /^(set|cut|cast)$/.test(low) ? 'verb' : 'noun';
+  if (prev === 'pron') return /^(i|we|you|he|she|they|it|that)$/.test(tokens[i - 1]!.low) ? 'verb' : 'noun';
+  const object = ARTICLE.has(next) || /^(it|them|both|all|each|every|up|down|off|out|in|on)$/.test(next) || isNumberWord(next) && !bare;
+  const opens = prev === undefined || prev === 'cc' || prev === 'mark' || prev === 'intj' || prev === 'adv' || prev === 'wh' || prev === 'sub';
+  if (!bare && object && (opens || prev === 'noun')) return 'verb';
+  if (opens && bare) {
+    if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next)) return 'verb';
+    return nominal(tokens, i + 1, solid) && !finiteAhead(tokens, i + 1, solid) ? 'verb' : 'noun';
+  }
+  if (opens && !bare && forms.some(f => f.form === 'past')) return nominal(tokens, i + 1, solid) || /^(and)$/.test(next) ? 'verb' : 'noun';
+  return 'noun';
+}
+
+/** Whether the noun phrase from here is followed by a verb or a state, so that it is a subject and not an object. */
+function finiteAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
+  let i = from;
+  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  const low = tokens[i]?.low ?? '';
+  return AUX_BE.has(low) || AUX_HAVE.has(low) || MODAL.has(low) || low === "'s" || CONDITION.has(low) || /^(off|on|out|in|came|got|wants?|needs?)$/.test(low)
+    || verbForms(low).some(f => f.form !== 'base') && !PREP.has(low);
+}
+
+function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, forms: readonly VerbForm[], solid: ReadonlySet<number>): Tag {
+  const low = tokens[i]!.low, prev = tags[i - 1], next = tokens[i + 1]?.low ?? '';
+  const participle = forms.some(f => f.form === 'part') || CONDITION.has(low);
+  const ing = forms.some(f => f.form === 'ing');
+  if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';
+  if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && !CONDITION.has(tokens[i - 1]?.low ?? '')) return 'noun';
+  if (CONDITION.has(low) && (prev === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next)) return 'adj';
+  if (ADVERB.has(low)) return 'adv';
+  return 'verb';
+}
+
+function unknownTag(low: string, prev: Tag | undefined, tokens: readonly Token[], i: number, solid: ReadonlySet<number>): Tag {
+  if (/ly$/.test(low) && low.length > 4) return 'adv';
+  if (/..ed$/.test(low)) return beforeNoun(prev) && nominal(tokens, i + 1, solid) ? 'adj' : 'verb';
+  if (/...ing$/.test(low) && (prev === 'be' || prev === 'have')) return 'verb';
+  if (/(y|ish|less|able|ful)$/.test(low) && (prev === 'be' || prev === 'adv') && !nominal(tokens, i + 1, solid)) return 'adj';
+  return 'noun';
+}

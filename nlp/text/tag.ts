@@ -1,0 +1,113 @@
+import type { Found, Tag, Token } from '../types.ts';
+import { CONDITION } from '../words/conditions.ts';
+import * as g from '../words/grammar.ts';
+import { isTradeWord, nounClasses } from '../words/nouns.ts';
+import { verbForms } from '../words/verbs.ts';
+import { isNumberWord } from './number-words.ts';
+import { openTag } from './tag-open.ts';
+import { SIDES } from '../words/sides.ts';
+
+/**
+ * What each word is, from the word and its neighbours. `solid` tells which tokens stand inside a known name, which is a noun whatever its words.
+ */
+export function tagTokens(tokens: readonly Token[], solid: ReadonlySet<number>, found: readonly Found[]): Tag[] {
+  const tags: Tag[] = [];
+  const measured = measuredTokens(found);
+  for (let i = 0; i < tokens.length; i++) tags.push(solid.has(i) ? 'noun' : measured.get(i) ?? tagOne(tokens, tags, i, solid));
+  return tags;
+}
+
+/** Words inside a measure, a sum of money, a length of time are of the number; those inside a day are adverbs. */
+function measuredTokens(found: readonly Found[]): Map<number, Tag> {
+  const out = new Map<number, Tag>();
+  for (const f of found) {
+    if (f.dim === 'number' || f.dim === 'thread') continue;
+    for (let k = f.from; k < f.to; k++) if (f.dim !== 'when') out.set(k, 'num'); else if (!out.has(k)) out.set(k, 'adv');
+  }
+  return out;
+}
+
+const lowAt = (tokens: readonly Token[], i: number): string => tokens[i]?.low ?? '';
+
+function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
+  const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
+  if (!/[\p{L}\p{N}]/u.test(low)) return low === '&' ? 'cc' : low === '+' ? 'cc' : 'mark';
+  if (low === "'s") return clitic(tokens, tags, i, solid);
+  if (low === 'not' || low === 'never' || low === "n't") return 'neg';
+  if (low === 'to') return 'to';
+  if (/^\d/.test(low) || /^m\d/.test(low)) return 'num';
+  if (low === 'one' || low === 'ones') return prev === 'adj' || prev === 'det' || low === 'ones' ? 'pron' : nominal(tokens, i + 1, solid) ? 'num' : /^(and|hundred|thousand|thou|inch)$/.test(next) ? 'num' : 'pron';
+  if (isNumberWord(low)) return 'num';
+  if (SIDES.has(low)) return side(tokens, tags, i, solid);
+  const closed = closedTag(tokens, tags, i, solid);
+  return closed ?? openTag(tokens, tags, i, solid);
+}
+
+/** "'s" owns when a noun phrase follows that a verb or preposition closes; otherwise it is "is" or "has". */
+function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
+  const prev = tags[i - 1], next = lowAt(tokens, i + 1);
+  if (prev === 'pron' && !/^(one|someone|somebody|everyone|nobody)$/.test(lowAt(tokens, i - 1)) || prev === 'wh' || prev === 'adv') return 'be';
+  if (!nominal(tokens, i + 1, solid) && !SIDES.has(next)) return 'be';
+  if (CONDITION.has(next) && !nominal(tokens, i + 2, solid)) return 'be';
+  if (g.ADVERB.has(next) || g.PREP.has(next) || g.DET.has(next) || isNumberWord(next) || /^\d/.test(next)) return 'be';
+  const past = verbForms(next).some(f => f.form === 'part' || f.form === 'ing');
+  return past && !nominal(tokens, i + 2, solid) ? 'be' : 'poss';
+}
+
+/** Whether a noun can begin here: a trade word, or an unknown word that no closed class or verb claims. */
+export function nominal(tokens: readonly Token[], i: number, solid: ReadonlySet<number>): boolean {
+  const low = lowAt(tokens, i);
+  if (!low || !/\p{L}/u.test(low)) return false;
+  if (solid.has(i) || nounClasses(low).size || isTradeWord(low)) return true;
+  return !isClosed(low) && verbForms(low).length === 0 && !CONDITION.has(low) && !/ly$/.test(low);
+}
+
+export const isClosed = (low: string): boolean => g.DET.has(low) || g.PRONOUN.has(low) || g.PREP.has(low) || g.AUX_BE.has(low) || g.AUX_HAVE.has(low) || g.AUX_DO.has(low)
+  || g.MODAL.has(low) || g.NEGATIVE.has(low) || g.CONJ.has(low) || g.SUBORD.has(low) || g.WH.has(low) || g.ADVERB.has(low) || g.FILLER.has(low) || isNumberWord(low);
+
+/** "left", "right", "back", "front", "top"…: an adjective before a noun or "one", else a particle, verb or adverb. */
+function side(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
+  const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
+  if (low === 'left' && (prev === 'pron' && lowAt(tokens, i - 1) !== 'ones' || g.ARTICLE.has(next) || /^(it|them|him)$/.test(next) || prev === 'have' && next !== 'one')) return 'verb';
+  if (low === 'left' && prev === 'be' && !next) return 'adj';
+  if (low === 'right' && (g.PREP.has(next) && next !== 'side' || /^(angry|away|now|round|so|then)$/.test(next))) return 'adv';
+  if (low === 'back' && prev !== 'det' && prev !== 'poss' && prev !== 'adj' && !((prev === undefined || prev === 'mark' || prev === 'cc') && nominal(tokens, i + 1, solid)) && !(nounClasses(`back ${next}`).size)) return 'prt';
+  if (nominal(tokens, i + 1, solid) || SIDES.has(next) || /^(one|ones|side|hand|end|two|three|four)$/.test(next)) return 'adj';
+  return prev === 'det' || prev === 'adj' || prev === 'poss' ? 'noun' : /^(front|rear|top|bottom|inside|outside)$/.test(low) && prev !== 'prep' ? 'adj' : low === 'left' || low === 'right' ? 'adj' : 'noun';
+}
+
+function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag | undefined {
+  const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
+  if (/^(that|this|these|those|her|his)$/.test(low)) return nominal(tokens, i + 1, solid) || SIDES.has(next) || CONDITION.has(next) && nominal(tokens, i + 2, solid) || /^(one|same|last|other|new|old)$/.test(next) ? 'det' : low === 'that' && (prev === 'noun' || prev === 'verb') && verbForms(next).length === 0 && !g.AUX_BE.has(next) ? 'sub' : 'pron';
+  if (/^(what|which)$/.test(low)) return 'wh';
+  if (g.WH.has(low)) return low === 'when' || low === 'where' || low === 'how' || low === 'why' ? 'wh' : 'wh';
+  if (/^(both|all|each|half|either|neither|some|any|no|several|few|couple|another)$/.test(low)) {
+    if (low === 'no' && (!next || /^[,.]$/.test(next))) return 'intj';
+    return 'det';
+  }
+  if (g.DET.has(low)) return 'det';
+  if (g.AUX_BE.has(low)) return 'be';
+  if (g.AUX_HAVE.has(low)) return 'have';
+  if (g.AUX_DO.has(low)) return 'do';
+  if (low === 'can' && (prev === 'det' || prev === 'adj' || prev === 'poss' || prev === 'noun')) return 'noun';
+  if (low === 'will' && prev === 'det') return 'noun';
+  if (g.MODAL.has(low)) return 'modal';
+  if (low === 'like') return prev === 'pron' || prev === 'modal' ? 'verb' : 'prep';
+  if (low === 'second' || low === 'first' || low === 'last' || low === 'next') return nominal(tokens, i + 1, solid) || /^(one|of)$/.test(next) || prev === 'det' ? 'adj' : 'adv';
+  if (low === 'so' || low === 'then' || low === 'plus') return 'cc';
+  if (low === 'for' || low === 'since' || low === 'like') return 'prep';
+  if (g.CONJ.has(low)) return 'cc';
+  if (low === 'before' || low === 'after' || low === 'until' || low === 'till' || low === "'til" || low === "'cause") return 'sub';
+  if (/^(over|off|on|out|in|up|down|back|apart|away|together|through|loose|along)$/.test(low)) {
+    if (low === 'loose' && (prev === 'be' || prev === 'adv' || prev === 'noun')) return 'adj';
+    return 'prt';
+  }
+  if (g.SUBORD.has(low)) return 'sub';
+  if (g.PRONOUN.has(low)) return 'pron';
+  if (g.PREP.has(low)) return 'prep';
+  if (low === 'finger' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
+  if (/^(pretty|clean|clear|early|late|dead|once|half|straight|finger|right)$/.test(low)) return undefined;
+  if (g.ADVERB.has(low)) return 'adv';
+  if (g.FILLER.has(low) || /^(okay|ok|yeah|yep|yes|nope|righto|oh|cheers|please|aye|damn|bloody|sorry|correction|hang|testing|oops|hello|hi|thanks|ha|haha|lol|btw|nope|nah)$/.test(low)) return 'intj';
+  return undefined;
+}

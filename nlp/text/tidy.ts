@@ -1,0 +1,76 @@
+import { FILLER } from '../words/grammar.ts';
+import type { Sheet, Token } from '../types.ts';
+
+/** Takes out what was never meant: fillers, a word said twice, a phrase that a recogniser repeats, its goodbyes over silence. All of it is traced. */
+export function tidy(sheet: Sheet): void {
+  dropWhere(sheet, 'filler', i => FILLER.has(sheet.tokens[i]!.low) && !(sheet.tokens[i + 1]?.low === '?' ));
+  dropRanges(sheet, 'recogniser loop', loops(sheet.tokens));
+  dropRanges(sheet, 'stutter', stutters(sheet.tokens));
+  dropRanges(sheet, 'recogniser goodbye', goodbyes(sheet.tokens));
+}
+
+function dropWhere(sheet: Sheet, rule: string, gone: (i: number) => boolean): void {
+  const out = new Set(sheet.tokens.map((_, i) => i).filter(gone));
+  if (!out.size) return;
+  sheet.trace.push({ stage: 'tidy', rule, text: [...out].map(i => sheet.tokens[i]!.text).join(' ') });
+  sheet.tokens = sheet.tokens.filter((_, i) => !out.has(i));
+}
+
+function dropRanges(sheet: Sheet, rule: string, ranges: [number, number][]): void {
+  const gone = new Set(ranges.flatMap(([a, b]) => Array.from({ length: b - a }, (_, k) => a + k)));
+  dropWhere(sheet, rule, i => gone.has(i));
+}
+
+/** "the the", "and and": the first of two equal function words, and a longer run of two to four words said twice over. */
+function stutters(tokens: readonly Token[]): [number, number][] {
+  const out: [number, number][] = [];
+  for (let i = 0; i + 1 < tokens.length; i++) {
+    const low = tokens[i]!.low;
+    if (low === tokens[i + 1]!.low && /^\p{L}/u.test(low) && !/^(had|that|very|long|really|no|so|knock|testing|tick)$/.test(low)) out.push([i, i + 1]);
+    else for (let n = 4; n >= 2; n--) {
+      if (same(tokens, i, i + n, n) && tokens.slice(i, i + n).every(t => /^\p{L}/u.test(t.low))) { out.push([i, i + n]); i += n - 1; break; }
+    }
+  }
+  return out;
+}
+
+const same = (tokens: readonly Token[], a: number, b: number, n: number): boolean =>
+  b + n <= tokens.length && tokens.slice(a, a + n).every((t, k) => t.low === tokens[b + k]!.low);
+
+/** A phrase of up to twelve words that stands three times or more in a row: all but the first. */
+function loops(tokens: readonly Token[]): [number, number][] {
+  const out: [number, number][] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    for (let n = 1; n <= 12; n++) {
+      let times = 1;
+      while (same(tokens, i, i + n * times, n)) times++;
+      const least = n === 1 ? 4 : n <= 2 ? 3 : 2;
+      const wordy = tokens.slice(i, i + n).filter(t => /\p{L}/u.test(t.low)).length;
+      if (times < least || wordy === 0 || n > 2 && n < 4 && times < 3) continue;
+      out.push([i + n, i + n * times]);
+      i += n * times - 1;
+      break;
+    }
+  }
+  return out;
+}
+
+const GOODBYES = [
+  'thank you for watching', 'thanks for watching', 'thank you very much for watching', "i'll see you in the next video", 'i will see you in the next video', 'see you next time', 'see you in the next one',
+  'please subscribe', "don't forget to subscribe", 'like and subscribe', 'please like and subscribe', 'bye bye', 'bye', 'goodbye', 'thank you', 'thank you so much', 'thank you very much', 'subtitles by', 'have a great day', 'have a nice day', 'take care', 'thanks for listening', 'thank you for listening', 'see you later', 'talk to you soon',
+].map(s => s.replace(/'ll/g, " 'll").split(' ')).sort((a, b) => b.length - a.length);
+
+/** Polite endings that recognisers write over silence, at the end of a note, one after another. */
+function goodbyes(tokens: readonly Token[]): [number, number][] {
+  const out: [number, number][] = [];
+  let end = tokens.length;
+  for (;;) {
+    let stop = end;
+    while (stop > 0 && /^[.,!]$/.test(tokens[stop - 1]!.low)) stop--;
+    const hit = GOODBYES.find(g => stop >= g.length && g.every((w, k) => tokens[stop - g.length + k]!.low === w) && (stop === g.length || opensThere(tokens, stop - g.length)));
+    if (!hit) return out;
+    out.push([stop - hit.length, end]);
+    end = stop - hit.length;
+  }
+}
+const opensThere = (tokens: readonly Token[], at: number): boolean => !/^(say|said|to|and|a|the|my)$/.test(tokens[at - 1]?.low ?? '');

@@ -1,0 +1,52 @@
+import { BODY } from './parts/body.ts';
+import { DRIVE } from './parts/drive.ts';
+import { ENGINE } from './parts/engine.ts';
+import { IMPLEMENT, MACHINE } from './parts/machines.ts';
+import { CONSUMABLE, FASTENER, TOOL } from './parts/small.ts';
+import { PLACES } from './places.ts';
+import { QUANTITIES } from './quantities.ts';
+import { SOURCES } from './sources.ts';
+
+/** What a noun of the trade names. A word can be several: a "press" is a machine and a tool. */
+export type NounClass = 'part' | 'machine' | 'fastener' | 'consumable' | 'tool' | 'place' | 'source' | 'quantity';
+
+const list = (s: string): string[] => s.trim().split(/,\s*/).map(w => w.trim());
+const table = new Map<string, Set<NounClass>>();
+const tails = new Set<string>();
+const add = (names: Iterable<string>, cls: NounClass): void => {
+  for (const name of names) {
+    if (!table.has(name)) table.set(name, new Set());
+    table.get(name)!.add(cls);
+    for (const w of name.split(' ')) tails.add(w);
+  }
+};
+for (const words of [ENGINE, DRIVE, BODY, IMPLEMENT]) add(list(words), 'part');
+add(list(MACHINE), 'machine');
+add(list(FASTENER), 'fastener');
+add(list(CONSUMABLE), 'consumable');
+add(list(TOOL), 'tool');
+add(list(QUANTITIES), 'quantity');
+add(PLACES, 'place');
+add(SOURCES, 'source');
+
+/** Singular of a noun, by rule and the trade's few exceptions. */
+export function singular(w: string): string {
+  const odd = ODD[w];
+  if (odd) return odd;
+  if (w.length > 4 && /(sh|ch|x|ss)es$/.test(w)) return w.slice(0, -2);
+  if (w.length > 4 && w.endsWith('ies')) return `${w.slice(0, -3)}y`;
+  return w.length > 3 && w.endsWith('s') && !/(ss|us|is)$/.test(w) ? w.slice(0, -1) : w;
+}
+const ODD: Record<string, string> = Object.assign(Object.create(null), { teeth: 'tooth', knives: 'knife', leaves: 'leaf', shelves: 'shelf', axes: 'axe', feet: 'foot', boxes: 'box', bushes: 'bush', brasses: 'brass', lenses: 'lens', men: 'man', gas: 'gas', canvas: 'canvas', harness: 'harness', points: 'points', bus: 'bus', staves: 'stave', sieves: 'sieve', valves: 'valve', sleeves: 'sleeve', grooves: 'groove', axles: 'axle', sheaves: 'sheave', halves: 'half' });
+
+/** Classes of a noun or compound (words joined by one space, any number); empty when the trade's lists do not hold it. */
+export function nounClasses(low: string): ReadonlySet<NounClass> {
+  const cut = low.lastIndexOf(' ');
+  return table.get(low) ?? table.get(low.slice(0, cut + 1) + singular(low.slice(cut + 1))) ?? NONE;
+}
+const NONE: ReadonlySet<NounClass> = new Set();
+
+/** Whether a word stands in any of the trade's names. */
+export const isTradeWord = (low: string): boolean => tails.has(low) || tails.has(singular(low));
+/** All words of the trade's names, for mending. */
+export const tradeWords = (): IterableIterator<string> => tails.values();

@@ -1,0 +1,7 @@
+/** What is measured or counted on a part, singular, and the unit family it takes: names the `what` of a reading. */
+export const QUANTITIES = `
+end play, end float, endplay, endfloat, side play, play, float, backlash, lash, clearance, running clearance, tappet clearance, valve clearance, gap, ring gap, end gap, points gap, plug gap, runout, run-out, wobble, out of round, taper, ovality, bore, diameter, outside diameter, inside diameter, od, id, length, width, height, depth, thickness, stroke,
+travel, free travel, free play, pedal travel, sag, slack, deflection, lift, throw, offset, spacing, pitch, centre distance, center distance, toe-in, toe in, camber, weight, pressure, oil pressure, compression, vacuum, tension, preload, torque, voltage, current, draw, resistance, charge, temperature, speed, level, capacity, contact, wear, interference, crush, nip, protrusion, stand-off, stickout, twist, bow, lean, drop, rise, tread, tread depth, tooth count, hardness, flow, output, leak-down, leakdown, specific gravity, gravity, ratio, duty, dwell, advance, timing, fill, concentration, hole, notch
+`;
+/** Things counted in or on an assembly: "68 links", "five shims". */
+export const COUNTED = new Set('shim link washer tooth spacer rod joint bolt thread turn gasket leaf spring plate disc ball roller flat lamination slat flight bucket coil hole notch stud stave bar spoke strand pin rivet packing ring tine blade finger section hammer knife friction'.split(' '));
