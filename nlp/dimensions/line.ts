@@ -43,8 +43,8 @@ function write(tokens: readonly Token[]): Line {
   return mendHyphens({ text, tokenAt, tokens });
 }
 
-/** A dropped filler must not glue its neighbours together. */
-const startsApart = (text: string, next: string): boolean => /[a-z0-9]$/.test(text) && /^[½¼¾⅛⅜⅝⅞⅓⅔]/.test(next);
+/** Tokens that touch in the note and are still two words: the halves of "gotta", a number and its unit in "40psi". */
+const startsApart = (text: string, next: string): boolean => /[a-z]$/.test(text) ? /^\p{L}/u.test(next) : /\d$/.test(text) && /^(?!(?:ths?|st|nd|rd)$)[\p{L}½¼¾⅛⅜⅝⅞⅓⅔]/u.test(next);
 
 function plain(c: string, before: string): string {
   const glyph = GLYPHS[c] ?? c;

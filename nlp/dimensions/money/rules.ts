@@ -1,0 +1,61 @@
+import type { MoneyValue } from '../../types.ts';
+import type { Num } from '../number/scan.ts';
+import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
+
+const rx = (s: string): RegExp => new RegExp(s, 'gd');
+const SIGN = '[$£€]';
+const BUCKS = String.raw`(?:dollars?|bucks?|quid|euros?|pounds sterling|us dollars?|usd|eur|gbp|aud|nzd|smackers|dollar|squid)(?![a-z])`;
+const CENTS = String.raw`(?:cents?|pence|p|c)(?![a-z])`;
+const SHIP = String.raw`(?:shipping|shippin|shipped|post(?:age)?(?: and packing)?|p&p|p and p|freight|frieght|carriage|delivery|delivered|to ship|courier|haulage|mailing|s&h|to post|to get it here|for the courier|for delivery)(?![a-z])`;
+const PER = String.raw`(each|apiece|a piece|ea|per foot|a foot|a ft|per ft|a metre|a meter|a pop|per piece|the pair|a pair|per pair|for the pair|for both|both|for the two|the two|the lot|for the lot|all in|the set|a set|for the set|per set|a dozen|per dozen|an hour|per hour|every)(?![a-z])`;
+
+/** What a number is worth as money: "twelve fifty" is 12.50; "fifty nine ninety five" is 59.95. */
+const worth = (n: Num): number => n.pair && n.pair[1] < 100 ? n.pair[0] + n.pair[1] / 100 : n.value;
+
+const per = (word: string | undefined): { per?: MoneyValue['per'] } => {
+  if (!word) return {};
+  if (/each|piece|\bea$|pop|every/.test(word)) return { per: 'each' };
+  if (/foot|ft|met/.test(word)) return { per: 'foot' };
+  if (/both|two/.test(word)) return { per: 'both' };
+  if (/pair/.test(word)) return { per: 'pair' };
+  if (/set/.test(word)) return { per: 'set' };
+  if (/dozen/.test(word)) return { per: 'dozen' };
+  return { per: /hour/.test(word) ? 'hour' : 'lot' };
+};
+/** Units after a number say that it is no price. */
+const NOT_MONEY = String.raw`rpm|mm|v\b|volt|amp|inch|in\b|"|thou|psi|lb|pound|foot|feet|ft|hour|hrs?|mil|bar|kg|gal|qt|%|percent|degree|°|x|by|rev|miles|n\.?m|newton`;
+const THINGS = String.raw`#|o'clock|am\b|pm\b|day|week|month|minute|of\b|more|new|bolt|stud|nut|thread|gauge|grade|coats?|th\b|shim|washer|and a|or so|pieces`;
+const TAIL = String.raw`(?:,? ?${PER})?`;
+const money = (value: number, word?: string, certainCurrency = true): MoneyValue => ({ value: Math.round(value * 100) / 100, ...per(word), ...(certainCurrency ? { certainCurrency } : {}) });
+
+const RULES: Rule<'money'>[] = [
+  { name: '$#', pattern: rx(`${SIGN} ?${N}(?: ?(k|grand)(?![a-z]))?(?: ${BUCKS})?${TAIL}`), make: (m, [n]) => n && money(n.value * (m[2] ? 1000 : 1), m[3]) },
+  { name: '# dollars', pattern: rx(`(?:${N}|\\ba) ?${BUCKS}${TAIL}`), make: (m, [n]) => /^a/.test(m[0]) && !n ? money(1, m[2]) : n && money(n.value, m[2]) },
+  { name: '# dollars and # cents', pattern: rx(`${N} ?${BUCKS} (?:and )?${N}(?: ?${CENTS})?${TAIL}(?! ?(?:${SHIP}|${BUCKS}))`),
+    make: (m, [a, b]) => a && b && Number.isInteger(b.value) && b.value < 100 && (b.value >= 10 || /cents?|pence/.test(m[0])) && (/(?:and)|cent|pence/.test(m[0]) ? /cent|pence/.test(m[0]) : true) ? money(a.value + b.value / 100, m[3]) : undefined },
+  { name: '# cents', pattern: rx(`${N} ?(?:cents|pence)${TAIL}`), make: (m, [n]) => n && money(n.value / 100, m[2]) },
+  { name: '# euro sign after', pattern: rx(`${N} ?[€£$]${TAIL}`), make: (m, [n]) => n && money(n.value, m[2]) },
+  { name: 'a fiver', pattern: rx(String.raw`\b(?:a|an) (fiver|tenner)(?![a-z])${TAIL}`), make: m => money(m[1] === 'fiver' ? 5 : 10, m[2]) },
+  { name: 'a grand', pattern: rx(String.raw`(?:\ba|${N}) grand(?![a-z])`), make: (_m, [n]) => money((n?.value ?? 1) * 1000) },
+  { name: '# pounds', sure: 'implied', pattern: rx(`${N} pounds?(?! ?(?:per|of|foot|feet|square|a square|to the|inch|-))(?: ?(?:and )?${N}(?: ?(?:pence|p)(?![a-z]))?)?${TAIL}`),
+    make: (m, [a, b]) => a && money(a.value + (b && b.value < 100 ? b.value / 100 : 0), m[3]) },
+  { name: '# and shipping', sure: 'implied', pattern: rx(`(?:${SIGN} ?)?${N}(?: ?${BUCKS})? ?(?:for |in |of |on )?(?:the )?${SHIP}`), make: (m, [n]) => n && ship(m, n) },
+  { name: 'a fiver post', pattern: rx(String.raw`\ba (fiver|tenner) (?:for |in )?(?:the )?${SHIP}`), make: m => ({ value: m[1] === 'fiver' ? 5 : 10, role: 'shipping', certainCurrency: true }) },
+  { name: 'shipping #', sure: 'implied', pattern: rx(`\\b(?:shipping|postage|post|freight|carriage|delivery|courier)(?: ?(?:is|was|s|of|at|comes to|runs|adds|an extra|another|would be|about|around|cost|costs|another))*:? ?(?:${SIGN} ?)?${N}(?: ?${BUCKS})?(?![a-z ]*(?:day|week|hour|mile|inch|percent))`),
+    make: (_m, [n]) => n && !n.frac ? { value: worth(n), role: 'shipping' } : undefined },
+  { name: 'free shipping', pattern: rx(String.raw`\b(?:free (?:shipping|post(?:age)?|delivery|carriage|freight)|(?:shipping|post(?:age)?|delivery|carriage|freight)(?: is| was|s)?(?: included| free|'s free| inclusive| thrown in)|no (?:shipping|post(?:age)?|delivery charge|delivery|carriage|freight)|post free|post paid|postpaid|carriage paid|freight free)(?![a-z])`),
+    make: () => ({ value: 0, role: 'shipping' }) },
+  { name: '# core', sure: 'implied', pattern: rx(`(?:${SIGN} ?)?${N}(?: ?${BUCKS})? (?:for the |of |on the |as a |refundable )?(?:core(?: charge| deposit)?|exchange (?:deposit|surcharge)|surcharge|deposit on the old|core)(?![a-z])`), make: (_m, [n]) => n && { value: worth(n), role: 'core' } },
+  { name: 'core #', sure: 'implied', pattern: rx(`\\b(?:core(?: charge| deposit)?|exchange (?:deposit|surcharge)|surcharge)(?: ?(?:is|was|s|of|at|charge|deposit|comes to))*:? ?(?:${SIGN} ?)?${N}(?: ?${BUCKS})?`), make: (_m, [n]) => n && { value: worth(n), role: 'core' } },
+  { name: '# each', sure: 'implied', pattern: rx(`${N} ${PER}`), make: (m, [n]) => n && !/^(?:both|the two|a foot|a pair|the pair|an hour|a set|a dozen)$/.test(m[2]!) || (n && /foot|both|pair/.test(m[2]!) && n.value >= 2) ? money(worth(n!), m[2], false) : undefined },
+  { name: 'for #', sure: 'implied', pattern: rx(String.raw`(?<=\b(?:for|paid|asking|wants|want|wanted|charged|charges|cost(?:s| me)?|said|says|quoted(?: me)?|price(?:d)?(?: at| is| of)?|at|only|runs|gave(?: him| them)?|was|were|is|it's|its|comes to|came to|them|stung me|rushed me|set me back) (?:about |around |like |just |only |me )*)${N}(?: ?even| flat| plus| all in| the lot)?(?! ?(?:${NOT_MONEY}|${THINGS}))`),
+    make: (_m, [n]) => n && !n.frac && n.value > 0 ? money(worth(n), undefined, false) : undefined },
+  { name: '#.##', sure: 'implied', pattern: rx(`${N}(?! ?(?:${NOT_MONEY}))`), make: (_m, [n], slate) => n && (/^\d+\.\d\d$/.test(slate.line.text.slice(n.start, n.end)) || (n.pair && [50, 95, 99, 75, 25].includes(n.pair[1]))) ? money(worth(n), undefined, false) : undefined },
+];
+
+function ship(m: RegExpExecArray, n: Num): MoneyValue | undefined {
+  if (/deliver(?:ed)$|shipped$/.test(m[0])) return { value: worth(n), per: 'lot', certainCurrency: /[$£€]|dollar|buck|quid|euro/.test(m[0]) };
+  return { value: worth(n), role: 'shipping', ...(/[$£€]|dollar|buck|quid|euro/.test(m[0]) ? { certainCurrency: true } : {}) };
+}
+
+export const moneyPieces = (slate: Slate): Piece<'money'>[] => runRules('money', RULES, slate);

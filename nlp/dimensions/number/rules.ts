@@ -1,0 +1,24 @@
+import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
+
+/** Counts that are said by a word of their own, and every number by itself. */
+const RULES: Rule<'number'>[] = [
+  { name: 'a dozen', pattern: /(?:a )?dozen\b/g, make: () => ({ value: 12, form: 'words' }) },
+  { name: 'half a dozen', pattern: /#~* (?:a )?dozen\b/g, make: (_m, [n]) => n && n.frac && n.value === 0.5 ? { value: 6, form: 'words' } : undefined },
+  { name: 'a couple', pattern: /\ba (?:couple|pair)\b(?: of\b)?/g, sure: 'implied', make: () => ({ value: 2, form: 'words', about: true }) },
+  { name: 'minus #', pattern: new RegExp(`(?:\\bminus |\\bnegative |(?<![\\w~)-])-)${N}`, 'g'), make: (_m, [n]) => n && { value: -n.value, form: n.form } },
+];
+
+/** "one" that points at a thing ("the left one", "one of them") is not a count. */
+const pointing = (before: string): boolean => /\b(?:the|this|that|each|every|which|no|any|left|right|old|new|other|another|good|bad|first|second|last|next|next|front|back|rear|top|bottom|same|big|small|little)s? $/.test(before);
+
+export function numberPieces(slate: Slate): Piece<'number'>[] {
+  const bare = slate.nums.flatMap((n): Piece<'number'>[] => {
+    const text = slate.line.text.slice(n.start, n.end);
+    if (text === 'one' && (pointing(slate.line.text.slice(0, n.start)) || /^(?: (?:of|that|which|is|was|thats|for)\b|s\b)/.test(slate.line.text.slice(n.end)))) return [];
+    if (/[a-z]$/.test(slate.line.text.slice(0, n.start)) || /^[a-z]/.test(slate.line.text.slice(n.end))) return [];
+    const value = { value: n.value, form: n.form, ...(n.about ? { about: true } : {}) };
+    return [{ dim: 'number', start: n.start, end: n.end, value, sure: n.loose || text === 'one' ? 'implied' : 'certain', rule: '#' }];
+  });
+  const own = runRules('number', RULES, slate);
+  return [...own, ...bare.filter(b => !own.some(o => b.start < o.end && o.start < b.end))].sort((a, b) => a.start - b.start);
+}
