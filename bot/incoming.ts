@@ -25,8 +25,8 @@ export const BENCH = 'bench';
 /** A thing to tap, and the same in words: a tap says exactly what `send` says, so that every button also has a typed form. */
 export interface Button { label: string; send: string }
 
-/** Work that takes longer than a breath; its result leaves by the outbox when it is done. */
-export interface Later { what: 'finish' | 'picture'; part?: string }
+/** An ask that takes longer than a breath; its answer leaves by the outbox when it is done. */
+export type Later = Ask;
 
 /** What one turn of the conversation gives back; every door says `say` and offers `buttons`. */
 export interface Reply {

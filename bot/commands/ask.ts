@@ -1,0 +1,33 @@
+import { randomUUID } from 'node:crypto';
+import { momentIn, nowIn } from '../clock.ts';
+import { readConfig } from '../config.ts';
+import { BENCH, type Reply } from '../incoming.ts';
+import { receiver } from '../receive.ts';
+import { createService } from '../serve.ts';
+import { openShop } from '../shop.ts';
+import { argumentsOf, command, UsageError } from './arguments.ts';
+
+const USAGE = 'Use: npm run -s ask -- [--data DIR] [--at ISO] [--json] "words"';
+
+/** One turn of the conversation, then exit. It goes through the same intake as every door, so it may run beside `npm start`. */
+await command(async () => {
+  const { values, positionals } = argumentsOf({ data: { type: 'string' }, at: { type: 'string' }, json: { type: 'boolean' } }, USAGE);
+  if (!positionals.length) throw new UsageError(USAGE);
+  const config = readConfig();
+  const at = values.at === undefined ? nowIn(config.zone) : momentIn(config.zone, values.at);
+  if (at === undefined) throw new UsageError(`--at must be a moment such as 2026-03-04T15:20:00-05:00. ${USAGE}`);
+  const { log, deps } = openShop(values.data ?? config.dataDir, config.zone);
+  const service = createService({ deps, receiving: receiver({ store: log.store }) });
+  try {
+    const reply = await service.take({ key: `command:${randomUUID()}`, door: 'command', chat: BENCH, at, text: positionals.join(' ') });
+    console.log(values.json ? JSON.stringify(shown(reply)) : reply.say);
+  } finally {
+    await service.close();
+    log.store.close();
+  }
+});
+
+/** The reply as other programs read it. */
+function shown({ entries, asks, answers, warnings, question, say, note }: Reply) {
+  return { entries: entries.map(({ id, machine, entry }) => ({ ...entry, id, ...(machine ? { machine } : {}) })), asks, answers, warnings, question, say, note };
+}

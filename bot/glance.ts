@@ -1,0 +1,21 @@
+import type { Answer } from '../domain/model/answer.ts';
+import type { Ask } from '../domain/model/ask.ts';
+import { answer } from '../domain/answers/answer.ts';
+import { catchUp } from '../domain/log/keeper.ts';
+import { sayAnswer } from './say/answer.ts';
+import type { Glance } from './service.ts';
+import type { Deps } from './turn/deps.ts';
+
+/** What stands beside the talk: the same answers that the words give, each as a headline and its lines. */
+export function glance({ log, zone }: Deps, at: string): Glance[] {
+  catchUp(log);
+  const give = (ask: Exclude<Ask, { kind: 'sum' }>): Answer => answer(log.shop, ask, { at, zone }, { past: log.past });
+  const panel = (title: Glance['title'], ask: Exclude<Ask, { kind: 'sum' }>): Glance => {
+    const spoken = sayAnswer(give(ask), { at });
+    return { title, say: spoken.say, lines: spoken.list ?? [] };
+  };
+  return [
+    panel('Next', { kind: 'next' }), panel('Holding up', { kind: 'blocked' }), panel('To get', { kind: 'buy' }),
+    panel('Not for good', { kind: 'provisional' }), panel('Look again', { kind: 'due' }),
+  ];
+}

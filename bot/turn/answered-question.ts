@@ -1,0 +1,63 @@
+import type { Ask } from '../../domain/model/ask.ts';
+import { noteById } from '../../domain/store/notes.ts';
+import { compose } from '../say/reply.ts';
+import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn.ts';
+import { choiceMeant } from './choice.ts';
+import { readContext } from './context.ts';
+import type { OpenQuestion } from './open-question.ts';
+import { readSafely } from './read-safely.ts';
+
+interface Ways { readAndRecord: ReadAndRecord; recorded: Recorded }
+type Open<K extends OpenQuestion['kind']> = Extract<OpenQuestion, { kind: K }>;
+
+/** A note taken as the answer to the open question; undefined when it isn't one, and then it is a note like any other. */
+export function answersOpen(turn: Turn, ways: Ways): TurnOut | undefined {
+  const open = turn.open;
+  if (!open || turn.incoming.edits) return undefined;
+  switch (open.kind) {
+    case 'entry': return entryChosen(open, turn, ways);
+    case 'ask': return askChosen(open, turn, ways);
+    case 'sum': return sumCompleted(open, turn, ways);
+    case 'heard': return hearingConfirmed(open, turn, ways);
+  }
+}
+
+function entryChosen(open: Open<'entry'>, turn: Turn, { recorded }: Ways): TurnOut | undefined {
+  const value = choiceMeant(turn.incoming.text, open.choices);
+  return value === undefined ? undefined : recorded(turn, [{ kind: 'amend', of: open.entry, field: open.field, value }], turn.note, {});
+}
+
+function askChosen(open: Open<'ask'>, turn: Turn, { recorded }: Ways): TurnOut | undefined {
+  const value = choiceMeant(turn.incoming.text, open.choices);
+  return value === undefined ? undefined : recorded(turn, [], turn.note, { asks: [{ ...open.ask, [open.field]: value } as Ask] });
+}
+
+/** The answer is read together with what was asked, so that "grade 5" or "oiled" falls into its place whatever form it takes. */
+function sumCompleted(open: Open<'sum'>, turn: Turn, { recorded }: Ways): TurnOut | undefined {
+  const { text } = turn.incoming;
+  const choice = choiceMeant(text, open.choices);
+  const ctx = readContext(turn.deps.log, turn.incoming, turn.machine, turn.note.id);
+  const together = readSafely(`${open.said.replace(/[?.!\s]+$/, '')}, ${choice ?? text}`, ctx, turn.deps);
+  const again = together.asks.find(a => a.kind === 'sum' && a.of === open.of);
+  const given = { ...open.given, ...(again?.kind === 'sum' ? again.given : {}) };
+  const need = open.needs[0];
+  if (need && given[need] === undefined) Object.assign(given, bare(need, choice ?? text));
+  if (need && given[need] === undefined) return undefined;
+  return recorded(turn, [], turn.note, { asks: [{ kind: 'sum', of: open.of, given }] });
+}
+
+/** A bare figure or word as the one input that was asked for: "14", "14 in", "oiled". */
+function bare(need: string, text: string): Record<string, unknown> {
+  const said = text.trim().replace(/[.!]+$/, '');
+  const number = /^(-?\d+(?:\.\d+)?)\s*([a-zA-Z°%²·-]*)$/.exec(said);
+  if (number) return { [need]: Number(number[1]), ...(number[2] ? { [`${need}Unit`]: number[2] } : {}) };
+  return said && said.split(/\s+/).length <= 3 && !/\d/.test(said) ? { [need]: said.toLowerCase() } : {};
+}
+
+function hearingConfirmed(open: Open<'heard'>, turn: Turn, { readAndRecord }: Ways): TurnOut | undefined {
+  const said = choiceMeant(turn.incoming.text, open.choices) ?? (/^(yes|yep|yeah|right|correct|that's right)\b/i.test(turn.incoming.text.trim()) ? 'yes' : undefined);
+  if (said === 'no') return { reply: compose({ note: turn.note.id, at: turn.incoming.at, lines: ['Not logged; the sound is kept. Say or type it again.'] }) };
+  const note = said === 'yes' ? noteById(turn.deps.log.store, open.note) : undefined;
+  return note && readAndRecord(turn, open.said, note);
+}
+

@@ -1,0 +1,52 @@
+import type { Answer, SumAnswer } from '../../domain/model/answer.ts';
+import type { Ask, AskOf } from '../../domain/model/ask.ts';
+import { answer } from '../../domain/answers/answer.ts';
+import { mileRate } from '../../domain/store/settings.ts';
+import { computeSum } from '../../domain/sums/compute.ts';
+import type { Later } from '../incoming.ts';
+import { sayAnswer } from '../say/answer.ts';
+import type { Turn } from '../turn.ts';
+import { givenFromLog } from './given-from-log.ts';
+import type { LastSum } from './last-sum.ts';
+import type { OpenQuestion } from './open-question.ts';
+import { firstPage, moreToCome, type Page } from './pages.ts';
+
+/** Answers in words and as facts, and what the chat keeps of them. */
+export interface Answered { answers: Answer[]; lines: string[]; files: string[]; later: Later[]; open?: OpenQuestion; page?: Page; sum?: LastSum }
+
+/** Answers every ask of a note, in order; what takes long is handed out and said to be on its way. */
+export function answerAsks(asks: readonly Ask[], turn: Turn): Answered {
+  const out: Answered = { answers: [], lines: [], files: [], later: [] };
+  for (const ask of asks) {
+    if (turn.deps.handsOut?.(ask)) out.later.push(ask);
+    else take(out, answered(ask, turn), ask, turn);
+  }
+  return out;
+}
+
+/** One answer worked out from the state of the shop. */
+export function answered(ask: Ask, turn: Turn): Answer {
+  const { deps: { log, zone, elsewhere }, incoming: { at }, machine } = turn;
+  const other = elsewhere?.(ask, at);
+  if (other) return other;
+  if (ask.kind === 'sum') return computeSum(ask.of, givenFromLog(ask, log.shop, machine));
+  return answer(log.shop, ask, { at, zone }, { past: log.past, machine, mileRate: mileRate(log.store) });
+}
+
+function take(out: Answered, a: Answer, ask: Ask, turn: Turn): void {
+  const spoken = sayAnswer(a, { at: turn.incoming.at });
+  const { now, rest } = firstPage(spoken.list ?? []);
+  out.answers.push(a);
+  // A sum that lacks an input says nothing of its own: its question stands at the end of the reply.
+  if (!('needs' in a)) out.lines.push([spoken.say, ...now, moreToCome(rest)].filter(Boolean).join('\n'));
+  if (rest.length || spoken.longer) out.page = { lines: rest, longer: spoken.longer };
+  if (a.kind === 'picture') out.files.push(...a.files);
+  if (a.kind === 'sum') sumKept(out, a, ask as AskOf<'sum'>, turn);
+}
+
+/** A finished sum can be kept to the log by the next words; one that lacks an input asks for it. */
+function sumKept(out: Answered, a: SumAnswer, ask: AskOf<'sum'>, turn: Turn): void {
+  if ('results' in a) out.sum = { of: a.of, given: ask.given, results: a.results };
+  if ('needs' in a)
+    out.open = { kind: 'sum', text: a.question, choices: a.choices ?? [], said: turn.open?.kind === 'sum' ? `${turn.open.said} ${turn.incoming.text}` : turn.incoming.text, of: a.of, given: ask.given, needs: a.needs };
+}

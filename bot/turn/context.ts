@@ -1,0 +1,28 @@
+import type { ReadContext } from '../../domain/model/reading.ts';
+import { nameKey } from '../../domain/model/names.ts';
+import type { Log } from '../../domain/log/keeper.ts';
+import { machineNames, partNames, placeNames, sourceNames } from '../../domain/log/shop.ts';
+import { lastNotes } from '../../domain/store/notes.ts';
+import type { Incoming } from '../incoming.ts';
+
+/** How many notes back "it" and "the other one" may reach, and how old the oldest may be: another day's talk is another matter. */
+const PRIOR_NOTES = 4;
+const PRIOR_HOURS = 12;
+
+/** The machines that can be named: those with entries, and the one that the chat is at though nothing is said of it yet. */
+export const knownMachines = (log: Log, current?: string): string[] => {
+  const names = machineNames(log.shop);
+  return current && !names.some(n => nameKey(n) === nameKey(current)) ? [current, ...names] : names;
+};
+
+/** What the reader is told beside the words: the names of the shop, those of the current machine first, and the talk just before. */
+export function readContext(log: Log, incoming: Incoming, machine: string | undefined, before: number, open?: ReadContext['open']): ReadContext {
+  const here = machine ? partNames(log.shop, nameKey(machine)) : [];
+  const all = [...new Set([...here, ...partNames(log.shop)])];
+  const since = Date.parse(incoming.at) - PRIOR_HOURS * 3_600_000;
+  const prior = lastNotes(log.store, incoming.chat, PRIOR_NOTES, before).filter(n => Date.parse(n.at) >= since && Date.parse(n.at) <= Date.parse(incoming.at));
+  return {
+    at: incoming.at, machines: knownMachines(log, machine), parts: all, places: placeNames(log.shop), sources: sourceNames(log.shop),
+    prior: prior.map(n => n.text), open,
+  };
+}

@@ -1,0 +1,23 @@
+import { z } from 'zod';
+
+/** Lines that a reply gives at once; the rest waits for "more". Five are read at a glance from across the bench. */
+export const PAGE = 5;
+
+const Held = z.object({ lines: z.array(z.string()), longer: z.string().optional() });
+
+/** What is kept for the next "more" or "longer". */
+export type Page = z.infer<typeof Held>;
+
+export function heldPage(held: unknown): Page | undefined {
+  const read = Held.safeParse(held);
+  return read.success ? read.data : undefined;
+}
+
+/** The first page of some lines, and the rest of them. */
+export function firstPage(lines: readonly string[]): { now: string[]; rest: string[] } {
+  // One line over is given at once rather than kept back behind a word.
+  const cut = lines.length <= PAGE + 1 ? lines.length : PAGE;
+  return { now: lines.slice(0, cut).map(l => `• ${l}`), rest: lines.slice(cut) };
+}
+
+export const moreToCome = (rest: readonly string[]): string => (rest.length ? `… ${rest.length} more; say "more".` : '');
