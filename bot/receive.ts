@@ -41,6 +41,9 @@ async function keepFiles(store: Store, { files = [], ...m }: DoorMessage): Promi
   return out;
 }
 
+/** Whether a row brings sound: known from its body without fetching anything. A chat row names its voice or audio by those words. */
+export const isSound = (row: Queued): boolean => /"(sound|voice|audio)":[[{]/.test(row.body);
+
 /** Makes of an intake row what a turn takes: unpacked by its door, its files kept, its sound heard. */
 export async function messageOf(row: Queued, { options }: Receiving, progress: (text: string) => void): Promise<Received> {
   const unpack = options.unpack?.[row.door];

@@ -1,6 +1,6 @@
 import type { Entry } from '../domain/model/entry.ts';
 import type { Note, StoredEntry } from '../domain/model/stored.ts';
-import { standing } from '../domain/log/amend.ts';
+import { amendsIn, standing } from '../domain/log/amend.ts';
 import { record } from '../domain/log/record.ts';
 import { entriesOfNote } from '../domain/store/entries.ts';
 import { allNotes } from '../domain/store/notes.ts';
@@ -49,6 +49,6 @@ function reread(note: Note, deps: Deps): { shown: Difference; entries: Entry[] }
 
 /** As it was first recorded: neither struck nor changed. */
 const untouched = (e: StoredEntry, deps: Deps): boolean => {
-  const now = standing(deps.log, e);
+  const now = standing(e, amendsIn(deps.log.store));
   return now !== undefined && JSON.stringify(now.entry) === JSON.stringify(e.entry);
 };

@@ -10,11 +10,13 @@ import { glance } from './glance.ts';
 import type { Reply } from './incoming.ts';
 import { openIntake, type Intake } from './intake.ts';
 import { putOut } from './outbox.ts';
-import { messageOf, type Received, type Receiving } from './receive.ts';
+import { isSound, messageOf, type Received, type Receiving } from './receive.ts';
 import type { DoorMessage, Service, Talk } from './service.ts';
 import { talkOf, talks } from './talk.ts';
 import { takeTurn } from './turn.ts';
+import { readContext } from './turn/context.ts';
 import type { Deps } from './turn/deps.ts';
+import { readSafely } from './turn/read-safely.ts';
 
 /** What the service is made of. Doors that must be called back (chat) name how their rows are unpacked, and get their replies by the outbox. */
 export interface ServeOptions {
@@ -76,7 +78,15 @@ export function createService(options: ServeOptions): RunningService {
     if (note) talkers.forEach(l => l({ id: note.id, at: row.at, door: row.door, text: '', say, buttons: [], files: [] }));
   };
 
-  const queue = openIntake(store, handle, options.now);
+  /** A typed question may be answered while sound of the same chat is still being heard. */
+  const onlyAsks = async (row: Queued): Promise<boolean> => {
+    if (isSound(row)) return false;
+    const { incoming } = await messageOf(row, receiving, () => {});
+    if (!incoming || incoming.media?.length) return false;
+    const { entries, asks, act } = readSafely(incoming.text, readContext(deps.log, incoming, undefined, Number.MAX_SAFE_INTEGER), deps);
+    return asks.length > 0 && !entries.length && !act;
+  };
+  const queue = openIntake(store, { handle, isSlow: isSound, onlyAsks, now: options.now });
   return {
     intake: queue,
     async take(m: DoorMessage): Promise<Reply> {

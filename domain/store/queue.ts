@@ -20,6 +20,10 @@ export interface Queue {
   done(store: Store, seq: number): boolean;
   /** Counts a failed try and sets the moment before which it is not tried again. */
   again(store: Store, seq: number, error: string, notBefore: number): void;
+  /** Keeps a message, and the later ones of its chat, back until a moment, without counting a try: it is in hand elsewhere. */
+  hold(store: Store, seq: number, until: number): void;
+  /** Lets go of what was held by a program that is no more; call it when the one long-running program starts. */
+  release(store: Store): void;
   /** Sets a message aside for good, to be shown; `revive` takes it up again. */
   park(store: Store, seq: number, error: string): void;
   revive(store: Store, seq: number): void;
@@ -47,6 +51,8 @@ export function queueIn(table: 'intake' | 'outbox'): Queue {
     nextDue: (store, doors) => store.get<{ due: number | null }>(`SELECT min(not_before) AS due FROM ${table} WHERE ${head}`, doorsOf(doors))?.due ?? undefined,
     done: (store, seq) => store.run(`UPDATE ${table} SET state = 'done', error = NULL WHERE seq = ? AND state <> 'done'`, seq).changes > 0,
     again: (store, seq, error, notBefore) => { store.run(`UPDATE ${table} SET tries = tries + 1, error = ?, not_before = ? WHERE seq = ? AND state = 'new'`, error, notBefore, seq); },
+    hold: (store, seq, until) => { store.run(`UPDATE ${table} SET not_before = ? WHERE seq = ? AND state = 'new'`, until, seq); },
+    release: store => { store.run(`UPDATE ${table} SET not_before = 0 WHERE state = 'new' AND tries = 0 AND not_before > 0`); },
     park: (store, seq, error) => { store.run(`UPDATE ${table} SET state = 'parked', tries = tries + 1, error = ? WHERE seq = ? AND state = 'new'`, error, seq); },
     revive: (store, seq) => { store.run(`UPDATE ${table} SET state = 'new', tries = 0, not_before = 0 WHERE seq = ? AND state = 'parked'`, seq); },
     parked: store => store.all<Row>(`SELECT * FROM ${table} WHERE state = 'parked' ORDER BY seq`).map(full),
