@@ -1,0 +1,72 @@
+import { NEVER, seenFromTheEnd, type Bench } from './bench.ts';
+import { benchBuilder, type Draw, type Times } from './pass.ts';
+import type { Random } from './random.ts';
+import { sampler } from './sampling/biased.ts';
+
+/** A list of jobs and what it comes to: last end first, then the sum of all ends. `NEVER` ends weigh most. */
+export interface Ranked { list: Int32Array; last: number; sum: number; never: number }
+
+export function newTimes(count: number): Times {
+  return { start: new Int32Array(count), end: new Int32Array(count) };
+}
+
+/**
+ * Looks for the list that gives the soonest end: regret-biased samples, each improved by one pass from the far end of the
+ * calendar and one back (justification), and the `hints` first. Each pass counts as one of `schedules`.
+ * With conditions that change by the hour a pass can also lengthen the plan; the best seen is kept.
+ */
+export function bestList(bench: Bench, draw: Draw, schedules: number, random: Random, hints: readonly Int32Array[] = []): Ranked {
+  const { count } = bench.network;
+  const forward = benchBuilder(bench);
+  const far = seenFromTheEnd(bench);
+  const backward = benchBuilder(far.bench);
+  const unreleased: Draw = { ...draw, release: new Int32Array(count) };
+  const times = newTimes(count);
+  const late = newTimes(count);
+  const samples = sampler(bench.network);
+  let best: Ranked | undefined;
+  let made = 0;
+
+  function tryList(list: Int32Array): Ranked {
+    made++;
+    const ranked = rank(list, forward.build(list, draw, times), times);
+    if (!best || isSooner(ranked, best)) best = { ...ranked, list: list.slice() };
+    return ranked;
+  }
+
+  for (const hint of hints) tryList(hint);
+  for (let k = 0; k === 0 || made < schedules; k++) {
+    const list = new Int32Array(count);
+    if (k === 0) samples.urgent(list);
+    else samples.draw(list, random);
+    const { last } = tryList(list);
+    if (last >= NEVER || made + 2 > schedules) continue;
+    made++;
+    backward.build(byTime(bench, times.end, true), unreleased, late, Math.max(0, far.end - last));
+    tryList(byTime(bench, late.end.map((end) => far.end - end), false));
+  }
+  return best!;
+}
+
+function rank(list: Int32Array, last: number, { end }: Times): Ranked {
+  let sum = 0;
+  let never = 0;
+  for (let i = 0; i < end.length; i++) {
+    if (end[i]! >= NEVER) never++;
+    else sum += end[i]!;
+  }
+  return { list, last, sum, never };
+}
+
+function isSooner(a: Ranked, b: Ranked): boolean {
+  return a.never - b.never < 0 || (a.never === b.never && (a.last < b.last || (a.last === b.last && a.sum < b.sum)));
+}
+
+/** Jobs by a time, earliest or latest first; equal ones keep to the order of precedence (or its reverse). */
+export function byTime({ network }: Bench, time: Int32Array, latestFirst: boolean): Int32Array {
+  const list = network.topological.slice();
+  if (latestFirst) list.reverse();
+  const place = new Int32Array(list.length);
+  for (let at = 0; at < list.length; at++) place[list[at]!] = at;
+  return list.sort((a, b) => (latestFirst ? time[b]! - time[a]! : time[a]! - time[b]!) || place[a]! - place[b]!);
+}
