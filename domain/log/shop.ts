@@ -19,7 +19,8 @@ export interface Place extends Said { where: string }
 export interface OutNow extends Said { where?: string; until?: string; do?: string }
 /** `until`: a day, or an ISO moment for spans of hours. */
 export interface WaitNow extends Said { until?: string }
-export interface OpenRecheck extends Said { do: string; after?: number; unit?: EntryOf<'recheck'>['unit']; due?: string }
+/** `looked`: the latest look at the thing since (a finding, a reading); it counts only if the recheck was due by then. `note`: who asked for it. */
+export interface OpenRecheck extends Said { note: number; do: string; after?: number; unit?: EntryOf<'recheck'>['unit']; due?: string; looked?: Said }
 export interface OpenWant extends Said { qty?: number; spec?: string; for?: Ref }
 /** Money of one purchase, order or quote; amounts in whole cents. */
 export interface Price { cents: number; shippingCents?: number; coreCents?: number; taxPercent?: number; miles?: number; qty?: number }
@@ -50,6 +51,8 @@ export interface Thing {
   jobs: OpenJob[];
   place?: Place;
   out?: OutNow;
+  /** The latest time it came back from outside. */
+  back?: Said;
   wait?: WaitNow;
   rechecks: OpenRecheck[];
   wants: OpenWant[];
@@ -61,8 +64,9 @@ export interface Thing {
   hours: HoursSaid[];
 }
 
-export interface RuleSaid extends Said { first: Ref; then: Ref }
-export interface HandsSaid extends Said { when: string; for?: Ref }
+/** `firstSaid`, `thenSaid`: the phrases as said. */
+export interface RuleSaid extends Said { first: Ref; then: Ref; firstSaid: string; thenSaid: string }
+export interface HandsSaid extends Said { when: string; for?: Ref; forSaid?: string; machine: string }
 export interface WeatherSaid extends Said { sky: EntryOf<'weather'>['sky']; from?: string; to?: string }
 export interface MeterPoint extends Said { value: number }
 
@@ -72,23 +76,22 @@ export interface Machine {
   name: string;
   things: Map<string, Thing>;
   rules: RuleSaid[];
-  hands: HandsSaid[];
-  weather: WeatherSaid[];
   /** Running time in hours and distance in miles as read off, oldest entry first. */
   running: MeterPoint[];
   distance: MeterPoint[];
 }
 
-export interface Shop { machines: Map<string, Machine> }
+/** Help and weather are of the whole shop. Lists are in the order of the log. */
+export interface Shop { machines: Map<string, Machine>; hands: HandsSaid[]; weather: WeatherSaid[] }
 
-export const emptyShop = (): Shop => ({ machines: new Map() });
+export const emptyShop = (): Shop => ({ machines: new Map(), hands: [], weather: [] });
 
 export const emptyThing = (key: string, name: string): Thing => ({
   key, name, asWas: new Map(), asLeft: new Map(), works: new Map(), jobs: [], rechecks: [], wants: [], orders: [], quotes: [], paid: [], hours: [],
 });
 
 export const emptyMachine = (key: string, name: string): Machine => ({
-  key, name, things: new Map(), rules: [], hands: [], weather: [], running: [], distance: [],
+  key, name, things: new Map(), rules: [], running: [], distance: [],
 });
 
 /** The names of the machines the shop knows, as first said. */

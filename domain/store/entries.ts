@@ -33,23 +33,24 @@ export function entryById(store: Store, id: number): StoredEntry | undefined {
 export const entriesOfNote = (store: Store, note: number): StoredEntry[] =>
   store.all<Row>(`SELECT ${COLUMNS} FROM entry WHERE note = ? ORDER BY id`, note).map(stored);
 
-/** All entries above a number, oldest first. */
-export function* entriesAfter(store: Store, id: number): Generator<StoredEntry> {
-  for (const row of store.each<Row>(`SELECT ${COLUMNS} FROM entry WHERE id > ? ORDER BY id`, id)) yield stored(row);
-}
+/** The entries above a number, oldest first, at most `limit`. */
+export const entriesAfter = (store: Store, id: number, limit: number): StoredEntry[] =>
+  store.all<Row>(`SELECT ${COLUMNS} FROM entry WHERE id > ? ORDER BY id LIMIT ?`, id, limit).map(stored);
 
-/** All entries that speak of a part of a machine, corrections of them included, oldest first. */
+/** All entries that speak of a part of a machine, oldest first, with the corrections of them, and the corrections of those. */
 export const entriesAbout = (store: Store, subject: Subject): StoredEntry[] =>
-  store.all<Row>(`SELECT ${COLUMNS} FROM subject JOIN entry ON entry.id = subject.entry WHERE subject.machine = ? AND subject.key = ? ORDER BY entry.id`,
-    subject.machine, subject.key).map(stored);
+  store.all<Row>(`WITH RECURSIVE about (id) AS (
+      SELECT entry FROM subject WHERE machine = ? AND key = ?
+      UNION SELECT entry.id FROM about JOIN entry ON entry.of = about.id)
+    SELECT ${COLUMNS} FROM about JOIN entry ON entry.id = about.id ORDER BY entry.id`, subject.machine, subject.key).map(stored);
 
 /** The corrections made to an entry, oldest first. */
 export const amendsOf = (store: Store, id: number): StoredEntry[] =>
   store.all<Row>(`SELECT ${COLUMNS} FROM entry WHERE of = ? ORDER BY id`, id).map(stored);
 
-/** Every correction in the log, oldest first. */
-export const allAmends = (store: Store): StoredEntry[] =>
-  store.all<Row>(`SELECT ${COLUMNS} FROM entry WHERE of IS NOT NULL ORDER BY id`).map(stored);
+/** Every correction of another entry above a number in the log, oldest first. */
+export const amendsAfter = (store: Store, id: number): StoredEntry[] =>
+  store.all<Row>(`SELECT ${COLUMNS} FROM entry WHERE of IS NOT NULL AND id > ? ORDER BY id`, id).map(stored);
 
 export const newestEntry = (store: Store): number => store.get<{ id: number | null }>('SELECT max(id) AS id FROM entry')!.id ?? 0;
 

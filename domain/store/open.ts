@@ -17,7 +17,7 @@ export class Store {
   /** Where media lie; undefined for a store in memory. */
   readonly dir: string | undefined;
   readonly file: string;
-  /** How many outermost transactions were rolled back: a fold of the log that saw such a one must be thrown away. */
+  /** How many transactions were rolled back: a fold of the log that saw such a one must be thrown away. */
   rollbacks = 0;
   readonly #db: Database.Database;
   readonly #statements = new Map<string, Database.Statement>();
@@ -43,11 +43,10 @@ export class Store {
    * `work` is synchronous; an async function is refused by the binding with nothing kept.
    */
   transaction<T>(work: () => T): T {
-    const outermost = !this.#db.inTransaction;
     try {
       return this.#guard(() => this.#db.transaction(work).immediate());
     } catch (error) {
-      if (outermost) this.rollbacks++;
+      this.rollbacks++;
       throw error;
     }
   }
