@@ -14,12 +14,10 @@ export type AmendsOf = (id: number) => readonly StoredEntry[];
 export const amendsIn = (store: Store): AmendsOf => id => amendsOf(store, id);
 
 /** An entry as it stands after the corrections in force; undefined when it is struck. A struck correction has no force. */
-export const standing = (log: Log, entry: StoredEntry): StoredEntry | undefined => standingBy(entry, amendsIn(log.store));
-
-export function standingBy(stored: StoredEntry, amends: AmendsOf): StoredEntry | undefined {
+export function standing(stored: StoredEntry, amends: AmendsOf): StoredEntry | undefined {
   let now = stored;
   for (const amend of amends(stored.id)) {
-    if (!standingBy(amend, amends)) continue;
+    if (!standing(amend, amends)) continue;
     const changed = corrected(now, amend);
     if (!changed) return undefined;
     now = changed;
@@ -62,8 +60,8 @@ export function targets({ store }: Log, chat: string, amend: EntryOf<'amend'>): 
   const about = (e: StoredEntry): boolean => amend.part === undefined || isAbout(store, e, amend.part);
   for (const has of amend.undo ? [false] : [true, false]) {
     for (const note of lastNotes(store, chat, LOOK_BACK).reverse()) {
-      const inForce = entriesOfNote(store, note.id).filter(e => standingBy(e, amends) && about(e));
-      const fitting = amend.undo ? inForce : inForce.filter(e => canTake(standingBy(e, amends)!, amend, has)).slice(-1);
+      const inForce = entriesOfNote(store, note.id).filter(e => standing(e, amends) && about(e));
+      const fitting = amend.undo ? inForce : inForce.filter(e => canTake(standing(e, amends)!, amend, has)).slice(-1);
       if (fitting.length) return fitting;
     }
   }

@@ -3,7 +3,7 @@ import type { StoredEntry } from '../model/stored.ts';
 import { amendsAfter, entriesAbout, entriesAfter, entryById } from '../store/entries.ts';
 import type { Store } from '../store/open.ts';
 import { keepSnapshot, newestSnapshot } from '../store/snapshots.ts';
-import { amendsIn, standingBy, type AmendsOf } from './amend.ts';
+import { amendsIn, standing, type AmendsOf } from './amend.ts';
 import { pastOf, type Past } from './past.ts';
 import { apply, machineKey, unlist, type Scope } from './replay.ts';
 import { emptyShop, type Shop } from './shop.ts';
@@ -74,7 +74,7 @@ export function foldNew(log: Log): void {
   for (; batch.length; batch = entriesAfter(log.store, log.folded, BATCH)) {
     for (const entry of batch) {
       log.folded = entry.id;
-      const now = entry.entry.kind === 'amend' ? undefined : standingBy(entry, lookUp);
+      const now = entry.entry.kind === 'amend' ? undefined : standing(entry, lookUp);
       if (now) apply(log.shop, now);
     }
   }
@@ -102,7 +102,7 @@ function refoldTouched(log: Log, before: number, amends: readonly StoredEntry[])
   for (const root of roots.values()) {
     unlist(log.shop, root.id);
     for (const scope of scopesOf(log.store, root)) scopes.set(`${scope.machine}\n${scope.key}`, scope);
-    const now = standingBy(root, amendsIn(log.store));
+    const now = standing(root, amendsIn(log.store));
     if (now && !now.refs?.length) apply(log.shop, now);
   }
   for (const scope of scopes.values()) refold(log, scope);
@@ -130,7 +130,7 @@ function refold(log: Log, scope: Scope): void {
   const about = entriesAbout(log.store, scope);
   const lookUp = amendsAmong(about);
   for (const entry of about) {
-    const now = entry.entry.kind === 'amend' ? undefined : standingBy(entry, lookUp);
+    const now = entry.entry.kind === 'amend' ? undefined : standing(entry, lookUp);
     if (now) apply(log.shop, now, scope);
   }
 }

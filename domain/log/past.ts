@@ -3,7 +3,7 @@ import { mediaOfPart, mediaPath } from '../store/media.ts';
 import { plain } from '../store/notes.ts';
 import type { Store } from '../store/open.ts';
 import type { Note, StoredEntry } from '../model/stored.ts';
-import { amendsIn, standingBy } from './amend.ts';
+import { amendsIn, standing } from './amend.ts';
 
 /**
  * What was said, word for word: answers ask it for history, which the folded state does not hold. Keys as in the shop: a machine key
@@ -39,8 +39,8 @@ export function pastOf(store: Store): Past {
     notesOn: ({ from = EARLIEST, to = LATEST }, limit, machine) => newest(machine === undefined
       ? store.all<NoteRow>('SELECT * FROM note WHERE day BETWEEN ? AND ? ORDER BY day DESC, id DESC LIMIT ?', from, to, limit + 1)
       : store.all<NoteRow>('SELECT * FROM note WHERE day BETWEEN ? AND ? AND EXISTS (SELECT 1 FROM entry WHERE note = note.id AND entry.machine = ?) ORDER BY day DESC, id DESC LIMIT ?', from, to, machine, limit + 1), limit),
-    entriesOf: note => entriesOfNote(store, note).flatMap(e => standingBy(e, amends) ?? []),
-    remarksAbout: (machine, key) => entriesAbout(store, { machine, key }).filter(e => e.entry.kind === 'remark' && standingBy(e, amends)),
+    entriesOf: note => entriesOfNote(store, note).flatMap(e => standing(e, amends) ?? []),
+    remarksAbout: (machine, key) => entriesAbout(store, { machine, key }).filter(e => e.entry.kind === 'remark' && standing(e, amends)),
     filesOf: (machine, key) => mediaOfPart(store, machine, key).map(m => mediaPath(store, m)),
   };
 }

@@ -2,7 +2,7 @@ import { nameKey } from '../model/names.ts';
 import type { Entry, EntryOf } from '../model/entry.ts';
 import type { Note, Ref, StoredEntry } from '../model/stored.ts';
 import { addSubjects, appendEntry, entriesOfNote, entryById, type Subject } from '../store/entries.ts';
-import { amendsIn, corrected, standingBy, targets } from './amend.ts';
+import { amendsIn, corrected, standing, targets } from './amend.ts';
 import { foldNew, type Log } from './keeper.ts';
 import { machineNamed } from './naming.ts';
 import { refsOf } from './refs.ts';
@@ -25,7 +25,7 @@ export function record(log: Log, note: Note, entries: readonly Entry[]): StoredE
 /** Strikes all that an earlier note said, on behalf of `by`: an edit of it, or a new reading. */
 export function strikeNote(log: Log, by: Note, earlier: number): StoredEntry[] {
   const amends = amendsIn(log.store);
-  const inForce = entriesOfNote(log.store, earlier).filter(e => standingBy(e, amends));
+  const inForce = entriesOfNote(log.store, earlier).filter(e => standing(e, amends));
   return log.store.transaction(() => inForce.map(e => recordOf(log, by, { kind: 'amend', undo: true }, e)));
 }
 
@@ -56,7 +56,7 @@ function recordAmend(log: Log, note: Note, amend: EntryOf<'amend'>): StoredEntry
 
 /** The correction of one entry; it speaks of the same parts as that one did and, if it changes the name, of those that it now means. */
 function recordOf(log: Log, note: Note, amend: EntryOf<'amend'>, target: StoredEntry): StoredEntry {
-  const now = standingBy(target, amendsIn(log.store)) ?? target;
+  const now = standing(target, amendsIn(log.store)) ?? target;
   const machine = amend.field === 'machine' ? machineMeant(log, String(amend.value)) : machineMeant(log, now.machine);
   const entry: Entry = { ...amend, ...(amend.field === 'machine' ? { value: machine.name } : {}), of: target.id };
   const change = corrected(now, { ...target, entry });
