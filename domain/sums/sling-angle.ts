@@ -1,0 +1,36 @@
+import { z } from 'zod';
+import { measure, sharedUnit, valueIn } from './given.ts';
+import { angleOfRise, angleOfSpan, LEAST_ANGLE } from './sling-geometry.ts';
+import { ask, refuse, type Outcome } from './sum.ts';
+
+/** Fields that settle the angle of a leg. */
+export const ANGLE_SHAPE = {
+  angle: z.number({ error: 'must be a number' }).positive({ error: 'must be over zero' }).max(90, { error: 'from the horizontal cannot be over 90°' }).optional(),
+  ...measure('height', 'length'), ...measure('length', 'length'), ...measure('span', 'length'),
+};
+export const ANGLE_FIELDS = {
+  angle: 'of the legs from the horizontal, °', height: 'hook over the lifting points (instead of the angle), with',
+  length: 'length of a leg, or', span: 'distance between the lifting points',
+};
+
+/** The angle from the horizontal in degrees, or what stands in the way: nothing is worked out under 30°. */
+export function slingAngle(given: object, assumed: string[]): { angle: number } | { answer: Outcome } {
+  const fields = given as { angle?: number; height?: number };
+  if (fields.angle === undefined && fields.height === undefined) {
+    return { answer: ask('angle', 'What angle do the legs make with the horizontal?', ['60', '45', '30']) };
+  }
+  const angle = fields.angle ?? fromHeight(given, assumed);
+  if (typeof angle !== 'number') return { answer: angle };
+  if (angle < LEAST_ANGLE - 0.05) {
+    return { answer: refuse(`Legs at ${Math.round(angle)}° from the horizontal are under ${LEAST_ANGLE}°, which rigging practice does not allow: use longer legs or a spreader.`) };
+  }
+  return { angle };
+}
+
+function fromHeight(given: object, assumed: string[]): number | Outcome {
+  const unit = sharedUnit(given, ['height', 'length', 'span'], 'in', 'ft or mm', assumed);
+  const [height = 0, leg, span] = ['height', 'length', 'span'].map((name) => valueIn(given, name, unit));
+  if (leg !== undefined) return angleOfRise(height, leg) ?? refuse(`A leg of ${leg} ${unit} cannot rise ${height} ${unit}.`);
+  if (span !== undefined) return angleOfSpan(height, span);
+  return ask('length', 'How long is a leg, or how far apart are the lifting points?');
+}
