@@ -1,0 +1,34 @@
+import { InlineKeyboard } from 'grammy';
+import type { Store } from '../../../domain/store/open.ts';
+import type { Button } from '../../incoming.ts';
+import type { Outgoing } from '../../outbox.ts';
+import { addressOf } from './moved.ts';
+import { DOOR } from './who.ts';
+
+/** Labels up to this length stand two in a row. */
+const SHORT = 16;
+
+/**
+ * What a button carries is 64 bytes at most, so it names the row of the outbox it went out with and its place there; the words lie in
+ * that row, and so outlive a restart.
+ */
+export function keyboardOf(buttons: readonly Button[], row: number): InlineKeyboard | undefined {
+  if (!buttons.length) return undefined;
+  const keyboard = new InlineKeyboard();
+  buttons.forEach(({ label }, i) => {
+    keyboard.text(label, `${row}.${i}`);
+    const pair = i % 2 === 0 && [label, buttons[i + 1]?.label ?? ''].every(l => l.length <= SHORT);
+    if (!pair) keyboard.row();
+  });
+  return keyboard;
+}
+
+/** The words that a tap stands for; undefined when its message did not go out to that chat. */
+export function wordsBehind(store: Store, data: string | undefined, chat: number): string | undefined {
+  const [, row, i] = /^(\d{1,15})\.(\d{1,3})$/.exec(data ?? '') ?? [];
+  if (row === undefined) return undefined;
+  const sent = store.get<{ body: string }>('SELECT body FROM outbox WHERE seq = ? AND door = ?', Number(row), DOOR);
+  if (!sent) return undefined;
+  const { target, buttons } = JSON.parse(sent.body) as Outgoing;
+  return addressOf(store, Number(target)) === chat ? buttons[Number(i)]?.send : undefined;
+}
