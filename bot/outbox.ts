@@ -22,7 +22,9 @@ const MOST_TRIES = 12;
  * Sends what waits for one door, in order per chat, from a loop of its own: a door that is told to wait never blocks the intake.
  * A reply may go out twice after a fault in between; replies are harmless to repeat.
  */
-export function openOutbox(store: Store, door: string, send: (o: Outgoing) => Promise<void>, now: () => number = Date.now): Loop {
+export function openOutbox(store: Store, door: string, send: (o: Outgoing, row: Queued) => Promise<void>, now: () => number = Date.now): Loop {
+  // Only true failures are counted: a row that was told to wait twenty times has its whole allowance left.
+  const failures = new Map<number, number>();
   const step = async (): Promise<number | undefined> => {
     const row = outbox.next(store, now(), [door]);
     if (!row) {
@@ -30,19 +32,23 @@ export function openOutbox(store: Store, door: string, send: (o: Outgoing) => Pr
       return due === undefined ? undefined : Math.max(50, due - now());
     }
     try {
-      await send(JSON.parse(row.body) as Outgoing);
+      await send(JSON.parse(row.body) as Outgoing, row);
       outbox.done(store, row.seq);
-    } catch (error) { failed(store, row, error, now()); }
+      failures.delete(row.seq);
+    } catch (error) { failed(store, row, failures, error, now()); }
     return 0;
   };
   return startLoop(step);
 }
 
-function failed(store: Store, row: Queued, error: unknown, now: number): void {
+function failed(store: Store, row: Queued, failures: Map<number, number>, error: unknown, now: number): void {
   const why = error instanceof Error ? error.message : String(error);
-  if (error instanceof SendNever || (row.tries + 1 >= MOST_TRIES && !(error instanceof SendLater))) return outbox.park(store, row.seq, why);
   // Being told to wait is no failure, but the row must not come up before its time either.
-  outbox.again(store, row.seq, why, now + (error instanceof SendLater ? error.waitMs : backOff(row.tries + 1)));
+  if (error instanceof SendLater) return outbox.again(store, row.seq, why, now + error.waitMs);
+  const count = (failures.get(row.seq) ?? 0) + 1;
+  failures.set(row.seq, count);
+  if (error instanceof SendNever || count >= MOST_TRIES) outbox.park(store, row.seq, why);
+  else outbox.again(store, row.seq, why, now + backOff(count));
 }
 
 /** Puts a reply on its way; `key` is the key of the message it answers, so that a second handling adds none. */
