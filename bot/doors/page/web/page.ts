@@ -1,0 +1,126 @@
+import { aloud, noVoice } from './aloud.ts';
+import { part, trouble } from './dom.ts';
+import { showGlance } from './glance.ts';
+import { handsFree } from './hands-free.ts';
+import { live } from './live.ts';
+import { pushToTalk } from './push.ts';
+import { sender } from './sender.ts';
+import type { Glance, Talk } from './shapes.ts';
+import { talkView } from './talk.ts';
+import { openKeep, type Unsent } from './unsent.ts';
+import { showWaiting } from './waiting.ts';
+
+const PAGE = 40;
+const LARGEST_FILE = 20 * 1024 * 1024;
+const words = part<HTMLTextAreaElement>('words');
+const keep = await openKeep();
+const voice = aloud();
+const progress = new Map<string, string>();
+let waiting: Unsent[] = [];
+let held = '';
+
+const view = talkView(text => say(text));
+const out = sender(keep, {
+  waiting(items) { waiting = items; redraw(); },
+  taken(key, talk, mine) { progress.delete(`page:${key}`); arrived(talk); if (mine) voice.say(talk.say); },
+  held(why) { held = why; part('line').textContent = why; redraw(); },
+});
+
+function redraw(): void {
+  const before = part('waiting').childElementCount;
+  showWaiting(waiting, progress, held, {
+    back(m) { words.value = m.text; fit(); words.focus(); void out.drop(m.key); },
+    drop(m) { void out.drop(m.key); },
+  });
+  part('older').hidden = (view.oldest() ?? 1) <= 1;
+  part('empty').hidden = view.newest() > 0 || waiting.length > 0;
+  if (waiting.length > before) view.toEnd();
+}
+
+function say(text: string): void {
+  voice.hush();
+  void out.put({ kind: 'words', text });
+}
+
+/** Shows an exchange and, when it is new, says its reply to a screen reader. */
+function arrived(t: Talk): void {
+  if (view.show(t)) part('told').textContent = t.say;
+}
+
+async function fetched<T>(path: string): Promise<T | undefined> {
+  try { const r = await fetch(path); return r.ok ? await r.json() as T : undefined; } catch { return undefined; }
+}
+
+/** Everything as it stands now: at the start, and again when the stream was lost, as exchanges may have been struck or finished meanwhile. */
+async function refresh(): Promise<void> {
+  const [talk, glance] = await Promise.all([fetched<Talk[]>(`/talk?limit=${PAGE}`), fetched<Glance[]>('/glance')]);
+  for (const t of talk ?? []) view.show(t);
+  if (glance) showGlance(glance);
+  redraw();
+}
+
+function fit(): void {
+  words.style.height = 'auto';
+  words.style.height = `${words.scrollHeight + 6}px`;
+}
+
+function sendWords(): void {
+  if (!words.value.trim()) { words.focus(); return; }
+  trouble('');
+  say(words.value);
+  words.value = '';
+  fit();
+  words.focus();
+}
+
+function sendPhoto(file: File): void {
+  if (file.size > LARGEST_FILE) { trouble('That photo is larger than 20 MB, the most that one note can hold.'); return; }
+  void out.put({ kind: 'photo', text: words.value, file });
+  words.value = '';
+  fit();
+}
+
+const sendSound = (file: Blob, seconds: number) => { void out.put({ kind: 'sound', text: '', file, seconds }); };
+const hands = handsFree(() => true, () => voice.speaking(), sendSound);
+const push = pushToTalk(() => { if (hands.on) trouble('It is listening hands free already.'); voice.hush(); return !hands.on; }, sendSound);
+const stopListening = () => { void push.stop(); void hands.stop(); voice.hush(); };
+
+part<HTMLFormElement>('say').addEventListener('submit', e => { e.preventDefault(); sendWords(); });
+words.addEventListener('input', fit);
+words.addEventListener('keydown', e => { if (e.key === 'Enter' && !e.shiftKey && !e.isComposing) { e.preventDefault(); sendWords(); } });
+words.addEventListener('paste', e => { const f = e.clipboardData?.files[0]; if (f?.type.startsWith('image/')) { e.preventDefault(); sendPhoto(f); } });
+part('photo').addEventListener('click', () => part('picked').click());
+part<HTMLInputElement>('picked').addEventListener('change', e => {
+  const input = e.target as HTMLInputElement;
+  const file = input.files?.[0];
+  if (file) sendPhoto(file);
+  input.value = '';
+});
+part('aloud').addEventListener('click', () => {
+  const none = noVoice();
+  trouble(none ?? '');
+  voice.on = !none && !voice.on;
+  if (!voice.on) voice.hush();
+  part('aloud').setAttribute('aria-pressed', String(voice.on));
+});
+part('stop').addEventListener('click', stopListening);
+addEventListener('keydown', e => { if (e.key === 'Escape') stopListening(); });
+part('older').addEventListener('click', () => {
+  void fetched<Talk[]>(`/talk?before=${view.oldest() ?? 0}&limit=${PAGE}`).then(older => { for (const t of older ?? []) view.show(t); part('older').hidden = !older?.length; });
+});
+for (const again of ['online', 'focus']) addEventListener(again, () => { if (waiting.length) out.kick(); });
+
+await refresh();
+view.toEnd();
+if (!keep.lasting) trouble('This browser window keeps nothing: a note that is not sent yet is lost when it is closed.');
+out.kick();
+live({
+  talk: arrived,
+  glance: showGlance,
+  progress(p) { progress.set(p.key, p.text); redraw(); },
+  line(up) {
+    part('line').textContent = up ? held : 'Pawl does not answer. This page keeps what you say and sends it when it does.';
+    if (up) { void refresh(); out.kick(); }
+  },
+}, view.newest);
+document.documentElement.dataset.ready = 'yes';

@@ -1,0 +1,78 @@
+import { make, part, press } from './dom.ts';
+import { keptFile } from './kept.ts';
+import type { Talk } from './shapes.ts';
+
+const BY: Record<string, string> = { telegram: ' by chat', terminal: ' at the terminal', command: ' by command' };
+const NEAR_END = 120;
+
+export interface TalkView {
+  /** Shows an exchange, or shows it anew; true when it was not there before. */
+  show(t: Talk): boolean;
+  /** Number of the newest exchange shown, 0 when there is none. */
+  newest(): number;
+  oldest(): number | undefined;
+  toEnd(): void;
+}
+
+/** The stream of exchanges, in the order of their numbers. `say`: what a button does with the words it carries. */
+export function talkView(say: (words: string) => void): TalkView {
+  const list = part('said');
+  const stream = part('stream');
+  const items = new Map<number, HTMLElement>();
+  let newest = 0;
+  const main = part('talk');
+  // On a phone the page itself scrolls, with the tickets below the talk; beside the tickets the stream does.
+  const pageScrolls = () => getComputedStyle(stream).overflowY === 'visible';
+  const below = () => (pageScrolls() ? main.getBoundingClientRect().bottom - innerHeight : stream.scrollHeight - stream.scrollTop - stream.clientHeight);
+  const toEnd = () => { if (pageScrolls()) scrollBy(0, below()); else stream.scrollTop = stream.scrollHeight; };
+  // When something opens below it (the listening bar), the newest exchange stays in sight.
+  let atFoot = true;
+  stream.addEventListener('scroll', () => { atFoot = below() < NEAR_END; });
+  new ResizeObserver(() => { if (atFoot && !pageScrolls()) toEnd(); }).observe(stream);
+  const place = (id: number, li: HTMLElement) => {
+    const after = [...items.keys()].filter(n => n > id).sort((a, b) => a - b)[0];
+    if (after === undefined) list.append(li); else list.insertBefore(li, items.get(after)!);
+  };
+  return {
+    show(t) {
+      const atEnd = Math.abs(below()) < NEAR_END;
+      const old = items.get(t.id);
+      const li = exchange(t, say);
+      if (old) old.replaceWith(li); else place(t.id, li);
+      items.set(t.id, li);
+      newest = Math.max(newest, t.id);
+      // Words like "scratch that" mean the latest note, so only the latest keeps its buttons.
+      for (const [id, item] of items) if (id !== newest) item.querySelector('.choices')?.remove();
+      part('empty').hidden = true;
+      if (atEnd && t.id === newest) toEnd();
+      return !old;
+    },
+    newest: () => newest,
+    oldest: () => (items.size ? Math.min(...items.keys()) : undefined),
+    toEnd,
+  };
+}
+
+function exchange(t: Talk, say: (words: string) => void): HTMLElement {
+  const words = make('p', 'words', t.text || 'Something without words');
+  const reply = make('p', 'reply', t.say);
+  words.dir = reply.dir = 'auto';
+  const about = make('p', 'about', make('span', 'number', String(t.id)), ` ${moment(t.at)}${BY[t.door] ?? ''}${t.struck ? ', struck out' : ''}`);
+  const li = make('li', t.struck ? 'struck' : '', about, t.struck ? make('s', '', words) : words, reply);
+  if (t.files.length) li.append(make('div', 'kept', ...t.files.map(keptFile)));
+  if (t.buttons.length) {
+    const choices = make('div', 'choices', ...t.buttons.map(b => press(b.label, () => say(b.send))));
+    choices.setAttribute('role', 'group');
+    choices.setAttribute('aria-label', 'Answers to choose from');
+    li.append(choices);
+  }
+  return li;
+}
+
+/** The time of day as the shop's clock had it, with the day when it is not today. */
+function moment(at: string): string {
+  const d = new Date(`${at.slice(0, 10)}T12:00:00`);
+  const today = new Date().toDateString() === d.toDateString();
+  const day = today ? '' : `${d.toLocaleDateString('en-GB', { weekday: 'short', day: 'numeric', month: 'short' }).replace(',', '')} `;
+  return `${day}${at.slice(11, 16)}`;
+}
