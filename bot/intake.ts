@@ -27,8 +27,10 @@ export interface Intake extends Loop {
 /** The durable way in. Rows are handled in order per chat; what takes long in one chat keeps no other waiting. */
 export function openIntake(store: Store, { handle, isSlow, onlyAsks, now = Date.now }: Handling): Intake {
   const inHand = new Map<string, Promise<void>>();
+  // Only true failures are counted: a row that waited out a full disk has its whole allowance left.
+  const failures = new Map<number, number>();
   const tried = async (row: Queued): Promise<void> => {
-    try { await handle(row); } catch (error) { failed(store, row, error, now()); }
+    try { await handle(row); failures.delete(row.seq); } catch (error) { failed(store, row, failures, error, now()); }
   };
   const beside = (row: Queued): void => {
     intake.hold(store, row.seq, now() + IN_HAND_MS);
@@ -69,8 +71,11 @@ export function openIntake(store: Store, { handle, isSlow, onlyAsks, now = Date.
 }
 
 /** A full disk or a held database is waited out for as long as it takes; anything else that fails again and again is set aside. */
-function failed(store: Store, row: Queued, error: unknown, now: number): void {
+function failed(store: Store, row: Queued, failures: Map<number, number>, error: unknown, now: number): void {
   const why = error instanceof Error ? error.message : String(error);
-  if (!(error instanceof StoreError) && row.tries + 1 >= MOST_TRIES) intake.park(store, row.seq, why);
-  else intake.again(store, row.seq, why, now + backOff(row.tries + 1));
+  if (error instanceof StoreError) return intake.again(store, row.seq, why, now + backOff(row.tries + 1));
+  const count = (failures.get(row.seq) ?? 0) + 1;
+  failures.set(row.seq, count);
+  if (count >= MOST_TRIES) intake.park(store, row.seq, why);
+  else intake.again(store, row.seq, why, now + backOff(count));
 }
