@@ -22,7 +22,7 @@ export interface BuyItem { item: string; qty?: number; spec?: string; status: 'n
 export interface BuyAnswer { kind: 'buy'; status?: 'needed' | 'ordered' | 'late'; part?: string; items: BuyItem[] }
 export interface NextJob { do: string; part?: string; why: string[]; machine?: string }
 export interface NextAnswer { kind: 'next'; jobs: NextJob[]; minutes?: number; place?: 'indoors' | 'outdoors' }
-export interface WhereAnswer { kind: 'where'; part: string; where: string | null; since?: string; /** Out for work, and due back. */ out?: { where?: string; until?: string } }
+export interface WhereAnswer { kind: 'where'; part: string; where: string | null; since?: string; /** Out for work, and due back. */ out?: { where?: string; until?: string }; /** How it sits on the machine. */ fit?: 'off' | 'tried' | 'temporary' | 'on' | 'tight' }
 export interface WasReading { what: string; value: number; unit?: string; asWas?: boolean; at?: string; part?: string }
 export interface WasHowAnswer { kind: 'wasHow'; part: string; what?: string; readings: WasReading[]; notes: string[] }
 export interface ProvisionalItem { part: string; state: 'tried' | 'temporary'; since: string; with?: string; machine?: string }
@@ -30,7 +30,7 @@ export interface ProvisionalAnswer { kind: 'provisional'; part?: string; items: 
 export interface DueItem { part?: string; do: string; /** "now", a day, or "after 20 hours running" with what is left. */ when: string; overdue?: boolean; machine?: string }
 export interface DueAnswer { kind: 'due'; items: DueItem[] }
 export interface HistoryItem { at: string; text: string; note?: number }
-export interface HistoryAnswer { kind: 'history'; part?: string; from?: string; to?: string; items: HistoryItem[] }
+export interface HistoryAnswer { kind: 'history'; part?: string; from?: string; to?: string; items: HistoryItem[]; /** Older ones were left out. */ older?: boolean }
 export interface SpentItem { item: string; price: number; source?: string; at: string }
 export interface SpentAnswer { kind: 'spent'; part?: string; total: number; items: SpentItem[]; /** Ordered, not yet paid for by arrival. */ onOrder?: number; unpriced?: string[] }
 export interface TimeSpentAnswer { kind: 'timeSpent'; part?: string; from?: string; to?: string; hours: number }
