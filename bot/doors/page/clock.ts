@@ -8,6 +8,6 @@ export function clock(zone: string | undefined): (saidAt?: number) => string {
   return saidAt => {
     const now = Date.now();
     const at = saidAt !== undefined && saidAt <= now && now - saidAt < LONGEST_WAIT ? saidAt : now;
-    return DateTime.fromMillis(at).setZone(zone ?? 'local').toISO({ suppressMilliseconds: true })!;
+    return DateTime.fromMillis(at).setZone(zone ?? 'local').startOf('second').toISO({ suppressMilliseconds: true })!;
   };
 }

@@ -20,7 +20,9 @@ const About = z.object({ key: Key, at: At });
 type File = NonNullable<DoorMessage['files']>[number];
 interface Message { key: string; at?: number; text: string; files?: File[] }
 
-const limit = (maxSize: number, what: string): MiddlewareHandler => bodyLimit({ maxSize, onError: c => c.json({ error: `${what} is the most that one note can hold.` }, 413) });
+/** The rest of a body that is too long is never read, so its connection cannot be used again. */
+const limit = (maxSize: number, what: string): MiddlewareHandler =>
+  bodyLimit({ maxSize, onError: c => c.json({ error: `${what} is the most that one note can hold.` }, 413, { Connection: 'close' }) });
 const wrong = (c: Context, error: z.ZodError) => c.json({ error: error.issues[0]!.message }, 400);
 const tooLong = (text: string): boolean => Buffer.byteLength(text) > TEXT_LIMIT;
 
