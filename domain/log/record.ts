@@ -30,11 +30,25 @@ export function strikeNote(log: Log, by: Note, earlier: number): StoredEntry[] {
 }
 
 function recordOne(log: Log, note: Note, entry: Entry): StoredEntry {
-  const machine = machineMeant(log, entry.machine ?? note.machine);
+  const machine = awaitedOn(log, entry) ?? machineMeant(log, entry.machine ?? note.machine);
   const refs = refsOf(machine, entry);
   const made = appendEntry(log.store, { note: note.id, at: note.at, machine: machine.name || undefined, entry, refs }, subjectsOf(machine.key, refs));
   foldNew(log);
   return made;
+}
+
+/**
+ * What arrives is what was ordered or sent out: where the note names no machine, and the one in hand waits for no such thing, it belongs
+ * to the one other machine that does.
+ */
+function awaitedOn(log: Log, entry: Entry): Machine | undefined {
+  if (entry.kind !== 'arrival' || entry.machine !== undefined) return undefined;
+  const waiting = [...log.shop.machines.values()].filter(m => awaits(m, entry.item));
+  return waiting.length === 1 ? waiting[0] : undefined;
+}
+function awaits(machine: Machine, item: string): boolean {
+  const thing = machine.things.get(refsOf(machine, { kind: 'arrival', item })[0]!.key);
+  return thing !== undefined && (thing.orders.length > 0 || thing.out !== undefined);
 }
 
 /** The known machine that a name means, else a new one of that name; it enters the state with its first entry. */
