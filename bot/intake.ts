@@ -64,8 +64,9 @@ export function openIntake(store: Store, { handle, isSlow, onlyAsks, now = Date.
       while (inHand.size) { await Promise.all(inHand.values()); await loop.idle(); }
     },
     async close() {
-      await Promise.all(inHand.values());
+      // The loop first: until it stands it may take up another long one.
       await loop.close();
+      await Promise.all(inHand.values());
     },
   };
 }
