@@ -1,5 +1,24 @@
 import type { Ask } from '../../../domain/model/ask.ts';
+import { tokensOf } from '../../dimensions/line.ts';
 import type { Sheet } from '../../types.ts';
+import { BLOCKED } from './blocked.ts';
+import { BUY } from './buy.ts';
+import { CHEAPEST } from './cheapest.ts';
+import { choose, extents } from './choose.ts';
+import { type Desk, type Hit, openDesk } from './desk.ts';
+import { DUE_RULES } from './due.ts';
+import { FINISH } from './finish.ts';
+import { FORECAST } from './forecast.ts';
+import { HISTORY } from './history.ts';
+import { NEXT } from './next.ts';
+import { PICTURE } from './picture.ts';
+import { PROVISIONAL } from './provisional.ts';
+import { type AskRule, hitsOf } from './rule.ts';
+import { SPENT } from './spent.ts';
+import { TIME_SPENT } from './time-spent.ts';
+import { WAS_HOW } from './was-how.ts';
+import { WHERE } from './where.ts';
+import { readSums } from './sums/read.ts';
 
 /**
  * One question of a note. `from`/`to`: the tokens [from, to) that ask it; they hold nothing for an entry.
@@ -7,6 +26,12 @@ import type { Sheet } from '../../types.ts';
  * `reading` is to be made of a figure inside one of them (other facts said there, work or a part off, stay facts).
  */
 export interface AskRead { ask: Ask; from: number; to: number; rule: string; used: [number, number][] }
+
+/** The questions other than sums, in no order: which of two that overlap is meant is settled by their weight. */
+const RULES: readonly AskRule[] = [
+  ...WHERE, ...WAS_HOW, ...PICTURE, ...DUE_RULES, ...PROVISIONAL, ...BUY, ...NEXT, ...BLOCKED, ...HISTORY, ...SPENT, ...TIME_SPENT, ...FINISH,
+  ...CHEAPEST, ...FORECAST,
+];
 
 const cached = new WeakMap<Sheet, AskRead[]>();
 
@@ -18,7 +43,14 @@ const cached = new WeakMap<Sheet, AskRead[]>();
 export function readAsks(sheet: Sheet): AskRead[] {
   const before = cached.get(sheet);
   if (before) return before;
-  const made: AskRead[] = [];
+  const desk = openDesk(sheet);
+  const plain = choose(desk, spoken(desk, hitsOf(desk, RULES)));
+  const hits = choose(desk, [...plain, ...readSums(desk, plain)]);
+  const cuts = extents(desk, hits);
+  const made = hits.flatMap((h, i) => h.asks.map((ask): AskRead => {
+    const [from, to] = tokensOf(desk.line, cuts[i]!.from, cuts[i]!.to);
+    return { ask, from, to, rule: h.rule, used: (h.used ?? []).map(([a, b]) => tokensOf(desk.line, a, b)) };
+  }));
   cached.set(sheet, made);
   return made;
 }
@@ -27,4 +59,18 @@ export function readAsks(sheet: Sheet): AskRead[] {
 export function readAsk(sheet: Sheet, from: number, to: number): AskRead[] | undefined {
   const here = readAsks(sheet).filter(a => a.from >= from && a.from < to);
   return here.length ? here : undefined;
+}
+
+/**
+ * "It" in a later question is what the one before asked about, so the questions are found once to learn what each is about and, where any
+ * speaks of "it", once more with that known.
+ */
+function spoken(desk: Desk, hits: Hit[]): Hit[] {
+  const first = choose(desk, hits);
+  const names = first.flatMap(h => h.asks.flatMap(a => ('part' in a && a.part ? [a.part] : 'item' in a ? [a.item] : [])));
+  if (first.length < 2 || !names.length || !/\b(?:it|them|that|both|its|they)\b|ll\b/.test(desk.text)) return hits;
+  const [head, ...rest] = first;
+  desk.spoken = names.slice(0, -1).length ? names.filter((n, i) => names.indexOf(n) === i) : names;
+  const again = hitsOf(desk, RULES);
+  return [...hits.filter(h => h.start <= head!.start || !rest.length), ...again.filter(h => h.start > head!.start)];
 }

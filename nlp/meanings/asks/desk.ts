@@ -1,0 +1,112 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import { charOf, type Line, lineOf, tokensOf } from '../../dimensions/line.ts';
+import { phraseAt } from '../../dimensions/part/phrase.ts';
+import { daysIn } from '../../dimensions/when/rules.ts';
+import { isoOf } from '../../dimensions/when/days.ts';
+import type { Direction } from '../../dimensions/when/simple.ts';
+import { sentences } from '../../text/sentences.ts';
+import type { Found, Sheet } from '../../types.ts';
+
+/** A question found: characters [start, end) of the line. `weight` settles which of two that begin together is meant. */
+export interface Hit { start: number; end: number; asks: Ask[]; rule: string; weight: number; used?: [number, number][] }
+
+/** Things named in a row ("the springs and the lubricator"), and where they end. */
+export interface Things { names: string[]; end: number }
+
+/** What the rules of questions look at: the line, its sentences, and how to read a name or a day at a place of it. */
+export interface Desk {
+  sheet: Sheet;
+  line: Line;
+  text: string;
+  /** Sentences as characters [start, end), with their closing mark. */
+  sentences: { start: number; end: number; asked: boolean }[];
+  /** Names of parts and machines asked about so far, for "it" and "both of them". */
+  spoken: string[];
+}
+
+export function openDesk(sheet: Sheet): Desk {
+  const line = lineOf(sheet.tokens);
+  const cuts = sentences(sheet.tokens, sheet.text).map(s => ({ start: charOf(line, s.from), end: charOf(line, s.to), asked: s.mark === '?' }));
+  return { sheet, line, text: line.text, sentences: cuts, spoken: [] };
+}
+
+export const sentenceAt = (desk: Desk, at: number): { start: number; end: number; asked: boolean } =>
+  desk.sentences.find(s => at >= s.start && at < s.end) ?? { start: 0, end: desk.text.length, asked: false };
+
+const NOT_A_THING = /^(?:yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|anything|something|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price)$/;
+
+/** The one thing named at this character of the line; "it" and the like are the thing spoken of before. */
+export function thingAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
+  const { line, sheet, text } = desk;
+  let from = at;
+  while (text[from] === ' ') from++;
+  if (from >= limit) return undefined;
+  const pron = /^(?:it|them|that|those|this|these|they|both of them|the both of them|the lot)(?![a-z])(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
+  const token = line.tokenAt[from];
+  if (token === undefined) return undefined;
+  const to = limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length;
+  const phrase = phraseAt(sheet, token, to);
+  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return { name: phrase.name, end: endOf(desk, phrase.to) };
+  if (pron) {
+    const name = spokenOf(desk, from);
+    return name ? { name, end: from + pron[0].length } : undefined;
+  }
+  return undefined;
+}
+
+/** The character after the last one of the token before `token`. */
+function endOf(desk: Desk, token: number): number {
+  const { tokenAt } = desk.line;
+  let i = tokenAt.length;
+  while (i > 0 && tokenAt[i - 1]! >= token) i--;
+  while (i > 0 && desk.text[i - 1] === ' ') i--;
+  return i;
+}
+
+/** Things in a row from this character: "the springs and the little lubricator", up to what is no thing. */
+export function thingsAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end): Things | undefined {
+  const first = thingAt(desk, at, limit);
+  if (!first) return undefined;
+  const names = [first.name];
+  let end = first.end;
+  for (;;) {
+    const more = /^(?:,? and (?:also )?|, ?(?:and )?| plus |,? or )(?=(?:the|my|those|that|both|a|an|[a-z])\b)/.exec(desk.text.slice(end, limit));
+    if (!more) break;
+    const next = thingAt(desk, end + more[0].length, limit);
+    if (!next || /^(?: ?(?:is|are|was|were|has|have|does|did|went|goes|came|comes|wants|needs)\b|s\b)/.test(desk.text.slice(next.end, limit))) break;
+    names.push(next.name);
+    end = next.end;
+  }
+  return { names, end };
+}
+
+/** What "it" is: the thing asked about last, else the last thing named before, here or in the note before. */
+export function spokenOf(desk: Desk, before: number): string | undefined {
+  if (desk.spoken.length) return desk.spoken.at(-1);
+  const { sheet, line } = desk;
+  const stop = line.tokenAt[before] ?? sheet.tokens.length;
+  let last: string | undefined, subject: string | undefined;
+  for (let i = 0; i < stop;) {
+    const p = sheet.tags[i] === 'prep' ? undefined : phraseAt(sheet, i, stop);
+    if (p && !p.stands && !NOT_A_THING.test(p.name) && !inFound(sheet, p.from, p.to)) {
+      last = p.name;
+      if (p.known) subject = p.name;
+    }
+    i = p ? Math.max(p.to, i + 1) : i + 1;
+  }
+  return subject ?? last;
+}
+const inFound = (sheet: Sheet, from: number, to: number): boolean => sheet.found.some(f => f.dim !== 'number' && f.from <= from && to <= f.to);
+
+/** Days named within the characters [start, end), as the fields of a question. */
+export function daysOf(desk: Desk, start: number, end: number, dir: Direction): { from?: string; to?: string } {
+  const d = daysIn(desk.line, desk.sheet.ctx.at, dir).find(x => x.start >= start - 8 && x.end <= end + 1 && x.end > start);
+  return d ? { from: isoOf(d.from), ...(d.open ? {} : { to: isoOf(d.to) }) } : {};
+}
+
+/** What the dimensions found within the characters [start, end). */
+export function foundIn(desk: Desk, start: number, end: number): (Found & { start: number; end: number })[] {
+  return desk.sheet.found.map(f => ({ ...f, start: charOf(desk.line, f.from), end: endOf(desk, f.to) })).filter(f => f.start >= start && f.end <= end);
+}
+
+export { tokensOf };

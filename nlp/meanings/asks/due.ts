@@ -1,0 +1,15 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import type { AskRule } from './rule.ts';
+
+const DUE: Ask[] = [{ kind: 'due' }];
+const AGAIN = String.raw`(?:re ?check(?:s|ed|ing)?|re ?torqu(?:e|ed|ing)|look(?:ed)? at again|check(?:ed|ing)? again|look(?:ing)? at again|second look|another look|look(?:ing)? over again|re ?visit(?:ed|ing)?|re ?inspect(?:ed|ing|ion)?|look again|going over again|going round again|checking up on|re ?tighten(?:ed|ing)?|re ?grease(?:d)?)`;
+
+/** Rechecks that are due. */
+export const DUE_RULES: readonly AskRule[] = [
+  { name: 'what rechecks are due', open: new RegExp(String.raw`\b(?:what|which|any|whats|are there(?: any)?|list|show me|give me|tell me|have i got any|got any|is there any)(?: of)?(?: the| my| these| those)? ?(?:re ?checks?|checks|re ?torques?|inspections?|second looks?|look agains?)\b(?: (?:are|is|have i|do i|that are|coming|i|due|need|got|now|up|outstanding|overdue|to do|this week|yet|left|have))*`), weight: 3, weak: true, make: () => DUE },
+  { name: "what's due", open: /\b(?:whats|what is|what has|what have i got(?: thats)?|what things are|what all is|what bits are|what jobs are|which bits are|what else is|whats coming|anything|is anything|is there anything|have i anything|got anything|anythings|is something|what else|what) (?:that is |thats |now |coming |else )*(?:over)?due\b(?! to (?:come|arrive|land|turn|show|be (?:here|delivered|back))| back| in the| from| here| on order)(?: (?:for|to be|now|yet|soon|this week|today|a|another|re|recheck|checking|looked|at|again|look|second|check|checked|on|over|rechecked|looking|retorquing|retorqued|the))*/, weight: 3, make: () => DUE },
+  { name: 'what needs checking again', open: new RegExp(String.raw`\b(?:what|whats|which (?:bits|parts|ones|things)|anything|what things|is there anything|what else|what all|what bits)(?: is| are| was| were)?(?: (?:do|should|am|did) i(?: (?:need|have|supposed|meant|say|got|ought|want|meaning|going))*(?: to| be)?)? ?(?:that )?(?:needs?|wants?|due|to be|to|be|supposed to be|meant to be|need to be|needing|wanting|id be|id|ill be|i said id|i said i would|for|have to be|got to be|should be|a)? ?(?:a |to be |i |be )?${AGAIN}`), weight: 4, make: () => DUE },
+  { name: 'what am I meant to check', open: /\bwhat (?:was i|am i|should i|do i|did i say id|did i say i would|have i got to|did i promise to|am i)(?: (?:need|have|supposed|meant|going|be|keeping))*(?: to| be)? (?:(?:re ?)?check(?:ing)?|look(?:ing)? at|keep(?:ing)? an eye on|watch(?:ing)?|re ?torqu(?:e|ing)|an eye on)\b(?: on)?(?: (?:again|next|up on|after|today|this week|now))*/, weight: 2, make: () => DUE },
+  { name: 'due for a recheck', open: /(?:^|[.?!;] )(?:any(?:thing)?|whats) (?:up )?for (?:a )?(?:re ?check|second look|another look|re ?torque)/, weight: 2, make: () => DUE },
+  { name: 'rechecks due', open: /(?:^|[.?!;,] |\band )(?:re ?checks|checks)(?: (?:due|outstanding|coming up|coming|overdue))(?: ?(?:now|today|this week|anything))*\??/, weight: 2, make: () => DUE },
+];

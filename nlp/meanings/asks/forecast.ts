@@ -1,0 +1,73 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import { verbForms } from '../../words/verbs.ts';
+import { daysOf, spokenOf, thingAt } from './desk.ts';
+import type { AskRule, Seen } from './rule.ts';
+
+const SKY = String.raw`(?:rain(?:ing|y)?|wet|dry|snow(?:ing|y)?|freez(?:e|ing)|frost(?:y)?|windy?|blow(?:ing|y)?|hot|cold|warm|humid|fine|clear|sunny|storm(?:y|ing)?|damp|cool|pour(?:ing)?|thunder|mild|muggy|bitter|nice|decent|fit|good|okay|ok|too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool|mild|fine|good|nice|hot|clear) enough|a (?:good|fit|dry|decent) day|above freezing|below freezing|over freezing|shower(?:y|s)?)`;
+const WEATHER = String.raw`(?:weather|forecast|sky|rain|frost|wind)`;
+
+/** Is the weather fit for a piece of work; what is coming. */
+export const FORECAST: readonly AskRule[] = [
+  { name: 'will the weather be fit', open: new RegExp(String.raw`\b(?:will|is|are|hows|how is|how will|howll|would|does|could|can|was|what about|hows about) (?:the )?(?:weather|forecast|sky|wind)\b`), weight: 4, make: s => fore(s) },
+  { name: "what's the weather doing", open: new RegExp(String.raw`\b(?:whats|what is|what does|whatll|what will|what|hows|any|check|show me|give me|tell me|see|look at|get) (?:(?:the|me|look|like|kind of|sort of|is) )*(?:weather|forecast|outlook)\b(?! ?(?:station|strip|seal))`), weight: 3, make: s => /\b(?:any) weather/.test(s.m[0]) && !/[?]/.test(s.desk.text.slice(s.start, s.stop)) ? undefined : fore(s) },
+  { name: 'is it going to rain', open: new RegExp(String.raw`\b(?:is it|will it|is there|are we|is today|is tomorrow|will there|its|will we|does it look like|could it|is it likely|might it|will|is|going|are they) ?(?:(?:going|gonna|likely|supposed|due|meant|set|expected|to|be|get|getting|any|stay|turn|still|too|that|a|enough|have|calling for|for|giving|some|much|chance of|ever|looking|look like|look) )*${SKY}\b`), weight: 3, weak: true, make: s => sky(s) ? fore(s) : undefined },
+  { name: 'weather for X', open: new RegExp(String.raw`(?:^|[.?!;,] |\band )(?:the )?(?:weather|forecast)\b(?= (?:between|for|on|over|this|next|tomorrow|today|tonight|at|fit|good|ok|okay|check|all right|from|mon|tue|wed|thu|fri|sat|sun|looking|report|\?)| ?\?)`), weight: 2, weak: true, make: s => fore(s) },
+  { name: 'good day to paint', open: /\b(?:which|what|any|whats the best|is there a|whens (?:a|the next|there a|the best)|when is (?:a|the next|there a)|is|will|when will there be a|got a|which is the best|whens|when is) ?(?:(?:next|first|a|any|the|best|good|it|saturday|sunday|monday|tuesday|wednesday|thursday|friday|tomorrow|today|be|this|week|going to be|dry|decent|chance of) )*(?:day|days|window|spell|stretch|weather window|gap|time|break in the weather|dry spell|weekend|chance|afternoon|morning|dry day|dry days)\b(?: (?:this|next|coming|in the|of|the|week|weather|dry|good|enough|weekend|for it|forecast))* ?(?:to|for|that|coming|when|dry|fit|long enough)\b/, weight: 2, weak: true, make: s => { const d = doing(s, s.end - 4); return d || /dry|weather|window|rain/.test(s.m[0]) ? fore(s) : undefined; } },
+  { name: 'can I paint outside', open: /\b(?:can|could|should|dare|may) i (?:risk |safely |get away with |be |leave |do )*(?=(?:paint|spray|prime|topcoat|coat|varnish|work|put|strip|blast|sand|mow|burn|pour|glue|weld)(?:ing)?\b)/, weight: 3, make: s => /\b(?:outside|outdoors|weather|rain|out (?:in|of) the|in this (?:cold|wet|damp|humidity)|forecast|(?:tomorrow|weekend|saturday|sunday|monday|tuesday|wednesday|thursday|friday|next week))\b/.test(s.desk.text.slice(s.start, s.stop)) && !/\byet\b/.test(s.desk.text.slice(s.start, s.stop)) ? fore(s) : undefined },
+  { name: 'too cold to paint', open: /\b(?:is|will|are|was|be|isnt) (?:it |the shop |that |this )?(?:be |going to be |gonna be )?(?:too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool) enough) (?:to|for) /, weight: 4, make: s => fore(s) },
+  { name: 'when will it be dry', open: /\bwhen (?:will|is|does|s) it (?:going to |gonna |next |be )*(?:dry|fit|warm|stop raining|clear up|rain|warm up|dry up|dry out|be dry|be fit|be warm|let up|fine)\b/, weight: 2, make: s => fore(s) },
+  { name: 'rain coming?', open: /(?:^|[.?!;,] |\band )(?:any |much |is )?(?:rain|frost|snow|wind|storms?|showers|dry days|dry weather)(?: (?:coming|forecast|due|expected|on the way|about|likely|this|next|tomorrow|tonight|today|over|on|for|at|before|in))+[^.?!]*\?/, weight: 1, make: s => fore(s) },
+];
+
+/** "will it be good" and the like speak of weather only with a day, work out of doors, or a plain weather word. */
+function sky(s: Seen): boolean {
+  const m = s.m[0], all = s.desk.text.slice(s.start, s.stop);
+  if (/\b(?:good|okay|ok|fit|nice|decent|fine|clear|hot|cold|warm|dry|cool|wet|blowing|damp)$/.test(m)) {
+    if (!/\b(?:it|there|today|tomorrow|we)\b/.test(m) || /\bis it (?:good|ok|okay|fine|clear|hot|dry|fit|cold|warm|wet|damp)$/.test(m)) return /\b(?:outside|weather|today|tomorrow|weekend|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)day|next week|this week)\b/.test(all) && !/\byet\b/.test(all) && /\bit|weather\b/.test(m);
+    return /\b(?:outside|weather|today|tomorrow|weekend|tonight|day|week|morning|afternoon)\b/.test(all) || /\b(?:paint|spray|prim|coat|weld|pour|glu)/.test(all);
+  }
+  return true;
+}
+
+function fore(s: Seen): Ask[] {
+  const { text } = s.desk;
+  const cut = /(?:,? and|,|\?) (?:uh )?(?:whats?|where|wheres|how|when|whens|who|can|do|any|if)\b/.exec(text.slice(s.end, s.stop));
+  const stop = cut ? s.end + cut.index : s.stop;
+  let days = daysOf(s.desk, Math.max(0, s.start - 1), stop, 'forward');
+  if (!days.from) days = daysOf(s.desk, sentenceStart(s), stop, 'forward');
+  const what = doing(s, s.start, stop) ?? wish(s, stop);
+  return [{ kind: 'forecast', ...(what ? { for: what } : {}), ...days }];
+}
+const sentenceStart = (s: Seen): number => s.desk.sentences.find(x => s.start >= x.start && s.start < x.end)?.start ?? 0;
+
+/** "to spray the hopper", "for spraying the hood", "paint it": base verb and part. */
+function doing(s: Seen, from: number, stop = s.stop): string | undefined {
+  const { text } = s.desk;
+  for (const m of text.slice(from, stop).matchAll(/\b(?:to|for|i|and|get|the|get on with|do|doing|let me|me|of|a|some) (?:be |go |start |get |do some |do a bit of |put |a |the |some |bit of |on with |finish |risk |more )*([a-z]+)\b/g)) {
+    const verb = m[1]!;
+    const form = verbForms(verb).find(f => f.form === 'ing' || f.form === 'base');
+    if (!form || /^(?:be|rain|snow|do|go|get|have|freeze|hold|come|last|look|stay|say|blow|dry|wind|frost|turn|clear|check|fit|know|see|work|plan|think|expect|let|want|need|try|wait|start|finish)$/.test(form.base)) continue;
+    const at = from + m.index + m[0].length;
+    const particle = /^ (?:out|up|off|down|in|on|back)\b(?= )/.exec(text.slice(at, stop));
+    const t = thingAt(s.desk, at + (particle?.[0].length ?? 0), stop);
+    const noun = /\b(?:the|a|some) [a-z ]*$/.test(m[0].slice(0, m[0].length - verb.length)) && form.form === 'base' && !t;
+    if (noun) continue;
+    return `${form.base}${particle?.[0] ?? ''}${t ? ` ${t.name}` : ''}`;
+  }
+  return undefined;
+}
+
+/** "…, I want to paint the pole": the wish beside the question. */
+function wish(s: Seen, stop: number): string | undefined {
+  const { text } = s.desk;
+  const around = text.slice(0, text.length);
+  for (const m of around.matchAll(/\b(?:i want to|i wanted to|i was hoping to|im hoping to|i hope to|id like to|i need to|ive got to|i have to|im going to|i was going to|want to|hoping to|planning to|thinking of|thinking about|i plan to|wanting to|im after|going to|i was thinking of|i got to|need to) (?=([a-z]+))/g)) {
+    if (Math.abs(m.index - s.start) > 120) continue;
+    const got = doing({ ...s, desk: s.desk }, m.index + m[0].length - 3, Math.max(stop, sentenceEnd(s, m.index)));
+    if (got) return got;
+  }
+  const it = /\b(?:paint|spray|prime|coat) (?:it|them)\b/.exec(text.slice(s.start, stop));
+  const name = it && spokenOf(s.desk, s.start);
+  return it && name ? `${it[0].split(' ')[0]} ${name}` : undefined;
+}
+const sentenceEnd = (s: Seen, at: number): number => s.desk.sentences.find(x => at >= x.start && at < x.end)?.end ?? s.desk.text.length;

@@ -1,0 +1,51 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import { verbForms } from '../../words/verbs.ts';
+import { daysOf, spokenOf, thingAt } from './desk.ts';
+import type { AskRule, Seen } from './rule.ts';
+
+const LEAD = String.raw`(?: (?:all|exactly|else|work|jobs|stuff|things))?`;
+
+/** What was done to a part, or on a day. */
+export const HISTORY: readonly AskRule[] = [
+  { name: 'what did I do', open: new RegExp(String.raw`\bwhat(?:d|s)?${LEAD} (?:was it |is it |did |have |had |has been |has |was |were |got |work has been |work did )?(?:that )?(?:i|we|you|been|all|got)?(?: (?:get|got|been|have|ve|actually|ever|last|all|even|already|that|managed? to|was|did))* ?(?:do|did|done|doing|up to|accomplish|accomplished|get through|got through|worked on|work on|been at|work at|done so far|achieve)\b(?! (?:i|about|next|with|you|now|before|first)\b)(?: (?:so far|already|last|lately|yet|recently|get|done))*`), weight: 1, make: s => /\b(?:do i|should|can|could|will|to do|would|does|do you|did (?:it|that|he|she|they)|doing)\b/.test(s.m[0]) || !/\b(?:did|done|have|been|was|got|whatd|had)\b/.test(s.m[0]) || !/\b(?:i|we|been|got)\b/.test(s.m[0]) ? undefined : when(s) },
+  { name: 'what I did', open: new RegExp(String.raw`\bwhat${LEAD} (?:i|we|ive|weve)(?: (?:have|actually|ever|last|all|got))* (?:did|done|got done|got up to|worked on|was doing|was at)\b`), weak: true, weight: 1, make: s => /\b(?:know what i did|thats what i did|and what i did was)\b/.test(s.desk.text.slice(Math.max(0, s.start - 9), s.end + 6)) ? undefined : when(s) },
+  { name: 'when did I VERB X', open: /\bwhen (?:did|was|were|have|had|d) (?:i |we |it )?(?:last |first |ever |that i )*/, weight: 2, make: s => deed(s) },
+  { name: 'when was X last VERBed', open: /\bwhen (?:was|were|did|had) /, things: 'one', tail: /^ (?:last |first |ever )?([a-z]+)\b/, tailNeeded: true, weight: 3, make: s => verbForms(s.tail![1]!).length && !/^(?:due|be|going|supposed|arrive|come|coming|expected|ready)$/.test(s.tail![1]!) ? [{ kind: 'history', part: s.names[0] }] : undefined },
+  { name: 'history of X', open: /\b(?:history|log|record|story|notes?|work|rundown|run down)(?: (?:of|on|for|done on|to))(?: (?:the )?(?:work|jobs|everything)(?: (?:on|done to|done on))?)? /, things: 'one', weak: true, weight: 2, make: s => /^(?:work|notes?|note|record)/.test(s.m[0]) && !/\b(?:show|list|read|give|what|whats|any|tell|see|pull up|all the|the) (?:me )?(?:back )?(?:the |my |all |all the )?$/.test(s.desk.text.slice(0, s.start)) ? undefined : when(s, s.names[0]) },
+  { name: 'X history', open: /(?:^|[.?!;,] |\b(?:show me|the|give me|see|and|whats the|read me) )(?=(?:the )?(?:[a-z]+ ){1,4}history\b)/, things: 'one', tail: /^ ?history/, weak: true, weight: 2, make: s => s.tail || / history$/.test(s.names[0]!) ? [{ kind: 'history', part: s.names[0]!.replace(/ history$/, '') }] : undefined },
+  { name: 'what happened to X', open: /\b(?:what (?:happened|went on|got done|has happened|was done|all was done|has been done|was i (?:doing|at|working on|up to)|have i been (?:doing|at|up to|working on)|all got done|did we get done|work was done|work got done)|what did i (?:say|note|write(?: down)?|record|log|put down|tell you|have down))(?: (?:so far|all|then|about|to|on|with|for))?\b/, weight: 2, make: s => /\bwhat did i (?:say|note)\b/.test(s.m[0]) && !/about|on/.test(s.m[0]) ? undefined : when(s) },
+  { name: 'have I VERBed X', open: /\b(?:have|did|had) i (?:already |ever |actually |yet )?([a-z]+) (?:out |up |off |down )*(?:yet )?/, things: 'one', weak: true, weight: 1, make: s => done(s) },
+  { name: 'everything on X', open: /\b(?:list|show me|give me|read me|tell me|read back|go over|take me through) (?:back )?(?:all|everything|all the work|the work|all the jobs|all ive|the things)(?: (?:that |which )?(?:ive |i |weve |we |was |has been |have |got )*(?:did|done|have done|been done))?(?: (?:to|on|about|for))? /, things: 'maybe', weight: 2, make: s => when(s, s.names[0]) },
+  { name: 'what work on X', open: /\bwhat(?:s)? (?:work|jobs)?(?: ?(?:has|have|had|was|been|did|ive|i))* (?:been )?(?:done|carried out|performed) (?:to|on|with|about) /, things: 'one', weight: 2, make: s => when(s, s.names[0]) },
+];
+
+/** The part after "to", "on", "with" and the days, in either order. */
+function when(s: Seen, part?: string): Ask[] {
+  const cut = /(?:,? and|,) (?:whats?|where|wheres|how|when|whens|who|is|can|do|any)\b/.exec(s.desk.text.slice(s.end, s.stop));
+  const stop = cut ? s.end + cut.index : s.stop;
+  const days = daysOf(s.desk, s.start, stop, 'past');
+  let name = part;
+  if (!name) {
+    for (const m of s.desk.text.slice(s.end - 4, stop).matchAll(/\b(?:to|on|with|about|for|at|in) (?=(?:the|my|that|this|it|them|both|[a-z])\b)/g)) {
+      const t = thingAt(s.desk, s.end - 4 + m.index + m[0].length, stop);
+      if (t && !dayWord(t.name)) { name = t.name; break; }
+    }
+  }
+  return [{ kind: 'history', ...(name ? { part: name } : {}), ...days }];
+}
+const dayWord = (n: string): boolean => /^(?:(?:mon|tues|wednes|thurs|fri|satur|sun)days?|week|month|weekend|year|yesterday|january|february|march|april|may|june|july|august|september|october|november|december|first|second|.*th|day|date|own)$/.test(n) || /\d/.test(n);
+
+function deed(s: Seen): Ask[] | undefined {
+  const m = /^([a-z]+)(?: (?:up|down|in|on|off|out|back|together))*/.exec(s.desk.text.slice(s.end, s.stop));
+  if (!m || !verbForms(m[1]!).length || /^(?:order|expect|need|start|finish|be|is|come|arrive)$/.test(m[1]!) && !/did i/.test(s.m[0])) return undefined;
+  const t = thingAt(s.desk, s.end + m[0].length, s.stop) ?? undefined;
+  const name = t?.name ?? (/\b(?:it|them|that)\b/.test(s.desk.text.slice(s.end, s.stop)) ? spokenOf(s.desk, s.start) : undefined);
+  return name ? [{ kind: 'history', part: name }] : undefined;
+}
+
+function done(s: Seen): Ask[] | undefined {
+  const verb = s.m[1]!;
+  const form = verbForms(verb).find(f => /^(?:did)/.test(s.m[0]) ? f.form === 'base' : f.form === 'part' || f.form === 'past');
+  if (!form || /^(?:have|do|be|spend|get|put|order|buy|need|say|tell|see|sink|blow)$/.test(form.base)) return undefined;
+  return [{ kind: 'history', part: s.names[0] }];
+}

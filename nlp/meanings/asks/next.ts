@@ -1,0 +1,52 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import { foundIn, sentenceAt } from './desk.ts';
+import type { AskRule, Seen } from './rule.ts';
+
+const INSIDE = /\b(?:inside|indoors?|in the (?:shop|garage|shed|barn|workshop|warm|dry|cellar|basement)|under (?:cover|a roof|the roof)|at the bench|on the bench)\b/;
+const OUTSIDE = /\b(?:outside|outdoors?|out of doors|out in the (?:yard|sun|open|air)|in the (?:yard|sun|open|fresh air)|out (?:there|back)|outdoor)\b/;
+const SPELL = String.raw`(?: (?:now|next|today|tonight|inside|outside|indoors?|outdoors?|first|then|this|morning|afternoon|evening|arvo|with|in|for|right|straight away|here|there|still|while|until|on|to|do|at|the|bench|weekend|tomorrow))*`;
+
+/** What can be done now, in the time and place that there is. */
+export const NEXT: readonly AskRule[] = [
+  { name: 'what can I do', open: new RegExp(String.raw`\b(?:what(?:s|ll)?|what (?:else|jobs?|work|bits?|little jobs?|small jobs?)|anything|something|is there anything|is there something|any jobs?|any work)(?: is| are)?(?: there)?(?: that| which)? ?(?:can|could|should|would|might|shall|ought|do|am|will) i (?:(?:best|usefully|actually|be|get|to|usefully|really|still|go|supposed|going|now) )*(?:do|doing|done|on with|tackle|knock (?:out|off)|work(?:ing)? on|start(?: on)?|crack on with|fit in|get on with|finish|attack|pick|polish off|make a start on|get stuck into|manage|make|at|next|get through|squeeze in)(?! (?:to|about|with|it|the|them|that|this|if|need)\b)${SPELL}`), weight: 2, make: s => next(s) },
+  { name: "what's there I can do", open: new RegExp(String.raw`\b(?:whats|what is|what jobs are|is|anything|what)(?: there)?(?: anything| something)?(?: that)? i (?:can|could|should|might) (?:(?:be|usefully|get) )*(?:do|doing|done|tackle|knock out|get done|work on|be at|on with|start)(?! (?:to|about|it|the|them)\b)${SPELL}`), weight: 2, weak: true, make: s => next(s) },
+  { name: "what's next", open: /\b(?:whats|what is|what comes|so whats|what do i do|what should i do|what shall i do|what am i doing|what goes|whats the|what job is|whats up|what to do|what would you do)(?: next| the next (?:job|thing|step)| next job| (?:best )?(?:job|thing) to do(?: next)?| the next best)(?: (?:now|then|on (?:the )?(?:list|agenda)|to do|up|inside|outside|indoors|outdoors))*(?! (?:week|month|year|due))/, weight: 2, make: s => /^ (?:week|month|to (?:buy|get|order))/.test(s.desk.text.slice(s.end)) ? undefined : next(s) },
+  { name: 'next job', open: /(?:^|[.?!;,] |\b(?:and|so|okay|right|give me the|show me the|tell me the) )(?:the )?next (?:job|thing to do|step|task|up)s?(?= ?(?:$|[?.,]))|(?:^|[.?!;] )next ?\?/, weight: 1, make: s => next(s) },
+  { name: 'what have I got indoors', open: /\b(?:whats|what|anything|what have i got|what work have i|what jobs have i(?: got)?|what is there|whatve i got|have i anything|got anything|have i got anything|any jobs?|any work|anything useful|is there anything|what(?:s| is) there)(?: (?:have i got|ive got|there|is|left|to do|that needs doing|going|for|doing|waiting|i|can|do|jobs?|in|the|way of|got|else|ready|work))* (?:indoors?|outdoors?|inside|outside|in the shop|in the garage|under cover|for (?:indoors|outdoors|inside|outside))(?! (?:the|diameter|my|of|bolts?|bearing|edge))/, weight: 2, make: s => next(s) },
+  { name: 'time, anything?', open: /(?:^|[.?!;,] )(?:anything|any ideas?|any suggestions?|what (?:then|now)|suggestions?|whatll i do|what for|so what|what have you got(?: for me)?|what fits|whats(?: a)? quick|something quick|what can i (?:fit in|squeeze in)|whats small enough|what(?:s| is) worth (?:doing|starting))(?= ?(?:\?|$|\.|to do|worth doing|i can))(?: (?:to do|worth doing|i can do|i can get done))?/, weight: 1, make: s => spare(s, -1) || spare(s, 0) ? next(s) : undefined },
+  { name: 'fits in # minutes', open: /\b(?:what|whats|anything|is there anything|which jobs?|any jobs?|something|what jobs?)(?: (?:will|would|jobs?|i can|can i|thats|that|else|could i|could))* (?:fits?(?: in)?|takes?|quick|short|(?:get )?done in|doable in|squeeze in|fill)(?: (?:in|into|under|less than|with|about|only|around|just))*(?= )/, weight: 2, weak: true, make: s => spare(s, 0) ? next(s) : undefined },
+  { name: 'what should I work on', open: /\b(?:what|which (?:job|part|bit)|where)(?: (?:should|do|can|shall|would|could) (?:i|we|you (?:say|suggest|reckon) i))? (?:start|tackle|work on|begin|get on with|crack on with|go at|turn to|do)(?: (?:first|next|now|today|tonight|tomorrow|this (?:morning|afternoon|evening|weekend)))+/, weak: true, weight: 1, make: s => next(s) },
+  { name: 'give me a job', open: /\b(?:give|find|suggest|pick|got|throw)(?: me)? (?:something|a (?:small |quick |little |wee )?job|jobs?|work)(?: (?:to do|i can do|to be at|to get on with|for|that))?/, weak: true, weight: 1, make: s => next(s) },
+];
+
+/** A length of time named in this sentence (0) or the one before (-1). */
+function spare(s: Seen, shift: 0 | -1): number | undefined {
+  const here = sentenceAt(s.desk, s.start);
+  const i = s.desk.sentences.indexOf(here as never) + shift;
+  const at = s.desk.sentences[i] ?? (shift === 0 ? here : undefined);
+  if (!at) return undefined;
+  const f = foundIn(s.desk, at.start, at.end).filter(x => x.dim === 'span' && (x.value.unit === 'minutes' || x.value.unit === 'hours')).at(0);
+  return f?.dim === 'span' ? f.value.amount * (f.value.unit === 'hours' ? 60 : 1) : undefined;
+}
+
+function next(s: Seen): Ask[] {
+  const before = s.desk.text.slice(sentenceAt(s.desk, s.start).start, s.start);
+  const after = s.desk.text.slice(s.start, s.stop);
+  const cut = /(?:,? and|,) (?:whats|what|where|wheres|how|when|whens|who)\b/.exec(after.slice(8));
+  const own = cut ? after.slice(0, cut.index + 8) : after;
+  const place = INSIDE.test(own) ? 'indoors' as const : OUTSIDE.test(own) ? 'outdoors' as const
+    : INSIDE.test(before) && /\b(?:stuck|staying|stay|im|keep me|warm)\b/.test(before) ? 'indoors' as const : undefined;
+  const near = minutesIn(s, s.start, s.start + own.length) ?? minutesIn(s, s.start - before.length, s.start, true) ?? (/\b(?:ive|i have|got|have|only|spare|theres|before)\b/.test(previous(s)) ? spare(s, -1) : undefined);
+  return [{ kind: 'next', ...(near ? { minutes: Math.round(near) } : {}), ...(place ? { place } : {}) }];
+}
+function previous(s: Seen): string {
+  const i = s.desk.sentences.indexOf(sentenceAt(s.desk, s.start) as never) - 1, p = s.desk.sentences[i];
+  return p ? s.desk.text.slice(p.start, p.end) : '';
+}
+/** A free span of time: before the question it must be said to be had ("I've got an hour"). */
+function minutesIn(s: Seen, start: number, end: number, before = false): number | undefined {
+  const f = foundIn(s.desk, start, end).find(x => x.dim === 'span' && (x.value.unit === 'minutes' || x.value.unit === 'hours'));
+  if (f?.dim !== 'span') return undefined;
+  if (before && !/\b(?:ive|i have|got|have|only|spare|theres|with|if i|about|free|for|take)\b[^.?!]*$/.test(s.desk.text.slice(start, f.start))) return /^\s*$/.test(s.desk.text.slice(start, f.start)) ? f.value.amount * (f.value.unit === 'hours' ? 60 : 1) : undefined;
+  return f.value.amount * (f.value.unit === 'hours' ? 60 : 1);
+}

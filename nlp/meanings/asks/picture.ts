@@ -1,0 +1,20 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import type { AskRule } from './rule.ts';
+
+const PIC = String.raw`(?:photos?|photographs?|foto?s?|pictures?|picture's|pics?|pix|piccies|snaps?|snapshots?|shots|images?)`;
+const each = (names: string[]): Ask[] => names.map(part => ({ kind: 'picture', part }));
+/** Taking or sending a picture is a deed, not a wish to see one. */
+const TOOK = /\b(?:took|take|taking|taken|snapped|shot|sent|got him to take|made|make|i have|ive got|put up|posted|send him|forgot|drew|saved|add|adding|added|attached|heres?|here are|some|a few|couple of) (?:a |an |the |some |more |lots of |a few |a couple of |two |three |four |\d+ |plenty of |him |her |them )*$/;
+
+/** Show the photos of a part. */
+export const PICTURE: readonly AskRule[] = [
+  { name: 'photos of X', open: new RegExp(String.raw`\b${PIC}(?: (?:i|we) (?:have|took|got|ve got)| that i took| there are| we have)? (?:of|for|from|on) `), things: 'list', weight: 2, make: s => TOOK.test(s.desk.text.slice(0, s.start)) ? undefined : each(s.names) },
+  { name: 'show me X', open: /\b(?:show|let me see|let me have a look at|pull up|bring up|lets see|i want to see|can i see|let me look at|want to look at|put up|give us a look at)(?: me| us)?(?: again| all| up)? (?!how|what|where|when|who|which|why|me )/, things: 'list', tail: new RegExp(String.raw`^,? (?:the )?${PIC}\b(?: i mean)?|^ (?:in pictures|as it was|before)\b`), weight: 1,
+    make: s => s.names.some(n => /^(?:list|next|history|log|hours|money|jobs?|shopping|orders?|total|spend|bill|readings?|parts?|rechecks?|whatever)/.test(n)) ? undefined : each(s.names.map(n => n.replace(new RegExp(String.raw` ${PIC}$`), ''))) },
+  { name: 'X photos', open: new RegExp(String.raw`(?<=^|[.?!,;] |\b(?:the|any|see|show me|me|want|need|got|find|get|for|my|and|up|have|all) )(?=(?:[a-z]+ ){1,4}${PIC}\b)`), things: 'one', tail: new RegExp(String.raw`^ ?${PIC}\b`), weak: true, make: s => {
+    const name = s.names[0]!, own = new RegExp(String.raw` ${PIC}$`);
+    return s.tail || own.test(name) ? TOOK.test(s.desk.text.slice(0, s.start)) ? undefined : each([name.replace(own, '')]) : undefined; } },
+  { name: 'what did X look like', open: /\bwhat (?:did|does|do|would) /, things: 'one', tail: /^ (?:used to )?look like/, tailNeeded: true, weight: 3, make: s => each(s.names) },
+  { name: 'what X looked like', open: /\bwhat (?=the|my)/, things: 'one', tail: /^ (?:looks?|looked|used to look) like/, tailNeeded: true, weight: 3, weak: true, make: s => each(s.names) },
+  { name: 'did I photograph X', open: /\bdid (?:i|we) (?:photograph|take (?:any )?(?:a )?(?:photos?|pictures?|pics?|snaps?) of|get (?:any )?(?:photos?|pictures?|pics?) of) /, things: 'list', weight: 3, make: s => each(s.names) },
+];

@@ -1,0 +1,63 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import { type Desk, type Hit, sentenceAt, thingAt, thingsAt, type Things } from './desk.ts';
+
+/** What a rule's `make` is told: the opening match, the things named after it, the tail after those, and where it all lies. */
+export interface Seen { m: RegExpExecArray; names: string[]; tail?: RegExpExecArray; desk: Desk; start: number; end: number; /** End of the sentence. */ stop: number }
+
+/**
+ * A question as a picture: `open`, then things (none, one, a list, or perhaps one), then `tail`.
+ * `weak`: it is a question only where the note asks: a "?", the head of a clause, or "remind me", "any idea", "I want to know" before it.
+ */
+export interface AskRule {
+  name: string;
+  open: RegExp;
+  things?: 'one' | 'list' | 'maybe';
+  tail?: RegExp;
+  tailNeeded?: boolean;
+  weak?: boolean;
+  weight?: number;
+  make(seen: Seen): Ask[] | undefined;
+}
+
+const INDIRECT = /\b(?:remind me|tell me|let me know|do you know|you know|(?:want|need|like|love|care) to know|wonder|wondering|any idea|any ideas|no idea|not sure|unsure|i forget|ive forgotten|i forgot|(?:can ?t|dont|cannot|couldn ?t) (?:for the life of me )?(?:remember|recall|think|find)|show me|look up|find out|work out|figure out|give me|ask(?:ing)?|curious|check|list|question|see|say|hear)[ ,:]*(?:again |about |of |out |me |just |exactly |is |was |on )*$/;
+const CLAUSE_HEAD = /(?:^|[.?!,;:] |\b(?:and|or|but|so|now|okay|ok|right|hey|well|also|then|please|anyway|by the way|btw|oh|just|plus|actually|listen|quick question|question|pawl|righto|mate|yet)[, ]+|^- )$/;
+
+/** Whether the words before `at` make what follows a question, or its sentence is marked as one. */
+export function asking(desk: Desk, at: number): boolean {
+  const s = sentenceAt(desk, at);
+  const before = desk.text.slice(s.start, at);
+  return s.asked || before.trim() === '' || INDIRECT.test(before) || CLAUSE_HEAD.test(before);
+}
+
+/** Everything that a list of rules finds in the note. */
+export function hitsOf(desk: Desk, rules: readonly AskRule[]): Hit[] {
+  const out: Hit[] = [];
+  for (const rule of rules) {
+    const open = new RegExp(rule.open.source, rule.open.flags.includes('g') ? rule.open.flags : `${rule.open.flags}g`);
+    for (let m = open.exec(desk.text); m; m = open.exec(desk.text)) {
+      const hit = tryRule(desk, rule, m);
+      if (hit) out.push(hit);
+      open.lastIndex = m.index + Math.max(1, hit ? m[0].length : 1);
+    }
+  }
+  return out;
+}
+
+function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined {
+  const s = sentenceAt(desk, m.index);
+  let end = m.index + m[0].length;
+  if (end > s.end + 1) return undefined;
+  if (rule.weak && !asking(desk, m.index)) return undefined;
+  let things: Things | undefined;
+  if (rule.things) {
+    const one = rule.things === 'list' ? thingsAt(desk, end, s.end) : thingAt(desk, end, s.end);
+    things = one && ('names' in one ? one : { names: [one.name], end: one.end });
+    if (!things && rule.things !== 'maybe') return undefined;
+    if (things) end = things.end;
+  }
+  const tail = rule.tail?.exec(desk.text.slice(end, s.end)) ?? undefined;
+  if (rule.tailNeeded && !tail) return undefined;
+  if (tail) end += tail[0].length;
+  const asks = rule.make({ m, names: things?.names ?? [], ...(tail ? { tail } : {}), desk, start: m.index, end, stop: s.end });
+  return asks?.length ? { start: m.index, end, asks, rule: rule.name, weight: rule.weight ?? 0 } : undefined;
+}

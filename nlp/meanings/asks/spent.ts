@@ -1,0 +1,35 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import { thingAt } from './desk.ts';
+import type { AskRule, Seen } from './rule.ts';
+
+const IN = /^(?: (?:so far|already|altogether|all told|all up|all in|now|total|in total|to date|up to now|today|this year|since|back|out|down))*,? (?:on|into|in|for|against|towards|over) (?=(?:the|my|this|that|it|them|both|[a-z])\b)/;
+const MONEY = String.raw`(?:money|cash|dollars|bucks|quid|pounds|euros?|dough|dosh|a fortune)`;
+const GAVE = String.raw`(?:spent|spend|spending|put|sunk|sink|blown|blow|laid out|dropped|invested|poured|thrown|paid(?: out)?|shelled out|forked out|got tied up|tied up|gone|got|coughed up|splashed out)`;
+
+function money(s: Seen): Ask[] | undefined {
+  const m = IN.exec(s.desk.text.slice(s.end, s.stop));
+  const t = m ? thingAt(s.desk, s.end + m[0].length, s.stop) : undefined;
+  const part = s.names[0] ?? t?.name;
+  return [{ kind: 'spent', ...(part && !/^(?:total|all|far|year|month|week|date|parts)$/.test(part) ? { part } : {}) }];
+}
+/** "how much paint", "how many hours" are other questions. */
+const time = (s: Seen): boolean => /\b(?:hours?|time|minutes|days)\b/.test(s.desk.text.slice(s.start, s.start + 44).split(/ and (?:what|how|where)| dollars/)[0]!);
+
+/** Money so far. */
+export const SPENT: readonly AskRule[] = [
+  { name: 'how much have I spent', open: new RegExp(String.raw`\bhow much(?: ${MONEY})?(?: (?:have|has|had|did|ve|do)? ?(?:i|we)| ive| weve| has| have)?(?: (?:actually|really|got|all|now|have|been|already|so far))* ?${GAVE}\b`), weight: 3, make: s => time(s) || /^ (?:a |per )?(?:hole|bolt|paint|oil|shim)/.test(s.desk.text.slice(s.end)) ? undefined : / got$/.test(s.m[0]) && !/money|cash|dollars|^.*\bin(?:to)?\b/.test(s.m[0] + s.desk.text.slice(s.end, s.end + 8)) ? undefined : money(s) },
+  { name: 'how much into X', open: /\b(?:and |or )?how much(?: money| cash)? (?:in|into|on|for) /, things: 'one', weak: true, weight: 1, make: s => time(s) || /^ ?(?:end play|torque|paint|heat|oil)/.test(s.desk.text.slice(s.end)) || !/\b(?:spent|sunk|put|money|cost|dollars|into)\b/.test(s.desk.text) ? undefined : money(s) },
+  { name: 'what have I spent', open: new RegExp(String.raw`\bwhat(?:ve| have| has| did| am|s| is)?(?: all)?(?: i| we| ive)?(?: (?:have|actually|all|got|been))* (?:spent|spend|sunk|laid out|paid out|put in(?:to)?|in for|blown|shelled out|out of pocket|forked out|dropped on)\b`), weight: 2, make: s => /put in/.test(s.m[0]) && /\bhours|time\b/.test(s.desk.text.slice(s.start, s.stop)) ? undefined : /put in(?:to)?$/.test(s.m[0]) ? into(s) : money(s) },
+  { name: 'what has X cost', open: /\b(?:whats|what has|what is|how much has|how much did|what did|how much is|whatve|how much does|what have|how much have|hows) (?=(?:the|this|that|my|it|all|[a-z]+ )\b)/, things: 'maybe', tail: /^ ?(?:cost(?:ing)?(?: me)?|run me|set me back|stand(?:ing)? me(?: in)?|costed me|come to|stood me|owe me|owing me)\b(?: (?:so far|to date|all told|altogether|up to now|in all|in total))*/, tailNeeded: true, weight: 2, make: s => s.names[0] && !/\d/.test(s.desk.text.slice(s.start, s.stop)) ? money(s) : undefined },
+  { name: 'total money on X', open: new RegExp(String.raw`\b(?:total|all the|running|whole|grand total of|total of the)? ?(?:money|cost|spend|spending|outlay|bill|expenses?|costs|damage|dollars|tab|tally|parts bill|sum spent|amount spent|spent)(?: (?:total|so far|to date|spent|up to now|put|sunk|gone|altogether))* (?:on|in|into|for) `), things: 'one', weak: true, weight: 1, make: s => /^(?:dollars|cost|bill|damage|cash)/.test(s.m[0].trim()) && /landed/.test(s.desk.text) || /\d/.test(s.desk.text.slice(Math.max(0, s.start - 8), s.start)) ? undefined : money(s) },
+  { name: 'total spent', open: new RegExp(String.raw`\b(?:whats|what is|give me|show me|hows|how is|tell me|and|^|[.?!;,] ?)(?: ?(?:my|the|our|a|that))* ?(?:total(?: (?:spent|spend|cost|money|outlay|bill|so far|damage))+|running total|grand total|spend(?:ing)?(?: so far| to date| total)|money (?:spent|total)(?: so far)?|budget(?: so far| looking)|damage so far|tab(?: so far)?|bill so far)(?! hours)`), weight: 1, make: s => /\bhours?\b/.test(s.m[0]) ? undefined : money(s) },
+  { name: 'how deep am I in', open: /\bhow (?:deep|far) (?:am i|are we) in(?:to)?(?: for)?(?: on)? ?/, things: 'maybe', weight: 1, make: s => money(s) },
+  { name: 'how much am I in for', open: /\b(?:how much|what) am i (?:in|out|down|into)(?: (?:it|this|that))?(?: for| of pocket)?(?: (?:on|with|in|into) )?/, things: 'maybe', weight: 2, make: s => money(s) },
+  { name: 'dollars so far', open: /\b(?:whats|what) (?:it|the [a-z]+(?: [a-z]+)?|this [a-z]+(?: [a-z]+)?) (?:has )?cost(?:s)? (?:me )?so far/, weak: true, weight: 1, make: s => { const m = /(?:whats|what) /.exec(s.m[0])!; const t = thingAt(s.desk, s.start + m[0].length, s.stop); return [{ kind: 'spent', ...(t ? { part: t.name } : {}) }]; } },
+];
+
+/** "what have I put into this crawler": the money, unless hours are said. */
+function into(s: Seen): Ask[] | undefined {
+  const t = thingAt(s.desk, s.end, s.stop);
+  return /into$/.test(s.m[0]) ? [{ kind: 'spent', ...(t ? { part: t.name } : {}) }] : undefined;
+}

@@ -1,0 +1,33 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import { daysOf, thingAt } from './desk.ts';
+import type { AskRule, Seen } from './rule.ts';
+
+/** Hours so far, on a part or between days. */
+export const TIME_SPENT: readonly AskRule[] = [
+  { name: 'how many hours', open: /\bhow (?:many (?:hours?|hrs|minutes|days|evenings)|much time|much of my time|many man ?hours)(?: (?:of work|all told|total|so far|in total|altogether))?(?= ?(?:have|has|had|did|do|ive|i |we|am|is|are|was|were|on|in|into|$|[?.,]|went|gone|for|spent|since|this|so|total|all|put))(?: (?:have|has|had|did|ive|i|we|weve|is|are|do|am|was|went|gone|been|got|ve|put|spent?|spend|sunk|logged|worked|clocked|done|at|it|there|that|work|working|booked|total|so far|in|into|on|for|towards|already|all told|up))*/, weight: 4, make: s => /\b(?:running|run|meter|on the (?:meter|clock|engine))\b/.test(s.desk.text.slice(s.end, s.end + 24)) && !/spent|put|got/.test(s.m[0]) ? undefined : /\b(?:till|until|before|left|to go|does|will|take)\b/.test(s.desk.text.slice(s.end, s.end + 18)) && !/since|spent/.test(s.desk.text.slice(s.start, s.stop)) ? undefined : hours(s) },
+  { name: 'how long have I spent', open: /\bhow long (?:have i|ive|did i|have we|has it|did we|did it|i|was i|did that|has that|did)(?: (?:actually|all|now|really|been|got))* ?(?:spent|spend|put in|been|work(?:ed|ing)?|had|take me|taken(?: me)?|took me|working|at|i work|i spend|take)\b(?: (?:working|so far|in|me|at it|at|putting|spending|messing|fiddling|work|been))*/, weight: 4, make: s => /\b(?:till|until|since it|waiting|been (?:on order|out|off|gone|sitting|due))\b/.test(s.desk.text.slice(s.start, s.end + 12)) ? undefined : hours(s) },
+  { name: 'total hours', open: /\b(?:total|all the|my|the|sum of|overall|whole|running|tally|tot up the|add up the|list the|show me the|give me the)(?: (?:total|running|shop|labou?r|my|of|the))* (?:hours?|time|labou?r)(?: (?:total|so far|spent|to date|put|logged|in|worked))*(?= ?(?:$|[?.,]|on|in|into|for|this|since|from|between|last|and))/, weak: true, weight: 2, make: s => /^(?:the|my|all the|whole) (?:time|whole time)$/.test(s.m[0]) ? undefined : hours(s) },
+  { name: 'hours on X', open: /(?:^|[.?!;,] |\b(?:and|and the|show me|give me|tell me|me) )(?:hours|time|man ?hours|labou?r)(?: (?:so far|to date|total|spent|put|in|logged))* (?:on|in|into|for) (?=(?:the|my|both|[a-z]))/, weak: true, weight: 2, make: s => hours(s) },
+  { name: 'time spent', open: /\b(?:what|whats|hows|how is)(?: the| my| our)? (?:hours?|time)(?: (?:have i|did i|ive|is|are|i|we|total|count|tally|looking|do i have|got|put|spent|spend|logged|so far|at))*(?= ?(?:$|[?.,]|on|in|into|for|at))/, weight: 1, make: s => /\bwhat(?:s)?(?: the)? time(?: is)?$/.test(s.m[0]) ? undefined : /hours|spen[dt]|put|logged/.test(s.m[0]) ? hours(s) : undefined },
+];
+
+function hours(s: Seen): Ask[] | undefined {
+  const { desk } = s;
+  const cut = /(?:,? and|,) (?:uh )?(?:whats?|where|wheres|how|when|whens|who|is|can|do|any)\b/.exec(desk.text.slice(s.end, s.stop));
+  const stop = cut ? s.end + cut.index : s.stop;
+  const days = daysOf(desk, s.start, stop, 'past');
+  if (/\b(?:both|the two|each|all) of them\b|\bthe pair of them\b/.test(desk.text.slice(s.start, stop)) && desk.spoken.length > 1) return [...new Set(desk.spoken)].map(part => ({ kind: 'timeSpent', part, ...days }));
+  const names = partsIn(s, stop);
+  return names.length ? names.map(part => ({ kind: 'timeSpent' as const, part, ...days })) : [{ kind: 'timeSpent', ...days }];
+}
+
+function partsIn(s: Seen, stop: number): string[] {
+  const from = Math.max(s.start, s.end - 6);
+  for (const m of s.desk.text.slice(from, stop).matchAll(/\b(?:on|in|into|at|with|for|to|doing|over|against) (?=(?:the|my|this|that|it|them|both|[a-z])\b)/g)) {
+    const at = from + m.index + m[0].length;
+    const t = thingAt(s.desk, at, stop);
+    if (t && !/^(?:total|all|far|year|month|week|weekend|date|.*day|january|february|march|april|june|july|august|september|october|november|december|shop|new years?|hours?)$/.test(t.name)) return [t.name];
+  }
+  const direct = thingAt(s.desk, s.end, stop);
+  return direct && !/day$|week|month/.test(direct.name) ? [direct.name] : [];
+}

@@ -1,0 +1,48 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import { spokenOf } from './desk.ts';
+import type { AskRule, Seen } from './rule.ts';
+
+const was = (part: string | undefined, what: string | undefined): Ask[] | undefined =>
+  part ? [{ kind: 'wasHow', part, ...(what ? { what } : {}) }] : undefined;
+const ON = String.raw`(?:behind|under|underneath|beneath|below|in front of|ahead of|in|on|onto|between|at|for|off|off of|from|over|above|around|round|inside|across|of|to|with|beside|against|through|along|left in|up against)`;
+const BEFORE = /^[ ,]*(?:(?:before|when|originally|as found|to (?:begin|start) with|from new|at first|first time|the first time|as it was|as it came|prior to)\b[^.?!]*)?/;
+const WHAT = String.raw`([a-z]+(?: [a-z]+){0,2}?)`;
+/** The thing after the words, or the one spoken of. */
+const thing = (s: Seen): string | undefined => s.names[0] ?? spokenOf(s.desk, s.start);
+const MONEYISH = /^(?:price|cost|total|damage|date|weather|story|plan|point|matter|trouble|idea|dew point|deal|time|name|number|torque on|speed|best|cheapest|last|day|answer|problem|holdup|hold up|next|quote|job)$/;
+
+/** How it was before it came apart. */
+export const WAS_HOW: readonly AskRule[] = [
+  { name: 'how many W were behind X', open: new RegExp(String.raw`\bhow many ${WHAT} (?:were|was|are|is|did i (?:have|take|pull|get|find|count)|had i|sat|went|came|did it have|did they have|have|there were|there was|i had|i took|got|used to be|would have been)(?: (?:there|it|out|used|stacked|originally|sitting|fitted))*(?: in)? ?(?:${ON}) `), things: 'maybe', tail: BEFORE, weight: 5, make: s => /hours?|minutes|bolts do|left/.test(s.m[1]!) ? undefined : was(thing(s), s.m[1]) },
+  { name: 'how many W behind X', open: new RegExp(String.raw`\bhow many ${WHAT} ${ON} `), things: 'one', tail: BEFORE, weight: 3, make: s => /hours?|minutes|dollars|days|quid|weeks/.test(s.m[1]!) || / (?:do|did|have|can|will|need)\b/.test(s.m[1]!) ? undefined : was(s.names[0], s.m[1]) },
+  { name: 'how many W did X have', open: new RegExp(String.raw`\bhow many ${WHAT} (?:did|had|does|has) `), things: 'one', tail: /^ (?:have|had|got|take|come with|came with|use|used|run|carry)\b[^.?!]*?(?=$|[.?!,]| and (?:where|what|how|when|who))/, tailNeeded: true, weight: 5, make: s => /hours?/.test(s.m[1]!) ? undefined : was(s.names[0], s.m[1]) },
+  { name: 'what was the W on X', open: new RegExp(String.raw`\bwhat(?:s| is| was| were|d)?(?: the| my)? (?:original |old |as found )?${WHAT} (?:(?:was|were|had i|did i have|did i (?:get|find|measure|read|write down|note)) )?(?:${ON}) `), things: 'one', tail: BEFORE, weight: 2, make: s => wasOnly(s) },
+  { name: 'what W did X have', open: new RegExp(String.raw`\bwhat ${WHAT} (?:did|had|was|were) `), things: 'one', tail: /^ (?:have|had|got|show|run|in|on|at|set (?:to|at)|read|measure|come (?:off|out) at|sit in|hooked in|hooked|sat in|at before|before|originally)\b[^.?!]*?(?=$|[.?!,]| and (?:where|what|how|when|who))/, tailNeeded: true, weight: 4, make: s => was(s.names[0], s.m[1]) },
+  { name: 'what was X gapped at', open: /\bwhat (?:was|were|did|had|is) /, things: 'one', tail: /^ (?:been )?(?:(gapped|shimmed|torqued|set|lashed|measured|timed|adjusted|tightened|running|measure|read|shim|come out|come off|sitting|spaced|wired|charging)\b(?: (?:at|to|with|out|up|off))*|(?:before|originally|when)\b|(?:look|looked) like(?= before| when| orig))(?:[^.?!]*?(?=$|[.?!,]| and (?:where|what|how|when|who)))/, tailNeeded: true, weight: 4, make: s => was(s.names[0], QUALITY[s.tail?.[1] ?? '']) },
+  { name: 'what did I have X at', open: /\bwhat did i have /, things: 'one', tail: /^ (?:set |gapped |torqued |shimmed )?(?:at|to|with|on)\b(?: (?:before|originally|when)[^.?!]*)?/, tailNeeded: true, weight: 4, make: s => was(s.names[0], undefined) },
+  { name: 'how was X hooked', open: /\bhow(?: (?:was|were|is|are|did|had)|d|s) (?:i have |we have |i |we )?/, things: 'one', tail: /^ (?:been )?(hooked|set|mounted|routed|fitted|wired|arranged|stacked|shimmed|held|fixed|facing|run|strung|threaded|assembled|oriented|orientated|positioned|attached|connected|laid out|rigged|installed|located|lined up|go|went|sit|sat|fit|together|look|come apart|come off|before|originally|when|fastened|adjusted|hung|timed|plumbed|put together|go on|go together|go in|go back|wound|clocked|bolted|seated|spaced|laced)\b[^.?!]*?(?=$|[.?!]|,? and (?:where|what|how|when|who|can|is))/, tailNeeded: true, weight: 3, make: s => was(s.names[0], manner(s)) },
+  { name: 'how X was', open: /\bhow (?=(?:the|my|that|those)\b)/, things: 'one', tail: /^ (?:was|were|went|came|sat|used to|had been|goes|go|fitted|fits|looked)\b[^.?!]*?(?=$|[.?!]|,? and (?:where|what|how|when|who))/, tailNeeded: true, weak: true, weight: 1, make: s => was(s.names[0], undefined) },
+  { name: 'how many W before', open: new RegExp(String.raw`\bhow many ${WHAT}(?: (?:were|was|did|had|are|went|came|on|it))*(?: (?:there|it|they|have|in|had))*(?: (?:before|originally|when|as found|to start with|to begin with)\b[^.?!]*)`), weight: 2, make: s => /hours?/.test(s.m[1]!) ? undefined : was(spokenOf(s.desk, s.start), s.m[1]) },
+  { name: 'which way round did X go', open: /\b(?:which|what) (way(?: (?:round|around|up|out|about|on))?|side|end|direction|order|hole|position|notch|slot|angle|face|groove)(?: (?:was|were|did|does|do|is|had|would|out|up|round|around|of))* /, things: 'one', tail: /^(?: (?:goes|go|went|was|were|face|faced|facing|sit|sat|in|on|up|out|round|around|hooked|point|pointed|pointing|fit|fitted|mount|mounted|come|came|turn|bolted|before|originally|have|run|lean|hang|hung|lie|set))*(?: (?:before|when|originally)\b[^.?!]*)?/, weight: 4, make: s => was(s.names[0], /^way/.test(s.m[1]!) ? (/round|around/.test(s.m[0] + (s.tail?.[0] ?? '')) ? 'which way round' : /\bup\b/.test(s.m[0] + (s.tail?.[0] ?? '')) ? 'which way up' : 'which way') : s.m[1]) },
+  { name: 'X before it came apart', open: new RegExp(String.raw`\b(?:remind me|tell me|show me|give me|whats|what was|what were) (?:how many|of |about |again )?(?:the )?${WHAT} (?:${ON}) `), things: 'one', tail: BEFORE, weight: 1, make: s => s.tail?.[0].trim() ? wasOnly(s) : undefined },
+  { name: 'as found W of X', open: new RegExp(String.raw`\bas (?:found|was|it was) ${WHAT} (?:${ON}) `), things: 'one', weak: true, weight: 2, make: s => was(s.names[0], s.m[1]) },
+];
+
+const QUALITY: Record<string, string> = { gapped: 'gap', shimmed: 'shims', torqued: 'torque', tightened: 'torque', lashed: 'lash', timed: 'timing', charging: 'voltage', shim: 'shims' };
+
+/** "hooked second hole or third hole": the noun that is told apart; else what the verb is about. */
+function manner(s: Seen): string | undefined {
+  const after = s.tail?.[0] ?? '';
+  const apart = /\b(?:first|second|third|fourth|top|bottom|inner|outer|left|right|upper|lower|front|back|middle) ([a-z]+)(?: or| and)\b/.exec(after);
+  if (apart) return apart[1];
+  const verb = s.tail?.[1] ?? '';
+  return QUALITY[verb] ?? ({ routed: 'routing', run: 'routing', wired: 'wiring', plumbed: 'plumbing' } as Record<string, string>)[verb];
+}
+
+/** "what was the backlash on X": a past verb, or words that say before; a present figure is another question. */
+function wasOnly(s: Seen): Ask[] | undefined {
+  const what = s.m[1]!.replace(/^(?:the|my) /, '');
+  const past = /\bwhat(?:s| is)? [^.?!]*\b(?:was|were|did|had)\b|\bwhat (?:was|were)\b|\bwhatd\b|original|as found/.test(s.m[0]) || /before|when|originally|as found|to (?:start|begin)/.test(s.tail?.[0] ?? '');
+  if (!past || MONEYISH.test(what) || /\b(?:i|you|it|did|do|is|that|best|cheapest|price|done|left|late|due)\b/.test(what)) return undefined;
+  return was(s.names[0], what);
+}
