@@ -27,10 +27,9 @@ function dueDay(recheck: OpenRecheck): string {
  * rather too early than too late. A meter that goes back was changed or set back, and counts from nought too.
  */
 function runSince(points: readonly MeterPoint[], from: Said, upTo: number): number | undefined {
-  const known = points.filter(p => p.id <= upTo);
-  const latest = known.at(-1);
+  const latest = points.findLast(p => p.id <= upTo);
   if (!latest) return undefined;
-  const start = known.findLast(p => p.id <= from.id)?.value ?? 0;
+  const start = points.findLast(p => p.id <= from.id)?.value ?? 0;
   return latest.value >= start ? latest.value - start : latest.value;
 }
 

@@ -1,4 +1,4 @@
-import { entriesAbout, entriesOfNote } from '../store/entries.ts';
+import { entriesOfNote, remarksAbout } from '../store/entries.ts';
 import { mediaOfPart, mediaPath } from '../store/media.ts';
 import { plain } from '../store/notes.ts';
 import type { Store } from '../store/open.ts';
@@ -40,7 +40,7 @@ export function pastOf(store: Store): Past {
       ? store.all<NoteRow>('SELECT * FROM note WHERE day BETWEEN ? AND ? ORDER BY day DESC, id DESC LIMIT ?', from, to, limit + 1)
       : store.all<NoteRow>('SELECT * FROM note WHERE day BETWEEN ? AND ? AND EXISTS (SELECT 1 FROM entry WHERE note = note.id AND entry.machine = ?) ORDER BY day DESC, id DESC LIMIT ?', from, to, machine, limit + 1), limit),
     entriesOf: note => entriesOfNote(store, note).flatMap(e => standing(e, amends) ?? []),
-    remarksAbout: (machine, key) => entriesAbout(store, { machine, key }).filter(e => e.entry.kind === 'remark' && standing(e, amends)),
+    remarksAbout: (machine, key) => remarksAbout(store, { machine, key }).flatMap(e => standing(e, amends) ?? []),
     filesOf: (machine, key) => mediaOfPart(store, machine, key).map(m => mediaPath(store, m)),
   };
 }

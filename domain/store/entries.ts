@@ -37,12 +37,20 @@ export const entriesOfNote = (store: Store, note: number): StoredEntry[] =>
 export const entriesAfter = (store: Store, id: number, limit: number): StoredEntry[] =>
   store.all<Row>(`SELECT ${COLUMNS} FROM entry WHERE id > ? ORDER BY id LIMIT ?`, id, limit).map(stored);
 
-/** All entries that speak of a part of a machine, oldest first, with the corrections of them, and the corrections of those. */
+/**
+ * All entries that speak of a part of a machine, oldest first, with the corrections of them, and the corrections of those. (CROSS JOIN
+ * holds SQLite to this order of the tables: left free, it reads the whole log.)
+ */
 export const entriesAbout = (store: Store, subject: Subject): StoredEntry[] =>
   store.all<Row>(`WITH RECURSIVE about (id) AS (
       SELECT entry FROM subject WHERE machine = ? AND key = ?
-      UNION SELECT entry.id FROM about JOIN entry ON entry.of = about.id)
-    SELECT ${COLUMNS} FROM about JOIN entry ON entry.id = about.id ORDER BY entry.id`, subject.machine, subject.key).map(stored);
+      UNION SELECT entry.id FROM about CROSS JOIN entry ON entry.of = about.id)
+    SELECT ${COLUMNS} FROM about CROSS JOIN entry ON entry.id = about.id ORDER BY entry.id`, subject.machine, subject.key).map(stored);
+
+/** The remarks that speak of a part of a machine, oldest first, as they were said. */
+export const remarksAbout = (store: Store, subject: Subject): StoredEntry[] =>
+  store.all<Row>(`SELECT ${COLUMNS} FROM subject CROSS JOIN entry ON entry.id = subject.entry WHERE subject.machine = ? AND subject.key = ? AND kind = 'remark' ORDER BY subject.entry`,
+    subject.machine, subject.key).map(stored);
 
 /** The corrections made to an entry, oldest first. */
 export const amendsOf = (store: Store, id: number): StoredEntry[] =>

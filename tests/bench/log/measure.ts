@@ -1,0 +1,15 @@
+import { performance } from 'node:perf_hooks';
+
+/** Milliseconds of every run, sorted. */
+export function timed(runs: number, act: (i: number) => void): number[] {
+  const times: number[] = [];
+  for (let i = 0; i < runs; i++) {
+    const start = performance.now();
+    act(i);
+    times.push(performance.now() - start);
+  }
+  return times.sort((a, b) => a - b);
+}
+export const quantile = (sorted: readonly number[], q: number): number => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * q))] ?? NaN;
+export const ms = (n: number): string => (n < 10 ? n.toFixed(2) : n.toFixed(0)).padStart(7);
+export const spread = (times: readonly number[]): string => `p50 ${ms(quantile(times, 0.5))}  p95 ${ms(quantile(times, 0.95))} ms`;
