@@ -82,12 +82,12 @@ function bySuccessor(network: Network, lag: Int32Array): Int32Array {
 }
 
 /**
- * The same bench seen from the far end of the calendar: minute 0 is the end of the last slot, predecessors are successors.
+ * The same bench seen from the far end of the calendar: minute 0 is the end of the last day, predecessors are successors.
  * A pass over it puts every job as late as it will go.
  */
 export function seenFromTheEnd(bench: Bench): { bench: Bench; end: number } {
   const { slots, network, masks } = bench;
-  const end = slots.count > 0 ? slots.end[slots.count - 1]! : 0;
+  const end = Math.max(slots.dayStart.at(-1)! + 1440, slots.end.at(-1) ?? 0);
   const turned = (times: Int32Array) => times.map((at) => end - at).reverse();
   return {
     end,

@@ -2,7 +2,7 @@ import { NEVER, type Bench } from './bench.ts';
 import type { PlanInput, Supply } from './input.ts';
 import { USUAL_CLIMATE, type Climate } from './forecast.ts';
 import type { Draw } from './pass.ts';
-import type { Random } from './random.ts';
+import { seeded, type Random } from './random.ts';
 import { drawThreePoint, meanOf, type ThreePoint } from './threePoint.ts';
 
 const DAY = 86_400_000;
@@ -19,8 +19,14 @@ export interface Drawer {
   /** Arrival of each supply in the current draw, minutes. */
   readonly arrival: Int32Array;
   /** Means for durations and arrivals; wet days by lot, for want of anything better. */
-  middling(random: Random): void;
-  chance(random: Random): void;
+  middling(seed: number): void;
+  /**
+   * One draw of everything. Each job and supply has a stream of chance of its own, from its id and `seed`: a job more or
+   * less leaves the luck of all others as it was, so that two cases differ only by what differs.
+   */
+  chance(seed: number): void;
+  /** Release of a job in the current draw if supply `s` came at `arrival` (minutes). */
+  releaseWith(job: number, s: number, arrival: number): number;
 }
 
 export function drawer(input: PlanInput, bench: Bench): Drawer {
@@ -31,24 +37,50 @@ export function drawer(input: PlanInput, bench: Bench): Drawer {
   // A supply nobody knows of has no date: the job then has none either.
   const needs = input.jobs.map((job) => job.needs.map((id) => place.get(id) ?? -1));
   const dated = input.jobs.map(({ notBefore }) => (notBefore ? minutesFrom(input.now, notBefore.at) : 0));
+  const jobStreams = input.jobs.map(({ id }) => streamOf(`job ${id}`));
+  const supplyStreams = input.supplies.map(({ id }) => streamOf(`supply ${id}`));
   const climate = input.weather?.climate ?? USUAL_CLIMATE;
 
-  function fill(value: (points: ThreePoint) => number, random: Random): void {
-    for (let i = 0; i < count; i++) draw.minutes[i] = Math.max(0, Math.round(value(input.jobs[i]!.hours) * 60));
-    for (let s = 0; s < arrival.length; s++) arrival[s] = minutesFrom(input.now, arrivalOf(input.supplies[s]!, input.now, value));
-    for (let i = 0; i < count; i++) {
-      let release = dated[i]!;
-      for (const s of needs[i]!) release = Math.max(release, s < 0 ? NEVER : arrival[s]!);
-      draw.release[i] = release;
+  function releaseWith(job: number, changed: number, at: number): number {
+    let release = dated[job]!;
+    for (const s of needs[job]!) release = Math.max(release, s < 0 ? NEVER : s === changed ? at : arrival[s]!);
+    return release;
+  }
+
+  function fill(value: (points: ThreePoint, stream: number) => number, seed: number): void {
+    for (let i = 0; i < count; i++) draw.minutes[i] = Math.max(0, Math.round(value(input.jobs[i]!.hours, jobStreams[i]!) * 60));
+    for (let s = 0; s < arrival.length; s++) {
+      arrival[s] = minutesFrom(input.now, arrivalOf(input.supplies[s]!, input.now, (points) => value(points, supplyStreams[s]!)));
     }
-    wetDays(draw.wet, climate, random);
+    for (let i = 0; i < count; i++) draw.release[i] = releaseWith(i, -1, 0);
+    wetDays(draw.wet, climate, seeded(mixed(WEATHER, seed)));
   }
 
   return {
-    draw, arrival,
-    middling: (random) => fill(meanOf, random),
-    chance: (random) => fill((points) => drawThreePoint(points, random), random),
+    draw, arrival, releaseWith,
+    middling: (seed) => fill(meanOf, seed),
+    chance: (seed) => fill((points, stream) => drawThreePoint(points, seeded(mixed(stream, seed))), seed),
   };
+}
+
+/**
+ * Scatters a stream and a seed over 32 bits (finaliser of MurmurHash3). The generator is linear over bits: seeds that differ
+ * by a fixed pattern of bits would draw alike.
+ */
+function mixed(stream: number, seed: number): number {
+  let h = stream ^ Math.imul(seed, 0x9e37_79b1);
+  h = Math.imul(h ^ (h >>> 16), 0x85eb_ca6b);
+  h = Math.imul(h ^ (h >>> 13), 0xc2b2_ae35);
+  return h ^ (h >>> 16);
+}
+
+const WEATHER = streamOf('weather');
+
+/** A number for a name: FNV-1a, 32 bits. */
+function streamOf(name: string): number {
+  let hash = 0x811c_9dc5;
+  for (let k = 0; k < name.length; k++) hash = Math.imul(hash ^ name.charCodeAt(k), 0x0100_0193);
+  return hash;
 }
 
 const minutesFrom = (now: number, at: number) => (Number.isFinite(at) ? Math.min(NEVER, Math.max(0, Math.ceil((at - now) / 60_000))) : NEVER);

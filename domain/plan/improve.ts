@@ -1,3 +1,4 @@
+import type { Drawer } from './draw.ts';
 import { NEVER, seenFromTheEnd, type Bench } from './bench.ts';
 import { benchBuilder, type Draw, type Times } from './pass.ts';
 import type { Random } from './random.ts';
@@ -69,4 +70,27 @@ export function byTime({ network }: Bench, time: Int32Array, latestFirst: boolea
   const place = new Int32Array(list.length);
   for (let at = 0; at < list.length; at++) place[list[at]!] = at;
   return list.sort((a, b) => (latestFirst ? time[b]! - time[a]! : time[a]! - time[b]!) || place[a]! - place[b]!);
+}
+
+/** Paths of weather to choose a middling one from; odd, so that there is a middle. */
+const PATHS = 15;
+
+/**
+ * Fills the draw with middling durations and arrivals and, of some seeded paths of weather, the one on which the plain list
+ * of latest finish times ends in the middle: a plan drawn on a freak spring would be as wrong as one without rain.
+ * Answers the seed of that path.
+ */
+export function drawMiddling(bench: Bench, drawn: Drawer, seed: number): number {
+  const builder = benchBuilder(bench);
+  const list = new Int32Array(bench.network.count);
+  sampler(bench.network).urgent(list);
+  const times = newTimes(bench.network.count);
+  const paths = Array.from({ length: PATHS }, (_, k) => {
+    drawn.middling(seed + k);
+    return { seed: seed + k, last: builder.build(list, drawn.draw, times) };
+  });
+  paths.sort((a, b) => a.last - b.last || a.seed - b.seed);
+  const middle = paths[PATHS >> 1]!.seed;
+  drawn.middling(middle);
+  return middle;
 }

@@ -12,6 +12,13 @@ export interface Draw {
 /** Times of all jobs, minutes; `NEVER` for a job that finds no room. */
 export interface Times { start: Int32Array; end: Int32Array }
 
+/** End of the last job; `NEVER` when one has none. */
+export function lastEnd({ end }: Times): number {
+  let last = 0;
+  for (let i = 0; i < end.length; i++) if (end[i]! > last) last = end[i]!;
+  return last;
+}
+
 /** Told of every stretch of work that is laid down: job, from, to. */
 export type OnPiece = (job: number, from: number, to: number) => void;
 
@@ -124,6 +131,7 @@ export function benchBuilder(bench: Bench): BenchBuilder {
     times.end[job] = NEVER;
   }
 
+  /** `NEVER` and a lag is still never. */
   function place(job: number, ready: number, draw: Draw, times: Times): void {
     const minutes = draw.minutes[job]!;
     if (ready >= NEVER) times.start[job] = times.end[job] = NEVER;
@@ -139,7 +147,6 @@ export function benchBuilder(bench: Bench): BenchBuilder {
       piece = onPiece;
       full.fill(0);
       next.set(inOrder);
-      let last = 0;
       for (let at = 0; at < network.count; at++) {
         const job = list[at]!;
         let ready = Math.max(floor, draw.release[job]!);
@@ -147,9 +154,8 @@ export function benchBuilder(bench: Bench): BenchBuilder {
           ready = Math.max(ready, times.end[pred[e]!]! + lag[e]!);
         }
         place(job, ready, draw, times);
-        if (times.end[job]! > last) last = times.end[job]!;
       }
-      return Math.min(last, NEVER);
+      return lastEnd(times);
     },
   };
 }

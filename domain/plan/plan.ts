@@ -1,6 +1,6 @@
 import { layOut, NEVER, type Bench, type BenchResult } from './bench.ts';
 import { drawer } from './draw.ts';
-import { bestList, newTimes } from './improve.ts';
+import { bestList, drawMiddling, newTimes } from './improve.ts';
 import { inOrderOfIds, type PlanInput } from './input.ts';
 import { benchBuilder } from './pass.ts';
 import { seeded } from './random.ts';
@@ -27,6 +27,8 @@ export interface WorkPlan {
   finish: number | undefined;
   /** Ids in the order of priority that gave this plan; a hint for the plan of a case that differs little. */
   order: string[];
+  /** The path of weather beyond the forecast that it was made on. */
+  weatherSeed: number;
 }
 
 export type PlanResult = WorkPlan | Extract<BenchResult, { ok: false }>;
@@ -37,32 +39,34 @@ export interface PlanOptions {
   seed?: number;
   /** Orders of plans it will be compared with: a list scheduler can do worse with less to do, so each case tries the other's list. */
   orders?: readonly (readonly string[])[];
+  /** Path of weather beyond the forecast; left out, a middling one is chosen. Plans to be compared need the same. */
+  weatherSeed?: number;
 }
 
 /**
  * One plan of the person's work from middling durations and arrivals, with a reason for each start. It is too early as a
  * forecast of the finish (means do not add up that way): `simulate` answers that.
  */
-export function planWork(given: PlanInput, { schedules = 120, seed = 1, orders = [] }: PlanOptions = {}): PlanResult {
+export function planWork(given: PlanInput, { schedules = 120, seed = 1, orders = [], weatherSeed }: PlanOptions = {}): PlanResult {
   const input = inOrderOfIds(given);
   const laid = layOut(input);
   if (!laid.ok) return laid;
   const { bench } = laid;
-  const random = seeded(seed);
   const drawn = drawer(input, bench);
-  drawn.middling(random);
+  const path = weatherSeed ?? drawMiddling(bench, drawn, seed);
+  drawn.middling(path);
   const hints = orders.map((order) => asList(bench, order));
-  const { list } = bestList(bench, drawn.draw, schedules, random, hints);
-  return described(input, bench, drawn, list);
+  const { list } = bestList(bench, drawn.draw, schedules, seeded(seed), hints);
+  return { ...described(input, bench, drawn, list), weatherSeed: path };
 }
 
-function described(input: PlanInput, bench: Bench, drawn: ReturnType<typeof drawer>, list: Int32Array): WorkPlan {
+function described(input: PlanInput, bench: Bench, drawn: ReturnType<typeof drawer>, list: Int32Array): Omit<WorkPlan, 'weatherSeed'> {
   const times = newTimes(input.jobs.length);
   const pieces: Piece[] = [];
   benchBuilder(bench).build(list, drawn.draw, times, 0, (job, from, to) => pieces.push({ job, from, to }));
   const explain = explainer(input, bench, drawn, times, pieces);
   const at = (minute: number) => bench.slots.origin + minute * 60_000;
-  const plan: WorkPlan = { ok: true, jobs: [], stuck: [], finish: undefined, order: Array.from(list, (i) => bench.network.ids[i]!) };
+  const plan: Omit<WorkPlan, 'weatherSeed'> = { ok: true, jobs: [], stuck: [], finish: undefined, order: Array.from(list, (i) => bench.network.ids[i]!) };
   for (const [i, { id }] of input.jobs.entries()) {
     if (times.end[i]! >= NEVER) {
       plan.stuck.push({ id, why: explain(i) });

@@ -12,6 +12,8 @@ export interface Random {
 
 export function seeded(seed: number): Random {
   const generator = xoroshiro128plus(seed);
+  // Its first numbers show the seed: neighbouring seeds would begin alike.
+  for (let k = 0; k < 8; k++) generator.next();
   const unit = () => (generator.next() >>> 0) / 0x1_0000_0000;
   return {
     unit,

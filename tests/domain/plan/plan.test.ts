@@ -76,7 +76,7 @@ describe('one plan of the work', () => {
     expect(clock(planOf(plan, 'lift').start)).toBe('Sat 2026-05-09 10:00');
     expect(planOf(plan, 'lift').why).toEqual([{ why: 'help', until: at('2026-05-09 10:00') }]);
     const stuck = planned(shop([...lift, job('after', 1, { after: [{ job: 'lift' }] })]));
-    expect(stuck.stuck).toEqual([{ id: 'lift', why: [{ why: 'help' }] }, { id: 'after', why: [{ why: 'after', job: 'lift' }] }]);
+    expect(stuck.stuck).toEqual([{ id: 'after', why: [{ why: 'after', job: 'lift' }] }, { id: 'lift', why: [{ why: 'help' }] }]);
     expect(stuck.finish).toBeUndefined();
     const usual = planned(shop(lift, { helpUsually: [{ weekday: 6, from: '08:00', to: '12:00' }] }));
     expect(clock(usual.finish)).toBe('Sat 2026-05-09 09:00');

@@ -1,0 +1,24 @@
+import type { PlanInput } from './input.ts';
+import { planWork, type PlannedJob, type PlanOptions, type PlanResult, type WorkPlan } from './plan.ts';
+
+/**
+ * Plans two cases to be compared: the shop as it is and as it is supposed to be. A list scheduler has anomalies (with less
+ * to do it may end later, Graham 1969, SIAM J. Appl. Math. 17:416-429), so each case also tries the other's orders:
+ * by priority, by start and by end. Both on the same path of weather.
+ */
+export function planBoth(one: PlanInput, other: PlanInput, options: PlanOptions = {}): [PlanResult, PlanResult] {
+  const first = planWork(one, options);
+  if (!first.ok) return [first, planWork(other, options)];
+  const same = { ...options, weatherSeed: first.weatherSeed };
+  const second = planWork(other, { ...same, orders: ordersOf(first) });
+  if (!second.ok) return [first, second];
+  const again = planWork(one, { ...same, orders: [...ordersOf(first), ...ordersOf(second)] });
+  if (!again.ok) return [again, second];
+  return [again, planWork(other, { ...same, orders: [...ordersOf(second), ...ordersOf(again)] })];
+}
+
+/** The orders worth trying on a case that differs little. */
+export function ordersOf({ jobs, order }: WorkPlan): string[][] {
+  const by = (key: (job: PlannedJob) => number) => jobs.toSorted((a, b) => key(a) - key(b)).map(({ id }) => id);
+  return [order, by(({ start }) => start), by(({ end }) => end)];
+}
