@@ -32,7 +32,8 @@ export interface Queue {
 }
 
 const doorsOf = (doors: readonly string[] | undefined): string => JSON.stringify(doors ?? null);
-const OF_DOORS = `(?1 = 'null' OR door IN (SELECT value FROM json_each(?1)))`;
+/** No list (JSON null) gives one row that is NULL: then any door will do. */
+const OF_DOORS = `EXISTS (SELECT 1 FROM json_each(?) AS d WHERE d.value IS NULL OR d.value = door)`;
 const full = ({ not_before, error, ...rest }: Row): Queued => ({ ...rest, notBefore: not_before, ...(error === null ? {} : { error }) });
 
 /** A durable queue in the table of that name; `intake` and `outbox` are two of the same make. */
@@ -45,7 +46,7 @@ export function queueIn(table: 'intake' | 'outbox'): Queue {
       return { seq: row.seq, fresh: done.changes > 0 };
     },
     next(store, now, doors) {
-      const row = store.get<Row>(`SELECT * FROM ${table} WHERE ${head} AND not_before <= ?2 ORDER BY seq LIMIT 1`, doorsOf(doors), now);
+      const row = store.get<Row>(`SELECT * FROM ${table} WHERE ${head} AND not_before <= ? ORDER BY seq LIMIT 1`, doorsOf(doors), now);
       return row && full(row);
     },
     nextDue: (store, doors) => store.get<{ due: number | null }>(`SELECT min(not_before) AS due FROM ${table} WHERE ${head}`, doorsOf(doors))?.due ?? undefined,
