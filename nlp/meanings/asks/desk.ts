@@ -1,4 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
+import { nameKey } from '../../../domain/model/names.ts';
 import { charOf, type Line, lineOf, tokensOf } from '../../dimensions/line.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
 import { daysIn } from '../../dimensions/when/rules.ts';
@@ -41,17 +42,29 @@ export function thingAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end
   let from = at;
   while (text[from] === ' ') from++;
   if (from >= limit) return undefined;
-  const pron = /^(?:it|them|that|those|this|these|they|both of them|the both of them|the lot)(?![a-z])(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
+  const pron = /^(?:it|them|that|those|this|these|they|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
   const token = line.tokenAt[from];
   if (token === undefined) return undefined;
   const to = limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length;
   const phrase = phraseAt(sheet, token, to);
-  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return { name: phrase.name, end: endOf(desk, phrase.to) };
+  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return { name: phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? []), end: endOf(desk, phrase.to) };
   if (pron) {
     const name = spokenOf(desk, from);
     return name ? { name, end: from + pron[0].length } : undefined;
   }
   return undefined;
+}
+
+const LOOKS = /^(?:little|big|small|wee|large|long|short|brass|bronze|oak|steel|iron|cast|rubber|copper|wooden|rusty|nice|fancy|bloody|damn|damned|wretched|good|cheapest|best|blasted|tiny|whole|ruddy|red|green|blue|black|blue|grey|gray|yellow|white)$/;
+/** "the little brass lubricator" where the shop has one "lubricator": words of looks and stuff do not make it another part. */
+function plainName(said: string, known: readonly string[]): string {
+  const words = said.replace(/^(?:cheapest|best) /, '').split(' ');
+  for (let k = 1; k < words.length && LOOKS.test(words[k - 1]!); k++) {
+    const key = nameKey(words.slice(k).join(' '));
+    const hit = known.find(n => nameKey(n) === key);
+    if (hit) return hit.toLowerCase();
+  }
+  return words.join(' ');
 }
 
 /** The character after the last one of the token before `token`. */

@@ -4,7 +4,6 @@ import { daysOf, spokenOf, thingAt } from './desk.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const SKY = String.raw`(?:rain(?:ing|y)?|wet|dry|snow(?:ing|y)?|freez(?:e|ing)|frost(?:y)?|windy?|blow(?:ing|y)?|hot|cold|warm|humid|fine|clear|sunny|storm(?:y|ing)?|damp|cool|pour(?:ing)?|thunder|mild|muggy|bitter|nice|decent|fit|good|okay|ok|too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool|mild|fine|good|nice|hot|clear) enough|a (?:good|fit|dry|decent) day|above freezing|below freezing|over freezing|shower(?:y|s)?)`;
-const WEATHER = String.raw`(?:weather|forecast|sky|rain|frost|wind)`;
 
 /** Is the weather fit for a piece of work; what is coming. */
 export const FORECAST: readonly AskRule[] = [
@@ -43,7 +42,7 @@ const sentenceStart = (s: Seen): number => s.desk.sentences.find(x => s.start >=
 /** "to spray the hopper", "for spraying the hood", "paint it": base verb and part. */
 function doing(s: Seen, from: number, stop = s.stop): string | undefined {
   const { text } = s.desk;
-  for (const m of text.slice(from, stop).matchAll(/\b(?:to|for|i|and|get|the|get on with|do|doing|let me|me|of|a|some) (?:be |go |start |get |do some |do a bit of |put |a |the |some |bit of |on with |finish |risk |more )*([a-z]+)\b/g)) {
+  for (const m of overlapping(text.slice(from, stop), /\b(?:to|for|i|and|get|the|get on with|do|doing|let me|me|of|a|some) (?:be |go |start |get |do some |do a bit of |put |a |the |some |bit of |on with |finish |risk |more )*([a-z]+)\b/g)) {
     const verb = m[1]!;
     const form = verbForms(verb).find(f => f.form === 'ing' || f.form === 'base');
     if (!form || /^(?:be|rain|snow|do|go|get|have|freeze|hold|come|last|look|stay|say|blow|dry|wind|frost|turn|clear|check|fit|know|see|work|plan|think|expect|let|want|need|try|wait|start|finish)$/.test(form.base)) continue;
@@ -55,6 +54,10 @@ function doing(s: Seen, from: number, stop = s.stop): string | undefined {
     return `${form.base}${particle?.[0] ?? ''}${t ? ` ${t.name}` : ''}`;
   }
   return undefined;
+}
+
+function* overlapping(text: string, re: RegExp): Generator<RegExpExecArray> {
+  for (let m = re.exec(text); m; m = re.exec(text)) { yield m; re.lastIndex = m.index + 1; }
 }
 
 /** "…, I want to paint the pole": the wish beside the question. */

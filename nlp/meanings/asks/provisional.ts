@@ -7,7 +7,7 @@ const ON = /\b(?:on|in|about|for|around|with|off) (?=(?:the|my|that|this|our|old
 
 /** What is only tried or temporary, on the whole or on one machine. */
 export const PROVISIONAL: readonly AskRule[] = [
-  { name: 'what is temporary', open: new RegExp(String.raw`\b(?:what|whats|whatve|which|anything|anythings|is there anything|have i (?:got )?anything|list|show me|tell me|give me|remind me|run me through|everything)\b(?! (?:did|size|torque|time|day|speed|was|were|do i (?:do|need|pull|set|want)|gap|pressure|will|price))(?:(?!\b(?:and|but) (?:what|where|how|when|who|which|is|can)\b)[^.?!;])*?\b${LOOSE}(?: ?(?:,|or|and) (?:only |just |still |merely )?${LOOSE})*`), weight: 4, make: s => asked(s) },
+  { name: 'what is temporary', open: new RegExp(String.raw`\b(?:what|whats|whatve|which|anything|anythings|is there anything|have i (?:got )?anything|list|show me|tell me|give me|remind me|run me through|everything)\b(?! (?:did|size|torque|time|day|speed|was|were|do i (?:do|need|pull|set|want)|gap|pressure|will|price))(?:(?!\b(?:and|but) (?:what|where|how|when|who|which|is|can)[a-z]*\b)[^.?!;])*?\b${LOOSE}(?: ?(?:,|or|and) (?:only |just |still |merely )?${LOOSE})*`), weight: 4, make: s => asked(s) },
   { name: 'is X still temporary', open: /\b(?:is|are) /, things: 'one', tail: new RegExp(String.raw`^ (?:still |only |just |all )*${LOOSE}`), tailNeeded: true, weak: true, weight: 1, make: s => [{ kind: 'provisional', part: s.names[0] }] },
   { name: 'temporary list', open: new RegExp(String.raw`(?:^|[.?!;,] |\band )(?:the )?(?:temporar(?:y|ies)|provisional|loose|finger tight|mocked up|mock ups?) (?:stuff|things|list|parts|fits|bits|items|ones)(?= ?(?:$|[?,.]|on\b|please))`), weight: 2, make: s => asked(s) },
 ];

@@ -44,10 +44,11 @@ export function hitsOf(desk: Desk, rules: readonly AskRule[]): Hit[] {
 }
 
 function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined {
-  const s = sentenceAt(desk, m.index);
+  const head = m.index + (/^[.?!;, -]+(?=.)/.exec(m[0])?.[0].length ?? 0);
+  const s = sentenceAt(desk, head);
   let end = m.index + m[0].length;
   if (end > s.end + 1) return undefined;
-  if (rule.weak && !asking(desk, m.index)) return undefined;
+  if (rule.weak && !asking(desk, head)) return undefined;
   let things: Things | undefined;
   if (rule.things) {
     const one = rule.things === 'list' ? thingsAt(desk, end, s.end) : thingAt(desk, end, s.end);
@@ -58,6 +59,6 @@ function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined
   const tail = rule.tail?.exec(desk.text.slice(end, s.end)) ?? undefined;
   if (rule.tailNeeded && !tail) return undefined;
   if (tail) end += tail[0].length;
-  const asks = rule.make({ m, names: things?.names ?? [], ...(tail ? { tail } : {}), desk, start: m.index, end, stop: s.end });
-  return asks?.length ? { start: m.index, end, asks, rule: rule.name, weight: rule.weight ?? 0 } : undefined;
+  const asks = rule.make({ m, names: things?.names ?? [], ...(tail ? { tail } : {}), desk, start: head, end, stop: s.end });
+  return asks?.length ? { start: head, end, asks, rule: rule.name, weight: rule.weight ?? 0 } : undefined;
 }
