@@ -21,9 +21,15 @@ export const alternatorSpeed = defineSum({
     const [d1, d2] = [valueIn(given, 'd1', unit) ?? 1, valueIn(given, 'd2', unit) ?? 1];
     const rpm = drivenSpeed(given.rpm1, d1, d2);
     return {
-      results: [result('rpm', rpm, 'rpm', 0), result('engineRpm', (FULL_OUTPUT * d2) / d1, 'rpm', 0, `engine speed for ${FULL_OUTPUT} at the alternator`), result('ratio', d1 / d2, ':1', 3)],
-      basis: 'pulley ratio, no slip', assumed: [`near full output at ${FULL_OUTPUT} rpm of its shaft (from memory); the maker's curve beats that`],
-      caution: `Keep fingers and sleeves off the running belt; stay under the alternator's top speed. ${MANUAL_FIRST}`, source: 'pulley ratio, n1 d1 = n2 d2',
+      results: [
+        result('rpm', rpm, 'rpm', 0),
+        result('engineRpm', (FULL_OUTPUT * d2) / d1, 'rpm', 0, `engine speed for ${FULL_OUTPUT} at the alternator`),
+        result('ratio', d1 / d2, ':1', 3),
+      ],
+      basis: 'pulley ratio, no slip',
+      assumed: [`near full output at ${FULL_OUTPUT} rpm of its shaft (from memory); the maker's curve beats that`],
+      caution: `Keep fingers and sleeves off the running belt; stay under the alternator's top speed. ${MANUAL_FIRST}`,
+      source: 'pulley ratio, n1 d1 = n2 d2',
     };
   },
 });

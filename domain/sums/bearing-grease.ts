@@ -19,8 +19,10 @@ export const bearingGrease = defineSum({
     const given = { ...said, diameterUnit: said.diameterUnit ?? unit, widthUnit: said.widthUnit ?? unit };
     return {
       results: pair('grease', GRAMS * (valueIn(given, 'diameter', 'mm') ?? 0) * (valueIn(given, 'width', 'mm') ?? 0), 'g', 1, 2),
-      basis: '0.005 g x outside diameter x width, both in mm', assumed: unit === 'mm' && !said.diameterUnit ? ['millimetres; say inches if it was'] : [],
-      caution: `For regreasing, not the first packing; too much heats the bearing. ${MANUAL_FIRST}`, source: "bearing makers' rule, from memory",
+      basis: '0.005 g x outside diameter x width, both in mm',
+      assumed: unit === 'mm' && !said.diameterUnit ? ['millimetres; say inches if it was'] : [],
+      caution: `For regreasing, not the first packing; too much heats the bearing. ${MANUAL_FIRST}`,
+      source: "bearing makers' rule, from memory",
     };
   },
 });

@@ -13,16 +13,24 @@ export const beltNumber = defineSum({
   of: 'beltNumber',
   answers: 'Which standard V-belt is nearest to a length, how long a numbered belt is, or which section a measured top is.',
   fields: {
-    section: 'A, B, C (4L, 5L)', number: 'classical number (42 of an A42): answers its lengths', length: 'length wanted, in or mm',
-    kind: 'what the length is: datum, outside, inside (datum where not said)', width: 'top width of the belt: answers the section',
+    section: 'A, B, C (4L, 5L)',
+    number: 'classical number (42 of an A42): answers its lengths',
+    length: 'length wanted, in or mm',
+    kind: 'what the length is: datum, outside, inside (datum where not said)',
+    width: 'top width of the belt: answers the section',
   },
   given: z.object({
-    section: z.string().optional(), number: amount().optional(), kind: z.string().optional(), ...measure('length', 'length'), ...measure('width', 'length'),
+    section: z.string().optional(),
+    number: amount().optional(),
+    kind: z.string().optional(),
+    ...measure('length', 'length'),
+    ...measure('width', 'length'),
   }),
   work(given) {
     const width = valueIn(given, 'width', 'in');
     const section = given.section === undefined ? sectionOfWidth(width) : findSection(given.section);
-    if (given.section === undefined && width === undefined) return ask('section', 'Which section: A (1/2 wide), B (21/32) or C (7/8)?', ['A', 'B', 'C']);
+    if (given.section === undefined && width === undefined)
+      return ask('section', 'Which section: A (1/2 wide), B (21/32) or C (7/8)?', ['A', 'B', 'C']);
     if (!section) return refuse(given.section ? `I have sections A, B and C, not "${given.section}".` : unknownWidth(width ?? 0));
     if (given.number !== undefined) return lengthsOf(section, given.number);
     const length = valueIn(given, 'length', 'in');
@@ -42,17 +50,29 @@ const sectionOfWidth = (width: number | undefined): BeltSection | undefined =>
 
 function unknownWidth(width: number): string {
   const fan = FAN_BELTS.find((each) => Math.abs(each.width / 25.4 - width) <= 0.03);
-  return fan ? `That top is no classical section; it is near the ${fan.name} fan belt of SAE J636.` : 'That top width is none of A, B or C.';
+  return fan
+    ? `That top is no classical section; it is near the ${fan.name} fan belt of SAE J636.`
+    : 'That top width is none of A, B or C.';
 }
 
 const sectionAnswer = (section: BeltSection): Outcome => ({
   results: [named('section', section.name), ...pair('width', section.top, 'in', 3, 1), ...pair('depth', section.depth, 'in', 3, 1)],
-  basis: 'nearest top width', assumed: ['the belt was measured where it isn\'t worn'], caution: CAUTION, source: SOURCE,
+  basis: 'nearest top width',
+  assumed: ["the belt was measured where it isn't worn"],
+  caution: CAUTION,
+  source: SOURCE,
 });
 
 const lengthsOf = (section: BeltSection, number: number): Outcome => ({
-  results: [...pair('length', number + section.datumAdd, 'in', 1, 0, 'datum'), ...pair('outside', number + section.outsideAdd, 'in', 1, 0), ...pair('inside', number, 'in', 1, 0)],
-  basis: `${section.name}${number}: number + ${section.datumAdd} datum, + ${section.outsideAdd} outside`, assumed: [], caution: CAUTION, source: SOURCE,
+  results: [
+    ...pair('length', number + section.datumAdd, 'in', 1, 0, 'datum'),
+    ...pair('outside', number + section.outsideAdd, 'in', 1, 0),
+    ...pair('inside', number, 'in', 1, 0),
+  ],
+  basis: `${section.name}${number}: number + ${section.datumAdd} datum, + ${section.outsideAdd} outside`,
+  assumed: [],
+  caution: CAUTION,
+  source: SOURCE,
 });
 
 function nearest(section: BeltSection, length: number, kind: (typeof KINDS)[number], taken: boolean): Outcome {
@@ -60,11 +80,20 @@ function nearest(section: BeltSection, length: number, kind: (typeof KINDS)[numb
   const wanted = length - add;
   const number = section.numbers.reduce((best, each) => (Math.abs(each - wanted) < Math.abs(best - wanted) ? each : best));
   const [least, most] = [section.numbers[0] ?? 0, section.numbers.at(-1) ?? 0];
-  if (wanted < least - 2 || wanted > most + 2) return refuse(`${section.name} belts here run ${section.name}${least} to ${section.name}${most}; that length is outside them.`);
+  if (wanted < least - 2 || wanted > most + 2)
+    return refuse(`${section.name} belts here run ${section.name}${least} to ${section.name}${most}; that length is outside them.`);
   return {
-    results: [named('belt', `${section.name}${number}`), ...pair('length', number + section.datumAdd, 'in', 1, 0, 'datum'), result('off', number - wanted, 'in', 2, 'longer than wanted where over zero')],
+    results: [
+      named('belt', `${section.name}${number}`),
+      ...pair('length', number + section.datumAdd, 'in', 1, 0, 'datum'),
+      result('off', number - wanted, 'in', 2, 'longer than wanted where over zero'),
+    ],
     basis: `${section.name} section, preferred numbers, ${kind} length`,
-    assumed: [...(taken ? ['datum (pitch) length; say outside or inside if it was'] : []), 'preferred numbers only; the shop may have the one between'],
-    caution: CAUTION, source: SOURCE,
+    assumed: [
+      ...(taken ? ['datum (pitch) length; say outside or inside if it was'] : []),
+      'preferred numbers only; the shop may have the one between',
+    ],
+    caution: CAUTION,
+    source: SOURCE,
   };
 }

@@ -12,13 +12,23 @@ const LEAST_ARC = 120;
 export const belt = defineSum({
   of: 'belt',
   answers: 'How long a belt must be, or how far apart the shafts sit with a belt on hand.',
-  fields: { d1: 'pitch diameter of one pulley', d2: 'pitch diameter of the other', centre: 'shaft to shaft (length asked)', length: 'belt on hand, pitch length (centre asked)' },
-  given: z.object({ ...measure('d1', 'length'), ...measure('d2', 'length'), ...measure('centre', 'length'), ...measure('length', 'length') }),
+  fields: {
+    d1: 'pitch diameter of one pulley',
+    d2: 'pitch diameter of the other',
+    centre: 'shaft to shaft (length asked)',
+    length: 'belt on hand, pitch length (centre asked)',
+  },
+  given: z.object({
+    ...measure('d1', 'length'),
+    ...measure('d2', 'length'),
+    ...measure('centre', 'length'),
+    ...measure('length', 'length'),
+  }),
   work(given) {
     if (given.d1 === undefined) return ask('d1', 'What diameter is the first pulley?');
     if (given.d2 === undefined) return ask('d2', 'What diameter is the other pulley?');
     if (given.centre === undefined && given.length === undefined) return ask('centre', 'How far apart are the shafts, centre to centre?');
-    const assumed = ['pulleys measured at the pitch line, where the belt\'s cord runs; outside diameters give a longer belt'];
+    const assumed = ["pulleys measured at the pitch line, where the belt's cord runs; outside diameters give a longer belt"];
     const unit = sharedUnit(given, NAMES, 'in', 'mm', assumed);
     const [d1, d2, centre, length] = NAMES.map((name) => valueIn(given, name, unit));
     if (centre !== undefined) return lengthFor(d1 ?? 0, d2 ?? 0, centre, unit, assumed);
@@ -33,7 +43,15 @@ function lengthFor(d1: number, d2: number, centre: number, unit: string, assumed
     const closest = round(closestCentre(d1, d2), 3);
     return refuse(`Pulleys of ${d1} and ${d2} ${unit} touch at ${closest} ${unit} between centres: ${centre} ${unit} can't be.`);
   }
-  return finish(d1, d2, centre, unit, assumed, pair('length', beltLength(d1, d2, centre), unit, decimals(unit), unit === 'mm' ? 3 : 1), `centres at ${centre} ${unit}`);
+  return finish(
+    d1,
+    d2,
+    centre,
+    unit,
+    assumed,
+    pair('length', beltLength(d1, d2, centre), unit, decimals(unit), unit === 'mm' ? 3 : 1),
+    `centres at ${centre} ${unit}`,
+  );
 }
 
 function centreFor(d1: number, d2: number, length: number, unit: string, assumed: string[]): Outcome {
@@ -43,16 +61,36 @@ function centreFor(d1: number, d2: number, length: number, unit: string, assumed
     return refuse(`A ${length} ${unit} belt is too short: these pulleys touch before it reaches round them, at ${shortest} ${unit}.`);
   }
   assumed.push('the length at the pitch line; a classical A, B or C number is the inside length');
-  return finish(d1, d2, centre, unit, assumed, pair('centre', centre, unit, decimals(unit), unit === 'mm' ? 3 : 1), `belt of ${length} ${unit}`);
+  return finish(
+    d1,
+    d2,
+    centre,
+    unit,
+    assumed,
+    pair('centre', centre, unit, decimals(unit), unit === 'mm' ? 3 : 1),
+    `belt of ${length} ${unit}`,
+  );
 }
 
-function finish(d1: number, d2: number, centre: number, unit: string, assumed: string[], asked: ReturnType<typeof pair>, how: string): Outcome {
+function finish(
+  d1: number,
+  d2: number,
+  centre: number,
+  unit: string,
+  assumed: string[],
+  asked: ReturnType<typeof pair>,
+  how: string,
+): Outcome {
   const span = beltSpan(d1, d2, centre);
   const arc = smallArc(d1, d2, centre);
   const far = centre > 2 * (d1 + d2) ? ['the centres are over twice the two diameters: long belts whip'] : [];
   return {
-    results: [...asked, result('arc', arc, '°', 1), ...pair('span', span, unit, decimals(unit), unit === 'mm' ? 3 : 1),
-      ...pair('deflection', span / 64, unit, unit === 'in' ? 3 : 2, 3)],
+    results: [
+      ...asked,
+      result('arc', arc, '°', 1),
+      ...pair('span', span, unit, decimals(unit), unit === 'mm' ? 3 : 1),
+      ...pair('deflection', span / 64, unit, unit === 'in' ? 3 : 2, 3),
+    ],
     basis: `open belt, exact form, ${how}`,
     assumed,
     caution: `Set tension by force at span/64, retension after run-in, and never pry on an alternator's body. ${MANUAL_FIRST}`,

@@ -14,8 +14,16 @@ const HIGHEST_FEET = 15_000;
 export const boiling = defineSum({
   of: 'boiling',
   answers: 'At what temperature the coolant boils under a pressure cap.',
-  fields: { cap: 'cap pressure (psi, or bar, kPa); 0 for an open system', percent: 'glycol by volume, 0 to 50', altitude: 'height over the sea, ft or m' },
-  given: z.object({ ...measure('cap', 'pressure', 'zero or more'), percent: z.number().min(0).optional(), ...measure('altitude', 'length', 'any') }),
+  fields: {
+    cap: 'cap pressure (psi, or bar, kPa); 0 for an open system',
+    percent: 'glycol by volume, 0 to 50',
+    altitude: 'height over the sea, ft or m',
+  },
+  given: z.object({
+    ...measure('cap', 'pressure', 'zero or more'),
+    percent: z.number().min(0).optional(),
+    ...measure('altitude', 'length', 'any'),
+  }),
   work(given) {
     if (given.cap === undefined) return ask('cap', 'What pressure is the cap?');
     const assumed: string[] = [];
@@ -26,15 +34,18 @@ export const boiling = defineSum({
     if (feet < -1000 || feet > HIGHEST_FEET) return refuse(`That altitude is outside the sum, which runs to ${HIGHEST_FEET} ft.`);
     if (given.altitude === undefined) assumed.push('at sea level; say the altitude if you are high');
     const percent = given.percent ?? 0;
-    if (percent > 50) return refuse('Boiling points here go to 50 % glycol; past that, by the antifreeze maker\'s table.');
+    if (percent > 50) return refuse("Boiling points here go to 50 % glycol; past that, by the antifreeze maker's table.");
     if (given.percent === undefined) assumed.push('plain water; say the percent of antifreeze for the mix');
     const atmosphere = airPressure(feet * 0.3048);
     const water = convert(boilingPoint(atmosphere + convert(cap, 'psi', 'Pa')), 'K', '°F');
     const boils = water + (HALF_GLYCOL_RISE_F * percent) / 50;
     const unit = given.capUnit === 'bar' || given.capUnit === 'kPa' ? '°C' : '°F';
     return {
-      results: [...pair('boils', convert(boils, '°F', unit), unit, 1, 1), ...risePair('margin', (boils - 212) / (unit === '°C' ? 1.8 : 1), unit, 1, 'over open water at sea level'),
-        result('absolute', convert(atmosphere, 'Pa', 'psi') + cap, 'psi', 2)],
+      results: [
+        ...pair('boils', convert(boils, '°F', unit), unit, 1, 1),
+        ...risePair('margin', (boils - 212) / (unit === '°C' ? 1.8 : 1), unit, 1, 'over open water at sea level'),
+        result('absolute', convert(atmosphere, 'Pa', 'psi') + cap, 'psi', 2),
+      ],
       basis: percent ? `water by IAPWS-IF97, plus a straight share of 11 °F at 50 % glycol (within 5 °F)` : 'water by IAPWS-IF97',
       assumed,
       caution: `Open a cap only when the radiator is cold to the touch, and never raise the pressure over the system's own. ${MANUAL_FIRST}`,

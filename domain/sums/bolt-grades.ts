@@ -3,13 +3,42 @@
  * Source: SAE J429 (1, 2, 5, 8) read in two reprints; ISO 898-1 5.8, 8.8, 10.9, 12.9 read in reprints; ASTM A307, A449, A193 B7 read.
  * From memory of the same standards: J429 4, 5.1, 5.2, 7, 8.2 and classes 4.6, 4.8, 5.6, 6.8, 9.8.
  */
-export interface Strength { from: number; to: number; proof?: number; yield?: number; tensile: number }
-export interface BoltGrade { name: string; system: 'inch' | 'metric'; standard: string; mark: string; bands: readonly Strength[] }
+export interface Strength {
+  from: number;
+  to: number;
+  proof?: number;
+  yield?: number;
+  tensile: number;
+}
+export interface BoltGrade {
+  name: string;
+  system: 'inch' | 'metric';
+  standard: string;
+  mark: string;
+  bands: readonly Strength[];
+}
 
-const band = (from: number, to: number, proof: number | undefined, yieldPoint: number | undefined, tensile: number): Strength =>
-  ({ from, to, proof, yield: yieldPoint, tensile });
-const inch = (name: string, standard: string, mark: string, ...bands: Strength[]): BoltGrade => ({ name, system: 'inch', standard, mark, bands });
-const metric = (name: string, ...bands: Strength[]): BoltGrade => ({ name, system: 'metric', standard: 'ISO 898-1', mark: `${name} on the head`, bands });
+const band = (from: number, to: number, proof: number | undefined, yieldPoint: number | undefined, tensile: number): Strength => ({
+  from,
+  to,
+  proof,
+  yield: yieldPoint,
+  tensile,
+});
+const inch = (name: string, standard: string, mark: string, ...bands: Strength[]): BoltGrade => ({
+  name,
+  system: 'inch',
+  standard,
+  mark,
+  bands,
+});
+const metric = (name: string, ...bands: Strength[]): BoltGrade => ({
+  name,
+  system: 'metric',
+  standard: 'ISO 898-1',
+  mark: `${name} on the head`,
+  bands,
+});
 
 export const BOLT_GRADES: readonly BoltGrade[] = [
   inch('1', 'SAE J429', 'no mark', band(0.25, 1.5, 33_000, 36_000, 60_000)),
@@ -22,7 +51,14 @@ export const BOLT_GRADES: readonly BoltGrade[] = [
   inch('8', 'SAE J429', 'six lines', band(0.25, 1.5, 120_000, 130_000, 150_000)),
   inch('8.2', 'SAE J429', 'six lines, wide set', band(0.25, 1, 120_000, 130_000, 150_000)),
   inch('A307', 'ASTM', '307A', band(0.25, 4, 33_000, 36_000, 60_000)),
-  inch('A449', 'ASTM', 'A449', band(0.25, 1, 85_000, 92_000, 120_000), band(1, 1.5, 74_000, 81_000, 105_000), band(1.5, 3, 55_000, 58_000, 90_000)),
+  inch(
+    'A449',
+    'ASTM',
+    'A449',
+    band(0.25, 1, 85_000, 92_000, 120_000),
+    band(1, 1.5, 74_000, 81_000, 105_000),
+    band(1.5, 3, 55_000, 58_000, 90_000),
+  ),
   inch('B7', 'ASTM A193', 'B7', band(0.25, 2.5, undefined, 105_000, 125_000)),
   metric('4.6', band(3, 36, 225, 240, 400)),
   metric('4.8', band(3, 16, 310, 340, 420)),

@@ -14,10 +14,15 @@ export const boltStrength = defineSum({
     if ('answer' in read) return read.answer;
     const { thread, strength, notes } = read.bolt;
     const inch = thread.system === 'inch';
-    const load = (name: string, stress: number | undefined) => (stress === undefined ? [] : pair(name, stress * thread.area, inch ? 'lbf' : 'N', 0, 0));
+    const load = (name: string, stress: number | undefined) =>
+      stress === undefined ? [] : pair(name, stress * thread.area, inch ? 'lbf' : 'N', 0, 0);
     return {
-      results: [...load('proofLoad', strength.proof), ...load('yieldLoad', strength.yield), ...load('tensileLoad', strength.tensile),
-        ...(inch ? pair('stressArea', thread.area, 'sq in', 4, 3) : pair('stressArea', thread.area, 'mm²', 1, 4))],
+      results: [
+        ...load('proofLoad', strength.proof),
+        ...load('yieldLoad', strength.yield),
+        ...load('tensileLoad', strength.tensile),
+        ...(inch ? pair('stressArea', thread.area, 'sq in', 4, 3) : pair('stressArea', thread.area, 'mm²', 1, 4)),
+      ],
       basis: `${gradeTitle(read.bolt)}, ${thread.label}, stress area times stress`,
       assumed: notes,
       caution: `A straight pull on a new bolt: not a rating for lifting. ${MANUAL_FIRST}`,

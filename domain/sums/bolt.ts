@@ -4,10 +4,19 @@ import { ask, refuse, type Outcome } from './sum.ts';
 import { parseThread, type Thread } from './thread.ts';
 
 /** A bolt that the tables know: thread, grade and the strength of that grade at that size (psi or MPa). */
-export interface Bolt { thread: Thread; grade: BoltGrade; strength: Strength; notes: string[] }
+export interface Bolt {
+  thread: Thread;
+  grade: BoltGrade;
+  strength: Strength;
+  notes: string[];
+}
 export type BoltReading = { bolt: Bolt } | { answer: Outcome };
 
-interface BoltGiven { size?: string; grade?: string; length?: number }
+interface BoltGiven {
+  size?: string;
+  grade?: string;
+  length?: number;
+}
 
 /** Six inches: above it a grade 2 bolt is only held to grade 1. SAE J429. */
 const LONGEST_GRADE_2 = 6;
@@ -28,7 +37,8 @@ export function readBolt(given: BoltGiven, names = { size: 'size', grade: 'grade
   const longTwo = grade.name === '2' && (given.length ?? 0) > LONGEST_GRADE_2;
   const bands = longTwo ? (BOLT_GRADES[0] as BoltGrade).bands : grade.bands;
   const strength = bands.find((each, i) => thread.d <= each.to && (i > 0 ? thread.d > each.from : thread.d >= each.from));
-  if (!strength) return { answer: refuse(`${grade.standard} ${grade.name} is not listed for ${thread.label}: its sizes run ${range(grade)}.`) };
+  if (!strength)
+    return { answer: refuse(`${grade.standard} ${grade.name} is not listed for ${thread.label}: its sizes run ${range(grade)}.`) };
   const notes = thread.note ? [thread.note] : [];
   if (longTwo) notes.push('over 6 in long a grade 2 bolt is held to grade 1 strength only');
   return { bolt: { thread, grade, strength, notes } };
@@ -47,10 +57,17 @@ function askGrade(thread: Thread, field: string): Outcome {
 
 /** "grade 5", "Gr. 8", "class 10.9", "SAE J429 5", "A193 B7", "307A" -> the bare name of the grade. */
 export function tidyGrade(text: string): string {
-  const plain = text.toUpperCase().replace(/SAE|J\s*429|ISO|898(-1)?|ASTM|A\s*193|GRADE|CLASS|GR\b\.?|CL\b\.?|PROPERTY|#|\(.*\)/g, ' ').replace(/\s+/g, ' ').trim();
+  const plain = text
+    .toUpperCase()
+    .replace(/SAE|J\s*429|ISO|898(-1)?|ASTM|A\s*193|GRADE|CLASS|GR\b\.?|CL\b\.?|PROPERTY|#|\(.*\)/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
   if (/^A?\s*-?307/.test(plain)) return 'A307';
   if (/^A?\s*-?449/.test(plain)) return 'A449';
-  return plain.replace(/^(\d+)\.0$/, '$1').replace(/^(\d+)\s(\d)$/, '$1.$2').replace(/\s/g, '');
+  return plain
+    .replace(/^(\d+)\.0$/, '$1')
+    .replace(/^(\d+)\s(\d)$/, '$1.$2')
+    .replace(/\s/g, '');
 }
 
 function findGrade(said: string, system: Thread['system']): { grade: BoltGrade } | { answer: Outcome } {
@@ -58,13 +75,19 @@ function findGrade(said: string, system: Thread['system']): { grade: BoltGrade }
   const grade = BOLT_GRADES.find((each) => each.name === name);
   if (grade?.system === system) return { grade };
   if (/A[24](-?\d\d)?$|18-8|304|316|STAINLESS|SS/.test(name)) {
-    return { answer: refuse('Stainless bolts are not in these tables: they gall and have no SAE or 8.8-style proof load. Go by the maker of the bolt.') };
+    return {
+      answer: refuse(
+        'Stainless bolts are not in these tables: they gall and have no SAE or 8.8-style proof load. Go by the maker of the bolt.',
+      ),
+    };
   }
   if (grade) {
     const other = grade.system === 'inch' ? 'an inch grade and the bolt is metric' : 'a metric class and the bolt is inch';
     return { answer: refuse(`${grade.name} is ${other}: look at the head again.`) };
   }
-  const known = BOLT_GRADES.filter((each) => each.system === system).map((each) => each.name).join(', ');
+  const known = BOLT_GRADES.filter((each) => each.system === system)
+    .map((each) => each.name)
+    .join(', ');
   return { answer: refuse(`There is no ${system === 'inch' ? 'grade' : 'class'} "${said}" that I know; I have ${known}.`) };
 }
 
@@ -73,4 +96,8 @@ export const proofOf = ({ strength }: Bolt): { stress: number; word: 'proof' | '
   strength.proof !== undefined ? { stress: strength.proof, word: 'proof' } : { stress: strength.yield ?? 0, word: 'yield' };
 
 export const gradeTitle = ({ grade }: Bolt): string =>
-  grade.standard === 'SAE J429' ? `J429 grade ${grade.name}` : grade.system === 'metric' ? `ISO 898-1 class ${grade.name}` : `${grade.standard} ${grade.name}`;
+  grade.standard === 'SAE J429'
+    ? `J429 grade ${grade.name}`
+    : grade.system === 'metric'
+      ? `ISO 898-1 class ${grade.name}`
+      : `${grade.standard} ${grade.name}`;

@@ -11,7 +11,11 @@ export const displacement = defineSum({
   of: 'displacement',
   answers: 'Displacement of an engine.',
   fields: { bore: 'bore', stroke: 'stroke', cylinders: 'how many' },
-  given: z.object({ ...measure('bore', 'length'), ...measure('stroke', 'length'), cylinders: z.number().int({ error: 'must be a whole number' }).positive({ error: 'must be over zero' }).optional() }),
+  given: z.object({
+    ...measure('bore', 'length'),
+    ...measure('stroke', 'length'),
+    cylinders: z.number().int({ error: 'must be a whole number' }).positive({ error: 'must be over zero' }).optional(),
+  }),
   work(given) {
     if (given.bore === undefined) return ask('bore', 'What is the bore?');
     if (given.stroke === undefined) return ask('stroke', 'What is the stroke?');
@@ -20,10 +24,15 @@ export const displacement = defineSum({
     const unit = sharedUnit(given, ['bore', 'stroke'], 'in', 'mm', assumed);
     const inches = (name: 'bore' | 'stroke') => convert(valueIn(given, name, unit) ?? 0, unit, 'in');
     const cubicInches = sweptVolume(inches('bore'), inches('stroke')) * given.cylinders;
-    const results = [...pair('volume', cubicInches, 'in³', 1, 0), ...pair('volume', convert(cubicInches, 'in³', 'L'), 'L', 3, 1).slice(0, 1)];
+    const results = [
+      ...pair('volume', cubicInches, 'in³', 1, 0),
+      ...pair('volume', convert(cubicInches, 'in³', 'L'), 'L', 3, 1).slice(0, 1),
+    ];
     return {
       results: unit === 'in' ? results : [...results.slice(1), ...results.slice(0, 1)],
-      basis: 'π/4 x bore² x stroke x cylinders', assumed, source: 'swept volume of a cylinder',
+      basis: 'π/4 x bore² x stroke x cylinders',
+      assumed,
+      source: 'swept volume of a cylinder',
     };
   },
 });

@@ -14,17 +14,27 @@ export const drillSize = defineSum({
     if (given.drill !== undefined) {
       const drill = findDrill(given.drill);
       if (!drill) return refuse(`I don't know a drill "${given.drill}".`);
-      return { results: [...pair('hole', drill.inches, 'in', 4, 2), named('drill', drill.name)], basis: 'drill gauge table', assumed: [], source: SOURCE };
+      return {
+        results: [...pair('hole', drill.inches, 'in', 4, 2), named('drill', drill.name)],
+        basis: 'drill gauge table',
+        assumed: [],
+        source: SOURCE,
+      };
     }
     if (given.hole === undefined) return ask('hole', 'Which drill, or what size of hole?');
     const metric = given.holeUnit === 'mm' || given.holeUnit === 'cm';
     const found = nearestDrills(convert(given.hole, given.holeUnit ?? 'in', 'in'), metric ? METRIC_DRILLS : INCH_DRILLS);
     if (!found) return refuse('That is over the biggest drill in the table.');
     return {
-      results: [named('drill', found.nearest.name), ...(metric ? pair('hole', found.nearest.inches * 25.4, 'mm', 2, 4) : pair('hole', found.nearest.inches, 'in', 4, 2))],
+      results: [
+        named('drill', found.nearest.name),
+        ...(metric ? pair('hole', found.nearest.inches * 25.4, 'mm', 2, 4) : pair('hole', found.nearest.inches, 'in', 4, 2)),
+      ],
       basis: `nearest ${metric ? 'metric' : 'number, letter or fraction'} drill`,
       assumed: given.holeUnit ? [] : ['the hole in inches; say mm if it was'],
-      also: [found.below && `next under: ${found.below.name}`, found.above && `next over: ${found.above.name}`].filter((each) => each !== undefined),
+      also: [found.below && `next under: ${found.below.name}`, found.above && `next over: ${found.above.name}`].filter(
+        (each) => each !== undefined,
+      ),
       source: SOURCE,
     };
   },

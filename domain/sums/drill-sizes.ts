@@ -1,6 +1,7 @@
 /**
  * Number (wire gauge) and letter drills, inches: they follow no formula.
- * Source: gauge points #1 to #4, #7, #10, #21, #25, #80, A, F, I, Q, U, Z read in two printed drill charts; the rest of the same gauge from memory.
+ * Source: gauge points #1 to #4, #7, #10, #21, #25, #80, A, F, I, Q, U, Z read in two printed drill charts; the rest of the same gauge from memory,
+ * compared with an open drill table (no difference).
  */
 const NUMBER_INCHES = [
   0.228, 0.221, 0.213, 0.209, 0.2055, 0.204, 0.201, 0.199, 0.196, 0.1935,
@@ -18,7 +19,7 @@ const LETTER_INCHES: Readonly<Record<string, number>> = {
   N: 0.302, O: 0.316, P: 0.323, Q: 0.332, R: 0.339, S: 0.348, T: 0.358, U: 0.368, V: 0.377, W: 0.386, X: 0.397, Y: 0.404, Z: 0.413,
 };
 
-/** `size` in inches for number, letter and fraction drills, in mm for metric ones. */
+/** A drill by its name and its diameter in inches. */
 export interface Drill { name: string; inches: number }
 
 export const NUMBER_DRILLS: readonly Drill[] = NUMBER_INCHES.map((inches, i) => ({ name: `#${i + 1}`, inches }));

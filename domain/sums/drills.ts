@@ -3,13 +3,13 @@ import { inchFraction, parseInches } from './inch-fraction.ts';
 import { round } from './results.ts';
 
 const SIXTY_FOURTHS = 160; // to 2-1/2 in
-const FRACTION_DRILLS: readonly Drill[] = Array.from({ length: SIXTY_FOURTHS }, (_, i) => ({ name: inchFraction((i + 1) / 64), inches: (i + 1) / 64 }));
+const FRACTION_DRILLS: readonly Drill[] = Array.from({ length: SIXTY_FOURTHS }, (_, i) => ({
+  name: inchFraction((i + 1) / 64),
+  inches: (i + 1) / 64,
+}));
 
 /** Jobber sets: tenths to 14 mm, halves above, and the quarter sizes between that tapping needs. */
-const METRIC_MM = [
-  ...Array.from({ length: 135 }, (_, i) => (i + 5) / 10),
-  ...Array.from({ length: 72 }, (_, i) => 14 + i / 2),
-];
+const METRIC_MM = [...Array.from({ length: 135 }, (_, i) => (i + 5) / 10), ...Array.from({ length: 72 }, (_, i) => 14 + i / 2)];
 export const METRIC_DRILLS: readonly Drill[] = METRIC_MM.map((mm) => ({ name: `${mm} mm`, inches: mm / 25.4 }));
 
 /** Number, letter and fraction drills by size. Where a letter equals a fraction (E is 1/4) the fraction is named. */
@@ -29,7 +29,10 @@ export function nearestDrills(inches: number, drills: readonly Drill[]): { neare
 
 /** A drill by its name: "#7", "number 7", "F", "letter F", "27/64", "6.8 mm", ".201". A bare whole number is a number drill. */
 export function findDrill(said: string): Drill | undefined {
-  const text = said.trim().replace(/\bdrill\b|["”]/gi, '').trim();
+  const text = said
+    .trim()
+    .replace(/\bdrill\b|["”]/gi, '')
+    .trim();
   const metric = /^(\d*\.?\d+)\s*mm$/i.exec(text);
   if (metric) return { name: `${Number(metric[1])} mm`, inches: Number(metric[1]) / 25.4 };
   const letter = /^(?:letter\s*)?([a-z])$/i.exec(text);

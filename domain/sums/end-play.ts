@@ -15,12 +15,19 @@ export const endPlay = defineSum({
   of: 'endPlay',
   answers: 'How far a wheel-bearing nut moves for so many flats, or how many flats make a change of end play.',
   fields: {
-    pitch: 'threads per inch (or mm a thread with pitchUnit "mm")', flats: 'flats of the hexagon backed off', turn: 'part of a turn, instead of flats',
-    measured: 'end play now', wanted: 'end play wanted: answers the turn',
+    pitch: 'threads per inch (or mm a thread with pitchUnit "mm")',
+    flats: 'flats of the hexagon backed off',
+    turn: 'part of a turn, instead of flats',
+    measured: 'end play now',
+    wanted: 'end play wanted: answers the turn',
   },
   given: z.object({
-    pitch: amount().optional(), pitchUnit: z.string().optional(), flats: amount().optional(), turn: amount().optional(),
-    ...measure('measured', 'length', 'zero or more'), ...measure('wanted', 'length', 'zero or more'),
+    pitch: amount().optional(),
+    pitchUnit: z.string().optional(),
+    flats: amount().optional(),
+    turn: amount().optional(),
+    ...measure('measured', 'length', 'zero or more'),
+    ...measure('wanted', 'length', 'zero or more'),
   }),
   work(given) {
     if (given.pitch === undefined) return ask('pitch', 'How many threads per inch has the spindle?');
@@ -42,12 +49,16 @@ const SOURCE = 'thread pitch times turn; window of the TMC RP 618A practice as r
 
 function travel(flats: number, tpi: number, metric: boolean): Outcome {
   const inches = travelOfFlats(flats, tpi);
-  const wide = inches > WINDOW[1] ? [`that is over the ${WINDOW[0]} to ${WINDOW[1]} in window of heavy wheel ends: the nut alone can't promise it`] : [];
+  const wide =
+    inches > WINDOW[1]
+      ? [`that is over the ${WINDOW[0]} to ${WINDOW[1]} in window of heavy wheel ends: the nut alone can't promise it`]
+      : [];
   return {
     results: metric ? pair('endPlay', inches * 25.4, 'mm', 3, 4) : pair('endPlay', inches, 'in', 4, 3),
     basis: `${flats} of ${FLATS_OF_NUT} flats at ${Number(tpi.toFixed(2))} threads per inch`,
     assumed: ['a hexagon nut, from just touching: after a torqued seat, part of the turn only lets the squeeze out'],
-    caution: CAUTION, source: SOURCE,
+    caution: CAUTION,
+    source: SOURCE,
     also: [...wide, 'slots: six with one hole is 60° a step; two holes at 90° make it 30°'],
   };
 }
@@ -57,6 +68,8 @@ function turnFor(measured: number, wanted: number, lead: number, unit: string): 
   return {
     results: [result('turn', turn, 'turn', 3), result('angle', turn * 360, '°', 0), result('flats', turn * FLATS_OF_NUT, 'count', 2)],
     basis: `${measured > wanted ? 'tighten' : 'back off'} by ${Number(Math.abs(measured - wanted).toFixed(4))} ${unit}`,
-    assumed: ['the play as measured, bearings dry of preload'], caution: CAUTION, source: SOURCE,
+    assumed: ['the play as measured, bearings dry of preload'],
+    caution: CAUTION,
+    source: SOURCE,
   };
 }

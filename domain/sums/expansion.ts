@@ -2,7 +2,11 @@
  * Mean expansion near room temperature, millionths per °F.
  * Source: gray iron, bronze and aluminium of two printed tables and Callister table B.6; 4140 of the same (6.2); plain steel, stainless and brass from memory.
  */
-export interface Expansion { name: string; perF: number; range: string }
+export interface Expansion {
+  name: string;
+  perF: number;
+  range: string;
+}
 
 const MATERIALS: readonly (Expansion & { words: RegExp })[] = [
   { name: 'stainless steel', perF: 9.6, range: '9.6 for 304; 400-series is 5.7', words: /stainless|\b304\b|\b316\b|inox/ },

@@ -14,18 +14,27 @@ export const fuse = defineSum({
   of: 'fuse',
   answers: 'Which fuse for a load, and the thinnest wire it may protect.',
   fields: { amps: 'steady current', watts: 'of the load, with', volts: 'of the system', gauge: 'AWG of the wire, to check it' },
-  given: z.object({ amps: amount().optional(), watts: amount().optional(), volts: amount().optional(), gauge: z.union([z.number(), z.string()]).optional() }),
+  given: z.object({
+    amps: amount().optional(),
+    watts: amount().optional(),
+    volts: amount().optional(),
+    gauge: z.union([z.number(), z.string()]).optional(),
+  }),
   work(given) {
     const amps = given.amps ?? (given.watts !== undefined && given.volts !== undefined ? given.watts / given.volts : undefined);
-    if (amps === undefined) return given.watts === undefined ? ask('amps', 'How many amps does it draw?') : ask('volts', 'Six volts or twelve?', ['6', '12']);
+    if (amps === undefined)
+      return given.watts === undefined ? ask('amps', 'How many amps does it draw?') : ask('volts', 'Six volts or twelve?', ['6', '12']);
     const least = amps / LOADED;
     const size = FUSES.find((each) => each >= least - 1e-9);
-    if (!size) return refuse(`${round(least, 1)} A is over the 30 A fuses of the table: that wants a breaker or a fusible link by the manual.`);
+    if (!size)
+      return refuse(`${round(least, 1)} A is over the 30 A fuses of the table: that wants a breaker or a fusible link by the manual.`);
     const thinnest = [...FUSE_OF_GAUGE].find(([, most]) => most >= size);
     const n = given.gauge === undefined ? undefined : parseGauge(given.gauge);
     if (given.gauge !== undefined && n === undefined) return refuse(`There is no ${given.gauge} gauge wire in the table.`);
     if (n !== undefined && thinnest && n > thinnest[0]) {
-      return refuse(`This load wants a ${size} A fuse and ${gaugeName(n)} may not be fused that high: run ${gaugeName(thinnest[0])} or thicker.`);
+      return refuse(
+        `This load wants a ${size} A fuse and ${gaugeName(n)} may not be fused that high: run ${gaugeName(thinnest[0])} or thicker.`,
+      );
     }
     return {
       results: [result('fuse', size, 'A', 1), ...(thinnest ? [named('gauge', gaugeName(thinnest[0]))] : []), result('amps', amps, 'A', 2)],

@@ -4,8 +4,21 @@ import { convert, findUnit, type Dimension } from './units.ts';
 type Bound = 'over zero' | 'zero or more' | 'any';
 
 const UNIT_WORDS: Record<Dimension, string> = {
-  length: 'length', area: 'area', volume: 'volume', mass: 'weight', force: 'force', torque: 'torque', pressure: 'pressure', power: 'power',
-  speed: 'speed', temperature: 'temperature', flow: 'flow', time: 'time', angle: 'angle', energy: 'energy', turning: 'turning speed',
+  length: 'length',
+  area: 'area',
+  volume: 'volume',
+  mass: 'weight',
+  force: 'force',
+  torque: 'torque',
+  pressure: 'pressure',
+  power: 'power',
+  speed: 'speed',
+  temperature: 'temperature',
+  flow: 'flow',
+  time: 'time',
+  angle: 'angle',
+  energy: 'energy',
+  turning: 'turning speed',
 };
 
 /** A plain number of `given`. */
@@ -26,8 +39,9 @@ export function unitOf(dimension: Dimension) {
   });
 }
 
-type MeasureShape<N extends string> =
-  { [K in N]: z.ZodOptional<z.ZodNumber> } & { [K in `${N}Unit`]: z.ZodOptional<ReturnType<typeof unitOf>> };
+type MeasureShape<N extends string> = { [K in N]: z.ZodOptional<z.ZodNumber> } & {
+  [K in `${N}Unit`]: z.ZodOptional<ReturnType<typeof unitOf>>;
+};
 
 /** The two fields of a measure, `name` and `nameUnit`, both optional. */
 export const measure = <N extends string>(name: N, dimension: Dimension, bound: Bound = 'over zero') =>

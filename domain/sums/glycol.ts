@@ -3,11 +3,43 @@
  * Ethylene: of the printings the warmest at each step is kept (others are up to 3 °F colder to 50 %, and -62 to -70 at 60 %).
  * Propylene: Lange's Handbook, 15th ed., table 5.13. Densities: specific gravity 1.1155 (ethylene, a printed worked case), 1.036 (propylene, memory).
  */
-export interface Glycol { name: string; points: readonly (readonly [percent: number, fahrenheit: number])[]; gravity: number }
+export interface Glycol {
+  name: string;
+  points: readonly (readonly [percent: number, fahrenheit: number])[];
+  gravity: number;
+}
 
 export const GLYCOLS: Readonly<Record<'ethylene' | 'propylene', Glycol>> = {
-  ethylene: { name: 'ethylene', points: [[0, 32], [10, 26], [20, 17], [30, 3], [40, -13], [50, -34], [60, -52]], gravity: 1.1155 },
-  propylene: { name: 'propylene', points: [[0, 32], [10, 28], [20, 20], [30, 9], [40, -5], [50, -28]], gravity: 1.036 },
+  ethylene: {
+    name: 'ethylene',
+    points: [
+      [0, 32],
+      [10, 26],
+      [20, 17],
+      [30, 3],
+      [40, -13],
+      [50, -34],
+      [60, -52],
+    ],
+    gravity: 1.1155,
+  },
+  propylene: {
+    name: 'propylene',
+    points: [
+      [0, 32],
+      [5, 30],
+      [10, 28],
+      [15, 25],
+      [20, 20],
+      [25, 16],
+      [30, 9],
+      [35, 3],
+      [40, -5],
+      [45, -16],
+      [50, -28],
+    ],
+    gravity: 1.036,
+  },
 };
 
 /** Freezing point in °F; undefined past the table. Straight lines between its points. */

@@ -22,9 +22,14 @@ export const isoFit = defineSum({
     const codes = given.fit.replace(/\s/g, '').split('/').filter(Boolean);
     const hole = codes.find((code) => /^[A-Z]/.test(code));
     const shaft = codes.find((code) => /^[a-z]/.test(code));
-    const [holes, shafts] = [hole === undefined ? undefined : holeLimits(mm, hole), shaft === undefined ? undefined : shaftLimits(mm, shaft)];
+    const [holes, shafts] = [
+      hole === undefined ? undefined : holeLimits(mm, hole),
+      shaft === undefined ? undefined : shaftLimits(mm, shaft),
+    ];
     if (codes.length > 2 || (!hole && !shaft) || (hole && !holes) || (shaft && !shafts)) {
-      return refuse(`"${given.fit}" is not in the table: holes H5 to H11 and JS, shafts d, e, f, g, h, js, k, m, n, p, r, s with grades 5 to 11.`);
+      return refuse(
+        `"${given.fit}" is not in the table: holes H5 to H11 and JS, shafts d, e, f, g, h, js, k, m, n, p, r, s with grades 5 to 11.`,
+      );
     }
     const assumed = given.diameterUnit ? [] : ['the diameter in mm; say inches if it was'];
     return finish(mm, given.fit, holes, shafts, assumed);
@@ -36,7 +41,11 @@ function finish(mm: number, fit: string, hole: Limits | undefined, shaft: Limits
   const gap = (name: string, micrometres: number) => pair(name, micrometres, 'µm', 1, 2);
   const both = hole && shaft ? [...gap('tightest', shaft.high - hole.low), ...gap('loosest', shaft.low - hole.high)] : [];
   return {
-    results: [...both, ...(hole ? [...size('holeLow', hole.low), ...size('holeHigh', hole.high)] : []), ...(shaft ? [...size('shaftLow', shaft.low), ...size('shaftHigh', shaft.high)] : [])],
+    results: [
+      ...both,
+      ...(hole ? [...size('holeLow', hole.low), ...size('holeHigh', hole.high)] : []),
+      ...(shaft ? [...size('shaftLow', shaft.low), ...size('shaftHigh', shaft.high)] : []),
+    ],
     basis: `ISO 286, ${fit} at ${Number(mm.toFixed(4))} mm; tightest and loosest are interference, clearance where under zero`,
     assumed,
     caution: `Limits at 20 °C; guard the press, and heat or cool rather than force. ${MANUAL_FIRST}`,

@@ -1,7 +1,10 @@
 import { GRADES, LOWER, PRESS_STEPS, STEPS, UPPER } from './iso-tolerances.ts';
 
 /** Deviations from the nominal size, micrometres. */
-export interface Limits { low: number; high: number }
+export interface Limits {
+  low: number;
+  high: number;
+}
 
 const stepOf = (mm: number): number => STEPS.findIndex((to) => mm <= to);
 

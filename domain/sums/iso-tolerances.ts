@@ -34,6 +34,17 @@ export const LOWER: Readonly<Record<string, readonly number[]>> = {
 
 /** Lower deviation of r and s, whose steps are finer over 50 mm: [up to mm, r, s]. */
 export const PRESS_STEPS: readonly (readonly [to: number, r: number, s: number])[] = [
-  [3, 10, 14], [6, 15, 19], [10, 19, 23], [18, 23, 28], [30, 28, 35], [50, 34, 43], [65, 41, 53], [80, 43, 59],
-  [100, 51, 71], [120, 54, 79], [140, 63, 92], [160, 65, 100], [180, 68, 108],
+  [3, 10, 14],
+  [6, 15, 19],
+  [10, 19, 23],
+  [18, 23, 28],
+  [30, 28, 35],
+  [50, 34, 43],
+  [65, 41, 53],
+  [80, 43, 59],
+  [100, 51, 71],
+  [120, 54, 79],
+  [140, 63, 92],
+  [160, 65, 100],
+  [180, 68, 108],
 ];

@@ -5,7 +5,10 @@
  */
 export type Surface = 'dry' | 'oiled' | 'anti-seize' | 'plated' | 'waxed';
 
-export interface NutFactor { k: number; about: string }
+export interface NutFactor {
+  k: number;
+  about: string;
+}
 
 export const NUT_FACTORS: Record<Surface, NutFactor> = {
   dry: { k: 0.2, about: 'dry, clean threads' },
@@ -20,7 +23,7 @@ export const ARMY_PLATED = 0.8;
 
 /** Oil on a plated bolt is what counts, so oil is looked for before plating. */
 const WORDS: readonly [Surface, RegExp][] = [
-  ['anti-seize', /anti.?seiz|never.?seiz|copper (grease|paste)|nickel paste|moly/],
+  ['anti-seize', /anti.?seiz|copper (grease|paste)|nickel paste|moly/],
   ['waxed', /wax/],
   ['oiled', /\boil|lubed?\b|lubricat|greas|\bwet\b/],
   ['plated', /plated|plating|\bzinc\b|cadmium|\bcad\b/],

@@ -14,11 +14,17 @@ export const ohmsLaw = defineSum({
     if (v === undefined) return ask('volts', 'How many volts?');
     if (i === undefined) return ask('amps', 'How many amps, ohms or watts?');
     const all = [result('volts', v, 'V', 3), result('amps', i, 'A', 3), result('ohms', v / i, 'Ω', 3), result('watts', v * i, 'W', 2)];
-    const told = new Set(Object.entries({ volts, amps, ohms, watts }).filter(([, value]) => value !== undefined).map(([name]) => name));
+    const told = new Set(
+      Object.entries({ volts, amps, ohms, watts })
+        .filter(([, value]) => value !== undefined)
+        .map(([name]) => name),
+    );
     return {
       results: [...all.filter((each) => !told.has(each.name)), ...all.filter((each) => told.has(each.name))],
-      basis: 'V = I R, P = V I', assumed: ['direct current, steady'],
-      caution: 'Battery side only: mains is for a licensed electrician.', source: "Ohm's law",
+      basis: 'V = I R, P = V I',
+      assumed: ['direct current, steady'],
+      caution: 'Battery side only: mains is for a licensed electrician.',
+      source: "Ohm's law",
     };
   },
 });

@@ -8,7 +8,11 @@ export const paintMix = defineSum({
   of: 'paintMix',
   answers: 'How much of each part makes a ready-mixed amount, such as 4:1:1.',
   fields: { parts: 'list of the parts, [4, 1, 1]', total: 'ready-mixed amount wanted', first: 'or the amount of the first part on hand' },
-  given: z.object({ parts: z.array(amount('zero or more'), { error: 'must be a list of parts' }).max(6, { error: 'are more than six' }).optional(), ...measure('total', 'volume'), ...measure('first', 'volume') }),
+  given: z.object({
+    parts: z.array(amount('zero or more'), { error: 'must be a list of parts' }).max(6, { error: 'are more than six' }).optional(),
+    ...measure('total', 'volume'),
+    ...measure('first', 'volume'),
+  }),
   work(given) {
     const parts = given.parts ?? [];
     if (parts.length < 2) return ask('parts', 'What parts, such as 4 to 1 to 1?');
@@ -20,9 +24,14 @@ export const paintMix = defineSum({
     const share = given.total === undefined ? (given.first ?? 0) / lead : given.total / sum;
     const decimals = unit === 'mL' ? 0 : 2;
     return {
-      results: [...parts.flatMap((each, i) => pair(`part${i + 1}`, each * share, unit, decimals, unit === 'fl oz' ? 0 : 2)), ...pair('volume', sum * share, unit, decimals, unit === 'fl oz' ? 0 : 2, 'ready mixed')],
-      basis: `${parts.join(':')} by volume`, assumed: unitSaid(given, ['total', 'first']) ? [] : ['ounces; say millilitres if not'],
-      caution: `Mix by the parts of the same paint's sheet. ${PAINT_CAUTION}`, source: 'parts by volume',
+      results: [
+        ...parts.flatMap((each, i) => pair(`part${i + 1}`, each * share, unit, decimals, unit === 'fl oz' ? 0 : 2)),
+        ...pair('volume', sum * share, unit, decimals, unit === 'fl oz' ? 0 : 2, 'ready mixed'),
+      ],
+      basis: `${parts.join(':')} by volume`,
+      assumed: unitSaid(given, ['total', 'first']) ? [] : ['ounces; say millilitres if not'],
+      caution: `Mix by the parts of the same paint's sheet. ${PAINT_CAUTION}`,
+      source: 'parts by volume',
     };
   },
 });

@@ -1,5 +1,8 @@
 /** A leaf on hand: thickness in whole units of the smallest step, and how many there are (Infinity where not counted). */
-export interface Leaf { thickness: number; count: number }
+export interface Leaf {
+  thickness: number;
+  count: number;
+}
 
 /**
  * Fewest leaves for every total from 0 to `top`, whole units: the coin table. Counted leaves are laid in one by one.
@@ -11,10 +14,12 @@ export function fewestLeaves(leaves: readonly Leaf[], top: number): number[] {
   for (const { thickness, count } of leaves) {
     const uses = Math.min(count, Math.floor(top / thickness));
     if (count === Infinity) {
-      for (let total = thickness; total <= top; total += 1) fewest[total] = Math.min(fewest[total] ?? Infinity, (fewest[total - thickness] ?? Infinity) + 1);
+      for (let total = thickness; total <= top; total += 1)
+        fewest[total] = Math.min(fewest[total] ?? Infinity, (fewest[total - thickness] ?? Infinity) + 1);
     } else {
       for (let i = 0; i < uses; i += 1) {
-        for (let total = top; total >= thickness; total -= 1) fewest[total] = Math.min(fewest[total] ?? Infinity, (fewest[total - thickness] ?? Infinity) + 1);
+        for (let total = top; total >= thickness; total -= 1)
+          fewest[total] = Math.min(fewest[total] ?? Infinity, (fewest[total - thickness] ?? Infinity) + 1);
       }
     }
   }

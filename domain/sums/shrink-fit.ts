@@ -17,8 +17,18 @@ export const riseFor = (change: number, diameter: number, perF: number): number 
 export const shrinkFit = defineSum({
   of: 'shrinkFit',
   answers: 'How much hotter (or colder) a part must be for a shrink fit to go together.',
-  fields: { diameter: 'of the fit', interference: 'of the fit', clearance: 'room wanted for it to slip on (none where not said)', material: 'of the part heated or cooled' },
-  given: z.object({ ...measure('diameter', 'length'), ...measure('interference', 'length'), ...measure('clearance', 'length', 'zero or more'), material: z.string().optional() }),
+  fields: {
+    diameter: 'of the fit',
+    interference: 'of the fit',
+    clearance: 'room wanted for it to slip on (none where not said)',
+    material: 'of the part heated or cooled',
+  },
+  given: z.object({
+    ...measure('diameter', 'length'),
+    ...measure('interference', 'length'),
+    ...measure('clearance', 'length', 'zero or more'),
+    material: z.string().optional(),
+  }),
   work(given) {
     if (given.diameter === undefined) return ask('diameter', 'What diameter is the fit?');
     if (given.interference === undefined) return ask('interference', 'How much interference?');
@@ -28,17 +38,26 @@ export const shrinkFit = defineSum({
     const assumed: string[] = [];
     const unit = sharedUnit(given, NAMES, 'in', 'mm', assumed);
     const [diameter = 0, interference = 0, clearance = 0] = NAMES.map((name) => valueIn(given, name, unit));
-    if (interference > diameter / 100) return refuse(`${interference} on ${diameter} ${unit} is over one percent: no shrink fit is that tight.`);
+    if (interference > diameter / 100)
+      return refuse(`${interference} on ${diameter} ${unit} is over one percent: no shrink fit is that tight.`);
     const rise = riseFor(interference + clearance, diameter, material.perF);
     if (rise > HOTTEST_RISE) return refuse(`That wants ${round(rise, 0)} °F of heat: more than a part keeps its temper or shape through.`);
     const slip = riseFor(interference + SLIP * diameter, diameter, material.perF);
     const heat = metricAsked(unit) ? '°C' : '°F';
     const asked = (value: number) => convertRiseTo(value, heat);
-    if (given.clearance === undefined) assumed.push(`just enough to touch; for room to slip on say a clearance (half a thousandth an inch of diameter is ${round(asked(slip), 0)} ${heat})`);
-    assumed.push(`${material.name} at ${material.perF} millionths per °F (printed ${material.range}); the other part stays at room temperature`);
+    if (given.clearance === undefined)
+      assumed.push(
+        `just enough to touch; for room to slip on say a clearance (half a thousandth an inch of diameter is ${round(asked(slip), 0)} ${heat})`,
+      );
+    assumed.push(
+      `${material.name} at ${material.perF} millionths per °F (printed ${material.range}); the other part stays at room temperature`,
+    );
     return {
-      results: [...risePair('rise', asked(rise), heat), ...(given.clearance === undefined ? risePair('riseToSlip', asked(slip), heat) : []),
-        ...pair('temperature', (heat === '°F' ? 70 : 20) + asked(rise), heat, 0, 0, 'if heated from room temperature')],
+      results: [
+        ...risePair('rise', asked(rise), heat),
+        ...(given.clearance === undefined ? risePair('riseToSlip', asked(slip), heat) : []),
+        ...pair('temperature', (heat === '°F' ? 70 : 20) + asked(rise), heat, 0, 0, 'if heated from room temperature'),
+      ],
       basis: `${material.name}, (interference + clearance) over expansion times diameter; the same number of degrees down if it is cooled`,
       assumed,
       caution: `Hot steel, cold burns: gloves, no oil near, no torch on a bearing; ring gears stay under about 450 °F and bearings under 250 °F. ${MANUAL_FIRST}`,

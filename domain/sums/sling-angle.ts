@@ -5,12 +5,20 @@ import { ask, refuse, type Outcome } from './sum.ts';
 
 /** Fields that settle the angle of a leg. */
 export const ANGLE_SHAPE = {
-  angle: z.number({ error: 'must be a number' }).positive({ error: 'must be over zero' }).max(90, { error: 'from the horizontal cannot be over 90°' }).optional(),
-  ...measure('height', 'length'), ...measure('length', 'length'), ...measure('span', 'length'),
+  angle: z
+    .number({ error: 'must be a number' })
+    .positive({ error: 'must be over zero' })
+    .max(90, { error: 'from the horizontal cannot be over 90°' })
+    .optional(),
+  ...measure('height', 'length'),
+  ...measure('length', 'length'),
+  ...measure('span', 'length'),
 };
 export const ANGLE_FIELDS = {
-  angle: 'of the legs from the horizontal, °', height: 'hook over the lifting points (instead of the angle), with',
-  length: 'length of a leg, or', span: 'distance between the lifting points',
+  angle: 'of the legs from the horizontal, °',
+  height: 'hook over the lifting points (instead of the angle), with',
+  length: 'length of a leg, or',
+  span: 'distance between the lifting points',
 };
 
 /** The angle from the horizontal in degrees, or what stands in the way: nothing is worked out under 30°. */
@@ -22,7 +30,11 @@ export function slingAngle(given: object, assumed: string[]): { angle: number } 
   const angle = fields.angle ?? fromHeight(given, assumed);
   if (typeof angle !== 'number') return { answer: angle };
   if (angle < LEAST_ANGLE - 0.05) {
-    return { answer: refuse(`Legs at ${Math.round(angle)}° from the horizontal are under ${LEAST_ANGLE}°, which rigging practice does not allow: use longer legs or a spreader.`) };
+    return {
+      answer: refuse(
+        `Legs at ${Math.round(angle)}° from the horizontal are under ${LEAST_ANGLE}°, which rigging practice does not allow: use longer legs or a spreader.`,
+      ),
+    };
   }
   return { angle };
 }

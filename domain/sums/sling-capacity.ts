@@ -10,10 +10,24 @@ import { ask, defineSum, refuse, type Outcome } from './sum.ts';
 export const slingCapacity = defineSum({
   of: 'slingCapacity',
   answers: 'What a rated sling is left with at an angle.',
-  fields: { rating: 'rating of one leg hanging straight', size: 'chain size, "3/8" (instead of the rating)', grade: 'chain grade, "80"', ...ANGLE_FIELDS, legs: 'how many legs (1 where not said)' },
+  fields: {
+    rating: 'rating of one leg hanging straight',
+    size: 'chain size, "3/8" (instead of the rating)',
+    grade: 'chain grade, "80"',
+    ...ANGLE_FIELDS,
+    legs: 'how many legs (1 where not said)',
+  },
   given: z.object({
-    ...measure('rating', 'mass'), size: z.string().optional(), grade: z.coerce.string().optional(), ...ANGLE_SHAPE,
-    legs: z.number().int({ error: 'must be a whole number' }).min(1, { error: 'must be one or more' }).max(4, { error: 'over four are not worked out here' }).optional(),
+    ...measure('rating', 'mass'),
+    size: z.string().optional(),
+    grade: z.coerce.string().optional(),
+    ...ANGLE_SHAPE,
+    legs: z
+      .number()
+      .int({ error: 'must be a whole number' })
+      .min(1, { error: 'must be one or more' })
+      .max(4, { error: 'over four are not worked out here' })
+      .optional(),
   }),
   work(given) {
     const assumed: string[] = [];

@@ -5,14 +5,24 @@ import { ANGLE_FIELDS, ANGLE_SHAPE, slingAngle } from './sling-angle.ts';
 import { countedLegs, legLoad } from './sling-geometry.ts';
 import { ask, defineSum } from './sum.ts';
 
-export const LIFT_CAUTION = 'A sum only, no word on whether the lift is safe: keep to the ratings on the tags, nothing and nobody under the load, aim for 60° or more, '
-  + 'go by the maker, local codes and a licensed rigger.';
+export const LIFT_CAUTION =
+  'A sum only, no judgement of the lift: keep to the ratings on the tags, nothing and nobody under the load, aim for 60° or more, ' +
+  'go by the maker, local codes and a licensed rigger.';
 
 export const sling = defineSum({
   of: 'sling',
   answers: 'What each sling leg pulls.',
   fields: { load: 'weight lifted', ...ANGLE_FIELDS, legs: 'how many legs (2 where not said)' },
-  given: z.object({ ...measure('load', 'mass'), ...ANGLE_SHAPE, legs: z.number().int({ error: 'must be a whole number' }).min(1, { error: 'must be one or more' }).max(4, { error: 'over four are not worked out here' }).optional() }),
+  given: z.object({
+    ...measure('load', 'mass'),
+    ...ANGLE_SHAPE,
+    legs: z
+      .number()
+      .int({ error: 'must be a whole number' })
+      .min(1, { error: 'must be one or more' })
+      .max(4, { error: 'over four are not worked out here' })
+      .optional(),
+  }),
   work(given) {
     if (given.load === undefined) return ask('load', 'What does it weigh?');
     const assumed: string[] = [];
@@ -28,7 +38,11 @@ export const sling = defineSum({
     if (legs > 2) assumed.push('the load shared evenly: a stiff load can ride on two legs alone');
     const factor = 1 / Math.sin((read.angle * Math.PI) / 180);
     return {
-      results: [...pair('legLoad', legLoad(given.load, legs, read.angle), unit, 0, 0), result('angle', read.angle, '°', 1), result('factor', factor, '', 3)],
+      results: [
+        ...pair('legLoad', legLoad(given.load, legs, read.angle), unit, 0, 0),
+        result('angle', read.angle, '°', 1),
+        result('factor', factor, '', 3),
+      ],
       basis: `load over ${countedLegs(legs)} ${legs === 1 ? 'leg' : 'legs'}, times ${round(factor, 3)} at ${round(read.angle, 1)}° from the horizontal`,
       assumed,
       caution: LIFT_CAUTION,

@@ -11,12 +11,22 @@ export const substitute = defineSum({
   of: 'substitute',
   answers: 'Whether another bolt is at least the old one in thread, class and length, and what it is then tightened to.',
   fields: {
-    size: 'old thread', grade: 'old grade', newSize: 'new thread (the old one where not said)', newGrade: 'new grade',
-    length: 'old length', newLength: 'new length', joint: '"shear" for a shear bolt',
+    size: 'old thread',
+    grade: 'old grade',
+    newSize: 'new thread (the old one where not said)',
+    newGrade: 'new grade',
+    length: 'old length',
+    newLength: 'new length',
+    joint: '"shear" for a shear bolt',
   },
   given: z.object({
-    size: z.string().optional(), grade: z.coerce.string().optional(), newSize: z.string().optional(), newGrade: z.coerce.string().optional(),
-    joint: z.string().optional(), ...measure('length', 'length'), ...measure('newLength', 'length'),
+    size: z.string().optional(),
+    grade: z.coerce.string().optional(),
+    newSize: z.string().optional(),
+    newGrade: z.coerce.string().optional(),
+    joint: z.string().optional(),
+    ...measure('length', 'length'),
+    ...measure('newLength', 'length'),
   }),
   work(given) {
     const old = readBolt(given);
@@ -41,11 +51,15 @@ function compare(old: Bolt, fresh: Bolt, shear: boolean, shorter: boolean): Outc
   const ratio = (fresh.strength.tensile * fresh.thread.area) / (old.strength.tensile * old.thread.area);
   const sameSystem = old.thread.system === fresh.thread.system;
   return {
-    results: [named('verdict', said), ...(said.startsWith('no') ? [] : torqueResults(old, NUT_FACTORS.dry.k)),
-      ...(sameSystem ? [result('strength', ratio * 100, '%', 0, 'breaking load of the new against the old')] : [])],
+    results: [
+      named('verdict', said),
+      ...(said.startsWith('no') ? [] : torqueResults(old, NUT_FACTORS.dry.k)),
+      ...(sameSystem ? [result('strength', ratio * 100, '%', 0, 'breaking load of the new against the old')] : []),
+    ],
     basis: `${gradeTitle(fresh)} for ${gradeTitle(old)}, ${old.thread.label}, torque of the old class, dry, 75 % of proof`,
     assumed: [...old.notes, ...(shear ? [] : ['a clamping bolt; say shear if it is a shear bolt'])],
     caution: `Keep the plain shank, not the thread, in the shear plane, and a nut of at least the bolt's class. ${MANUAL_FIRST}`,
-    source: 'SAE J429, ISO 898-1; rules of a maker\'s manual (same or higher class, shear bolts identical); shank and nut: common practice, no source',
+    source:
+      "SAE J429, ISO 898-1; rules of a maker's manual (same or higher class, shear bolts identical); shank and nut: common practice, no source",
   };
 }

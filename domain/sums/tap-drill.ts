@@ -11,22 +11,45 @@ const FULL_THREAD = 1.29904;
 const USUAL_PERCENT = 75;
 /** ISO 2306 drills for the coarse metric threads, mm (from memory; they are D - P rounded down to a stocked drill). */
 const METRIC_TAP_DRILLS: Readonly<Record<number, number>> = {
-  3: 2.5, 4: 3.3, 5: 4.2, 6: 5, 7: 6, 8: 6.8, 10: 8.5, 12: 10.2, 14: 12, 16: 14, 18: 15.5, 20: 17.5, 22: 19.5, 24: 21, 27: 24, 30: 26.5, 33: 29.5, 36: 32,
+  3: 2.5,
+  4: 3.3,
+  5: 4.2,
+  6: 5,
+  7: 6,
+  8: 6.8,
+  10: 8.5,
+  12: 10.2,
+  14: 12,
+  16: 14,
+  18: 15.5,
+  20: 17.5,
+  22: 19.5,
+  24: 21,
+  27: 24,
+  30: 26.5,
+  33: 29.5,
+  36: 32,
 };
 
 const pitchInches = (thread: Thread): number => (thread.system === 'inch' ? 1 / thread.tpi : thread.pitch / 25.4);
 const majorInches = (thread: Thread): number => (thread.system === 'inch' ? thread.d : thread.d / 25.4);
 
 /** Hole for a percentage of full thread, inches. */
-export const holeForPercent = (thread: Thread, percent: number): number => majorInches(thread) - (FULL_THREAD * percent * pitchInches(thread)) / 100;
+export const holeForPercent = (thread: Thread, percent: number): number =>
+  majorInches(thread) - (FULL_THREAD * percent * pitchInches(thread)) / 100;
 
 /** Percentage of full thread that a hole (in) leaves. */
-export const percentOfHole = (thread: Thread, hole: number): number => ((majorInches(thread) - hole) / (FULL_THREAD * pitchInches(thread))) * 100;
+export const percentOfHole = (thread: Thread, hole: number): number =>
+  ((majorInches(thread) - hole) / (FULL_THREAD * pitchInches(thread))) * 100;
 
 export const tapDrill = defineSum({
   of: 'tapDrill',
   answers: 'What hole and drill to tap a thread at, or what thread a drill leaves.',
-  fields: { size: 'thread, "3/8-16", "M8x1.25"', percent: 'percent of full thread wanted (75 where not said)', drill: 'a drill on hand, "#7", "F", "27/64", "6.8 mm": answers its percent' },
+  fields: {
+    size: 'thread, "3/8-16", "M8x1.25"',
+    percent: 'percent of full thread wanted (75 where not said)',
+    drill: 'a drill on hand, "#7", "F", "27/64", "6.8 mm": answers its percent',
+  },
   given: z.object({ size: z.string().optional(), percent: amount().optional(), drill: z.coerce.string().optional() }),
   work(given) {
     if (!given.size) return ask('size', 'What thread are you tapping?');
@@ -53,7 +76,10 @@ function percentForDrill(thread: Thread, said: string, assumed: string[]): Outco
   if (percent > 100) return refuse(`${drill.name} is smaller than the core of ${thread.label}: the tap would not go in.`);
   return {
     results: [result('percent', percent, '%', 1), named('drill', drill.name), ...holePair(thread, drill.inches)],
-    basis: `${thread.label}, (D - drill) over 1.299 pitch`, assumed, caution: CAUTION, source: SOURCE,
+    basis: `${thread.label}, (D - drill) over 1.299 pitch`,
+    assumed,
+    caution: CAUTION,
+    source: SOURCE,
   };
 }
 
@@ -61,7 +87,8 @@ function drillForPercent(thread: Thread, percent: number, usual: boolean, assume
   const hole = holeForPercent(thread, percent);
   const found = nearestDrills(hole, thread.system === 'inch' ? INCH_DRILLS : METRIC_DRILLS);
   const drill = (usual && standardMetric(thread)) || found?.nearest;
-  if (!drill || !found) return refuse(`${thread.label} is bigger than the drills in the table; the hole for ${percent} % is ${hole.toFixed(3)} in.`);
+  if (!drill || !found)
+    return refuse(`${thread.label} is bigger than the drills in the table; the hole for ${percent} % is ${hole.toFixed(3)} in.`);
   const beside = [found.below, found.above].filter((each): each is Drill => each !== undefined && each.name !== drill.name);
   return {
     results: [...holePair(thread, hole), named('drill', drill.name), result('percent', percentOfHole(thread, drill.inches), '%', 1)],

@@ -1,8 +1,22 @@
 import { METRIC, NUMBERED, UNIFIED, type UnifiedSize } from './thread-series.ts';
 
 /** A straight thread, its standing in the standards told in `note` where it isn't the plain one. */
-export interface InchThread { system: 'inch'; label: string; d: number; tpi: number; area: number; note?: string }
-export interface MetricThread { system: 'metric'; label: string; d: number; pitch: number; area: number; note?: string }
+export interface InchThread {
+  system: 'inch';
+  label: string;
+  d: number;
+  tpi: number;
+  area: number;
+  note?: string;
+}
+export interface MetricThread {
+  system: 'metric';
+  label: string;
+  d: number;
+  pitch: number;
+  area: number;
+  note?: string;
+}
 export type Thread = InchThread | MetricThread;
 export type ThreadReading = Thread | { problem: string };
 
@@ -22,16 +36,29 @@ const PIPE = /\b(npt|npsm|bspt?|bsp|pipe)\b/;
 export function parseThread(text: string): ThreadReading {
   const plain = tidy(text);
   if (BRITISH.test(plain)) {
-    return { problem: 'British threads (Whitworth, BSF, BA) have their own form and grades and no table here: go by the machine\'s manual' };
+    return { problem: "British threads (Whitworth, BSF, BA) have their own form and grades and no table here: go by the machine's manual" };
   }
   if (PIPE.test(plain)) return { problem: 'that is a pipe thread, not a bolt thread: it seals on its taper' };
   const series = /\b(fine|unf|nf|mf)\b/.test(plain) ? 'fine' : /\b(coarse|unc|nc)\b/.test(plain) ? 'coarse' : undefined;
-  const bare = plain.replace(/\b(fine|coarse|unc|unf|uns|un|nc|nf|mf|thread|threads|tpi|bolt|bolts|screw|per inch)\b/g, ' ').replace(/\s+/g, ' ').trim();
+  const bare = plain
+    .replace(/\b(fine|coarse|unc|unf|uns|un|nc|nf|mf|thread|threads|tpi|bolt|bolts|screw|per inch)\b/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
   return /^m\s*\d/.test(bare) ? readMetric(bare, series, text) : readInch(bare, series, text);
 }
 
-const tidy = (text: string): string => text.toLowerCase().replace(/[×*]/g, 'x').replace(/["”″]|\binch(es)?\b|\bin\b/g, ' ').replace(/[–—]/g, '-')
-  .replace(/½/g, ' 1/2').replace(/¼/g, ' 1/4').replace(/¾/g, ' 3/4').replace(/-\s*[123][ab]\b/g, ' ').replace(/\s+/g, ' ').trim();
+const tidy = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[×*]/g, 'x')
+    .replace(/["”″]|\binch(es)?\b|\bin\b/g, ' ')
+    .replace(/[–—]/g, '-')
+    .replace(/½/g, ' 1/2')
+    .replace(/¼/g, ' 1/4')
+    .replace(/¾/g, ' 3/4')
+    .replace(/-\s*[123][ab]\b/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
 
 function readMetric(text: string, series: string | undefined, said: string): ThreadReading {
   const match = /^m\s*(\d+(?:\.\d+)?)(?:\s*(?:x|-|\s)\s*(\d*\.?\d+))?/.exec(text);
@@ -46,9 +73,16 @@ function readMetric(text: string, series: string | undefined, said: string): Thr
   return note ? { ...thread, note } : thread;
 }
 
-function metricNote(pitchSaid: boolean, series: string | undefined, known: (typeof METRIC)[number] | undefined, pitch: number, label: string) {
+function metricNote(
+  pitchSaid: boolean,
+  series: string | undefined,
+  known: (typeof METRIC)[number] | undefined,
+  pitch: number,
+  label: string,
+) {
   if (!pitchSaid) {
-    if (series === 'fine' && (known?.fine.length ?? 0) > 1) return `fine taken as ${label}; M${known?.d}x${known?.fine[1]} is fine too: say the pitch`;
+    if (series === 'fine' && (known?.fine.length ?? 0) > 1)
+      return `fine taken as ${label}; M${known?.d}x${known?.fine[1]} is fine too: say the pitch`;
     return series ? undefined : `coarse thread, ${label}; say the pitch if it is a fine one`;
   }
   const standard = known && (known.coarse === pitch || known.fine.includes(pitch));
@@ -60,7 +94,7 @@ function readInch(text: string, series: string | undefined, said: string): Threa
   const size = numbered ?? readNominal(text);
   if (!size) return { problem: `I can't read "${said}" as a thread size; say it like 5/8-11, #10-32 or M12x1.75` };
   const known = numbered?.known ?? UNIFIED.find((each) => Math.abs(each.d - size.d) < 0.0006);
-  const tpi = size.tpi ?? (series === 'fine' ? known?.fine : known?.coarse ?? (series ? undefined : known?.fine));
+  const tpi = size.tpi ?? (series === 'fine' ? known?.fine : (known?.coarse ?? (series ? undefined : known?.fine)));
   if (!tpi) return { problem: `I have no ${series ?? 'standard'} thread for "${said}": say the threads per inch` };
   const d = known?.d ?? size.d;
   if (d * tpi < 3 || d * tpi > 40) return { problem: `${tpi} threads per inch on ${d} in is no bolt thread` };
@@ -73,7 +107,12 @@ function readInch(text: string, series: string | undefined, said: string): Threa
 const inchArea = (known: UnifiedSize | undefined, d: number, tpi: number): number =>
   (tpi === known?.coarse ? known.coarseArea : tpi === known?.fine ? known.fineArea : undefined) ?? inchStressArea(d, tpi);
 
-function inchNote(tpiSaid: number | undefined, series: string | undefined, known: UnifiedSize | undefined, label: string): string | undefined {
+function inchNote(
+  tpiSaid: number | undefined,
+  series: string | undefined,
+  known: UnifiedSize | undefined,
+  label: string,
+): string | undefined {
   if (!tpiSaid) return series ? undefined : `coarse thread, ${label}; say fine if it is`;
   if (tpiSaid === known?.coarse || tpiSaid === known?.fine) return undefined;
   const usual = known ? ` (${[known.coarse, known.fine].filter(Boolean).join(' or ')} is)` : '';

@@ -12,8 +12,9 @@ const SHARE_OF_PROOF = 0.75;
 /** Below this charts are printed in lb-in as well. */
 const SMALL_TORQUE_LB_FT = 50;
 
-export const TORQUE_CAUTION = `K scatters by 30 % either way, and the charts are for new, clean steel on steel: not for threads in cast iron or aluminium, `
-  + `wheel bolts, heads or rods. ${MANUAL_FIRST}`;
+export const TORQUE_CAUTION =
+  `K scatters by 30 % either way, and the charts are for new, clean steel on steel: not for threads in cast iron or aluminium, ` +
+  `wheel bolts, heads or rods. ${MANUAL_FIRST}`;
 
 /** Clamp load at 75 % of proof: lbf for an inch bolt, N for a metric one. */
 export const clampLoad = (bolt: Bolt): number => SHARE_OF_PROOF * proofOf(bolt).stress * bolt.thread.area;
@@ -35,7 +36,8 @@ export function torqueResults(bolt: Bolt, k: number, note?: string): SumResult[]
 export const torqueBasis = (bolt: Bolt, surface: Surface): string =>
   `${gradeTitle(bolt)}, ${bolt.thread.label}, ${surface}, K ${NUT_FACTORS[surface].k.toFixed(2)}, 75 % of ${proofOf(bolt).word}`;
 
-export const TORQUE_SOURCE = 'SAE J429 and ISO 898-1 proof loads, ASME B1.1 and ISO 898-1 stress areas, nut factors of the printed torque charts';
+export const TORQUE_SOURCE =
+  'SAE J429 and ISO 898-1 proof loads, ASME B1.1 and ISO 898-1 stress areas, nut factors of the printed torque charts';
 
 export const torque = defineSum({
   of: 'torque',
@@ -46,17 +48,31 @@ export const torque = defineSum({
     surface: 'dry, oiled, anti-seize, plated, waxed',
     length: 'bolt length, in or mm (only matters for grade 2 over 6 in)',
   },
-  given: z.object({ size: z.string().optional(), grade: z.coerce.string().optional(), surface: z.string().optional(), ...measure('length', 'length') }),
+  given: z.object({
+    size: z.string().optional(),
+    grade: z.coerce.string().optional(),
+    surface: z.string().optional(),
+    ...measure('length', 'length'),
+  }),
   work(given) {
     const length = given.length === undefined ? undefined : convert(given.length, given.lengthUnit ?? 'in', 'in');
     const read = readBolt({ size: given.size, grade: given.grade, length });
     if ('answer' in read) return read.answer;
     const { bolt } = read;
     const surface = given.surface === undefined ? 'dry' : readSurface(given.surface);
-    if (!surface) return ask('surface', `I have no nut factor for "${given.surface}". Dry, oiled, anti-seize or plated?`, ['dry', 'oiled', 'anti-seize', 'plated']);
+    if (!surface)
+      return ask('surface', `I have no nut factor for "${given.surface}". Dry, oiled, anti-seize or plated?`, [
+        'dry',
+        'oiled',
+        'anti-seize',
+        'plated',
+      ]);
     return {
-      results: [...torqueResults(bolt, NUT_FACTORS[surface].k, surface === 'plated' ? 'chart for zinc plated, not oiled' : undefined), ...armyPlated(bolt, surface),
-        ...pair('clampLoad', clampLoad(bolt), bolt.thread.system === 'inch' ? 'lbf' : 'N', 0, 0)],
+      results: [
+        ...torqueResults(bolt, NUT_FACTORS[surface].k, surface === 'plated' ? 'chart for zinc plated, not oiled' : undefined),
+        ...armyPlated(bolt, surface),
+        ...pair('clampLoad', clampLoad(bolt), bolt.thread.system === 'inch' ? 'lbf' : 'N', 0, 0),
+      ],
       basis: torqueBasis(bolt, surface),
       assumed: assumptions(bolt, surface, given.surface === undefined),
       caution: TORQUE_CAUTION,

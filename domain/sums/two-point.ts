@@ -18,10 +18,14 @@ export const twoPoint = defineSum({
     if (a + b === 0) return ask('a', 'The two points cannot be one: how far apart are they?');
     const load = given.loadUnit ?? 'lb';
     return {
-      results: [...pair('load1', (given.load * b) / (a + b), load, 0, 0, 'at point 1'), ...pair('load2', (given.load * a) / (a + b), load, 0, 0, 'at point 2')],
+      results: [
+        ...pair('load1', (given.load * b) / (a + b), load, 0, 0, 'at point 1'),
+        ...pair('load2', (given.load * a) / (a + b), load, 0, 0, 'at point 2'),
+      ],
       basis: 'moments about the balance point; the nearer point carries more',
       assumed,
-      caution: 'A sum only: block the base, crib the load at once, never work under a load on jacks alone; go by the jack\'s rating, the manual and local codes.',
+      caution:
+        "A sum only: block the base, crib the load at once, never work under a load on jacks alone; go by the jack's rating, the manual and local codes.",
       source: 'statics of a beam on two supports; jacks: 29 CFR 1910.244',
     };
   },

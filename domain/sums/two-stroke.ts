@@ -20,8 +20,11 @@ export const twoStroke = defineSum({
     return {
       results: metric ? pair('volume', oil, 'mL', 0, 2) : pair('volume', oil, 'fl oz', 2, 0),
       basis: `${fuel} ${unit} over ${given.ratio}`,
-      assumed: [...(given.fuel === undefined ? ['for one gallon; say how much fuel'] : given.fuelUnit ? [] : ['US gallons; say litres if not'])],
-      caution: `Fuel: no flame, outdoors, engine cold. ${MANUAL_FIRST}`, source: 'volume over ratio, 128 fl oz a gallon',
+      assumed: [
+        ...(given.fuel === undefined ? ['for one gallon; say how much fuel'] : given.fuelUnit ? [] : ['US gallons; say litres if not']),
+      ],
+      caution: `Fuel: no flame, outdoors, engine cold. ${MANUAL_FIRST}`,
+      source: 'volume over ratio, 128 fl oz a gallon',
     };
   },
 });

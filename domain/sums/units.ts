@@ -1,7 +1,20 @@
 /** Units of the shop with their exact factors to one base unit of each dimension. */
 export type Dimension =
-  | 'length' | 'area' | 'volume' | 'mass' | 'force' | 'torque' | 'pressure' | 'power' | 'speed' | 'temperature'
-  | 'flow' | 'time' | 'angle' | 'energy' | 'turning';
+  | 'length'
+  | 'area'
+  | 'volume'
+  | 'mass'
+  | 'force'
+  | 'torque'
+  | 'pressure'
+  | 'power'
+  | 'speed'
+  | 'temperature'
+  | 'flow'
+  | 'time'
+  | 'angle'
+  | 'energy'
+  | 'turning';
 
 export interface Unit {
   /** As the contract spells it. */
@@ -23,8 +36,13 @@ const PSI = POUND_FORCE / (INCH * INCH);
 const GALLON = 231 * INCH ** 3;
 const IMPERIAL_GALLON = 0.00454609;
 
-const unit = (dimension: Dimension, name: string, factor: number, also: string, before = 0): Unit =>
-  ({ name, dimension, factor, before, also: also.split(',').filter(Boolean) });
+const unit = (dimension: Dimension, name: string, factor: number, also: string, before = 0): Unit => ({
+  name,
+  dimension,
+  factor,
+  before,
+  also: also.split(',').filter(Boolean),
+});
 
 /**
  * Source: 16 CFR 500.19 (inch, foot, square units), NIST Handbook 44 app. C (gallon = 231 in³, pound = 453.59237 g), standard gravity
@@ -72,8 +90,18 @@ const UNITS: readonly Unit[] = [
   unit('force', 'N', 1, 'newton,newtons'),
   unit('force', 'kN', 1000, 'kilonewton,kilonewtons'),
   unit('force', 'kgf', GRAVITY, 'kilopond,kp,kilogram force'),
-  unit('torque', 'lb-ft', POUND_FORCE * FOOT, 'ft-lb,ft-lbs,lb ft,ft lb,ft lbs,lbf·ft,lbf-ft,lbf ft,foot pound,foot pounds,foot-pounds,pound feet,pound-feet,lbs-ft'),
-  unit('torque', 'lb-in', POUND_FORCE * INCH, 'in-lb,in-lbs,lb in,in lb,in lbs,lbf·in,lbf-in,inch pound,inch pounds,inch-pounds,pound inches'),
+  unit(
+    'torque',
+    'lb-ft',
+    POUND_FORCE * FOOT,
+    'ft-lb,ft-lbs,lb ft,ft lb,ft lbs,lbf·ft,lbf-ft,lbf ft,foot pound,foot pounds,foot-pounds,pound feet,pound-feet,lbs-ft',
+  ),
+  unit(
+    'torque',
+    'lb-in',
+    POUND_FORCE * INCH,
+    'in-lb,in-lbs,lb in,in lb,in lbs,lbf·in,lbf-in,inch pound,inch pounds,inch-pounds,pound inches',
+  ),
   unit('torque', 'N·m', 1, 'nm,n-m,n m,n*m,newton metre,newton metres,newton meter,newton meters,newton-metres'),
   unit('torque', 'kgf·m', GRAVITY, 'kgm,kg-m,kg·m,kgf-m,kgf m,mkg,kilogram metres'),
   unit('torque', 'kgf·cm', GRAVITY / 100, 'kg-cm,kg·cm,kgf-cm'),
@@ -90,7 +118,7 @@ const UNITS: readonly Unit[] = [
   unit('power', 'PS', 75 * GRAVITY, 'metric horsepower,cv'),
   unit('power', 'kW', 1000, 'kilowatt,kilowatts'),
   unit('power', 'W', 1, 'watt,watts'),
-  unit('speed', 'mph', 5280 * FOOT / 3600, 'mi/h,miles per hour,mile an hour,miles an hour'),
+  unit('speed', 'mph', (5280 * FOOT) / 3600, 'mi/h,miles per hour,mile an hour,miles an hour'),
   unit('speed', 'km/h', 1 / 3.6, 'kph,kmh,kilometres per hour,kilometers per hour'),
   unit('speed', 'm/s', 1, 'metres per second,meters per second'),
   unit('speed', 'ft/min', FOOT / 60, 'fpm,feet per minute'),

@@ -17,7 +17,10 @@ export const gaugeName = (n: number): string => `${n > 0 ? n : `${1 - n}/0`} AWG
 
 /** 14, "14 AWG", "#10", "1/0", "2/0", "00" -> gauge number; undefined outside 4/0 to 40. */
 export function parseGauge(said: string | number): number | undefined {
-  const text = String(said).toLowerCase().replace(/awg|gauge|ga\b\.?|#|no\.?|number/g, '').trim();
+  const text = String(said)
+    .toLowerCase()
+    .replace(/awg|gauge|ga\b\.?|#|no\.?|number/g, '')
+    .trim();
   const aught = /^([1-4])\s*\/\s*0$/.exec(text)?.[1];
   const n = aught ? 1 - Number(aught) : /^0{1,4}$/.test(text) ? 1 - text.length : /^-?\d{1,2}$/.test(text) ? Number(text) : undefined;
   return n !== undefined && n >= -3 && n <= 40 ? n : undefined;
@@ -27,9 +30,31 @@ export function parseGauge(said: string | number): number | undefined {
 export const STOCK_GAUGES: readonly number[] = [20, 18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3];
 
 /** Largest fuse for a gauge, A. Source: FAA AC 43.13-1B table 11-3 (rebuilt from column lists). */
-export const FUSE_OF_GAUGE: ReadonlyMap<number, number> = new Map([[18, 10], [16, 10], [14, 15], [12, 20], [10, 30], [8, 50], [6, 70], [4, 70], [2, 100], [0, 150]]);
+export const FUSE_OF_GAUGE: ReadonlyMap<number, number> = new Map([
+  [18, 10],
+  [16, 10],
+  [14, 15],
+  [12, 20],
+  [10, 30],
+  [8, 50],
+  [6, 70],
+  [4, 70],
+  [2, 100],
+  [0, 150],
+]);
 
 /** Tinned stranded aircraft wire, most ohms per 1,000 ft at 20 °C. Source: FAA AC 43.13-1B table 11-9. */
 export const TINNED_OHMS: ReadonlyMap<number, number> = new Map([
-  [18, 6.23], [16, 4.81], [14, 3.06], [12, 2.02], [10, 1.26], [8, 0.7], [6, 0.44], [4, 0.28], [2, 0.18], [0, 0.12], [-1, 0.09], [-3, 0.06],
+  [18, 6.23],
+  [16, 4.81],
+  [14, 3.06],
+  [12, 2.02],
+  [10, 1.26],
+  [8, 0.7],
+  [6, 0.44],
+  [4, 0.28],
+  [2, 0.18],
+  [0, 0.12],
+  [-1, 0.09],
+  [-3, 0.06],
 ]);
