@@ -18,6 +18,8 @@ const voice = aloud();
 const progress = new Map<string, string>();
 let waiting: Unsent[] = [];
 let held = '';
+/** Whether there are exchanges before the oldest shown. */
+let more = false;
 
 const view = talkView(text => say(text));
 const out = sender(keep, {
@@ -32,7 +34,7 @@ function redraw(): void {
     back(m) { words.value = m.text; fit(); words.focus(); void out.drop(m.key); },
     drop(m) { void out.drop(m.key); },
   });
-  part('older').hidden = (view.oldest() ?? 1) <= 1;
+  part('older').hidden = !more;
   part('empty').hidden = view.newest() > 0 || waiting.length > 0;
   if (waiting.length > before) view.toEnd();
 }
@@ -54,6 +56,8 @@ async function fetched<T>(path: string): Promise<T | undefined> {
 /** Everything as it stands now: at the start, and again when the stream was lost, as exchanges may have been struck or finished meanwhile. */
 async function refresh(): Promise<void> {
   const [talk, glance] = await Promise.all([fetched<Talk[]>(`/talk?limit=${PAGE}`), fetched<Glance[]>('/glance')]);
+  // Only the first look tells whether there is more; later ones see the newest exchanges alone.
+  if (!view.newest()) more = talk?.length === PAGE;
   for (const t of talk ?? []) view.show(t);
   if (glance) showGlance(glance);
   redraw();
@@ -106,7 +110,12 @@ part('aloud').addEventListener('click', () => {
 part('stop').addEventListener('click', stopListening);
 addEventListener('keydown', e => { if (e.key === 'Escape') stopListening(); });
 part('older').addEventListener('click', () => {
-  void fetched<Talk[]>(`/talk?before=${view.oldest() ?? 0}&limit=${PAGE}`).then(older => { for (const t of older ?? []) view.show(t); part('older').hidden = !older?.length; });
+  void fetched<Talk[]>(`/talk?before=${view.oldest() ?? 0}&limit=${PAGE}`).then(older => {
+    if (!older) return;
+    for (const t of older) view.show(t);
+    more = older.length === PAGE;
+    redraw();
+  });
 });
 for (const again of ['online', 'focus']) addEventListener(again, () => { if (waiting.length) out.kick(); });
 

@@ -37,6 +37,8 @@ export function talkView(say: (words: string) => void): TalkView {
     show(t) {
       const atEnd = Math.abs(below()) < NEAR_END;
       const old = items.get(t.id);
+      // Work that took longer comes after its exchange, without the words again: it goes under the reply.
+      if (old && !t.text && t.say) { old.querySelector('.reply:last-of-type')!.after(replyOf(t.say)); if (atEnd) toEnd(); return true; }
       const li = exchange(t, say);
       if (old) old.replaceWith(li); else place(t.id, li);
       items.set(t.id, li);
@@ -55,10 +57,9 @@ export function talkView(say: (words: string) => void): TalkView {
 
 function exchange(t: Talk, say: (words: string) => void): HTMLElement {
   const words = make('p', 'words', t.text || 'Something without words');
-  const reply = make('p', 'reply', t.say);
-  words.dir = reply.dir = 'auto';
+  words.dir = 'auto';
   const about = make('p', 'about', make('span', 'number', String(t.id)), ` ${moment(t.at)}${BY[t.door] ?? ''}${t.struck ? ', struck out' : ''}`);
-  const li = make('li', t.struck ? 'struck' : '', about, t.struck ? make('s', '', words) : words, reply);
+  const li = make('li', t.struck ? 'struck' : '', about, t.struck ? make('del', '', words) : words, replyOf(t.say));
   if (t.files.length) li.append(make('div', 'kept', ...t.files.map(keptFile)));
   if (t.buttons.length) {
     const choices = make('div', 'choices', ...t.buttons.map(b => press(b.label, () => say(b.send))));
@@ -67,6 +68,12 @@ function exchange(t: Talk, say: (words: string) => void): HTMLElement {
     li.append(choices);
   }
   return li;
+}
+
+function replyOf(say: string): HTMLElement {
+  const reply = make('p', 'reply', say);
+  reply.dir = 'auto';
+  return reply;
 }
 
 /** The time of day as the shop's clock had it, with the day when it is not today. */
