@@ -100,6 +100,8 @@ function setUp(db: Database.Database, inMemory: boolean): void {
     throw new StoreError('other', `The log ${db.name} can't be kept safely here: this file system does not allow a write-ahead log.`);
   db.pragma('synchronous = FULL');
   db.pragma('foreign_keys = ON');
+  // Without this a REPLACE deletes rows past the triggers that hold notes and entries append-only.
+  db.pragma('recursive_triggers = ON');
   db.pragma(`busy_timeout = ${BUSY_MS}`);
   if (process.platform === 'darwin') { db.pragma('fullfsync = ON'); db.pragma('checkpoint_fullfsync = ON'); }
   const held = db.pragma('synchronous', { simple: true });
