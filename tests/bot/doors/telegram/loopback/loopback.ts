@@ -78,7 +78,7 @@ export async function startLoopback(): Promise<Loopback> {
     update: body => { cloud.push(body); },
     repeatAll: () => { for (const update of [...cloud.past].reverse()) cloud.repeat(update); },
     sent: () => cloud.sent,
-    waitSent: (want, ms = 20_000) => until(() => cloud.sent, typeof want === 'number' ? s => s.length >= want : want, ms),
+    waitSent: (want, ms = 8_000) => until(() => cloud.sent, typeof want === 'number' ? s => s.length >= want : want, ms),
     fault: (method, kind, times = 1, where) => wire.faults.add({ method, kind, times, where }),
     clearFaults: () => wire.faults.clear(),
     calls: method => wire.calls.filter(c => c.method === method),
@@ -109,7 +109,7 @@ function addFile(cloud: Cloud, bytes: Uint8Array, how: FileHow) {
 }
 
 /** Looks again every few ms until it holds; a test that waits for what never comes fails with what there was. */
-export async function until<T>(look: () => T, holds: (value: T) => boolean, ms = 20_000): Promise<T> {
+export async function until<T>(look: () => T, holds: (value: T) => boolean, ms = 8_000): Promise<T> {
   const end = Date.now() + ms;
   while (!holds(look())) {
     if (Date.now() > end) throw new Error(`waited ${ms} ms in vain; there was ${JSON.stringify(look(), (_, v) => (v instanceof Uint8Array ? `${v.length} bytes` : v as unknown))?.slice(0, 2000)}`);
