@@ -1,10 +1,12 @@
+import { adopt } from './adopt.ts';
 import type { PlanInput } from './input.ts';
 import { planWork, type PlannedJob, type PlanOptions, type PlanResult, type WorkPlan } from './plan.ts';
 
 /**
  * Plans two cases to be compared: the shop as it is and as it is supposed to be. A list scheduler has anomalies (with less
  * to do it may end later, Graham 1969, SIAM J. Appl. Math. 17:416-429), so each case also tries the other's orders:
- * by priority, by start and by end. Both on the same path of weather.
+ * by priority, by start and by end, and takes over the other's whole plan where that holds and ends sooner. Both are made
+ * on the same path of weather.
  */
 export function planBoth(one: PlanInput, other: PlanInput, options: PlanOptions = {}): [PlanResult, PlanResult] {
   const first = planWork(one, options);
@@ -14,7 +16,12 @@ export function planBoth(one: PlanInput, other: PlanInput, options: PlanOptions 
   if (!second.ok) return [first, second];
   const again = planWork(one, { ...same, orders: [...ordersOf(first), ...ordersOf(second)] });
   if (!again.ok) return [again, second];
-  return [again, planWork(other, { ...same, orders: [...ordersOf(second), ...ordersOf(again)] })];
+  return [sooner(again, adopt(one, second)), sooner(second, adopt(other, again))];
+}
+
+function sooner(plan: WorkPlan, taken: WorkPlan | undefined): WorkPlan {
+  if (!taken || taken.stuck.length > plan.stuck.length) return plan;
+  return (taken.finish ?? Infinity) < (plan.finish ?? Infinity) ? taken : plan;
 }
 
 /** The orders worth trying on a case that differs little. */

@@ -1,4 +1,4 @@
-import { forecastAt, humidityOf, isWet, type ForecastHour, type SaidSky, type Weather } from './forecast.ts';
+import { forecastAt, isWet, type ForecastHour, type SaidSky, type Weather } from './forecast.ts';
 
 /** What a job asks of its hour. */
 export interface Conditions {
@@ -33,14 +33,14 @@ export function asksForWeather(c: Conditions): boolean {
   return c.place === 'outdoors' || c.dry === true || c.dewMargin !== undefined || c.maxRh !== undefined || c.minTempC !== undefined || c.maxTempC !== undefined;
 }
 
-/** The obstacle that a forecast block is to these conditions, if it is one. */
-export function obstacleIn(block: ForecastHour, c: Conditions, heated: boolean): Obstacle | undefined {
+/** The obstacle that a forecast block is to these conditions, if it is one; the surface is at air temperature unless told. */
+export function obstacleIn(block: ForecastHour, c: Conditions, heated: boolean, surfaceC = block.tempC): Obstacle | undefined {
   const ruledByAir = !(heated && c.place === 'indoors');
   if (c.place === 'outdoors' && isWet(block)) return 'wet';
-  if (ruledByAir && c.minTempC !== undefined && block.tempC < c.minTempC) return 'cold';
+  if (ruledByAir && c.minTempC !== undefined && Math.min(block.tempC, surfaceC) < c.minTempC) return 'cold';
   if (ruledByAir && c.maxTempC !== undefined && block.tempC > c.maxTempC) return 'hot';
-  if (ruledByAir && c.dewMargin !== undefined && block.tempC - block.dewC < c.dewMargin) return 'dew';
-  if (ruledByAir && (c.dry || c.maxRh !== undefined) && humidityOf(block) >= (c.maxRh ?? 85)) return 'damp';
+  if (ruledByAir && c.dewMargin !== undefined && surfaceC - block.dewC < c.dewMargin) return 'dew';
+  if (ruledByAir && (c.dry || c.maxRh !== undefined) && block.rh >= (c.maxRh ?? 85)) return 'damp';
   if (c.place === 'outdoors' && c.dewMargin !== undefined && block.windMs > WINDY_MS) return 'wind';
   return undefined;
 }
@@ -83,7 +83,8 @@ function spoiltByRain(c: Conditions): boolean {
   return c.place === 'outdoors' || c.dry === true || c.maxRh !== undefined || c.dewMargin !== undefined;
 }
 
-function saidObstacle(sky: SaidSky['sky'] | undefined, c: Conditions, heated: boolean): Obstacle | undefined {
+/** The obstacle that the person's word about a day is to these conditions. */
+export function saidObstacle(sky: SaidSky['sky'] | undefined, c: Conditions, heated: boolean): Obstacle | undefined {
   if (!sky || (heated && c.place === 'indoors')) return undefined;
   if (FALLING.has(sky) && c.place === 'outdoors') return 'wet';
   if (FALLING.has(sky) && spoiltByRain(c)) return 'damp';

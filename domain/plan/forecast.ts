@@ -1,5 +1,3 @@
-import { relativeHumidity } from './dew.ts';
-
 /** One block of a forecast; `hours` is 1, or 6 further out. Units are in the names; null where the service gives none. */
 export interface ForecastHour {
   startUtc: string;
@@ -55,9 +53,4 @@ export function forecastAt(forecast: readonly ForecastHour[]): (at: number) => F
 /** Rain enough to stop work: a tenth of a millimetre an hour, or at least an even chance. Common practice, no source. */
 export function isWet({ precipMm, hours, popPct }: ForecastHour): boolean {
   return precipMm / hours >= 0.1 || (popPct ?? 0) >= 50;
-}
-
-/** The block's humidity (%), worked out from its dew point where it is missing. */
-export function humidityOf({ rh, tempC, dewC }: ForecastHour): number {
-  return Number.isFinite(rh) ? rh : relativeHumidity(tempC, dewC);
 }

@@ -1,8 +1,8 @@
 import { DateTime } from 'luxon';
-import { getTimes } from 'suncalc';
 import { FIT, OBSTACLES, SAMPLED, weatherJudge, type Conditions } from './conditions.ts';
 import { atWallClock, stretchOn, type HelpDay, type Slots } from './calendar.ts';
 import type { PlanInput, Site } from './input.ts';
+import { sunOn } from './sun.ts';
 
 /** For each set of conditions that occurs, one row: what stands in the way of working in each slot (a code of `OBSTACLES`). */
 export interface Masks {
@@ -80,16 +80,12 @@ function helpIn({ help = [], helpUsually = [], hours }: PlanInput, slots: Slots)
   });
 }
 
-/** Whether a slot lies between sunrise and sunset; where the sun stays up or down all day, that decides. */
-function daylight({ latitude, longitude }: Site, slots: Slots, zone: string): (k: number) => boolean {
-  const days = slots.dates.map((date) => {
-    const times = getTimes(DateTime.fromISO(date, { zone }).set({ hour: 12 }).toJSDate(), latitude, longitude);
-    if (times.alwaysUp) return [-Infinity, Infinity];
-    return times.sunrise && times.sunset ? [times.sunrise.getTime(), times.sunset.getTime()] : [Infinity, -Infinity];
-  });
+/** Whether a slot lies between sunrise and sunset. */
+function daylight(site: Site, slots: Slots, zone: string): (k: number) => boolean {
+  const days = slots.dates.map((date) => sunOn(DateTime.fromISO(date, { zone }), site));
   return (k) => {
     const [up, down] = days[slots.day[k]!]!;
-    return up! <= slots.origin + slots.start[k]! * 60_000 && slots.origin + slots.end[k]! * 60_000 <= down!;
+    return up <= slots.origin + slots.start[k]! * 60_000 && slots.origin + slots.end[k]! * 60_000 <= down;
   };
 }
 

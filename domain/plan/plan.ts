@@ -1,8 +1,8 @@
 import { layOut, NEVER, type Bench, type BenchResult } from './bench.ts';
-import { drawer } from './draw.ts';
+import { drawer, type Drawer } from './draw.ts';
 import { bestList, drawMiddling, newTimes } from './improve.ts';
 import { inOrderOfIds, type PlanInput } from './input.ts';
-import { benchBuilder } from './pass.ts';
+import { benchBuilder, type Draw, type Times } from './pass.ts';
 import { seeded } from './random.ts';
 import type { Reason } from './reason.ts';
 import { explainer, type Piece } from './explain.ts';
@@ -57,13 +57,21 @@ export function planWork(given: PlanInput, { schedules = 120, seed = 1, orders =
   drawn.middling(path);
   const hints = orders.map((order) => asList(bench, order));
   const { list } = bestList(bench, drawn.draw, schedules, seeded(seed), hints);
-  return { ...described(input, bench, drawn, list), weatherSeed: path };
+  return { ...described(input, bench, drawn, built(bench, drawn.draw, list)), weatherSeed: path };
 }
 
-function described(input: PlanInput, bench: Bench, drawn: ReturnType<typeof drawer>, list: Int32Array): Omit<WorkPlan, 'weatherSeed'> {
-  const times = newTimes(input.jobs.length);
+/** A finished pass: the list it was built from, times of all jobs, and every stretch of work. */
+export interface Built { list: Int32Array; times: Times; pieces: Piece[] }
+
+function built(bench: Bench, draw: Draw, list: Int32Array): Built {
+  const times = newTimes(list.length);
   const pieces: Piece[] = [];
-  benchBuilder(bench).build(list, drawn.draw, times, 0, (job, from, to) => pieces.push({ job, from, to }));
+  benchBuilder(bench).build(list, draw, times, 0, (job, from, to) => pieces.push({ job, from, to }));
+  return { list, times, pieces };
+}
+
+/** Turns a finished pass into moments, names and reasons. */
+export function described(input: PlanInput, bench: Bench, drawn: Drawer, { list, times, pieces }: Built): Omit<WorkPlan, 'weatherSeed'> {
   const explain = explainer(input, bench, drawn, times, pieces);
   const at = (minute: number) => bench.slots.origin + minute * 60_000;
   const plan: Omit<WorkPlan, 'weatherSeed'> = { ok: true, jobs: [], stuck: [], finish: undefined, order: Array.from(list, (i) => bench.network.ids[i]!) };
