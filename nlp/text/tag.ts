@@ -82,7 +82,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (/^(what|which)$/.test(low)) return 'wh';
   if (g.WH.has(low)) return low === 'when' || low === 'where' || low === 'how' || low === 'why' ? 'wh' : 'wh';
   if (/^(both|all|each|half|either|neither|some|any|no|several|few|couple|another)$/.test(low)) {
-    if (low === 'no' && (!next || /^[,.]$/.test(next))) return 'intj';
+    if (low === 'no' && (!next || /^[,.]$/.test(next) || g.SUBJECT.has(next) || g.AUX_BE.has(next) || /^(wait|its|that|make|the)$/.test(next))) return 'intj';
     return 'det';
   }
   if (g.DET.has(low)) return 'det';

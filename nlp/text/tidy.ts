@@ -1,5 +1,6 @@
 import { FILLER } from '../words/grammar.ts';
 import type { Sheet, Token } from '../types.ts';
+import { openClitics } from './clitics.ts';
 
 /** Takes out what was never meant: fillers, a word said twice, a phrase that a recogniser repeats, its goodbyes over silence. All of it is traced. */
 export function tidy(sheet: Sheet): void {
@@ -7,6 +8,7 @@ export function tidy(sheet: Sheet): void {
   dropRanges(sheet, 'recogniser loop', loops(sheet.tokens));
   dropRanges(sheet, 'stutter', stutters(sheet.tokens));
   dropRanges(sheet, 'recogniser goodbye', goodbyes(sheet.tokens));
+  sheet.tokens = openClitics(sheet.tokens);
 }
 
 function dropWhere(sheet: Sheet, rule: string, gone: (i: number) => boolean): void {

@@ -1,0 +1,159 @@
+import type { Sheet } from '../types.ts';
+import { PERSONS } from '../words/persons.ts';
+import type { Clause, Reality, Thing } from './clause.ts';
+import type { Item } from './items.ts';
+import type { Memory } from './memory.ts';
+import type { Cut } from './split.ts';
+import { thingAt, thingsAt } from './things.ts';
+
+const PARTICLE = /^(off|on|out|in|up|down|back|apart|away|over|together|loose|through|home|along)$/;
+
+/** Takes a clause apart. `before` is the clause before it in the same sentence, whose subject it may share. */
+export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | undefined): Clause {
+  const items = cut.items.filter(i => i.t !== 'intj');
+  const c: Clause = {
+    from: cut.items[0]!.from, to: cut.items.at(-1)!.to, items, subj: [], pred: 'none', vi: -1, passive: false, ing: false, neg: false, reality: 'deed', prt: [], obj: [], rest: [],
+    ...(cut.join ? { join: cut.join } : {}), ...(cut.sub ? { sub: cut.sub } : {}), ...(cut.asks ? { asks: true } : {}),
+  };
+  const start = subject(sheet, c, memory);
+  predicate(c, start);
+  if (!c.subj.length && !c.who && before) carry(c, before);
+  afterVerb(sheet, c, memory);
+  c.reality = reality(c);
+  return c;
+}
+
+/** Reads what stands before the predicate; gives the item index where the predicate begins. */
+function subject(sheet: Sheet, c: Clause, memory: Memory): number {
+  let i = 0;
+  while (c.items[i] && ['cc', 'adv', 'mark', 'sub', 'prep', 'wh'].includes(c.items[i]!.t) || c.items[i]?.f && c.items[i]!.f!.dim === 'when') {
+    if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') i++; else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; }
+    i++;
+  }
+  const it = c.items[i];
+  if (it?.t === 'pron') {
+    c.who = it.low;
+    const named = pronoun(it.low, memory);
+    if (named) c.subj = named;
+    let next = i + 1;
+    if (/^(all|both|each)$/.test(c.items[next]?.low ?? '')) next++;
+    return next;
+  }
+  if (it?.t === 'np') {
+    if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4) { c.who = 'person'; return i + 1; }
+    const { things, next } = thingsAt(sheet, c.items, i, memory);
+    c.subj = things;
+    let n = next;
+    // "the rears I honed": the object stands first
+    if (c.items[n]?.t === 'pron' && /^(i|we)$/.test(c.items[n]!.low)) { c.who = c.items[n]!.low; n++; }
+    return Math.max(n, i + 1);
+  }
+  return i;
+}
+
+/** What a pronoun stands for; undefined for persons. */
+export function pronoun(low: string, memory: Memory): Thing[] | undefined {
+  if (/^(i|we|you|he|me|us|him|who|nobody|somebody|someone|everyone)$/.test(low)) return undefined;
+  const carried = (ts: readonly Thing[]): Thing[] => ts.map(t => ({ ...t, carried: true }));
+  if (/^(they|them|those|these|both|all|everything|ones)$/.test(low)) return carried(memory.several());
+  if (/^(nothing|something|anything)$/.test(low)) return [];
+  const t = memory.topic();
+  return t ? carried([t]) : [];
+}
+
+/** Finds auxiliaries and the main verb. */
+function predicate(c: Clause, start: number): void {
+  let i = start;
+  const step = (): Item | undefined => c.items[i];
+  let be = false, have = -1;
+  for (; step(); i++) {
+    const it = step()!;
+    if (it.t === 'neg' || it.t === 'adv' || it.t === 'mark' && it.low === ',' && !be) { if (it.t === 'neg') c.neg = true; continue; }
+    if (it.t === 'be') { be = true; c.neg ||= /n't$|ain't/.test(it.low); c.pred = 'be'; c.vi = i; continue; }
+    if (it.t === 'have') { have = i; c.pred = 'have'; c.vi = i; c.neg ||= /n't$/.test(it.low); continue; }
+    if (it.t === 'modal' || it.t === 'do') { c.neg ||= /n't$/.test(it.low); c.vi = i; if (it.t === 'do' && !c.items.slice(i + 1).some(x => x.t === 'verb')) { c.pred = 'verb'; c.verb = { ...it, t: 'verb', base: 'do', form: /^(did|done)$/.test(it.low) ? 'past' : 'base' }; } continue; }
+    if (it.t === 'to') continue;
+    if (it.t === 'verb') {
+      const next = c.items[i + 1];
+      if (chains(it, next)) { c.pred = 'verb'; c.verb = it; c.vi = i; continue; }
+      c.verb = it; c.vi = i; c.pred = 'verb';
+      c.ing = it.form === 'ing';
+      c.passive = (be || have >= 0 && c.items.slice(have).some(x => x.low === 'been')) && it.form !== 'ing' && it.form !== 'base' && it.form !== 's';
+      if (it.base === 'get' && (be || have >= 0) && next && (next.t === 'np' || next.t === 'det' || next.f)) c.pred = 'have';
+      return;
+    }
+    break;
+  }
+  c.rest = c.items.slice(i);
+}
+
+/** Verbs that only lead on to the main one: "need to paint", "going to weld", "started sanding", "got to". */
+const chains = (it: Item, next: Item | undefined): boolean =>
+  next?.t === 'to' && /^(need|want|go|get|have|try|manage|like|suppose|hope|plan|mean|start|begin|intend|decide|remember|forget|expect|love|use|ought)$/.test(it.base ?? '')
+  || next?.t === 'verb' && next.form === 'ing' && /^(start|begin|finish|stop|quit|keep|try|commence|need|want|get|go)$/.test(it.base ?? '');
+
+/** A clause without a subject of its own shares the one before: "boiled out and sealed", "it came off and went on the bench". */
+function carry(c: Clause, before: Clause): void {
+  if (before.subj.length && !(before.who && /^(i|we)$/.test(before.who))) { c.subj = before.subj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; }
+  if (before.who && /^(he|they|person|i|we|she)$/.test(before.who)) c.who = before.who;
+  if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && c.verb.form !== 'ing' && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
+}
+
+/** Particles, object and what is left after the verb. */
+function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
+  if (c.pred !== 'verb' && c.pred !== 'have') return;
+  let i = c.vi + 1;
+  const { items } = c;
+  const particles = (): void => {
+    for (; items[i]; i++) {
+      const it = items[i]!;
+      if (it.t === 'adv' || it.t === 'neg') { if (it.t === 'neg') c.neg = true; continue; }
+      if ((it.t === 'prt' || it.t === 'adj' && it.low === 'loose') && PARTICLE.test(it.low) && !prepHere(items, i, c)) { c.prt.push(it.low); continue; }
+      break;
+    }
+  };
+  particles();
+  const it = items[i];
+  if (it?.t === 'pron' && /^(it|them|that|this|those|these|one|both|all|everything|her|him)$/.test(it.low)) {
+    c.obj = pronoun(it.low === 'her' ? 'it' : it.low, memory) ?? [];
+    i++;
+    if (items[i]?.np?.stands && /^(all|both)$/.test(items[i]!.np!.said)) i++;
+    if (it.low === 'all' && items[i]?.low === 'of') i += 2;
+  } else if (it?.t === 'np') {
+    const list = thingsAt(sheet, items, i, memory);
+    if (list.things.length) { c.obj = list.things; i = list.next; } else i++;
+  } else if (it?.f?.dim === 'number' && items[i + 1]?.low === 'of' && (items[i + 2]?.np || items[i + 2]?.t === 'pron')) {
+    const of = items[i + 2]!;
+    c.obj = of.np ? thingAt(sheet, items, i + 2, memory) ? [thingAt(sheet, items, i + 2, memory)!.thing] : [] : pronoun(of.low, memory) ?? [];
+    i += 3;
+  }
+  particles();
+  c.rest = items.slice(i);
+}
+
+/** "off the tractor", "in the tin": a particle that takes a noun is a preposition, unless the verb has no other object ("took off the hood"). */
+function prepHere(items: readonly Item[], i: number, c: Clause): boolean {
+  const next = items[i + 1];
+  const noun = next?.t === 'np' || next?.t === 'pron' && /^(it|them|that|there|one)$/.test(next.low);
+  if (!noun) return false;
+  if (items[i]!.low === 'in' || items[i]!.low === 'on' || items[i]!.low === 'through' || items[i]!.low === 'over') {
+    if (i !== c.vi + 1) return true;
+    return c.passive || c.subj.length > 0 && !c.who || /^(be|sit|hang|lie|go|rest|get|work|stand|lay|run|spend)$/.test(c.verb?.base ?? '');
+  }
+  if (i !== c.vi + 1 || c.passive) return items[i]!.low !== 'back';
+  return c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
+}
+
+function reality(c: Clause): Reality {
+  const words = c.items.map(i => i.low);
+  const head = words.slice(0, Math.max(c.vi, 0) + 1).join(' ');
+  if (c.sub && /^(if|unless|lest|except|whether)$/.test(c.sub)) return 'cond';
+  if (/\b(was|were) (just |only |really )?(going|gonna|about|meant|supposed|planning|hoping) to\b|\bmeant to\b|\bshould 've\b|\bshould have\b|\bcould 've\b|\bwould 've\b|\bwould have\b|\bcould have\b|\bought to have\b/.test(head)) return 'past plan';
+  if (/\b(need|needs|have|has|had|'ve got|'s got|got|must|ought) to\b|\bmust\b|\bshould\b|\bwants? to be\b|\bbetter\b|\bsupposed to\b/.test(head)) return /\bhad to\b/.test(head) ? 'deed' : 'must';
+  if (/\b(might|may|could|perhaps|maybe|possibly|probably|would|i 'd)\b/.test(head) && !/\bcould (see|hear|feel|get)\b/.test(head)) return /\b(would|'d) (like|love|rather)|\bwish\b/.test(head) ? 'wish' : 'maybe';
+  if (/(^|\s)'d\b/.test(head)) return 'maybe';
+  if (/\b(will|'ll|shall|going to|won't|shan't|plan to|planning to|want to|intend to|about to)\b/.test(head)) return 'plan';
+  if (/\b(wish|hope|hoping|hopefully|like to|love to)\b/.test(head)) return 'wish';
+  if (/\bcan\b/.test(head)) return 'maybe';
+  return 'deed';
+}

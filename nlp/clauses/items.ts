@@ -1,0 +1,70 @@
+import { phraseAt, type Phrase } from '../dimensions/part/phrase.ts';
+import type { Found, Sheet, Tag } from '../types.ts';
+import { verbForms, type VerbForm } from '../words/verbs.ts';
+
+/** A chunk of a sentence: a noun phrase, a value, or a single word with its class. Tokens [from, to). */
+export interface Item {
+  t: 'np' | 'dim' | Tag;
+  from: number;
+  to: number;
+  /** The word, or the words of the chunk. */
+  low: string;
+  np?: Phrase;
+  f?: Found;
+  /** For a verb: its base and form; where a word is both past and base ("put"), `form` is the past. */
+  base?: string;
+  form?: VerbForm['form'];
+}
+
+const RANK: Record<Found['dim'], number> = { when: 7, span: 6, money: 5, measure: 4, percent: 3, thread: 2, number: 1 };
+
+/** The value that begins at a token: the longest, certain before implied. */
+export function valueAt(sheet: Sheet, i: number, to: number): Found | undefined {
+  return sheet.found.filter(f => f.from === i && f.to <= to)
+    .sort((a, b) => Number(b.sure === 'certain') - Number(a.sure === 'certain') || (b.to - b.from) - (a.to - a.from) || RANK[b.dim] - RANK[a.dim])[0];
+}
+
+/** The chunks of the tokens [from, to), in order and without gaps. */
+export function itemsOf(sheet: Sheet, from: number, to: number): Item[] {
+  const out: Item[] = [];
+  for (let i = from; i < to;) {
+    const item = itemAt(sheet, i, to, out.at(-1));
+    out.push(item);
+    i = item.to;
+  }
+  return out;
+}
+
+function itemAt(sheet: Sheet, i: number, to: number, prev: Item | undefined): Item {
+  const { tokens, tags } = sheet, tag = tags[i]!, low = tokens[i]!.low;
+  const np = ['det', 'noun', 'num', 'adj'].includes(tag) ? phraseAt(sheet, i, to) : undefined;
+  const f = valueAt(sheet, i, to);
+  if (f && !(np && np.to > f.to && np.nameFrom > i && np.spec) && !(np && np.count !== undefined && f.dim === 'number') && !(np && f.dim === 'number' && np.to > f.to)) {
+    if (!(f.dim === 'number' && !(tag === 'num')) && !(f.sure === 'implied' && np && np.to >= f.to && np.nameFrom <= f.from)) return { t: 'dim', from: i, to: f.to, low: words(sheet, i, f.to), f };
+  }
+  if (np) return { t: 'np', from: i, to: np.to, low: words(sheet, i, np.to), np };
+  if (tag === 'verb') return { t: 'verb', from: i, to: i + 1, low, ...verbOf(low, prev) };
+  return { t: tag, from: i, to: i + 1, low };
+}
+
+const words = (sheet: Sheet, from: number, to: number): string => sheet.tokens.slice(from, to).map(t => t.low).join(' ');
+
+/** Base and form of a verb; after "be" and "have" a participle, after "to" and the modals a base. */
+function verbOf(low: string, prev: Item | undefined): { base: string; form: VerbForm['form'] } {
+  const forms = verbForms(low);
+  const want = (f: VerbForm['form']): VerbForm | undefined => forms.find(v => v.form === f);
+  const found = prev?.t === 'to' || prev?.t === 'modal' || prev?.t === 'do' ? want('base')
+    : prev?.t === 'be' || prev?.t === 'have' ? want('part') ?? want('ing') ?? want('past')
+      : want('past') ?? want('part') ?? want('ing') ?? want('s') ?? want('base');
+  const any = found ?? want('past') ?? forms[0];
+  if (any) return { base: any.base, form: any.form };
+  if (/ed$/.test(low)) return { base: stem(low.slice(0, -2)), form: 'past' };
+  if (/ing$/.test(low)) return { base: stem(low.slice(0, -3)), form: 'ing' };
+  return { base: low, form: 'base' };
+}
+
+/** The base that an unlisted "-ed" or "-ing" form came from, by the usual spelling. */
+function stem(cut: string): string {
+  if (/(.)\1$/.test(cut) && !/(ll|ss|zz|ff)$/.test(cut)) return cut.slice(0, -1);
+  return /([^aeiou][aeiou](?:c|g|s|v|z|[rkl])|[bcdfgkpt]l|[dn]g|rc|nc|rs|ns|rv|lv|iz|ys|at|ut|ur)$/.test(cut) && !/(er|or|en|et|on|ain|ill|ang|ow|ew)$/.test(cut) ? `${cut}e` : cut;
+}

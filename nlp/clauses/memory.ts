@@ -1,0 +1,49 @@
+import { snap } from '../dimensions/part/snap.ts';
+import type { Sheet } from '../types.ts';
+import { singular } from '../words/nouns.ts';
+import { SIDES } from '../words/sides.ts';
+import type { Thing } from './clause.ts';
+
+const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', first: 'second', second: 'first' };
+
+/** What has been named so far, latest first, so that "it" and "the other one" can be read. Begins with what the notes before named. */
+export class Memory {
+  private named: Thing[][] = [];
+
+  note(things: readonly Thing[]): void {
+    const own = things.filter(t => !t.machine);
+    if (own.length) this.named.unshift(own);
+  }
+
+  copy(): Memory { const m = new Memory(); m.named = [...this.named]; return m; }
+
+  /** The last thing named; machines are passed over while a part is to be had. */
+  topic(): Thing | undefined { return this.named[0]?.[0]; }
+  /** The last list or plural, for "they", "both". */
+  several(): Thing[] {
+    const list = this.named.find(n => n.length > 1 || n[0]!.plural);
+    return list ?? this.named[0] ?? [];
+  }
+  lastGroup(): Thing[] { return this.named[0] ?? []; }
+  all(): Thing[] { return this.named.flat(); }
+
+  /** "left" with "cab corners" before it: "left cab corner", or the shop's own name for that. */
+  sided(word: string, sheet: Sheet, plural = false): string | undefined {
+    for (const t of this.all()) {
+      const words = t.name.split(' ');
+      let side = singular(word) === 'one' ? '' : word;
+      if (/^other$/.test(side)) {
+        const have = words.find(w => OPPOSITE[w]);
+        if (!have) { if (t === this.topic()) return `other ${t.name}`; continue; }
+        side = OPPOSITE[have]!;
+      }
+      const base = words.filter(w => !SIDES.has(w) && !/^(other|first|second|third)$/.test(w));
+      if (!base.length) continue;
+      const last = base.at(-1)!;
+      const name = [singular(side), ...base.slice(0, -1), plural ? last : singular(last)].join(' ');
+      const hit = snap(name, sheet.ctx);
+      return hit.known ? hit.name : name;
+    }
+    return undefined;
+  }
+}

@@ -1,0 +1,35 @@
+import { CONDITION } from '../words/conditions.ts';
+import type { Item } from './items.ts';
+
+/** Particles that by themselves say how a part sits: "carb off", "rings on", "spindle's out". */
+export const STATE_PARTICLE = /^(off|on|out|in|back|apart|down|up|together)$/;
+
+export const isSubjectPronoun = (i: Item | undefined): boolean => i?.t === 'pron' && /^(i|we|you|he|she|they|it|that|this|those|these|one|everything|nothing|something|nobody|someone|somebody|both|all)$/.test(i.low);
+export const isAux = (i: Item | undefined): boolean => i?.t === 'be' || i?.t === 'have' || i?.t === 'modal' || i?.t === 'do';
+export const finite = (i: Item | undefined): boolean => i?.t === 'verb' && i.form !== 'ing';
+
+/** After a subject that ends before item `k`: is a predicate there? Adverbs, negations and fillers are passed over. */
+export function predicateAt(items: readonly Item[], k: number): boolean {
+  let i = k;
+  while (items[i] && (items[i]!.t === 'adv' || items[i]!.t === 'neg' || items[i]!.t === 'intj')) i++;
+  const it = items[i];
+  if (!it) return false;
+  if (isAux(it) || finite(it)) return true;
+  if (it.t === 'adj') return CONDITION.has(it.low) || /(ed|y)$/.test(it.low);
+  return it.t === 'prt' && STATE_PARTICLE.test(it.low) && !startsNoun(items[i + 1]);
+}
+
+export const startsNoun = (i: Item | undefined): boolean => i?.t === 'np' || i?.t === 'det';
+
+/** Item index after a run of noun phrases joined by "and"/commas with their "of/on/in" tails, beginning at `k`. */
+export function afterNouns(items: readonly Item[], k: number, commas = true): number {
+  let i = k;
+  for (;;) {
+    if (items[i]?.t !== 'np') return i;
+    i++;
+    while (items[i] && (items[i]!.t === 'prep' || items[i]!.t === 'prt') && items[i + 1]?.t === 'np') i += 2;
+    if ((items[i]?.t === 'cc' && items[i]!.low !== 'but' || commas && items[i]?.low === ',') && items[i + 1]?.t === 'np') { i++; continue; }
+    if (items[i]?.low === ',' && items[i + 1]?.t === 'cc' && items[i + 2]?.t === 'np') { i += 2; continue; }
+    return i;
+  }
+}

@@ -1,0 +1,127 @@
+import type { Item } from './items.ts';
+import { afterNouns, finite, isAux, isSubjectPronoun, predicateAt, startsNoun } from './predicate.ts';
+
+/** A clause's items, with the word that joins it to what went before and the subordinator that opens it. */
+export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens with a question's own word order. */ asks?: boolean }
+
+/**
+ * Cuts a sentence into clauses, with or without its commas: at conjunctions that a verb or a new subject follows, at subordinators, and in run-on
+ * speech where a clause that has its verb is followed by a new subject with a verb of its own, or by a new verb.
+ */
+export function splitClauses(items: readonly Item[]): Cut[] {
+  const out: Cut[] = [];
+  let cur: Cut = { items: [] };
+  const close = (next: Cut): void => { if (cur.items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc')) out.push(cur); else if (cur.join && !next.join) next.join = cur.join; cur = next; };
+  for (let k = 0; k < items.length; k++) {
+    const it = items[k]!;
+    const asks = opensQuestion(items, k, cur.items);
+    if (asks) { close({ items: [], asks: true, ...(joinBefore(cur) ? { join: joinBefore(cur)! } : {}) }); cur.items.push(it); continue; }
+    if (it.t === 'sub' && opensSub(items, k)) { close({ items: [], sub: it.low }); continue; }
+    if (it.t === 'wh' && hasPredicate(cur.items) && !/^(how|what)$/.test(it.low)) { close({ items: [], sub: it.low }); continue; }
+    if (it.t === 'cc') {
+      if (it.low === 'so' || opensAfter(items, k + 1, cur.items)) { close({ items: [], join: it.low }); continue; }
+    } else if (it.t === 'mark' && /^[,:;—–-]+$|^\.{2,}$|^…$|^\($|^\)$/.test(it.low)) {
+      if (it.low === ':' || opensAfter(items, k + 1, cur.items)) { cur.items.push(it); close({ items: [], join: it.low }); continue; }
+    } else if (opensHere(items, k, cur.items)) close({ items: [] });
+    cur.items.push(it);
+  }
+  close({ items: [] });
+  return out;
+}
+
+const joinBefore = (cur: Cut): string | undefined => (cur.items.at(-1)?.t === 'cc' ? cur.items.at(-1)!.low : undefined);
+const last = (items: readonly Item[]): Item | undefined => items.findLast(i => i.t !== 'adv' && i.t !== 'intj');
+
+export const hasPredicate = (items: readonly Item[]): boolean =>
+  items.some((i, k) => isAux(i) || i.t === 'verb' || (i.t === 'prt' && !startsNoun(items[k + 1]) && items[k + 1] !== undefined || i.t === 'adj') && k > 0 && items[k - 1]!.t === 'np');
+
+/** "what did I", "where's the", "can I", "is it", "how many": word order that asks. */
+function opensQuestion(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
+  const it = items[k]!, next = items[k + 1], prev = last(cur);
+  const free = !prev || prev.t === 'mark' || prev.t === 'cc' || prev.t === 'intj' || hasPredicate(cur);
+  if (it.t === 'wh' && free) {
+    const say = cur.findLast(i => i.t === 'verb');
+    if (say && prev === say && /^(see|know|tell|remember|wonder|say|forget|measure|show|check)$/.test(say.base ?? '')) return false;
+    if (it.low === 'which' && isAux(next)) return cur.length === 0;
+    if (/^(what|how|who)$/.test(it.low) && isAux(next)) return !(isSubjectPronoun(items[k + 2]) && !isAux(items[k + 1]));
+    if (/^(where|when|why)$/.test(it.low) && isAux(next)) return true;
+    if (it.low === 'how' && next && /^(much|many|long|far|hot|big|fast|thick|deep|tight|often|soon)/.test(next.low)) return isAux(items[k + 2]) || isAux(items[k + 3]) || isSubjectPronoun(items[k + 2]) || !hasPredicate(cur);
+    if (it.low === 'how' && next?.t === 'np') return true;
+    if (it.low === 'what' && (next?.t === 'np' || next?.low === 'if')) return prev?.t !== 'verb';
+    if (it.low === 'which' && next?.t === 'np') return true;
+  }
+  if ((it.t === 'modal' || it.t === 'do' || it.t === 'be' || it.t === 'have') && !it.low.startsWith("'") && (isSubjectPronoun(next) || next?.t === 'np') && it.low !== 'been' && it.low !== 'being' && it.low !== 'be' && it.low !== "don't") {
+    const bare = !prev || prev.t === 'mark' || prev.t === 'cc';
+    if (it.t === 'have' && !bare) return false;
+    if (it.t === 'have' && !isSubjectPronoun(next)) return false;
+    if (it.t === 'do' && next?.t === 'np' && items[afterNouns(items, k + 1)]?.t !== 'verb') return false;
+    if (bare) return true;
+    return hasPredicate(cur) && prev.t !== 'np' && prev.t !== 'pron' && prev.t !== 'wh' && isSubjectPronoun(next);
+  }
+  return false;
+}
+
+/** "before", "after", "till" and the like open a clause when a verb follows; before a day or a bare noun they are prepositions. */
+function opensSub(items: readonly Item[], k: number): boolean {
+  const low = items[k]!.low;
+  if (low === 'that' && /^(make|call)$/.test(items[k - 1]?.base ?? '')) return false;
+  if (low === 'as' || low === 'that' && items[k - 1]?.t === 'np') return predicateAt(items, afterNouns(items, k + 1)) || isSubjectPronoun(items[k + 1]);
+  if (!/^(before|after|until|till|'til)$/.test(low)) return true;
+  if (isSubjectPronoun(items[k + 1]) && (isAux(items[k + 2]) || finite(items[k + 2]))) return true;
+  if (items[k + 1]?.t === 'verb') return true;
+  return items[k + 1]?.t === 'np' && predicateAt(items, afterNouns(items, k + 1));
+}
+
+/** After a conjunction or comma: does a clause of its own begin at `k`? */
+function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
+  let i = k;
+  while (items[i] && (items[i]!.t === 'adv' || items[i]!.t === 'intj' || items[i]!.t === 'cc' || items[i]!.t === 'mark' && items[i]!.low === ',' || items[i]!.f?.dim === 'when')) i++;
+  const it = items[i];
+  if (!it) return false;
+  if (it.t === 'neg' || isAux(it) && !isPartOfList(items, i)) return true;
+  if (it.t === 'verb') return !(it.form === 'part' && false) && hasSubjectOrVerb(cur);
+  if (isSubjectPronoun(it)) return isAux(items[i + 1]) || items[i + 1]?.t === 'verb' || items[i + 1]?.t === 'adv' || items[i + 1]?.t === 'modal' || predicateAt(items, i + 1);
+  if (it.t === 'wh' || it.t === 'sub') return false;
+  if (it.t === 'np') return predicateAt(items, afterNouns(items, i)) && (hasPredicate(cur) || !cur.some(x => x.t === 'np'));
+  return false;
+}
+
+const isPartOfList = (_items: readonly Item[], _i: number): boolean => false;
+const hasSubjectOrVerb = (cur: readonly Item[]): boolean => cur.some(i => i.t === 'verb' || isAux(i) || i.t === 'np' || i.t === 'prt' || i.t === 'adj');
+
+/** Run-on speech: a new clause begins here though nothing marks it. */
+function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
+  if (!hasPredicate(cur)) return false;
+  const it = items[k]!, prev = last(cur);
+  if (!prev || prev.t === 'prep' || prev.t === 'to' || prev.t === 'cc' || prev.t === 'modal' || prev.t === 'be' || prev.t === 'do' || prev.t === 'neg' || prev.t === 'have') return false;
+  if (prev.t === 'mark') return false;
+  const verb = cur.findLast(i => i.t === 'verb');
+  const next = items[k + 1];
+  if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {
+    if (it.low === 'it' || /^(that|this|those|these|them|one|both|all)$/.test(it.low)) return prev !== verb && (isAux(next) || finite(next)) && prev.t !== 'prt' || prev.t === 'prt' && isAux(next);
+    return true;
+  }
+  if (it.t === 'np') {
+    if (prev === verb || prev.t === 'prt' && !stateEnds(cur)) return false;
+    return predicateAt(items, prev.t === 'prt' ? k + 1 : afterNouns(items, k, false)) && !causative(verb, items, k);
+  }
+  if (it.t === 'verb' && it.form !== 'ing' && prev !== verb) {
+    if (it.base === 'get' && next?.t === 'to' || it.base === 'need' || it.base === 'go' && next?.t === 'to') return true;
+    if (causative(verb, items, k) || prev.t === 'pron' && isSubjectPronoun(prev) || prev.t === 'wh') return false;
+    if (!verb && prev.t === 'np') return false;
+    return next?.t === 'np' || next?.t === 'pron' || next?.t === 'prt' || next?.t === 'cc' || prev.t === 'adv' || prev.t === 'prt';
+  }
+  if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && prev !== verb && prev.t !== 'pron') return true;
+  return it.t === 'adj' && it.low === 'good' && next?.t === 'to' && prev.t !== 'det';
+}
+
+/** A particle that closed its clause: "…is off", "took it out". */
+const stateEnds = (cur: readonly Item[]): boolean => { const k = cur.length - 1; return k > 0 && (cur[k - 1]!.t === 'be' || cur[k - 1]!.t === 'pron' || cur[k - 1]!.t === 'adv' || cur[k - 1]!.t === 'prt'); };
+
+/** "had the head skimmed", "found the seal split": the second verb is said of the first one's object. */
+function causative(verb: Item | undefined, items: readonly Item[], k: number): boolean {
+  if (!verb || !/^(have|find|get|see|want|need|leave|keep|make|let|help|hear|watch)$/.test(verb.base ?? '')) return false;
+  const it = items[k]!;
+  if (/^(help|let|make|have)$/.test(verb.base ?? '')) return true;
+  return it.t !== 'verb' || items[k + 1]?.t !== 'np' && items[k + 1]?.t !== 'pron';
+}

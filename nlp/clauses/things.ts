@@ -1,0 +1,93 @@
+import { textOf, type Phrase } from '../dimensions/part/phrase.ts';
+import { snap } from '../dimensions/part/snap.ts';
+import type { Sheet } from '../types.ts';
+import { nounClasses, singular } from '../words/nouns.ts';
+import { SIDES } from '../words/sides.ts';
+import type { Thing } from './clause.ts';
+import type { Item } from './items.ts';
+import type { Memory } from './memory.ts';
+
+const CONTAINER = /^(set|pair|roll|box|bag|tin|can|gallon|quart|pint|litre|liter|tube|length|piece|bit|bunch|lot|sheet|bottle|jar|pack|packet|coil|spool|bucket|load|couple|dozen|couple|few|foot|feet|yard|metre|meter|lump|drum|tub|reel|stick|bar|pail|sack|drop|dab|coat|coats|lick|half|rest|all|each|one|two|three|kind|sort|box|case|handful)s?$/;
+const OWNS = /^(of|on|in|from|for|at|off|inside|under|behind|to|around|between|over|above|below|against|through|underneath)$/;
+
+export const isPlural = (name: string): boolean => { const last = name.split(' ').at(-1)!; return singular(last) !== last || /^(teeth|knives|points)$/.test(last); };
+export const isMachine = (sheet: Sheet, name: string): boolean => {
+  const classes = nounClasses(name);
+  return (sheet.ctx.machines ?? []).some(m => m.toLowerCase() === name) || classes.has('machine') && !classes.has('part');
+};
+export const isPlaceNoun = (np: Phrase): boolean => nounClasses(np.said).has('place') || nounClasses(np.said.split(' ').at(-1)!).has('place');
+export const isSource = (np: Phrase): boolean => nounClasses(np.said).has('source') || nounClasses(np.said.split(' ').at(-1)!).has('source');
+
+/**
+ * The thing named at item `k` with its "of", "on the", "in the" tail: an owning part goes in front of the name ("hub bearing on the left wheel" is
+ * "left wheel hub bearing"), a machine is dropped, a place or a bare side stays where it was said. Gives the next item index.
+ */
+export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory: Memory): { thing: Thing; next: number } | undefined {
+  const it = items[k];
+  if (it?.t !== 'np') return undefined;
+  const np = it.np!;
+  let name = np.stands ? standIn(np, memory, sheet) : np.name;
+  if (name === undefined) return undefined;
+  let to = it.to, next = k + 1, choices = np.choices, machine = isMachine(sheet, name) && !np.stands;
+  let count = np.count;
+  for (;;) {
+    const prep = items[next], tail = items[next + 1];
+    if (!prep || !tail?.np || !OWNS.test(prep.low) || prep.t !== 'prep' && prep.t !== 'prt') break;
+    const owner = tail.np;
+    if (prep.low === 'of' && CONTAINER.test(np.said.split(' ').at(-1)!)) {
+      name = owner.stands ? standIn(owner, memory, sheet) ?? name : owner.name; choices = owner.choices; machine = false;
+    } else if (prep.low === 'of' || prep.low === 'on' || prep.low === 'in') {
+      const joined = withOwner(sheet, name, owner, prep.low, memory);
+      if (joined === undefined) break;
+      if (joined !== name) choices = undefined;
+      name = joined;
+    } else break;
+    to = tail.to; next += 2;
+  }
+  return { thing: { name, from: it.from, to, np, plural: isPlural(name), machine, ...(count !== undefined ? { count } : {}), ...(np.stands ? { carried: true } : {}), ...(choices ? { choices } : {}) }, next };
+}
+
+/** The owner's name in front; undefined when the tail is no owner (a place, a person) and the clause goes on. */
+function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memory: Memory): string | undefined {
+  const known = snap(`${owner.said} ${name}`, sheet.ctx);
+  if (known.known) return known.name;
+  if (isMachine(sheet, owner.name)) return name;
+  if (SIDES.has(owner.name) || /^(end|side|edge|face|bottom|top|back|front)$/.test(owner.said.split(' ').at(-1)!) && owner.said.split(' ').length === 1) {
+    if (owner.stands && /^(left|right)$/.test(owner.name)) { const of = memory.sided(owner.name, sheet); return of ? `${of} ${name}` : `${owner.name} ${name}`; }
+    return prep === 'of' ? `${owner.name} ${name}` : `${name} ${prep} the ${owner.name}`;
+  }
+  if (prep !== 'of' && (isPlaceNoun(owner) && !nounClasses(owner.said).has('part') || isSource(owner))) return undefined;
+  if (owner.stands) { const of = standIn(owner, memory, sheet); return of ? `${of} ${name}` : name; }
+  return `${owner.name} ${name}`;
+}
+
+/** What "the left one", "both", "the other" stands for, from what was named before. */
+export function standIn(np: Phrase, memory: Memory, sheet: Sheet): string | undefined {
+  const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'new' && w !== 'old');
+  const topic = memory.topic()?.name;
+  if (!words.length || /^(both|all|each|neither|either|rest|lot|same)$/.test(words.join(' '))) return topic ?? undefined;
+  const side = words.filter(w => SIDES.has(w) || /^(other|first|second|third|last|top|big|small|long|short|same)$/.test(singular(w)));
+  if (side.length) return memory.sided(words.join(' ').replace(/s$/, m => (SIDES.has(words.at(-1)!) ? m : '')), sheet, /ones$/.test(np.said) || /s$/.test(np.name) && np.stands) ?? words.join(' ');
+  return topic ? `${words.join(' ')} ${topic}` : words.join(' ');
+}
+
+/** All things of a noun list from item `k`: "the hood and both fenders", "carb, manifold and air cleaner". */
+export function thingsAt(sheet: Sheet, items: readonly Item[], k: number, memory: Memory): { things: Thing[]; next: number } {
+  const things: Thing[] = [];
+  let next = k;
+  for (;;) {
+    const one = thingAt(sheet, items, next, memory);
+    if (!one) break;
+    things.push(one.thing);
+    next = one.next;
+    let j = next;
+    while (items[j] && (items[j]!.low === ',' || items[j]!.t === 'cc' && /^(and|plus|or|&|\+)$/.test(items[j]!.low))) j++;
+    if (j === next || items[j]?.t !== 'np') break;
+    next = j;
+  }
+  return { things, next };
+}
+
+/** The words of a stretch as said, without a leading article. */
+export const bare = (s: string): string => s.replace(/^(?:the|a|an|my|some|his|her|its|our|that|this|those|these)\s+/i, '').trim();
+export const said = (sheet: Sheet, from: number, to: number): string => bare(textOf(sheet, from, to)).replace(/[\s,;:.!?]+$/, '');

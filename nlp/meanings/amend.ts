@@ -1,0 +1,97 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { type Clause } from '../clauses/clause.ts';
+import { placeFrom, sourceIn } from './lib/fields.ts';
+import { dayIn } from './lib/day.ts';
+import { sumsIn } from './lib/money.ts';
+import { SIDES } from '../words/sides.ts';
+import { textOf } from '../dimensions/part/phrase.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+const STRIKE = /^(no |okay |oh |sorry |actually |wait |hang on |hold on |um |well )*(scratch|strike|forget|ignore|undo|delete|cancel|disregard|take back|wipe|drop|scrub|bin|remove|cross out|rub out) (that|it|the last|what i|my last|the previous|all that|the bit|everything i|this|the note|last (note|one|entry|bit)|about|the (one|entry|remark|thing) about|that last|what)\b|^(no |sorry |actually )*(i was wrong about|i take (it|that) back|that('s| was| is) (wrong|not right|a mistake|rubbish)|never mind (that|what i said|about)|that never happened|didn't happen|that wasn't (right|me|it)|i got that wrong|ignore me)\b/;
+const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it)|should (be|have|'ve)|not \w+|misread|wrong|mistake|i said|it was|that was|it's|change (that|it|the)|rather|instead|turns out|no wait|wait no|oops|scrap that|read it wrong|correct that|meant to say|better make|checked|counted again|measured again|looked again|on second thoughts?|found the|no\b)/;
+
+/** A correction of an earlier note: strike it, or put one field right. */
+export const amend: Meaning = t => {
+  const c = t.clause, text = lowText(t);
+  if (STRIKE.test(text)) return [{ kind: 'amend', undo: true } as Entry];
+  if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark')) return undefined;
+  const sentence = t.clauses.slice(0, t.at + 2).map(x => lowText(t, x)).join(' , ');
+  if (!MARK.test(sentence) && !movedDate(t, text) && !bareFigure(t, c)) return undefined;
+  if (c.verb && /^(need|order|buy|clean|paint|prime|fit|pull|check)$/.test(c.verb.base!) && !/\b(sorry|correction|make that|meant)\b/.test(sentence)) return undefined;
+  return changed(t, c, text);
+};
+
+/** The field of an earlier entry that the clause gives a new value for, latest entry first. */
+function changed(t: Telling, c: Clause, text: string): Entry[] | undefined {
+  const latest = [...t.prior].reverse();
+  const one = (field: string, value: string | number, part?: string): Entry[] => [{ kind: 'amend', field, value, ...(part ? { part } : {}) } as Entry];
+  const has = <K extends Entry['kind']>(...kinds: K[]): Extract<Entry, { kind: K }> | undefined => latest.find((e): e is Extract<Entry, { kind: K }> => (kinds as string[]).includes(e.kind));
+  const sums = sumsIn(t, c.from, c.to, true);
+  const certain = t.sheet.found.some(f => f.dim === 'money' && f.sure === 'certain' && f.from >= c.from && f.to <= c.to);
+  const day = dayIn(t, c);
+  if (day) {
+    const e = has('order', 'out', 'wait', 'recheck', 'hands', 'weather');
+    const field = e?.kind === 'order' ? 'expected' : e?.kind === 'out' || e?.kind === 'wait' ? 'until' : e?.kind === 'recheck' ? 'due' : e?.kind === 'hands' ? 'when' : e?.kind === 'weather' ? 'from' : undefined;
+    if (field) return one(field, day);
+  }
+  const spec = has('want');
+  const measured = t.sheet.found.filter(f => (f.dim === 'measure' || f.dim === 'thread' || f.dim === 'number' && f.value.form !== 'digits' && f.value.form !== 'words') && f.from >= c.from && f.to <= c.to && !/^(not|than)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '')).sort((a, b) => (b.to - b.from) - (a.to - a.from));
+  if (spec?.spec && measured.length && !has('reading')) return one('spec', respec(t, c, spec.spec, measured[0]!));
+  if ((certain || sums.price !== undefined && latest[0] && /^(bought|order|quote)$/.test(latest[0].kind)) && has('bought', 'order', 'quote')) {
+    if (sums.shipping !== undefined && sums.price === undefined) return one('shipping', sums.shipping);
+    if (sums.price !== undefined && !/\b(of them|count|pieces)\b/.test(text)) return one('price', sums.price);
+  }
+  const reading = has('reading');
+  const m = t.sheet.found.filter(f => f.dim === 'measure' && f.from >= c.from && f.to <= c.to && !/^(not|than)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '')).at(0);
+  if (m?.dim === 'measure' && reading) return one('value', m.value.value);
+  const timed = t.sheet.found.find(f => f.dim === 'span' && f.from >= c.from && f.to <= c.to && !/^(not)$/.test(t.sheet.tokens[f.from - 1]?.low ?? ''));
+  if (timed?.dim === 'span') {
+    if (has('hours') && /^(hours|minutes)$/.test(timed.value.unit)) return one('hours', timed.value.unit === 'minutes' ? Math.round(timed.value.amount / 0.6) / 100 : timed.value.amount);
+    if (has('recheck', 'wait')) return one('after', timed.value.amount);
+  }
+  const n = numberIn(t, c);
+  if (n !== undefined) {
+    const e = latest.find(x => /^(reading|want|hours|order|recheck|wait)$/.test(x.kind));
+    if (e?.kind === 'want' || e?.kind === 'order') return one('qty', n);
+    if (e?.kind === 'reading') return one('value', n);
+    if (e?.kind === 'hours') return one('hours', n);
+    if (e?.kind === 'recheck' || e?.kind === 'wait') return one('after', n);
+  }
+  const stow = has('stow');
+  const place = placeFrom(t.sheet, c.items, 0);
+  if (stow && place && !/^(on order)/.test(place.where)) return one('where', place.where.replace(/^(up|down|back|out|over) (?=in|on|under|at|by)/, ''));
+  const source = sourceIn(t.sheet, c.items);
+  if (source && has('bought', 'order', 'quote')) return one('source', source.source);
+  const side = c.items.find(i => i.np && [...SIDES].some(s => i.np!.said.split(' ').includes(s)) && !/^not/.test(t.sheet.tokens[i.from - 1]?.low ?? ''));
+  const sided = latest.find(e => 'part' in e && e.part !== undefined);
+  if (side?.np && sided && 'part' in sided && sided.part && /\b(sorry|meant|mean|correction|actually|not|wrong)\b/.test(text)) return one('part', side.np.stands ? (t.memory.sided(side.np.said.split(' ')[0]!, t.sheet) ?? side.np.name) : side.np.name);
+  const fit = has('fit');
+  const state = /\b(finger[- ]tight|temporar\w+|loose|only (hung|on))\b/.test(text) ? 'temporary' : /\bfor good\b/.test(text) ? 'on' : /\b(off|out)\b/.test(text) && /\b(still|not on|isn't on)\b/.test(text) ? 'off' : /\b(mock(ed)? up|trial)\b/.test(text) ? 'tried' : undefined;
+  if (fit && state && /\b(sorry|correction|actually|should)\b/.test(text)) return one('state', state);
+  const goods = has('want', 'order', 'bought');
+  const np = c.items.find(i => i.np && !i.np.stands && !/^not$/.test(t.sheet.tokens[i.from - 1]?.low ?? '') && !/^(correction|mistake|note|thing|scrap|paper)$/.test(i.np.said));
+  if (goods && np && /\b(sorry|correction|i meant|i mean)\b/.test(text)) return one('item', np.np!.name);
+  const any = latest.find(e => 'part' in e && e.part !== undefined);
+  if (any && np && /\b(sorry|correction|i meant|meant)\b/.test(text)) return one('part', np.np!.name);
+  return undefined;
+}
+
+/** The new size put in the place of the old one that the note names ("quarter inch, not three eighths"), else the new words. */
+function respec(t: Telling, c: Clause, was: string, f: { from: number; to: number }): string {
+  const now = textOf(t.sheet, f.from, f.to);
+  const not = c.items.findIndex(i => i.t === 'neg');
+  const old = not >= 0 ? c.items.slice(not + 1).find(i => i.f) : undefined;
+  const words = old ? textOf(t.sheet, old.from, old.to).toLowerCase() : undefined;
+  return words && was.toLowerCase().includes(words) ? was.toLowerCase().replace(words, now.toLowerCase()) : now;
+}
+
+function numberIn(t: Telling, c: Clause): number | undefined {
+  const f = t.sheet.found.find(x => x.dim === 'number' && x.from >= c.from && x.to <= c.to && !/^(not|than)$/.test(t.sheet.tokens[x.from - 1]?.low ?? ''));
+  if (f?.dim === 'number') return f.value.value;
+  return c.items.find(i => i.np?.count !== undefined)?.np?.count;
+}
+
+/** "they phoned and now it's the thirtieth" */
+const movedDate = (t: Telling, text: string): boolean => /\b(now|pushed|put back|moved|delayed|late|phoned|rang|won't be|isn't till|not till|not until|instead)\b/.test(text) && t.prior.some(e => e.kind === 'order' || e.kind === 'out');
+/** "no, six of them": a figure alone in answer to a note with one. */
+const bareFigure = (_t: Telling, c: Clause): boolean => c.pred === 'none' && c.items[0]?.low === 'no';

@@ -1,0 +1,77 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { dims, type Clause } from '../clauses/clause.ts';
+import { isMachine } from '../clauses/things.ts';
+import { trim, sourceIn } from './lib/fields.ts';
+import { goodsIn, type Goods } from './lib/goods.ts';
+import { sumsIn, total, moneyClause } from './lib/money.ts';
+import { spanForward, tailText } from './lib/reach.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+/** Bought and in hand, with what was paid: "bought", "paid forty quid for", "picked up", "got … for 19". */
+export const bought: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.passive && c.verb?.base !== 'buy' || c.sub && /^(if|unless|until|till|when|before|that|so)$/.test(c.sub)) return undefined;
+  const base = c.verb?.base ?? '';
+  const end = (): number => spanForward(t, n => goesOn(t, n));
+  const money = moneyClause(t, c) || nextMoney(t);
+  const pays = /^(buy|purchase)$/.test(base) && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
+  const paid = base === 'pay' && c.verb!.form !== 'base' || base === 'cost' && (c.verb!.low === 'cost') && /\bme\b/.test(lowText(t)) || base === 'set' && /\bback\b/.test(lowText(t));
+  const got = /^(get|grab|pick|score|snag|nab|find|collect|have|bag|give|hand|spend|fork|lay|come|be|run|knock)$/.test(base) && money && !c.prt.includes('off') && (base !== 'have' || false) && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined) && !/^(come|be|run|give|knock)$/.test(base)
+    || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && !/back|quote|price/.test(lowText(t));
+  if (!pays && !paid && !got) return undefined;
+  if (base === 'spend' && (!money || dims(c.items, 'span').length)) return undefined;
+  const last = end();
+  const reach = t.clauses.slice(t.at, last + 1);
+  const goods = reachGoods(t, c, paid || base === 'spend', reach);
+  const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
+  if (paid && sums.price === undefined) return undefined;
+  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t);
+  if (!goods.length) return undefined;
+  if (goods.length > 1) return several(t, reach, goods, source);
+  return goods.map(g => make(g, total(sums, g.qty), source, sums));
+};
+
+const make = (g: Goods, price: number | undefined, source: string | undefined, sums: { shipping?: number; core?: number; tax?: number }): Entry =>
+  trim({ kind: 'bought', item: g.item, source, price, shipping: sums.shipping, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax }) as Entry;
+
+/** Several things in one breath: each with the money named after it, up to the next thing. */
+function several(t: Telling, reach: readonly Clause[], goods: Goods[], source: string | undefined): Entry[] {
+  return goods.map((g, i) => {
+    const sums = sumsIn(t, g.to, goods[i + 1]?.from ?? reach.at(-1)!.to, true);
+    return make(g, total(sums, g.qty), source, sums);
+  });
+}
+
+function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause[]): Goods[] {
+  const names = (list: Goods[]): Goods[] => list.filter(g => !isMachine(t.sheet, g.item) || list.length === 1);
+  const forAt = c.items.findIndex((i, n) => /^(for|on)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron' || c.items[n + 1]?.f?.dim === 'number'));
+  if (paid && forAt >= 0) {
+    const list = goodsIn(t, c.items, forAt + 1);
+    if (list.length) return names(list);
+  }
+  if (paid && c.subj.some(s => !s.carried)) return names(goodsIn(t, c.items, 0));
+  const list = paid ? [] : goodsIn(t, c.items, c.vi + 1 + c.prt.length);
+  if (list.length) return names(list).concat(reach.slice(1).flatMap(r => (r.pred === 'none' ? goodsIn(t, r.items, 0).filter(g => !list.some(x => x.item === g.item)) : [])));
+  const fronted = c.subj.filter(s => !s.carried);
+  if (fronted.length) return goodsIn(t, c.items, 0);
+  const wanted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'want' || e.kind === 'order' || e.kind === 'quote');
+  const topic = t.memory.topic();
+  if (c.obj.some(o => o.carried) || /\b(it|one|them|some|those)\b/.test(lowText(t))) {
+    if (topic) return [{ item: topic.name, from: c.from, to: c.to, thing: topic }];
+    if (wanted && 'item' in wanted) return [{ item: wanted.item, from: c.from, to: c.to, thing: { name: wanted.item, from: c.from, to: c.to, plural: false } }];
+  }
+  return [];
+}
+
+/** "At the feed store I got…": the seller stands in front. */
+function before(t: Telling): string | undefined {
+  const prev = t.clauses[t.at - 1];
+  return prev && !prev.verb ? sourceIn(t.sheet, prev.items)?.source : undefined;
+}
+
+const nextMoney = (t: Telling): boolean => { const n = t.clauses[t.at + 1]; return n !== undefined && n.pred === 'none' && !n.asks && moneyClause(t, n); };
+
+function goesOn(t: Telling, c: Clause): boolean {
+  if (c.asks) return false;
+  return (c.pred === 'none' || c.verb?.base === 'pay' || c.verb?.base === 'cost') && (moneyClause(t, c) || tailText(lowText(t, c)) || sourceIn(t.sheet, c.items) !== undefined && c.pred === 'none') && !c.subj.some(s => !s.carried && c.pred !== 'none');
+}

@@ -1,0 +1,159 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { dims, type Clause, type Thing } from '../clauses/clause.ts';
+import { isMachine, said } from '../clauses/things.ts';
+import { CONDITION } from '../words/conditions.ts';
+import { nounClasses } from '../words/nouns.ts';
+import { isClass } from '../words/verbs.ts';
+import { verdictIn, type Verdict } from './lib/verdict.ts';
+import { trim } from './lib/fields.ts';
+import { clauseText, lowText, type Meaning, type Telling } from './telling.ts';
+
+const FAULT = /^(crack|cracks|hairline|hole|holes|leak|leaks|chip|chips|dent|dents|groove|grooves|score|scores|scoring|pit|pits|pitting|rust|play|slop|burr|ridge|lip|kink|tear|split|bend|twist|wear|chunk|corrosion|rot|damage|gouge|gouges|flat|step|nick|nicks|scale|sludge|water|oil|mud|grease|varnish|crud|wobble|knock|noise|rattle|squeak|squeal|fracture|break|bulge|scratch|scratches|soot|carbon|gunk|muck|dirt|nest|sediment|debris|metal|filings|worm|woodworm|pinhole|pinholes|seep|drip|weep|tooth|teeth|mouse|mice|wasps|wasp|swarf|grit|ash|coke|tar|gum|spark|life|lining|bushes|flaw|fault|short|hot spot|dull spot|lump|mark|marks)$/;
+
+/** The condition a part was found in, in the words of the note, with a verdict only where it is plain. */
+export const finding: Meaning = t => {
+  const c = t.clause;
+  if (c.asks || c.sub && /^(if|unless|until|till|before|that|which|who|whether|so)$/.test(c.sub)) return undefined;
+  const later = verdictOnly(t);
+  if (later) return later;
+  if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !/can \w*/.test(lowText(t))) return undefined;
+  return found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
+};
+
+const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
+const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name));
+
+/** The words after "is", without days and the closing mark; a number of them stays in: "three cracked". */
+function condition(t: Telling, c: Clause, from: number): string {
+  let end = c.to;
+  const when = dims(c.items, 'when').find(f => f.to >= c.to - 1 && f.from > from);
+  if (when) end = when.from;
+  return said(t.sheet, from, end).replace(/^(?:still|just|only|now|all|really|actually|definitely)\s+(?=\w+$)/i, m => (/still|just/i.test(m) ? m : '')).replace(/\s+(?:though|now|anyway|too|as well|either|today|on|at|in|of|mind you|mind|unfortunately|sadly|I think|i think|by the way)$/i, '').replace(/^(?:'s|is|are|was|were)\s+/, '').trim();
+}
+
+/** "X is cracked", "X pitted", "X is junk": a state after "is" or straight after the name. */
+function stated(t: Telling): Entry[] | undefined {
+  const c = t.clause, parts = partsOf(t, c.subj);
+  const rest = c.rest.filter(i => i.t !== 'adv' && i.low !== ',');
+  const first = rest[0];
+  if (!parts.length || !first) return undefined;
+  if (first.t === 'prt' && !/^(out)$/.test(first.low)) return undefined;
+  if (first.t === 'dim' && first.f!.dim !== 'number' || first.t === 'sub' || first.t === 'wh') return undefined;
+  if (first.t === 'np') {
+    const words = first.np!.said.split(' ');
+    const statish = CONDITION.has(words.at(-1)!) || first.np!.states.length > 0 || FAULT.test(words.at(-1)!) || verdictIn(first.low) !== undefined;
+    if (!statish && (c.pred === 'none' || !/\b(like|more|mess|state|bit|lot|size|shape|piece|pieces|colour|color|wreck|lace|toast|history|case|write-off|throughout|all over|fit|lost cause|mass|lump|disaster|dog|pain|pig|sight)\b/.test(first.low))) return undefined;
+  }
+  if (first.t === 'prep' && !/^(like|past|beyond|without|in|out|of|at|full)$/.test(first.low)) return undefined;
+  if ((first.low === 'in' || first.low === 'at') && !/\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim|limits|tolerance|spec)\b/.test(lowText(t))) return undefined;
+  if (c.pred === 'none' && first.t !== 'adj' && first.t !== 'np' && first.t !== 'prep') return undefined;
+  if (first.t === 'num' || first.t === 'pron' || first.t === 'to' || first.t === 'cc' || first.t === 'mark' || first.t === 'verb' && first.form === 'ing') return undefined;
+  const text = counted(t, c) + (c.neg ? 'not ' : '') + condition(t, c, c.rest.find(i => i.low !== ',')!.from);
+  return parts.map(p => make(p.name, text, c.neg ? negated(text) : verdictIn(text)));
+}
+const negated = (text: string): Verdict | undefined => (/not (bent|cracked|worn|warped|bad|damaged|rusted|leaking|seized|pitted|split|broken|scored)/.test(text) ? 'good' : undefined);
+
+/** "three of them", "six tines": the count goes into the condition. */
+function counted(t: Telling, c: Clause): string {
+  const thing = c.subj[0];
+  const np = thing?.np;
+  const text = lowText(t);
+  const of = /^(?:\w+ )?(\w+) of (?:them|the|those|these|my)\b/.exec(text);
+  if (of && !/^(all|most|some|none|bottom|top|end|inside|side|each|set|pair|edge|lot|back|front|both|rest)$/.test(of[1]!) && c.items.some(i => i.f?.dim === 'number' || i.np?.count !== undefined || i.t === 'num')) return `${of[1]} `;
+  if (np?.count !== undefined && np.count > 1 && !thing!.carried) return `${t.sheet.tokens.slice(np.from, np.nameFrom).map(x => x.low).filter(w => !/^(the|other|my)$/.test(w)).join(' ')} `;
+  return '';
+}
+
+/** "has a crack in it", "'s got no spark": a fault had. */
+function possessed(t: Telling): Entry[] | undefined {
+  const c = t.clause, parts = partsOf(t, c.subj);
+  if (!parts.length || c.who && /^(i|we|they|he|she|person)$/.test(c.who)) return undefined;
+  const after = c.items.slice(c.vi + 1);
+  const first = after.find(i => i.t !== 'adv' && i.t !== 'neg');
+  if (!first || c.verb && c.pred === 'verb') return undefined;
+  if (dims(c.items, 'measure').length || dims(c.items, 'money').length) return undefined;
+  const np = c.items.slice(c.vi + 1).find(i => i.np);
+  const adj = after.find(i => i.t === 'adj' && CONDITION.has(i.low));
+  if (!np && !adj) return undefined;
+  if (np && np.np!.count !== undefined && !FAULT.test(np.np!.said.split(' ').at(-1)!)) return undefined;
+  if (np && !FAULT.test(np.np!.said.split(' ').at(-1)!) && !np.np!.states.length && !adj && !/\b(no|worst|bad|nice|too|plenty|more|good)\b/.test(lowText(t))) { if (nounClasses(np.np!.said).size) return undefined; }
+  const text = condition(t, c, first.from);
+  return parts.map(p => make(p.name, text, verdictIn(text)));
+}
+
+/** "X leaks", "X snapped", "X holds now", "X reads empty": what a part does or what happened to it. */
+function acted(t: Telling): Entry[] | undefined {
+  const c = t.clause, verb = c.verb!;
+  const base = verb.base!;
+  const parts = partsOf(t, c.subj.length ? c.subj : []);
+  if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who)) return undefined;
+  if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
+  if (dims(c.items, 'money').length) return undefined;
+  const text = condition(t, c, c.neg ? c.items.find(i => /n't$|^not$|^never$|^no$/.test(i.low))?.from ?? verb.from : verb.from);
+  if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
+  const fails = isClass(base, 'fail'), acts = isClass(base, 'state') || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
+  if (c.passive && isClass(base, 'fail') && !isClass(base, 'work')) return parts.map(p => make(p.name, (counted(t, c) + text), verdictIn(text)));
+  if (c.passive) return undefined;
+  if (!(fails || acts)) return /^(get|go|come|let)$/.test(base) && c.rest.some(i => i.t === 'adj') || base === 'let' ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
+  if (c.ing && c.pred === 'verb' && c.items.some(i => i.t === 'to')) return undefined;
+  if (/^(go|fit|start|come|sit|stay|move|want|lift|draw|read|float|track|turn)$/.test(base) && !c.rest.length && !c.neg && !/^(start|turn|fit)$/.test(base)) return undefined;
+  return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
+}
+
+/** "found the seal split", "found a crack in the block", "there's a crack in the head". */
+function found(t: Telling): Entry[] | undefined {
+  const c = t.clause, base = c.verb?.base;
+  if (!/^(find|notice|see|spot|discover|have|get)$/.test(base ?? '') || c.neg || c.passive) return undefined;
+  const obj = c.obj[0];
+  if (!obj) return undefined;
+  const head = obj.np?.said.split(' ').at(-1) ?? '';
+  if (FAULT.test(head) && base !== 'have' && base !== 'get') {
+    const inPart = c.items.findIndex((i, k) => i.from >= obj.from && /^(in|on|at|inside|under|through|around|along|across)$/.test(i.low) && c.items[k + 1]?.np);
+    const owner = inPart >= 0 ? c.items[inPart + 1]!.np! : undefined;
+    const part = owner ? owner.stands ? t.memory.topic()?.name : owner.name : t.memory.topic()?.name;
+    return part ? [make(part, said(t.sheet, obj.np!.from, owner ? c.items[inPart]!.from : c.to), undefined)] : undefined;
+  }
+  if (base === 'find' || base === 'see' || base === 'notice') {
+    const first = c.rest.find(i => i.t !== 'adv');
+    if (first && (first.t === 'adj' || first.t === 'verb' && first.form !== 'base' || first.t === 'prep' && /^(full|like|in)$/.test(first.low))) {
+      const text = condition(t, c, first.from);
+      return [make(obj.name, text, verdictIn(text))];
+    }
+    if (obj.np?.states.length) return [make(obj.name, obj.np.states.join(' '), verdictIn(obj.np.states.join(' ')))];
+  }
+  return undefined;
+}
+
+/** "there's a crack in the head", "crack in the manifold", "no spark on number two". */
+function fault(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  const there = /^(and |but |so )?there('s| is| are| was| were|'re)\b/.test(lowText(t));
+  const k = c.items.findIndex(i => i.np && FAULT.test(i.np.said.split(' ').at(-1)!));
+  if (k < 0 || !(there || c.pred === 'none' && c.items.slice(0, k).every(i => i.t !== 'np')) || dims(c.items, 'measure').length) return undefined;
+  const prep = c.items.findIndex((i, n) => n > k && (i.t === 'prep' || i.t === 'prt') && c.items[n + 1]?.np);
+  const of = prep >= 0 ? c.items[prep + 1]!.np! : undefined;
+  if (!of && !there) return undefined;
+  const part = of ? of.stands ? t.memory.topic()?.name : of.name : t.memory.topic()?.name;
+  if (!part || isMachine(t.sheet, part)) return undefined;
+  const text = said(t.sheet, c.items[k]!.from, prep >= 0 ? c.items[prep]!.from : c.to);
+  return [make(part, text, verdictIn(lowText(t)))];
+}
+
+/** "it'll go again", "keep an eye on it", "they'll do": a verdict on what was just found, or a finding of its own. */
+function verdictOnly(t: Telling): Entry[] | undefined {
+  const c = t.clause, text = lowText(t);
+  const v = verdictIn(text);
+  if (!v || c.neg) return undefined;
+  const plain = v === 'watch' || v === 'reuse' && (c.who !== undefined || !c.subj.some(s => !s.carried)) || v === 'repair' && /can|has to be|have to be/.test(text) || v === 'replace' && c.reality === 'must' || (v === 'replace' || v === 'good') && /^(that|it|they|that one|those|this)$/.test(c.who ?? '') && c.subj.every(s => s.carried);
+  if (!plain) return undefined;
+  const about = c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1);
+  const names = about.map(a => a.name);
+  const same = t.told.findLast(x => x.entry.kind === 'finding' && (names.includes(x.entry.part) || !about.some(a => !a.carried)));
+  if (same && same.entry.kind === 'finding' && !about.some(a => !a.carried && !names.includes((same.entry as { part: string }).part))) {
+    if (!same.entry.verdict) { same.entry.verdict = v; return []; }
+    if (v === 'watch' || v === 'replace') same.entry.verdict = v;
+    return [];
+  }
+  if (!names.length) return undefined;
+  return names.map(n => make(n, clauseText(t).replace(/^(and|but|so|then)\s+/i, ''), v));
+}

@@ -1,0 +1,42 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { dims, lows, type Clause } from '../clauses/clause.ts';
+import { isMachine } from '../clauses/things.ts';
+import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
+import { lowText, patients, type Meaning, type Telling } from './telling.ts';
+import { fitState, type FitState } from './lib/fit-state.ts';
+
+/** How a part now sits: taken off, tried, held for now, on for good, brought to its torque. */
+export const fit: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while|since)$/.test(c.sub)) return undefined;
+  const state = fitState(t);
+  if (!state) return undefined;
+  const parts = patients(c).filter(p => !isMachine(t.sheet, p.name) || state === 'on' && p.name.length > 0 && c.obj.length > 0);
+  if (!parts.length) return undefined;
+  const held = holds(t, state);
+  return [...parts.map(p => trim({ kind: 'fit', part: p.name, state, with: held })) as Entry[], ...figures(t, c, parts.map(p => p.name))];
+};
+
+/** What holds it: "with four bolts", "on two bolts", or fasteners named after a comma. */
+function holds(t: Telling, state: FitState): string | undefined {
+  const { items } = t.clause;
+  if (state === 'off') return undefined;
+  const w = withPhrase(t.sheet, items.slice(Math.max(t.clause.vi, 0)));
+  if (w) return w;
+  const on = items.findIndex((i, k) => k > 0 && (i.low === 'on' || i.low === 'by' || i.low === 'from') && items[k + 1]?.np && (isFastener(items[k + 1]!.np!.said) || /\b(wire|string|rope|chain|clamp|clamps|jack|jacks|blocks|sling|stands?)$/.test(items[k + 1]!.np!.said)) && state === 'temporary');
+  if (on >= 0) return nounsFrom(t.sheet, items, on + 1);
+  const comma = items.findIndex((i, k) => i.low === ',' && items[k + 1]?.np && isFastener(lastNoun(items.slice(k + 1))) && k > t.clause.vi);
+  return comma >= 0 ? nounsFrom(t.sheet, items, comma + 1) : undefined;
+}
+const lastNoun = (items: Clause['items']): string => items.find(i => i.np)!.np!.said;
+
+/** "Torqued to 35 foot-pounds", "gapped to 15 thou": the figure that a part was brought to is a reading beside the fit. */
+function figures(t: Telling, c: Clause, parts: string[]): Entry[] {
+  const m = dims(c.items, 'measure').find(f => !f.value.to);
+  if (!m || !/\b(to|at)\b/.test(lows(c.items.filter(i => i.from < m.from))) && c.verb?.base !== 'gap') return [];
+  const base = c.verb?.base ?? '', text = lowText(t);
+  const what = /^(lb-ft|lb-in|N·m)$/.test(m.value.unit) ? 'torque'
+    : /^(in|mm)$/.test(m.value.unit) && /gap|set|adjust|reset|regap|shim/.test(base) ? (/(clearance|lash|end play|sag|travel)/.exec(text)?.[0] ?? 'gap')
+      : m.value.unit === 'psi' ? 'pressure' : undefined;
+  return what ? parts.slice(0, 1).map(p => ({ kind: 'reading', part: p, what, value: m.value.value, unit: m.value.unit }) as Entry) : [];
+}

@@ -1,0 +1,49 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { said } from '../clauses/things.ts';
+import type { Clause } from '../clauses/clause.ts';
+import { PERSONS } from '../words/persons.ts';
+import { trim } from './lib/fields.ts';
+import { spanForward } from './lib/reach.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+const COMES = /\b(coming|comes?|come|here|over|free|around|round|available|'ll be|will be|gets? here|turning up|visiting|stopping by|dropping by|giving|give|gives|lend|lending|help|helps|helping|booked|off work|about|back|down|up|on hand|bring|bringing|stops? by|promised)\b/;
+const HELPS = /\b(help|helping|helps|hand|hands|muscle|with me|spare|free|lift|lifting|hold|assist|pair of hands|arms|push|steady|crew|strong|able)\b/;
+
+/** Help that will be there: who does not matter, when and for what does. */
+export const hands: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.sub && /^(if|unless|that|until|till)$/.test(c.sub) || /^(past plan|wish)$/.test(c.reality)) return undefined;
+  const text = lowText(t);
+  const people = c.items.some(i => i.np && PERSONS.test(i.np.said)) || /^(he|she|they)$/.test(c.who ?? '') && t.clauses.slice(Math.max(0, t.at - 2), t.at).some(p => p.items.some(i => i.np && PERSONS.test(i.np.said))) || /\b(got|have|having) (help|a hand|two hands|hands|somebody|someone|company)\b|\bhelp('s| is| coming| arrives)\b/.test(text);
+  if (!people || !COMES.test(text)) return undefined;
+  const end = spanForward(t, n => !n.asks && (/^(and |to |he |she |they |who |we |so )*('ll |will |can |could |is |are )?(give|help|lend|hold|lift|going|gonna|we)\b/.test(lowText(t, n)) || /\bhelp\b|\ba hand\b/.test(lowText(t, n)) && /^(he|she|they|person)$/.test(n.who ?? '')), 2);
+  const reach = t.clauses.slice(t.at, end + 1);
+  const today = t.sheet.ctx.at.slice(0, 10);
+  const day = t.sheet.found.filter(f => f.dim === 'when' && f.from >= c.from && f.to <= reach.at(-1)!.to).map(f => (f.dim === 'when' && !f.value.vague ? f.value.from : undefined)).filter((d): d is string => d !== undefined && d >= today).at(-1);
+  const all = reach.map(r => lowText(t, r)).join(' ');
+  if (!day || !HELPS.test(all) && !/\bto \w+ the\b/.test(all)) return undefined;
+  return [trim({ kind: 'hands', when: day, for: reach.map(r => purpose(t, r)).find(Boolean) }) as Entry];
+};
+
+/** "to help me flip the frame", "a hand with the carriage", "for the lift". */
+function purpose(t: Telling, c: Clause): string | undefined {
+  const verbs = c.items.flatMap((i, k) => (i.t === 'verb' && k > 0 ? [k] : []));
+  for (const k of verbs) {
+    const v = c.items[k]!;
+    if (/^(help|come|give|lend|be|get|have|drop|stop|turn|bring|visit|free|work|take)$/.test(v.base ?? '') && !(v.base === 'turn' && c.items[k + 1]?.np) && !(v.base === 'get' && /\b(help|hand)\b/.test(c.items.slice(0, k).map(i => i.low).join(' ')) && c.items[k - 1]?.t === 'to') && !(v.base === 'take' && c.items[k - 1]?.t === 'to')) continue;
+    const before = c.items.slice(0, k).map(i => i.low).join(' ');
+    if (!/\b(help|hand|to|with|and|hands|muscle)\b/.test(before)) continue;
+    const end = stop(c, k);
+    return `${v.base} ${said(t.sheet, v.to, end)}`.trim();
+  }
+  const w = c.items.findIndex((i, k) => /^(with|for|on)$/.test(i.low) && c.items[k + 1]?.np && !PERSONS.test(c.items[k + 1]!.np!.said) && !/^(day|hour|morning|afternoon|weekend|while|evening)$/.test(c.items[k + 1]!.np!.said));
+  return w >= 0 ? said(t.sheet, c.items[w + 1]!.from, stop(c, w + 1)) : undefined;
+}
+
+function stop(c: Clause, k: number): number {
+  const end = c.items.findIndex((i, n) => n > k && (i.f?.dim === 'when' || i.t === 'mark' || i.t === 'cc' && i.low !== 'and' || /^(at|around|about)$/.test(i.low) && c.items[n + 1]?.f));
+  let to = end < 0 ? c.to : c.items[end]!.from;
+  const before = c.items.findLast(i => i.to === to);
+  if (before && /^(on|at|by|for)$/.test(before.low)) to = before.from;
+  return to;
+}

@@ -1,0 +1,51 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { Clause } from '../clauses/clause.ts';
+import type { Found } from '../types.ts';
+import { trim } from './lib/fields.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to date|up to now|all up|by now|makes it|that makes|all in)\b/;
+
+/** Time spent: "two hours on the sweep", "spent an hour scraping", "that took me three hours"; a sum so far where it says so. */
+export const hours: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub)) return undefined;
+  const text = lowText(t);
+  const f = timeIn(t, c);
+  if (!f || !spent(t, c, f, text)) return undefined;
+  const unit = f.value.unit;
+  const value = unit === 'hours' ? f.value.amount : unit === 'minutes' && f.value.amount >= 15 ? Math.round(f.value.amount / 0.6) / 100 : undefined;
+  if (value === undefined) return undefined;
+  const part = on(t, c, f);
+  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(text) || undefined }) as Entry];
+};
+
+/** The last length of time in the clause: "an hour and a half... no, two hours". */
+const timeIn = (t: Telling, c: Clause): Extract<Found, { dim: 'span' }> | undefined =>
+  t.sheet.found.filter((f): f is Extract<Found, { dim: 'span' }> => f.dim === 'span' && f.from >= c.from && f.to <= c.to && /^(hours|minutes)$/.test(f.value.unit)).at(-1);
+
+function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
+  if (/\b(in|after|within|every|until|till|for another|next|about)$/.test(t.sheet.tokens.slice(Math.max(0, f.from - 1), f.from).map(x => x.low).join(' ')) && !/\b(took|spent|put|call it)\b/.test(text)) return false;
+  if (/\b(running|of running|ran|run time|on the clock|on the meter|hour meter|hourmeter|cure|dry|drying|curing|overnight|soak\w*|drive|drove|away|idl\w+|ran (it|her)|under load|warm|cool\w*|simmer\w*|boil\w*|charg\w+|bak\w+|cook\w*|in the oven|in the tank|bath)\b/.test(text) && !/\b(spent|took me|put in|hours? on)\b/.test(text)) return false;
+  if (/^(spend|take|put|log|waste|do|use|sink|burn|work|have|get|lose|be|call|make|clock)$/.test(c.verb?.base ?? '') || c.pred === 'none' || c.pred === 'be' || c.pred === 'have') {
+    if (c.pred === 'be' && !/\b(that's|that is|that was|it's|was|been)\b/.test(text)) return false;
+    if (c.subj.some(s => !s.carried) && c.pred === 'be' && !/hours? (on|in|at)/.test(text)) return c.verb !== undefined;
+    return true;
+  }
+  return c.items.some((i, k) => i.f === f && (c.items[k - 1]?.low === ',' || k === c.items.length - 1 || c.items[k + 1]?.t === 'mark' || c.items[k - 1]?.low === 'for') ) && c.verb !== undefined && /^(i|we)?$/.test(c.who ?? '');
+}
+
+/** What it was spent on: after "on", "into", the object of the work, or what was last named. */
+function on(t: Telling, c: Clause, f: Found): string | undefined {
+  const k = c.items.findIndex((i, n) => /^(on|into|in|at|with)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron') && i.from >= f.from - 6);
+  if (k >= 0) {
+    const np = c.items[k + 1]!.np;
+    if (np && !np.stands && !/^(brush|evening|morning|afternoon|night|total|all|shop|rain|cold)$/.test(np.said) && !/shop|shed|barn/.test(np.said)) return np.name;
+    if (c.items[k + 1]!.t === 'pron' && /^(it|that|them|this|those)$/.test(c.items[k + 1]!.low)) return t.memory.topic()?.name;
+  }
+  const own = [...c.obj, ...c.subj].find(s => s.name);
+  const after = c.items.find(i => i.np && !i.np.stands && i.from > f.to);
+  if (own && !own.carried) return own.name;
+  if (c.verb?.form === 'ing' || c.items.some(i => i.t === 'verb' && i.form === 'ing')) return after?.np?.name ?? own?.name;
+  return own?.name ?? (after && c.pred !== 'none' ? after.np!.name : undefined) ?? t.memory.topic()?.name;
+}

@@ -1,0 +1,91 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { type Clause } from '../clauses/clause.ts';
+import type { Item } from '../clauses/items.ts';
+import { isMachine } from '../clauses/things.ts';
+import { isClass } from '../words/verbs.ts';
+import { trim } from './lib/fields.ts';
+import { verdictIn } from './lib/verdict.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+const NOUN_ACT: Record<string, string> = { clean: 'clean', cleaning: 'clean', coat: 'paint', paint: 'paint', wash: 'wash', rebuild: 'rebuild', grease: 'grease', greasing: 'grease', sand: 'sand', skim: 'skim', regrind: 'regrind', weld: 'weld', polish: 'polish', service: 'service', adjustment: 'adjust', scrub: 'scrub', oil: 'oil', soak: 'soak', rewind: 'rewind', patch: 'patch', undercoat: 'undercoat', primer: 'prime', rewire: 'rewire', overhaul: 'overhaul', flush: 'flush', bleed: 'bleed', straightening: 'straighten', welding: 'weld', painting: 'paint', polishing: 'polish', hone: 'hone', rebore: 'rebore' };
+
+/** Work still to do: "need to", "I'll", "going to", "must", an order to oneself, "X wants a clean", "X needs welding". */
+export const job: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.sub && /^(if|unless|until|till|before|when|after|because|so|that|which|while|since|as)$/.test(c.sub)) return undefined;
+  return treated(t, c) ?? ordered(t, c);
+};
+
+const entry = (act: string, part?: string): Entry => trim({ kind: 'job', do: act, part }) as Entry;
+
+/** "needs a clean", "wants painting", "needs to be welded", "has to be poured again": the part is the subject. */
+function treated(t: Telling, c: Clause): Entry[] | undefined {
+  const parts = c.subj.filter(p => !isMachine(t.sheet, p.name) || !p.carried);
+  if (!parts.length || /^(i|we|you|he)$/.test(c.who ?? '') && !c.obj.length === false) return undefined;
+  const k = c.items.findIndex(i => i.t === 'verb' && /^(need|want|require|could)$/.test(i.base ?? '') || i.low === 'requires');
+  if (k >= 0) {
+    const next = c.items.slice(k + 1).find(i => i.t !== 'adv' && i.t !== 'det');
+    if (next?.t === 'verb' && next.form === 'ing' && !/^(replace|renew|watch)$/.test(next.base!)) return parts.map(p => entry(next.base!, p.name));
+    if (next?.np) {
+      const words = next.np.said.split(' ');
+      const act = NOUN_ACT[words.at(-1)!] ?? NOUN_ACT[words[0]!];
+      const of = c.items[c.items.indexOf(next) + 1]?.low === 'of' ? c.items[c.items.indexOf(next) + 2]?.np?.said : undefined;
+      if (act && !/\bnew\b/.test(next.low)) return parts.map(p => entry(of && /primer|oxide/.test(of) ? 'prime' : act, p.name));
+      const ing = words.find(w => /ing$/.test(w) && isClass(w.replace(/ing$/, ''), 'work'));
+      if (ing) return parts.map(p => entry(ing.replace(/ing$/, ''), p.name));
+    }
+  }
+  if ((c.reality === 'must' || c.reality === 'plan') && c.verb && c.items.some(i => i.low === 'be' || i.low === 'being') && c.verb.form !== 'ing' && !/^(replace|renew|be)$/.test(c.verb.base!) && /\b(to be|be)\b/.test(lowText(t)) && !/^(i|we)$/.test(c.who ?? '')) {
+    return parts.map(p => entry(plainAct(c.verb!, c), p.name));
+  }
+  return undefined;
+}
+
+const plainAct = (v: Item, c: Clause): string => {
+  const prt = c.prt.filter(p => /^(off|out|up|down|on|in|back|apart)$/.test(p));
+  if (v.base === 'send' && prt.length) return `send ${prt[0]}`;
+  return v.base === 're-pour' || v.base === 'repour' ? 'pour' : v.base!;
+};
+
+/** "I've got to patch the left one", "tomorrow I'm going to grind the key", "prime it tomorrow". */
+function ordered(t: Telling, c: Clause): Entry[] | undefined {
+  const verb = c.verb;
+  if (!verb || c.passive || /^(they|he|she|person|you|it)$/.test(c.who ?? '') && c.who !== 'it') return undefined;
+  if (c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '') && c.items[c.vi - 1]?.t !== 'to' && c.reality !== 'must') return undefined;
+  const bid = commanded(c);
+  const bound = (c.reality === 'must' || c.reality === 'plan') && (/^(i|we)$/.test(c.who ?? '') || !c.who && !c.subj.some(s => !s.carried));
+  if (!bid && !bound) return undefined;
+  const base = verb.base!;
+  if (/^(be|have|need|want|see|know|think|say|do|get|buy|wait|leave|let|keep|try|like|go|come|call|ring|stay|live|stop|quit|start|tell|ask|guess|hope|reckon|remember|forget|worry|bother|find|figure|look|hold|mind|make|watch|call|sleep|eat|regret|call|give|take|use|put|feel|swear|believe|mean|seem|talk|learn|pay|phone|order|show|convert|scratch|strike|happen|cost|ruin|miss|work|spend|run)$/.test(base) && !special(base, c)) return undefined;
+  if (verdictIn(lowText(t)) === 'watch') return undefined;
+  const act = plainAct(verb, c);
+  const things = c.obj.length ? c.obj : [];
+  if (!things.length && !isClass(base, 'work') && !isClass(base, 'tight') && !isClass(base, 'on')) return undefined;
+  if (!things.length) return bid && !t.memory.topic() ? undefined : sharedObject(t, act);
+  return things.map(p => entry(withParticle(act, base, c), p.name));
+}
+
+/** Verbs that are jobs only with their particle or object: "take off the head", "make a bracket", "put the guard back on". */
+const special = (base: string, c: Clause): boolean => (/^(take|get|put)$/.test(base) && c.obj.length > 0 && c.prt.some(p => /^(off|out|on|in|back|apart)$/.test(p)))
+  || base === 'take' && c.obj.length > 0 && c.rest.some(i => i.t === 'to' || i.low === 'in') || base === 'make' && c.obj.length > 0 && !c.obj[0]!.np?.stands || base === 'find' && false || (base === 'look' && c.rest.some(i => i.low === 'at')) || base === 'order' && false;
+
+const withParticle = (act: string, base: string, c: Clause): string => {
+  if (/^(take|get|put)$/.test(base)) { const p = c.prt.find(x => /^(off|out|on|in|apart|back)$/.test(x)); return base === 'take' && p === 'off' ? 'take off' : p ? `${base} ${p}` : act; }
+  return act;
+};
+
+/** "prime it tomorrow", "remember to grease the pins": a bare verb at the front, no subject. */
+function commanded(c: Clause): boolean {
+  if (c.who || c.subj.some(s => !s.carried)) return false;
+  const first = c.items.find(i => !['adv', 'cc', 'mark', 'intj'].includes(i.t) && i.f?.dim !== 'when');
+  if (first?.t === 'verb' && /^(remember|forget)$/.test(first.base ?? '') ) return !c.neg || first.base === 'forget';
+  return first?.t === 'verb' && first.form === 'base' && first === c.verb;
+}
+
+/** "clean and prime the hood": the object stands with the second verb. */
+function sharedObject(t: Telling, act: string): Entry[] | undefined {
+  const after = t.clauses[t.at + 1];
+  if (after?.obj.length && after.join === 'and') return after.obj.map(p => entry(act, p.name));
+  const topic = t.memory.topic();
+  return topic && t.clause.carriedSubj ? [entry(act, topic.name)] : undefined;
+}

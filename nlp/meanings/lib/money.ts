@@ -1,0 +1,59 @@
+import type { Clause } from '../../clauses/clause.ts';
+import type { Found, MoneyValue } from '../../types.ts';
+import type { Telling } from '../telling.ts';
+
+/** What a stretch says of money: the price with what it is per, and what comes on top. */
+export interface Sums { price?: number; per?: MoneyValue['per']; shipping?: number; core?: number; tax?: number; miles?: number; at?: number; to?: number }
+
+/** Money in the tokens [from, to). `loose` lets a bare number be the price, where the verb or the shape of the clause makes money of it. */
+export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Sums {
+  const found = t.sheet.found.filter((f): f is Extract<Found, { dim: 'money' }> => f.dim === 'money' && f.from >= from && f.to <= to)
+    .sort((a, b) => Number(b.sure === 'certain') - Number(a.sure === 'certain') || (b.to - b.from) - (a.to - a.from));
+  const kept: Extract<Found, { dim: 'money' }>[] = [];
+  for (const f of found) if (!kept.some(k => f.from < k.to && k.from < f.to)) kept.push(f);
+  const out: Sums = {};
+  for (const f of kept.sort((a, b) => a.from - b.from)) {
+    const role = f.value.role ?? roleBeside(t, f);
+    if (role === 'shipping') out.shipping ??= f.value.value;
+    else if (role === 'core') out.core ??= f.value.value;
+    else if (role === 'tax') continue;
+    else if (f.sure === 'certain' || f.value.per || loose) {
+      if (out.price !== undefined && f.sure !== 'certain') continue;
+      if (out.price !== undefined) continue;
+      out.price = f.value.value; out.per = f.value.per; out.at = f.from; out.to = f.to;
+    }
+  }
+  if (out.price === undefined && loose) bareNumber(t, from, to, out);
+  if (/\b(free (shipping|post|postage|delivery|carriage)|no (shipping|postage|carriage|delivery)|(post|postage|carriage|shipping|delivery) (is )?(free|included|paid)|delivered free|post free|carriage paid)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.shipping ??= 0;
+  if (out.per === undefined && /\b(each|apiece|a piece|per piece)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' ')) && out.price !== undefined) out.per = 'each';
+  const pct = t.sheet.found.find(f => f.dim === 'percent' && f.from >= from && f.to <= to);
+  if (pct?.dim === 'percent' && /tax|vat/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.tax = pct.value.value;
+  return out;
+}
+
+const roleBeside = (t: Telling, f: Found): MoneyValue['role'] | undefined => {
+  const after = t.sheet.tokens.slice(f.to, f.to + 3).map(x => x.low).join(' '), before = t.sheet.tokens.slice(Math.max(0, f.from - 3), f.from).map(x => x.low).join(' ');
+  if (/^(for |in )?(the )?(shipping|postage|post|carriage|delivery|freight|p&p|to ship|to post)\b/.test(after) || /\b(shipping|postage|carriage|delivery|freight|post)( is| of| was|'s| at|,)?( another| about)?$/.test(before)) return 'shipping';
+  if (/^(dollar |quid )?core\b/.test(after) || /\bcore( charge)?( of| is)?$/.test(before)) return 'core';
+  return undefined;
+};
+
+/** A whole or cents number that is nothing else: not a count before a noun, a size, a day or a measure. */
+function bareNumber(t: Telling, from: number, to: number, out: Sums): void {
+  const n = t.sheet.found.filter(f => f.dim === 'number' && f.from >= from && f.to <= to && f.value.value >= 1)
+    .find(f => {
+      const after = t.sheet.tokens[f.to]?.low ?? '';
+      const taken = t.sheet.found.some(o => o !== f && o.dim !== 'number' && o.dim !== 'money' && o.from <= f.from && f.to <= o.to);
+      const tag = t.sheet.tags[f.to];
+      const role = roleBeside(t, f);
+      if (role) { if (role === 'shipping' && f.dim === 'number') out.shipping ??= f.value.value; return false; }
+      return !taken && (tag !== 'noun' && tag !== 'adj' || /^(bucks|quid|dollars|delivered|landed|even|cash|plus|each|apiece|the)$/.test(after)) && !/^(tooth|inch|by|of|-)$/.test(after) && !/^(grade|number|size|by|class)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '');
+    });
+  if (n?.dim === 'number') { out.price = n.value.value; out.at = n.from; out.to = n.to; }
+}
+
+/** Price of the lot: "27 each" for two is 54. */
+export const total = (s: Sums, qty: number | undefined): number | undefined =>
+  (s.price === undefined ? undefined : (s.per === 'each' && qty && qty > 1 ? Math.round(s.price * qty * 100) / 100 : s.price));
+
+export const moneyClause = (t: Telling, c: Clause): boolean => t.sheet.found.some(f => f.dim === 'money' && f.from >= c.from && f.to <= c.to);

@@ -1,0 +1,82 @@
+import type { Clause } from '../../clauses/clause.ts';
+import { isMachine, said } from '../../clauses/things.ts';
+import type { Found } from '../../types.ts';
+import { nounClasses, singular } from '../../words/nouns.ts';
+import { lowText, type Telling } from '../telling.ts';
+
+const BY_UNIT: Record<string, string> = {
+  psi: 'pressure', bar: 'pressure', 'lb-ft': 'torque', 'lb-in': 'torque', 'N·m': 'torque', V: 'voltage', A: 'current', 'Ω': 'resistance', '°F': 'temperature', '°C': 'temperature', rpm: 'speed',
+  lb: 'weight', kg: 'weight', gal: 'capacity', qt: 'capacity', L: 'capacity', h: 'running time', mi: 'distance', '°': 'angle',
+};
+const BY_WORD: readonly (readonly [RegExp, string])[] = [
+  [/\bthick(ness)?\b/, 'thickness'], [/\blong\b|\blength\b/, 'length'], [/\bwide\b|\bwidth\b/, 'width'], [/\bdeep\b|\bdepth\b/, 'depth'], [/\b(tall|high|height)\b/, 'height'], [/\bacross\b|\bdiameter\b|\bdia\b/, 'diameter'],
+  [/\bout of round\b/, 'out of round'], [/\bout of true\b|\brun-?out\b|\bruns out\b/, 'runout'], [/\bend ?play\b/, 'end play'], [/\bend ?float\b/, 'end float'], [/\bfree travel\b/, 'free travel'], [/\bfree play\b/, 'free play'], [/\bbacklash\b/, 'backlash'],
+  [/\bclearance\b/, 'clearance'], [/\bcompression\b/, 'compression'], [/\boversize\b/, 'oversize'], [/\bundersize\b/, 'undersize'], [/\bworn\b|\bwear\b/, 'wear'], [/\bgap\b/, 'gap'], [/\bslack\b/, 'slack'], [/\bsag\b/, 'sag'], [/\bbore\b/, 'bore'], [/\bplay\b/, 'play'], [/\btoe\b/, 'toe-in'], [/\bapart\b/, 'spacing'], [/\b(pulled|pulls) .* vacuum|\bvacuum\b/, 'vacuum'],
+];
+const NAMED = /^(end play|end float|endplay|endfloat|side play|free travel|free play|pedal travel|backlash|lash|clearance|tappet clearance|valve clearance|valve lash|gap|ring gap|end gap|runout|run-out|wobble|taper|bore|diameter|od|id|length|width|height|depth|thickness|stroke|travel|sag|slack|deflection|lift|offset|pitch|toe-in|toe in|camber|weight|pressure|oil pressure|compression|vacuum|tension|preload|torque|voltage|current|draw|resistance|temperature|speed|level|capacity|contact|wear|interference|play|float|protrusion|spacing|crush|output|flow|reading|measurement|outside diameter|inside diameter|tread|dwell|timing|advance|specific gravity|gravity|ovality|out of round|side clearance|step|bow|twist|lean|drop|concentration|charge|rpm)$/;
+
+export interface Quantity { part: string; what: string; unit?: string }
+
+/** What a figure measures and on what part, from the nouns and the verb around it; undefined when the clause does not say. */
+export function quantityOf(t: Telling, c: Clause, f: Found, k: number): Quantity | undefined {
+  const unit = f.dim === 'measure' ? f.value.unit : f.dim === 'percent' ? '%' : undefined;
+  const evident = measuring(c);
+  const named = namedIn(t, c, k, unit);
+  if (f.dim === 'number' && !named?.what) return undefined;
+  if (f.dim === 'thread' && !named?.what) return undefined;
+  if (unit === '%' && !named?.what) return undefined;
+  const part = named?.part ?? partBeside(t, c);
+  if (!part || !evident && !named?.what && !BY_UNIT[unit ?? '']) return undefined;
+  const words = `${lowText(t)}`;
+  const what = named?.what ?? BY_WORD.find(([re]) => re.test(words))?.[1] ?? (unit !== undefined ? BY_UNIT[unit] : undefined) ?? (/^(measure|mike|be|read)$/.test(c.verb?.base ?? '') && c.verb ? 'size' : undefined);
+  if (!what) return undefined;
+  return { part, what: what + qualifier(t, c, k), ...(unit !== undefined ? { unit } : f.dim === 'thread' || f.dim === 'number' ? { unit: /gap|clearance|play|travel|sag|backlash|diameter|length|bore|thick|width|depth|lash|runout/.test(what) ? 'in' : undefined } : {}) } as Quantity;
+}
+
+const measuring = (c: Clause): boolean => c.pred === 'be' || c.pred === 'have' || c.pred === 'none' || /^(measure|read|mike|get|show|be|have|hold|make|sit|draw|weigh|check|find|run|give|pull|test|see|set|register|gauge|clock|come|drop|count|take|blow|turn|do|put)$/.test(c.verb?.base ?? '');
+
+/** The quantity said by name ("flywheel end play", "gap on the points"), with the part that it is of. */
+function namedIn(t: Telling, c: Clause, k: number, unit: string | undefined): { part?: string; what: string } | undefined {
+  const nps = c.items.flatMap((i, n) => (i.np ? [{ np: i.np, n }] : []));
+  for (const { np, n } of nps.sort((a, b) => Math.abs(a.n - k) - Math.abs(b.n - k))) {
+    const words = np.said.split(' ');
+    for (let cut = 0; cut < words.length; cut++) {
+      const tail = words.slice(cut).join(' ');
+      const name = NAMED.test(tail) ? tail : NAMED.test(words.slice(cut).map(singular).join(' ')) ? words.slice(cut).map(singular).join(' ') : undefined;
+      if (!name || name === 'charge' && unit !== 'V' || name === 'weight' && !/^(lb|kg)$/.test(unit ?? '')) continue;
+      const before = words.slice(0, cut).join(' ');
+      const owner = ownerOf(t, c, n);
+      const part = before && !/^(the|a|some|about|running|total|good|cold|hot|static|open|right|left)$/.test(before) ? (owner ? `${owner} ${before}` : before) : owner;
+      return { what: name, ...(part ? { part: snapped(t, part) } : {}) };
+    }
+  }
+  return undefined;
+}
+
+const snapped = (t: Telling, name: string): string => { const known = t.sheet.ctx.parts?.find(p => p.toLowerCase() === name); return known?.toLowerCase() ?? name; };
+
+/** "end play in the crank", "gap at the points", "the crank's end play". */
+function ownerOf(t: Telling, c: Clause, n: number): string | undefined {
+  const prep = c.items[n + 1], np = c.items[n + 2]?.np;
+  if (prep && np && /^(on|in|at|of|between|for|across|to|under|from)$/.test(prep.low) && !isMachine(t.sheet, np.name) && !np.stands) return np.name;
+  return undefined;
+}
+
+/** The part a bare figure is of: the subject, the object of "measured", a part after "on"; else what was last named. */
+function partBeside(t: Telling, c: Clause): string | undefined {
+  const own = [...c.subj, ...c.obj].find(s => s.name && !nounClasses(s.name).has('quantity') && !NAMED.test(s.name) && !NAMED.test(s.name.split(' ').map(singular).join(' ')));
+  if (own) return own.name;
+  const on = c.items.findIndex((i, n) => /^(on|in|at|of|for|across|between|under|from)$/.test(i.low) && c.items[n + 1]?.np && !c.items[n + 1]!.np!.stands && !NAMED.test(c.items[n + 1]!.np!.said) && !/^(top|bottom|end|rim|middle|centre|center|edge|side|front|back)$/.test(c.items[n + 1]!.np!.said));
+  if (on >= 0) return c.items[on + 1]!.np!.name;
+  return t.memory.topic()?.name;
+}
+
+/** "at the top", "with the lights on": tells one of two figures from the other, and stays with what was measured. */
+function qualifier(t: Telling, c: Clause, k: number): string {
+  const end = c.items.findIndex((i, n) => n > k && (i.t === 'dim' && n > k || i.low === ','));
+  const stop = end < 0 ? c.items.length : end;
+  const p = c.items.findIndex((i, n) => n > k && n < stop && (i.low === 'at' && /^(top|bottom|middle|centre|center|end|idle|front|back|rear|skirt)$/.test(c.items[n + 1]?.np?.said ?? '')));
+  if (p >= 0) return ` ${said(t.sheet, c.items[p]!.from, c.items[p + 1]!.to)}`;
+  const w = c.items.findIndex((i, n) => n < k && i.low === 'with' && c.items[n + 1]?.np && /^(on|off|running)$/.test(c.items[n + 2]?.low ?? ''));
+  return w >= 0 ? ` ${said(t.sheet, c.items[w]!.from, c.items[w + 2]!.to)}` : '';
+}

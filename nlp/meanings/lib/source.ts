@@ -1,0 +1,27 @@
+import type { Clause } from '../../clauses/clause.ts';
+import { bare, isSource } from '../../clauses/things.ts';
+import { textOf } from '../../dimensions/part/phrase.ts';
+import { PERSONS } from '../../words/persons.ts';
+import { TRADE_ENDING } from '../../words/sources.ts';
+import type { Telling } from '../telling.ts';
+
+/** A seller or shop that is the subject: "steel supplier wants 86", "the yard across the county said 30". With its "in town", "at the…". */
+export function sourceSubject(t: Telling, clauses: readonly Clause[], strict = false): string | undefined {
+  for (const c of clauses) {
+    const k = c.items.findIndex(i => i.t === 'np');
+    const np = c.items[k]?.np;
+    if (!np || c.vi >= 0 && k > c.vi && !strict) continue;
+    const source = isSource(np) || PERSONS.test(np.said) && !strict || !strict && c.verb && /^(say|want|quote|ask|charge|reckon|have|offer|do|sell)$/.test(c.verb.base ?? '') && TRADE_ENDING.test(np.said);
+    if (!source) continue;
+    let end = k + 1;
+    for (;;) {
+      const p = c.items[end], n = c.items[end + 1];
+      if (p && (p.t === 'prep' || p.t === 'prt') && /^(at|in|down|up|across|on|over|near|of|by|from|out)$/.test(p.low) && n?.np) { end += 2; continue; }
+      if (p?.low === ',' && n?.np?.stands && c.items[end + 2] && /^(prep|prt)$/.test(c.items[end + 2]!.t)) { end += 2; continue; }
+      break;
+    }
+    const words = textOf(t.sheet, c.items[k]!.from, c.items[end - 1]!.to);
+    return bare(words).replace(/, the one/i, '').replace(/,.*$/, '');
+  }
+  return undefined;
+}

@@ -1,0 +1,56 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { dims, type Clause } from '../clauses/clause.ts';
+import { goodsIn } from './lib/goods.ts';
+import { dayIn } from './lib/day.ts';
+import { sourceIn, trim } from './lib/fields.ts';
+import { spanForward, tailText } from './lib/reach.ts';
+import { sumsIn, total } from './lib/money.ts';
+import { sourceSubject } from './lib/source.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+/** Ordered and not here yet: "ordered two from the brake supply, 27 each", "new ones are on order". */
+export const order: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|when|that)$/.test(c.sub)) return undefined;
+  const text = lowText(t);
+  const verb = c.verb?.base;
+  const placed = /^(order|reorder|backorder)$/.test(verb ?? '') && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
+  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput in (an|the) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) for\b/.test(text);
+  if (!placed && !standing) return undefined;
+  const end = spanForward(t, n => continues(t, n));
+  const k = placed ? c.passive || c.obj.length === 0 ? 0 : c.vi + 1 : standing && c.subj.length ? 0 : Math.max(0, c.items.findIndex(i => i.low === 'for') + 1);
+  const goods = c.obj.length || !c.subj.length ? goodsIn(t, c.items, k) : goodsIn(t, c.items, 0);
+  const list = goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
+  const topic = t.memory.topic();
+  if (!list.length && topic) list.push({ item: topic.name, from: c.from, to: c.to, thing: topic, qty: undefined });
+  if (!list.length) return undefined;
+  const reach = t.clauses.slice(t.at, end + 1);
+  const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
+  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? named(t, reach);
+  const expected = reach.map(r => dayIn(t, r, true)).find(Boolean);
+  const quoted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'quote' && source !== undefined && (e.source ?? '').includes(source.replace(/^other /, '')) );
+  const q = quoted?.kind === 'quote' && sums.price === undefined ? quoted : undefined;
+  return list.map((g, i) => trim({
+    kind: 'order', item: q && (g.thing.carried || !goods.length) ? q.item : g.item, source: source ?? undefined, price: total(sums, g.qty) === undefined ? q?.price : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
+    shipping: sums.shipping ?? q?.shipping, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax,
+  }) as Entry);
+};
+
+/** A clause that goes on about the order: price, when it should be here, what the seller says. */
+function continues(t: Telling, c: Clause): boolean {
+  if (c.asks || c.verb?.base === 'order') return false;
+  const text = lowText(t, c);
+  if (/^(and |but |so )?((it|they|that|he|she|the \w+|\w+ \w+|supposed|should|due|expected|says?|said|reckons?|promised|will|'ll|shipping|free|plus|delivery)\b)/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length || dims(c.items, 'money').length || /\b(shipping|postage|carriage|delivery|each|be here|arrive|land)\b/.test(text)) && !/\b(came|arrived|showed|went|is off|is on)\b/.test(text)) return true;
+  return c.pred === 'none' && (dims(c.items, 'money').length > 0 || tailText(text));
+}
+
+/** "ordered now, bearing house in town, 59.95": a seller named between commas. */
+function named(t: Telling, reach: readonly Clause[]): string | undefined {
+  for (const c of reach) for (const [k, i] of c.items.entries()) {
+    if (i.np && !i.np.stands && (k === 0 || c.items[k - 1]!.low === ',') && t.sheet && k > 0) {
+      const s = sourceSubject(t, [{ ...c, items: c.items.slice(k), subj: [] }], true);
+      if (s) return s;
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,73 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { Clause } from '../clauses/clause.ts';
+import type { Item } from '../clauses/items.ts';
+import { bare, isMachine, isSource } from '../clauses/things.ts';
+import { textOf } from '../dimensions/part/phrase.ts';
+import { PERSONS } from '../words/persons.ts';
+import { TRADE_ENDING } from '../words/sources.ts';
+import { isClass } from '../words/verbs.ts';
+import { dayIn } from './lib/day.ts';
+import { trim } from './lib/fields.ts';
+import { spanForward } from './lib/reach.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+/** A part that has left the shop for work: where, what for, until when. */
+export const out: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|when|before|that)$/.test(c.sub) && !(c.sub === 'until')) return undefined;
+  const base = c.verb?.base ?? '';
+  const passive = c.passive || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
+  const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name));
+  if (!things.length || c.verb?.form === 'base' && !/^(put|set)$/.test(base)) return undefined;
+  const place = target(t, c);
+  const sent = /^(send|ship|post|mail|freight|courier)$/.test(base) && (place !== undefined || /\b(off|out|away|in)\b/.test(c.prt.join(' ')));
+  const taken = /^(take|drop|run|drive|bring|hand|carry|deliver|leave|give|get|haul|put|go|be|cart|tow|trailer|lug)$/.test(base) && place !== undefined;
+  const away = !c.verb && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
+  if (!sent && !taken && !away) return undefined;
+  const end = spanForward(t, n => tells(t, n), 3);
+  const reach = t.clauses.slice(t.at, end + 1);
+  const until = reach.map(r => dayIn(t, r, true)).find(Boolean);
+  const act = reach.map(r => purpose(r)).find(Boolean);
+  return things.map(s => trim({ kind: 'out', part: s.name, where: place, until, do: act }) as Entry);
+};
+
+/** The shop or person it went to: a source, a person or a trade after "to", "at", "with", "over to". */
+function target(t: Telling, c: Clause): string | undefined {
+  for (const [k, i] of c.items.entries()) {
+    const np = c.items[k + 1]?.np;
+    if (!/^(to|at|with|by|into|in|for)$/.test(i.low) || !np || np.stands) continue;
+    const said = np.said;
+    const trade = isSource(np) || PERSONS.test(said) || /(er|or|smith|wright|ist|works)s?$/.test(said) && !isPart(t, said) && TRADE_ENDING.test(said) || /^(town|machining|the shop)$/.test(said);
+    if (!trade || (i.low === 'in' || i.low === 'for' || i.low === 'by') && !/(shop|works|yard|foundry|'s)$/.test(said)) continue;
+    let to = k + 2;
+    while (c.items[to] && /^(in|at|down|up|across|over|on|of|from)$/.test(c.items[to]!.low) && c.items[to + 1]?.np) to += 2;
+    const text = textOf(t.sheet, c.items[k + 1]!.from, c.items[to - 1]!.to);
+    return /^my\b/i.test(text) ? text : bare(text);
+  }
+  return undefined;
+}
+const isPart = (t: Telling, said: string): boolean => (t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === said) || /\b(manifold|radiator|starter|governor|rotor|motor|roller|spacer|retainer|injector)\b/.test(said);
+
+/** "to be rewound", "to have the ends turned", "for rebabbitting", "he's rebuilding it". */
+function purpose(c: Clause): string | undefined {
+  for (const [k, i] of c.items.entries()) {
+    if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]?.t === 'verb') return c.items[k + 2]!.base;
+    if (i.t === 'to' && /^(have|get)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? '')) { const v = c.items.slice(k + 2).find(x => x.t === 'verb'); if (v) return v.base; }
+    if ((i.low === 'for' || i.low === 'being' || i.low === 'getting') && ((c.items[k + 1]?.t === 'verb') || c.items[k + 1]?.np)) {
+      const x = c.items[k + 1]!;
+      if (x.t === 'verb' && (i.low !== 'for' || x.form === 'ing')) return x.base;
+      const w = x.np ? stemAct(x) : undefined;
+      if (w) return w;
+    }
+  }
+  const v = c.verb;
+  return v?.form === 'ing' && /^(he|they|she|person)$/.test(c.who ?? '') && isClass(v.base!, 'work') ? v.base : undefined;
+}
+const ACTS: Record<string, string> = { rewind: 'rewind', regrind: 'regrind', rebore: 'rebore', rebuild: 'rebuild', balancing: 'balance', plating: 'plate', machining: 'machine', welding: 'weld', blasting: 'blast', coating: 'coat', lining: 'line', relining: 'reline', turning: 'turn', sharpening: 'sharpen', recore: 'recore', recoring: 'recore', boring: 'bore', grinding: 'grind', repair: 'repair', repairs: 'repair', testing: 'test', chroming: 'chrome', galvanising: 'galvanise', skim: 'skim', skimming: 'skim', 'new core': 'recore', rewinding: 'rewind', sleeving: 'sleeve', pressing: 'press', recutting: 'recut', upholstering: 'upholster', hardening: 'harden', overhaul: 'overhaul', cleaning: 'clean', balance: 'balance', remetalling: 'remetal' };
+const stemAct = (x: Item): string | undefined => ACTS[x.np!.said] ?? ACTS[x.np!.said.split(' ')[0]!];
+
+function tells(t: Telling, c: Clause): boolean {
+  if (c.asks) return false;
+  const text = lowText(t, c);
+  return /^(and |but |so |he |she |they |it |which |should |supposed |says? |said |back |due |ready |for |to |will |'ll |i get |i'll |promised |reckons? |call |expected |fingers |the man |be )/.test(`${text} `) && (dayIn(t, c, true) !== undefined || purpose(c) !== undefined || /\b(back|ready|says|said)\b/.test(text)) && !/\b(arrived|came)\b/.test(text) && !(/^(i|we)$/.test(c.who ?? '') && !/get (it|them) back|have (it|them) back/.test(text)) && !c.subj.some(s => !s.carried && !/^(they|he|she|it|person)$/.test(c.who ?? ''));
+}

@@ -1,0 +1,77 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { Clause } from '../clauses/clause.ts';
+import { bare, isMachine } from '../clauses/things.ts';
+import { textOf } from '../dimensions/part/phrase.ts';
+import { goodsIn, type Goods } from './lib/goods.ts';
+import { sourceIn, trim } from './lib/fields.ts';
+import { sumsIn } from './lib/money.ts';
+import { sourceSubject } from './lib/source.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+import { spanForward } from './lib/reach.ts';
+
+const SAYS = /^(say|want|quote|ask|charge|reckon|have|offer|list|sell|do|be|run|cost|get|see|find|figure|go|price|come|let|hear|tell|sit)$/;
+
+/** A price heard with nothing bought: "the yard wants thirty", "six bucks a foot at the farm store". */
+export const quote: Meaning = t => {
+  const c = t.clause;
+  if (c.asks || c.sub && /^(if|unless|until|till)$/.test(c.sub) || c.reality === 'cond' || c.reality === 'past plan' && !/\b(want|say|said|ask)/.test(lowText(t))) return undefined;
+  const text = lowText(t);
+  if (/^(buy|pay|order|spend|bought|sell)$/.test(c.verb?.base ?? '') && c.verb?.base !== 'sell' || /^(i|we)$/.test(c.who ?? '') && !/\b(quoted|found|saw|seen|heard|priced|got|get|can get|could get)\b/.test(text)) return undefined;
+  const source = sourceSubject(t, [c]) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) : undefined) ?? (c.pred === 'none' ? undefined : undefined);
+  const says = c.verb === undefined || SAYS.test(c.verb.base ?? '') || c.pred === 'have' || c.pred === 'be';
+  if (!says) return undefined;
+  const priced = t.sheet.found.some(f => f.dim === 'money' && f.sure === 'certain' && f.from >= c.from && f.to <= c.to && f.value.role === undefined);
+  if (!priced && source === undefined) return undefined;
+  const end = spanForward(t, n => !n.asks && n.pred === 'none' && /^(and |plus )?(\S+ ){0,4}(shipping|postage|post|carriage|delivery|plus|core|each|apiece)\b/.test(lowText(t, n)));
+  const reach = t.clauses.slice(t.at, end + 1);
+  const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
+  if (sums.price === undefined) return undefined;
+  const alternatives = alternative(t, c);
+  if (alternatives) return alternatives;
+  const item = what(t, c);
+  if (!item) return undefined;
+  if (source === undefined && !/\b(quot|each|apiece|a foot|want|asking|price|goes? for|cost|listed|run)/.test(text)) return undefined;
+  return [trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, qty: item.qty && item.qty > 1 ? item.qty : undefined, core: sums.core, tax: sums.tax }) as Entry];
+};
+
+/** "thirty-two from the engineer, or twenty-eight and five post from the other chap": one quote a seller. */
+function alternative(t: Telling, c: Clause): Entry[] | undefined {
+  const froms = c.items.flatMap((i, k) => (/^(from|at|off)$/.test(i.low) && c.items[k + 1]?.np ? [k] : []));
+  if (froms.length < 2) return undefined;
+  const item = what(t, c);
+  if (!item) return undefined;
+  let begin = c.from;
+  const out: Entry[] = [];
+  for (const k of froms) {
+    const sums = sumsIn(t, begin, c.items[k]!.from, true);
+    let to = k + 2;
+    while (c.items[to] && /^(in|at|down|up|across|over|on|of)$/.test(c.items[to]!.low) && c.items[to + 1]?.np) to += 2;
+    begin = c.items[to - 1]!.to;
+    if (sums.price === undefined) return undefined;
+    out.push(trim({ kind: 'quote', item: item.item, source: bare(textOf(t.sheet, c.items[k + 1]!.from, begin)), price: sums.price, shipping: sums.shipping }) as Entry);
+  }
+  return out;
+}
+
+/** What the price is of: a thing that is not the seller; else what was last wanted or named. */
+function what(t: Telling, c: Clause): Goods | undefined {
+  const src = sourceIn(t.sheet, c.items), subject = sourceSubject(t, [c]);
+  const list = goodsIn(t, c.items, 0).filter(g => !(src && g.from >= c.items[src.at]!.from && g.to <= c.items[src.to - 1]!.to) && !(subject && subject.toLowerCase().startsWith(g.item)) && !/^(price|shipping|post|postage|carriage|delivery|tax|core|core charge|quote|change|cash|trade|each|lot)$/.test(g.item) && !isMachine(t.sheet, g.item));
+  const f = c.items.findIndex(i => i.low === 'for');
+  const after = f >= 0 ? goodsIn(t, c.items, f + 1)[0] : undefined;
+  if (after && list.some(g => g.item === after.item)) return after;
+  if (list.length) return list[0];
+  const topic = t.memory.topic();
+  const earlier = t.told.map(x => x.entry).findLast(e => e.kind === 'quote' || e.kind === 'want' || e.kind === 'finding');
+  const name = earlier && 'item' in earlier ? earlier.item : topic?.name;
+  return name ? { item: name, from: c.from, to: c.to, thing: topic ?? { name, from: c.from, to: c.to, plural: false } } : undefined;
+}
+
+/** "they want fifteen apiece": the seller named in the clauses before. */
+function lastSource(t: Telling): string | undefined {
+  for (let i = t.at - 1; i >= 0 && i > t.at - 4; i--) {
+    const s = sourceIn(t.sheet, t.clauses[i]!.items)?.source ?? sourceSubject(t, [t.clauses[i]!]);
+    if (s) return s;
+  }
+  return undefined;
+}

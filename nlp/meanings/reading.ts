@@ -1,0 +1,68 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { dims, type Clause } from '../clauses/clause.ts';
+import type { Item } from '../clauses/items.ts';
+import { isMachine } from '../clauses/things.ts';
+import type { Found } from '../types.ts';
+import { nounClasses, singular } from '../words/nouns.ts';
+import { COUNTED } from '../words/quantities.ts';
+import { SIDES } from '../words/sides.ts';
+import { trim } from './lib/fields.ts';
+import { quantityOf } from './lib/quantity.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+const AS_WAS = /\b(when (it|i|they|that|she) (came|pulled|took|had|was)|before (i|it|we|they) (took|pulled|came|had|stripped)|came apart|as it came|as found|how it (was|came|sat|went)|originally|was (set|shimmed)|used to|as-was|before (strip|teardown|dismantling|disassembly|taking|pulling)\w*|on strip ?down|when .{0,20} apart|had .* (under|behind|in|on) (it|them)|write that down|(there )?(was|were) \w+ .{0,30}(under|behind|between)|as it was|as they were|off the old)\b/;
+
+/** Something counted or measured on a part. */
+export const reading: Meaning = t => {
+  const c = t.clause;
+  if (c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|so|that)$/.test(c.sub)) return undefined;
+  if (/\b(book|manual|spec|should be|supposed|limit|says)\b/.test(lowText(t)) && !/\b(i|we) (got|get|measure|read)/.test(lowText(t))) return undefined;
+  const got = [...counts(t, c), ...measures(t, c)];
+  return got.length ? got : undefined;
+};
+
+const asWas = (t: Telling, c: Clause): boolean => AS_WAS.test([t.clauses[t.at - 1], c, t.clauses[t.at + 1]].filter((x): x is Clause => x !== undefined && !x.asks).map(x => lowText(t, x)).join(' ')) && !/\bnow\b/.test(lowText(t, c));
+
+/** "three shims under it", "34 links", "I counted 68 links a side", "bottom cap had two". */
+function counts(t: Telling, c: Clause): Entry[] {
+  if (/^(need|want|order|buy|get|put|add|fit|use|take|replace|make|cut|bring|send|find|leave|pull|have to)$/.test(c.verb?.base ?? '') && !(c.pred === 'have') || dims(c.items, 'money').length) return [];
+  const out: Entry[] = [];
+  c.items.forEach((it, k) => {
+    const np = it.np;
+    const counted = np && np.count !== undefined && COUNTED.has(singular(np.said.split(' ').at(-1)!));
+    if (counted && !/\b(bent|broken|cracked|missing|worn|bad|rotten|gone|loose)\b/.test(lowText(t))) {
+      const under = c.items.slice(k + 1).find((x, n) => x.np && /^(under|behind|between|in|on|at|of|beneath|each|per)$/.test(c.items[k + n]?.low ?? '') || x.t === 'pron' && /^(it|them|that)$/.test(x.low) && /^(under|behind|between|in|on)$/.test(c.items[k + n]?.low ?? ''));
+      const owner = c.subj.find(s => s.np !== np && s.name !== np.name && !isMachine(t.sheet, s.name))?.name ?? (under?.np && !under.np.stands ? under.np.name : undefined) ?? t.memory.all().find(x => x.name !== np.name)?.name;
+      const evident = c.pred === 'have' || /^(count|be|have|find|get|number)$/.test(c.verb?.base ?? '') || c.pred === 'be' || c.pred === 'none' || under !== undefined;
+      if (owner && evident && owner !== np.name) out.push(trim({ kind: 'reading', part: owner, what: np.said, value: np.count!, unit: 'count', asWas: asWas(t, c) || undefined }) as Entry);
+      return;
+    }
+    if (it.f?.dim === 'number' && Number.isInteger(it.f.value.value) && !c.items[k + 1]?.np) {
+      const said = [...t.told].reverse().find(x => x.entry.kind === 'reading' && x.entry.unit === 'count')?.entry;
+      const owner = c.subj.find(s => !s.carried)?.name ?? under(c.items, k);
+      if (said?.kind === 'reading' && owner && owner !== said.part && (c.pred === 'have' || c.pred === 'none' || c.pred === 'be')) out.push(trim({ kind: 'reading', part: owner, what: said.what, value: it.f.value.value, unit: 'count', asWas: said.asWas ?? (asWas(t, c) || undefined) }) as Entry);
+    }
+  });
+  return out;
+}
+const under = (items: readonly Item[], k: number): string | undefined => (/^(under|behind|on|in|at|between|for)$/.test(items[k + 1]?.low ?? '') && items[k + 2]?.np ? items[k + 2]!.np!.name : undefined);
+
+/** Measures in a clause, each with what it measures and on what. */
+function measures(t: Telling, c: Clause): Entry[] {
+  if (/^(need|want|order|buy|fit|use|cut|make|paint|pay|cost|ask|send|find|mix|add|fill|put|drill|tap|ream|leave|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb') return [];
+  if (dims(c.items, 'money').length) return [];
+  const out: Entry[] = [];
+  const all = c.items.flatMap((it, k) => ((it.f?.dim === 'measure' || it.f?.dim === 'percent' || it.f?.dim === 'number' || it.f?.dim === 'thread') && !(it.np) ? [{ f: it.f as Found, k }] : []));
+  for (const { f, k } of all) {
+    if (c.items[k - 1]?.low === 'with' && !/\b(load|lights|on)\b/.test(lowText(t)) || c.items[k - 1]?.low === 'by' || c.items[k + 1]?.low === 'by') continue;
+    const value = f.dim === 'measure' || f.dim === 'percent' || f.dim === 'number' ? f.value.value : f.dim === 'thread' ? fraction(f.value.size) : undefined;
+    if (value === undefined) continue;
+    const q = quantityOf(t, c, f, k);
+    if (!q) continue;
+    out.push(trim({ kind: 'reading', part: q.part, what: q.what, value, unit: q.unit, asWas: asWas(t, c) || undefined }) as Entry);
+  }
+  return out;
+}
+
+const fraction = (size: string): number | undefined => { const m = /^(\d+)\/(\d+)$/.exec(size); return m ? Number(m[1]) / Number(m[2]) : undefined; };
+export const isSideOnly = (name: string): boolean => SIDES.has(name) || nounClasses(name).size === 0 && /^(top|bottom|end|side)$/.test(name);

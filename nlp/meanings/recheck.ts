@@ -1,0 +1,59 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { dims, type Clause } from '../clauses/clause.ts';
+import { trim } from './lib/fields.ts';
+import { whenIn } from './lib/day.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+const LOOKS = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|test|grease|regrease|adjust|readjust|tighten|measure|regap|retension|change|drain|oil|clean|replace|nip|torque|examine|top|see|go|watch|bleed|verify|pull|snug|tweak|set|reset|lubricate|charge|feel|try|do)$/;
+
+/** Look at it again later: after so many hours, days, miles, or on a day. */
+export const recheck: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.passive && c.reality === 'deed' || c.sub && /^(if|unless|that)$/.test(c.sub)) return undefined;
+  const verb = c.verb;
+  const text = lowText(t);
+  if (!verb || !LOOKS.test(verb.base!) || verb.form === 'past' && !/^(put|set)$/.test(verb.low)) return undefined;
+  const looking = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|examine|verify|readjust|regap|retension|feel|see)$/.test(verb.base!) || /\bagain\b|\bevery\b|\bafter the first\b|\bafter \w+ (hours|miles)\b/.test(text);
+  if (!looking || !(c.reality !== 'deed' || verb.form === 'base' || verb.form === 'ing' || c.items.some(i => i.low === 'needs' || i.low === 'wants'))) return undefined;
+  if (/^(they|he|she|person)$/.test(c.who ?? '')) return undefined;
+  const time = later(t, c);
+  if (!time) return undefined;
+  const things = c.obj.length ? c.obj : partAfterAt(t, c) ?? (c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1));
+  const act = verb.base === 'see' || verb.base === 'go' || verb.base === 'feel' ? 'check' : verb.base === 're-torque' ? 'retorque' : verb.base === 'do' ? 'check' : verb.base!;
+  if (!things.length) return [trim({ kind: 'recheck', do: act, ...time }) as Entry];
+  return things.map(s => trim({ kind: 'recheck', part: s.name, do: act, ...time }) as Entry);
+};
+
+/** "look at it again", "look over the seal". */
+function partAfterAt(t: Telling, c: Clause): { name: string }[] | undefined {
+  const k = c.items.findIndex((i, n) => n > c.vi && /^(at|over|on)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron'));
+  if (k < 0) return undefined;
+  const np = c.items[k + 1]!.np;
+  if (!np) return t.memory.topic() ? [t.memory.topic()!] : undefined;
+  return np.stands ? (t.memory.sided(np.said, t.sheet) ? [{ name: t.memory.sided(np.said, t.sheet)! }] : undefined) : [{ name: np.name }];
+}
+
+/** When: running hours, miles, days on; a named day; "next month" is one month. */
+export function later(t: Telling, c: Clause): { after: number; unit: string } | { due: string } | undefined {
+  const text = lowText(t, c);
+  const span = dims(c.items, 'span')[0] ?? anySpan(t, c);
+  const dist = t.sheet.found.find(f => f.dim === 'measure' && f.value.unit === 'mi' && f.from >= c.from && f.to <= c.to);
+  if (dist?.dim === 'measure') return { after: dist.value.value, unit: 'miles' };
+  const run = t.sheet.found.find(f => f.dim === 'measure' && f.value.unit === 'h' && f.from >= c.from && f.to <= c.to);
+  if (run?.dim === 'measure') return { after: run.value.value, unit: 'hours' };
+  if (span) {
+    const { amount, unit } = span.value;
+    if (unit === 'years') return { after: amount * 12, unit: 'months' };
+    if (unit === 'minutes') return undefined;
+    return { after: amount, unit };
+  }
+  if (/\bnext month\b|\bin a month\b/.test(text)) return { after: 1, unit: 'months' };
+  if (/\b(next|in a|a) week\b/.test(text) && !/\bweek (from|after)\b/.test(text)) return { after: 1, unit: 'weeks' };
+  if (/\bfortnight\b/.test(text)) return { after: 2, unit: 'weeks' };
+  const day = whenIn(t, c);
+  return day ? { due: day } : undefined;
+}
+
+/** Where the day-finder took "in two weeks" as a day, the length of time that lies inside it. */
+const anySpan = (t: Telling, c: Clause): Extract<Telling['sheet']['found'][number], { dim: 'span' }> | undefined =>
+  t.sheet.found.find((f): f is Extract<typeof f, { dim: 'span' }> => f.dim === 'span' && f.from >= c.from && f.to <= c.to);

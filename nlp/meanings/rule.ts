@@ -1,0 +1,48 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { Clause } from '../clauses/clause.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+/** One thing before another: "before the spindle goes in I've got to…", "don't pour till it's polished", "can't… until". */
+export const rule: Meaning = t => {
+  const c = t.clause;
+  if (c.asks) return undefined;
+  const pair = paired(t);
+  if (!pair) return undefined;
+  const first = phrase(t, pair.first, 'first'), then = phrase(t, pair.then, 'then');
+  if (!first || !then || first === then) return undefined;
+  for (const x of [pair.first, pair.then]) (x as Clause & { spoken?: boolean }).spoken = true;
+  return [{ kind: 'rule', first, then } as Entry];
+};
+
+/** The clause that must come first, and the one that waits for it. */
+function paired(t: Telling): { first: Clause; then: Clause } | undefined {
+  const c = t.clause, n = t.clauses[t.at + 1];
+  const text = lowText(t);
+  const bound = (x: Clause): boolean => /^(must|plan|maybe)$/.test(x.reality) || x.verb?.form === 'base' || /\b(only|first|want|needs?|goes|go|come|comes|has|have)\b/.test(lowText(t, x)) && x.verb?.form !== 'past';
+  if (c.sub === 'before' && n && !n.asks && n.sub === undefined && bound(n) && presentish(c)) return { first: n, then: c };
+  if (n?.sub === 'before' && !n.asks && presentish(n) && bound(c) && !c.neg) return { first: c, then: n };
+  if (n?.sub === 'before' && c.neg && presentish(n)) return { first: n, then: c };
+  if (n && /^(till|until|'til)$/.test(n.sub ?? '') && (c.neg || /\b(can't|won't|don't|not|nothing|no)\b/.test(text) || /\b(stays?|leave|hold|wait)\b.*\b(off|out)\b/.test(text))) return { first: n, then: c };
+  if (n?.sub === 'after' && presentish(n) && bound(c) && !c.neg && c.reality !== 'deed') return { first: n, then: c };
+  if (c.sub === 'after' && n && bound(n) && presentish(c) && n.reality !== 'deed') return { first: c, then: n };
+  if (n && (n.sub === 'once' || n.sub === 'when') && /\b(only|can only|not till)\b/.test(text)) return { first: n, then: c };
+  if (n && n.join === 'then' && /\bfirst\b/.test(text) && !/^(i|we)$/.test(c.who ?? '')) return { first: c, then: n };
+  return undefined;
+}
+
+const presentish = (c: Clause): boolean => c.verb?.form !== 'past' || c.passive || /^(put|set|cut|shut|fit)$/.test(c.verb?.low ?? '');
+
+/** A short phrase for one side: base verb and part; what only goes on or is waited for is the part alone; what comes off is "X off". */
+function phrase(t: Telling, c: Clause, side: 'first' | 'then'): string | undefined {
+  const part = (c.obj[0] ?? c.subj.find(s => !s.machine) ?? c.subj[0])?.name;
+  const base = c.verb?.base;
+  const text = lowText(t, c);
+  if (!part) return base && c.verb!.form !== 's' ? base : undefined;
+  const prt = c.prt.concat(c.rest.filter(i => i.t === 'prt').map(i => i.low));
+  if (prt.includes('off') && (!base || /^(be|come|take|get|go|have|pull)$/.test(base) || c.pred === 'be')) return `${part} off`;
+  if (prt.includes('out') && (!base || /^(be|come|take|get|go|have|pull)$/.test(base) || c.pred === 'be')) return `${part} out`;
+  if (!base || c.pred === 'be' && !c.passive) return c.rest.some(i => i.t === 'adj') && !/\b(on|in|back|here)\b/.test(text) ? `${part} ${c.rest.find(i => i.t === 'adj')!.low}` : part;
+  if (/^(go|come|be|arrive|get|have|turn|show|want|need|sit)$/.test(base)) return part;
+  if (/^(fit|install|mount|put|refit|replace|reinstall)$/.test(base)) return side === 'then' || c.passive ? part : part;
+  return `${c.passive || c.verb!.form !== 'base' ? base : base} the ${part}`;
+}

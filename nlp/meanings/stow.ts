@@ -1,0 +1,65 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { Clause, Thing } from '../clauses/clause.ts';
+import { isMachine, isPlaceNoun, isSource } from '../clauses/things.ts';
+import type { Item } from '../clauses/items.ts';
+import { placeFrom } from './lib/fields.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+const PUTS = /^(put|stow|store|stash|stack|leave|stick|tuck|lay|keep|box|bag|hang|shove|set|throw|toss|chuck|park|drop|pop|pack|move|place|hide|shelve|slide|sling|dump|lean|file|roll|wrap|prop|bung|go|wire|tie|jar|label|tape|coil|sit|pile|lock|hook|thread|drape|count|sort|collect|carry|bundle|zip)$/;
+
+/** Where a thing was put. */
+export const stow: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;
+  const base = c.verb?.base ?? '';
+  const lying = c.pred === 'be' && !c.verb || c.pred === 'none' || /^(sit|hang|lie|live|be|go|lean|rest|wait|soak)$/.test(base) && !c.obj.length && !c.who || c.passive && PUTS.test(base);
+  const put = PUTS.test(base) && c.pred === 'verb' && !c.passive && (c.obj.length > 0 || c.subj.some(s => !s.machine)) && (c.verb!.form !== 'base' && c.verb!.form !== 's');
+  if (!lying && !put) return undefined;
+  const own = things(t, c, lying && !put ? c.subj : c.obj.length ? c.obj : c.subj);
+  if (!own.length && !tails(t, c).length) return undefined;
+  const start = lying && !put ? afterSubject(c) : c.vi + 1;
+  const place = placeFrom(t.sheet, c.items, Math.max(start, 0));
+  if (!place || !isPlace(t, c, place.at, put || c.passive)) return undefined;
+  if (/^(in|on|out|back) (place|position|order|the way|true|there|it|line|gear|time|a bad way|for)/.test(place.where.toLowerCase()) && !/(in|on) the way (in|out)/.test(place.where)) return undefined;
+  const where = tidyPlace(place.where);
+  return [...own.map(s => ({ kind: 'stow', part: s.name, where }) as Entry), ...tails(t, c, place.to)];
+};
+
+const tidyPlace = (where: string): string => where.replace(/^(?:back|up|down|out|away|over)\s+(?=(?:in|on|under|behind|at|by|beside|above|over)\b)/i, '').replace(/^(into|onto)\b/i, m => (m.toLowerCase() === 'into' ? 'in' : 'on'));
+const things = (t: Telling, _c: Clause, list: Thing[]): Thing[] => list.filter(s => s.name && !(isMachine(t.sheet, s.name)));
+const afterSubject = (c: Clause): number => {
+  const end = c.subj.filter(s => !s.carried).at(-1)?.to;
+  const k = end === undefined ? 0 : c.items.findIndex(i => i.from >= end);
+  return c.vi >= 0 ? c.vi : k < 0 ? c.items.length : k;
+};
+
+/** Whether the phrase names a place in the shop: "in the tin", "under the bench"; with a verb of putting any unlisted noun will do. */
+function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
+  const rest = c.items.slice(at);
+  const nps = rest.filter(i => i.np || i.t === 'pron');
+  const np = rest.find(i => i.np)?.np;
+  const prep = c.items[at]!.low;
+  if (!np) return /\b(them|it)\b/.test(lowText(t)) && /^(beside|under|behind|with|next)$/.test(prep);
+  if (isPlaceNoun(np) && !(t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === np.name)) return !(c.pred !== 'verb' && isMachine(t.sheet, np.name));
+  if (isMachine(t.sheet, np.name)) return put && /^(in|under|behind|beside)$/.test(prep) && !c.prt.length;
+  if (isSource(np)) return false;
+  if (/^(under|behind|beneath|underneath|beside|above|next|against|inside)$/.test(prep)) return !/^(load|pressure|control|way|warranty|schedule|water|torque)$/.test(np.said) && (put || !isPartish(t, np.said));
+  if (put && /^(in|on|at|by|over|into|onto|up|down|near|between)$/.test(prep)) return !isPartish(t, np.said) && !/^(order|hold|charge|place|time|it|position|mail|post|back order|time|way|gear|line|half|two|three|bits|pieces|loose)$/.test(np.said);
+  if (nps.length > 1 && placeLater(rest)) return true;
+  return false;
+}
+const placeLater = (rest: readonly Item[]): boolean => rest.some(i => i.np && isPlaceNoun(i.np));
+const isPartish = (t: Telling, said: string): boolean => (t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === said) || /\b(shaft|bore|piston|hub|block|head|axle|frame|housing|gearbox|engine|spindle|chassis|cylinder|crank|flange|bracket|column|box|crankcase|rim|machine|press|groove|bearing|drum)s?$/.test(said) && !isPlaceWord(said);
+const isPlaceWord = (said: string): boolean => /\b(shelf|bench|drawer|bin|tin|rack|toolbox|cardboard box|box)$/.test(said);
+
+/** ", bearings in a pail beside them": a second thing with its own place, without a verb. */
+function tails(t: Telling, c: Clause, from = -1): Entry[] {
+  const out: Entry[] = [];
+  for (let k = Math.max(from, 1); k < c.items.length; k++) {
+    const np = c.items[k]?.np;
+    if (!np || np.stands || !(c.items[k - 1]!.low === ',' || c.items[k - 1]!.low === 'and') || !/^(in|on|under|behind|inside|beside|by)$/.test(c.items[k + 1]?.low ?? '')) continue;
+    const place = placeFrom(t.sheet, c.items, k + 1);
+    if (place && place.at === k + 1 && (isPlace(t, c, place.at, true))) { out.push({ kind: 'stow', part: np.name, where: place.where } as Entry); k = place.to - 1; }
+  }
+  return out;
+}

@@ -1,0 +1,44 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { NearMiss } from '../../domain/model/reading.ts';
+import type { Clause, Thing } from '../clauses/clause.ts';
+import type { Memory } from '../clauses/memory.ts';
+import { textOf } from '../dimensions/part/phrase.ts';
+import type { Sheet } from '../types.ts';
+
+/** What a meaning is shown: one clause, with the note around it. */
+export interface Telling {
+  sheet: Sheet;
+  clause: Clause;
+  memory: Memory;
+  /** All clauses of the note, and which one this is. */
+  clauses: readonly Clause[];
+  at: number;
+  /** Entries that earlier clauses of the note gave; a meaning may complete them. */
+  told: Told[];
+  /** Entries of the notes before, oldest first. */
+  prior: readonly Entry[];
+  questions: NearMiss[];
+}
+
+/** An entry with the clause that gave it and the rule's name. */
+export interface Told { entry: Entry; clause: Clause; rule: string }
+
+/** Reads one kind of entry from a clause; undefined is "not mine", an empty list is "mine, and it adds nothing new". */
+export type Meaning = (t: Telling) => Entry[] | undefined;
+
+export const clauseText = (t: Telling, c: Clause = t.clause): string =>
+  textOf(t.sheet, c.from, c.to).replace(/^[\s,;:.!?–—-]+|[\s,;:.!?–—-]+$/g, '');
+
+/** Low-case words of a clause with mended words, joined by a space: for tests of fixed phrases. */
+export const lowText = (t: Telling, c: Clause = t.clause): string => t.sheet.tokens.slice(c.from, c.to).map(x => x.low).join(' ').replace(/ (?='(?:s|d|ll|re|ve|m)\b)/g, '');
+
+/** The things a deed was done to: the object, or the subject of a passive or of a verb that stands alone. */
+export function patients(c: Clause): Thing[] {
+  if (c.obj.length) return c.obj;
+  if (c.passive || c.pred === 'be' || c.pred === 'none') return c.subj;
+  if (!c.who || !/^(i|we|he|they|she|person|you)$/.test(c.who)) return c.subj;
+  return c.subj;
+}
+
+export const next = (t: Telling): Clause | undefined => t.clauses[t.at + 1];
+export const previous = (t: Telling): Clause | undefined => t.clauses[t.at - 1];

@@ -1,0 +1,28 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import { dims } from '../clauses/clause.ts';
+import { isMachine } from '../clauses/things.ts';
+import { trim } from './lib/fields.ts';
+import { whenIn } from './lib/day.ts';
+import { lowText, type Meaning } from './telling.ts';
+
+const WAITS = /\b(leave|leaving|let|letting|cure|cures|curing|dry|dries|drying|set|sets|setting|harden|cool|cools|cooling|soak in|off[- ]?gas|sit|sits|flash|don't touch|can't touch|not (to be )?touch\w*|hands off|no touching|shan't touch|won't touch|stays? (clamped|in the clamps|put|where|masked|wrapped|warm|covered|as)|wait|waits|give|needs?|wants?|has to (sit|dry|cure|set|cool)|to (cure|dry|set|harden|cool|go off)|before (i|it|we)( can| )?(touch|handle|sand|load|recoat|run|use|move|go near))\b/;
+const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*|cool\w*|alone|touch\w*|be|clamp\w*|sit|sits|stays?|glue|paint|epoxy|sealer|sealant|varnish|primer|jb|off|overnight|stand|rest|till|until|before|go off|handle|tack)\b/;
+
+/** Leave it alone until then: curing, drying, setting, cooling. */
+export const wait: Meaning = t => {
+  const c = t.clause, text = lowText(t);
+  if (c.asks || c.sub && /^(if|unless)$/.test(c.sub) || c.reality === 'past plan' || c.who && /^(he|they|she|person)$/.test(c.who) && !c.subj.length) return undefined;
+  if (!WAITS.test(text) || !REASON.test(text)) return undefined;
+  const base = c.verb?.base ?? '';
+  if (!/^(leave|let|cure|dry|set|harden|cool|sit|touch|wait|give|need|want|stay|flash|be|have|go|stand|rest|keep|soak|off-gas|handle|get|take|say)$/.test(base) && c.pred !== 'be' && c.pred !== 'none') return undefined;
+  if (base === 'set' && c.obj.length && !c.obj.some(o => o.carried) || base === 'dry' && c.verb!.form === 'past' && c.obj.length || base === 'leave' && c.verb!.form === 'past' && /soak/.test(text)) return undefined;
+  if (/\b(out of stock|on order|arrive|deliver)/.test(text)) return undefined;
+  const until = /\b(till|until|'til|before|by|to)\b/.test(text) || !dims(c.items, 'span').length ? whenIn(t, c) : undefined;
+  const span = t.sheet.found.find(f => f.dim === 'span' && f.from >= c.from && f.to <= c.to && /^(hours|days|weeks)$/.test(f.value.unit));
+  if (!until && !span) return undefined;
+  const things = (c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel)s?$/.test(s.name));
+  const about = things.length ? things : t.memory.lastGroup().slice(0, 1);
+  if (!about.length) return undefined;
+  if (until && !span || until && /\b(till|until)\b/.test(text)) return about.map(s => ({ kind: 'wait', part: s.name, until }) as Entry);
+  return span?.dim === 'span' ? about.map(s => trim({ kind: 'wait', part: s.name, after: span.value.amount, unit: span.value.unit }) as Entry) : undefined;
+};

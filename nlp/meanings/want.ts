@@ -1,0 +1,89 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { Clause } from '../clauses/clause.ts';
+import type { Item } from '../clauses/items.ts';
+import { isMachine } from '../clauses/things.ts';
+import { textOf } from '../dimensions/part/phrase.ts';
+import { goodsIn } from './lib/goods.ts';
+import { trim } from './lib/fields.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+/** Something that must be got: "need two", "have to buy", "short of", "we're out of". */
+export const want: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub) || c.reality === 'wish' || c.reality === 'past plan' || c.reality === 'cond') return undefined;
+  const k = needed(t, c);
+  if (k === undefined) return undefined;
+  const goods = k < c.items.length && k >= 0 ? goodsIn(t, c.items, k) : [];
+  const list = goods.length ? goods : fronted(t, c);
+  if (!list.length) return undefined;
+  const reason = why(t, c, k);
+  return list.filter(g => !isMachine(t.sheet, g.item)).map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec, for: reason }) as Entry);
+};
+
+/** Item index where the wanted things begin; undefined when the clause wants nothing. */
+function needed(t: Telling, c: Clause): number | undefined {
+  const text = lowText(t);
+  const items = c.items;
+  const at = (re: RegExp): number => items.findIndex(i => re.test(i.base ?? i.low));
+  const buy = items.findIndex((i, n) => i.t === 'verb' && /^(buy|get|order|find|source|pick|purchase|grab|fetch)$/.test(i.base ?? '') && (items[n - 1]?.t === 'to' || items[n - 1]?.t === 'modal' || n === c.vi && c.reality !== 'deed' || n === 0 && i.form === 'base'));
+  if (buy >= 0 && (c.reality === 'must' || c.reality === 'plan' && /\b(need|have|got|must|going) to\b|'ll\b|will\b/.test(text) || items[buy]!.form === 'base' && buy <= 1)) {
+    if (items[buy]!.base === 'get' && items[buy + 1]?.t !== 'np' && !items[buy + 1]?.f && items[buy + 1]?.t !== 'det') return undefined;
+    if (items.slice(buy + 1).some(i => i.t === 'verb' && (i.form === 'part' || i.form === 'past')) && items[buy]!.base === 'get') return undefined;
+    if (items[buy]!.base === 'get' && items.slice(buy + 1).some(i => i.t === 'prt' && /^(off|out|on|in|back|up|down|apart|loose)$/.test(i.low) && !items[items.indexOf(i) + 1]?.np)) return undefined;
+    if (items[buy]!.base === 'find' && c.reality !== 'must') return undefined;
+    return items[buy]!.base === 'pick' ? buy + 2 : buy + 1;
+  }
+  const need = items.findIndex(i => i.t === 'verb' && i.base === 'need' || i.t === 'verb' && i.base === 'want' && i.low !== 'wanted');
+  if (need >= 0 && items[need + 1]?.t !== 'to') {
+    if (items[need]!.base === 'want' && c.subj.length && !c.who) return partNeeds(items, need);
+    if (items[need]!.base === 'want' && !c.who && need > 0) return undefined;
+    if (c.subj.length && !/^(i|we)$/.test(c.who ?? '') && !c.carriedSubj) return partNeeds(items, need);
+    const after = items[need + 1];
+    if (!after) return items.length;
+    if (after.t === 'verb' && after.form === 'ing') return undefined;
+    if (/^(a hand|help|someone|somebody|a helper)/.test(items.slice(need + 1).map(i => i.low).join(' '))) return undefined;
+    return need + 1;
+  }
+  const short = /\b(short (of|on)|run out of|ran out of|out of|low on|down to my last|missing|lacking)\b/.exec(text);
+  if (short && /^(i|we|im|i'm|we're|still|short|out|all|nearly|almost|running|am|run)\b/.test(text.replace(/^(and|but|so|also|okay) /, '')) && !/\b(out of (round|true|line|square|the|it|here|time|patience|puff|breath|hours|daylight|light|steam))\b/.test(text)) {
+    const n = items.findIndex((i, x) => (i.low === 'of' || i.low === 'on') && x > 0);
+    return n >= 0 ? n + 1 : undefined;
+  }
+  if (/^(still |also |just )?(to (get|buy|order)|shopping list|on the (shopping )?list|list)\b/.test(text)) return Math.max(at(/^(get|buy|order|list)$/), 0) + 1;
+  return undefined;
+}
+
+/** "the left wheel needs a castle nut": wanted only where what follows is a thing with a price, not a treatment. */
+function partNeeds(items: readonly Item[], need: number): number | undefined {
+  const np = items.slice(need + 1).find(i => i.np)?.np;
+  if (!np || /\b(clean|cleaning|coat|coats|wash|look|service|rebuild|repair|work|attention|paint|sand|sanding|polish|going over|weld|welding|skim|regrind|adjustment|adjusting|tweak|drink|time|more|lot|bit|help|hand|rest|day|bath|grease|oil|oiling|greasing|top up|soak|scrub|straightening|patch|good \w+)$/.test(np.said)) return undefined;
+  return need + 1;
+}
+
+/** "two pump leathers, two and a half inch. that's what I need": the things stand before. */
+function fronted(t: Telling, c: Clause): ReturnType<typeof goodsIn> {
+  const own = c.subj.filter(s => !s.carried);
+  if (own.length && /^(i|we|need)/.test(c.who ?? 'need')) return goodsIn(t, c.items, 0);
+  return [];
+}
+
+/** "for the main drive", "for it": the job or part that waits; a part that "needs" it says so itself. */
+function why(t: Telling, c: Clause, k: number): string | undefined {
+  const f = c.items.findIndex((i, n) => n > k && i.low === 'for' && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron' && /^(it|that|them|this)$/.test(c.items[n + 1]!.low)));
+  if (f >= 0) {
+    const next = c.items[f + 1]!;
+    if (!next.np) return t.memory.topic()?.name ?? t.told.at(-1)?.entry.kind;
+    if (isMachine(t.sheet, next.np.name)) return undefined;
+    if (next.np.stands) return t.memory.sided(next.np.said, t.sheet) ?? undefined;
+    let to = next.to;
+    for (let n = f + 2; c.items[n] && /^(of|on|in)$/.test(c.items[n]!.low) && c.items[n + 1]?.np; n += 2) to = c.items[n + 1]!.to;
+    return to === next.to ? next.np.name : textOf(t.sheet, next.np.nameFrom, to).toLowerCase();
+  }
+  const to = c.items.findIndex((i, n) => n > k && i.t === 'to' && c.items[n + 1]?.t === 'verb' && n > k);
+  if (to > k && c.items.slice(k, to).some(i => i.np)) {
+    const verb = c.items[to + 1]!, obj = c.items.slice(to + 2).find(i => i.np);
+    if (obj?.np) return `${verb.base} the ${obj.np.name}`;
+  }
+  const subj = c.subj.find(s => !s.machine && !s.carried && c.verb?.base === 'need' && !/^(i|we)$/.test(c.who ?? ''));
+  return subj?.name;
+}

@@ -1,0 +1,50 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { Found } from '../types.ts';
+import { trim } from './lib/fields.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
+
+type Sky = Extract<Entry, { kind: 'weather' }>['sky'];
+const SKY: readonly (readonly [RegExp, Sky])[] = [
+  [/\b(snow(ing|s|y)?|sleet|blizzard|flurries|white stuff)\b/, 'snow'], [/\b(rain(s|y|ing)?|showers?|showery|wet|drizzle|storms?|stormy|thunderstorms?|downpours?|pouring|bucketing|pissing|soaking|damp|thunder|chucking it down)\b/, 'rain'],
+  [/\b(frost(s|y)?|freez(e|ing)|freezes|below freezing|hard freeze|icy|below zero|minus \w+)\b/, 'frost'], [/\b(wind(s|y)?|gale(s)?|gusts?|gusty|blowy|breezy|blowing|blow a)\b/, 'wind'], [/\b(hot|heat ?wave|heat|scorch\w*|roasting|sweltering|boiling|baking|scorcher|in the nineties|over ninety|blistering)\b/, 'hot'],
+  [/\b(dry|fine|sunny|sun|clear|fair|no rain|settled|bright)\b/, 'dry'],
+];
+/** Words that make a sky word a thing of the shop: a dry bearing, a fine thread, hot iron. */
+const SAYS = /\b(they|radio|forecast|weather|tv|paper|app|bbc|met|says?|saying|said|calling|reckon\w*|figures|giving|promis\w+|picking|due|supposed|coming|expect\w*|forecasting|tonight|tomorrow|weekend|week|all day|all week|through|till|until|from|monday|tuesday|wednesday|thursday|friday|saturday|sunday|today|spell|turning|turns|outlook|looks like|looking|going to|gonna)\b/;
+
+/** The weather as the person expects it, with its days. */
+export const weather: Meaning = t => {
+  const c = t.clause;
+  if (c.asks || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan)$/.test(c.reality)) return undefined;
+  const text = lowText(t);
+  if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
+  const sky = skyIn(t, text);
+  if (!sky) return undefined;
+  if (/^(i|we|you)$/.test(c.who ?? '') || partTalk(t)) return undefined;
+  const days = t.sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague);
+  const today = t.sheet.ctx.at.slice(0, 10);
+  const named = longest(days).filter(f => (f.value.to ?? f.value.from ?? '9') >= today);
+  if (!named.length && !/\b(all (day|week|weekend)|soon|coming|on the way|forecast|they|radio|tonight|later)\b/.test(text)) return undefined;
+  if (!named.length) return SAYS.test(text) && /\b(forecast|coming|on the way|they|radio)\b/.test(text) ? [{ kind: 'weather', sky } as Entry] : undefined;
+  const from = named[0]!.value.from, to = named.at(-1)!.value.to ?? (openEnded(t, named.at(-1)!) ? undefined : named.at(-1)!.value.from);
+  return [trim({ kind: 'weather', sky, from, to }) as Entry];
+};
+
+function skyIn(t: Telling, text: string): Sky | undefined {
+  if (/\bno (rain|frost|wind|snow)\b|\bwithout (any )?rain\b|\bnot a drop\b|\bstays? dry\b|\bstaying dry\b/.test(text)) return /no rain|drop|dry/.test(text) ? 'dry' : undefined;
+  if (t.clause.neg || /\b(stops?|ends?|clears?|lets? up|eases?|over by)\b/.test(text)) return undefined;
+  const hits = SKY.flatMap(([re, sky]) => { const m = re.exec(text); return m ? [{ sky, at: m.index }] : []; });
+  if (!hits.length || !SAYS.test(text)) return undefined;
+  return hits.sort((a, b) => a.at - b.at)[0]!.sky;
+}
+
+/** A clause about a part or a job rather than the sky. */
+const partTalk = (t: Telling): boolean => t.clause.items.some(i => i.np && !/\b(rain|snow|frost|wind|sun|heat|dry|forecast|weather|radio|tv|paper|week|weekend|day|days|morning|afternoon|evening|night|showers?|spell|storm|storms|gale|gales|gusts|knots|mph|degrees|nineties|eighties|inch|inches|sky|app|wireless|man|woman|lady|outlook|freeze|luck|met office|office|news|wet|hot|fine|clear|sunny|windy|figures|neighbou?r|wife|bones|knee|stretch|run|bit|chance|front|drop|lot|patch|met|thunder|drizzle|sleet|half|heatwave|rest|chap|fella|north|south|west|east|northerly|westerly|fog|mist|cold|snap|downpour|end|first|second|thing)s?$/.test(i.np.said))
+  || t.clause.verb !== undefined && /^(paint|spray|prime|mow|bale|fit|weld|clean|varnish|leave|put|take|pull|let|cure|check|need)$/.test(t.clause.verb.base ?? '');
+
+const longest = (list: Extract<Found, { dim: 'when' }>[]): Extract<Found, { dim: 'when' }>[] => {
+  const kept: typeof list = [];
+  for (const f of [...list].sort((a, b) => (b.to - b.from) - (a.to - a.from))) if (!kept.some(k => f.from < k.to && k.from < f.to)) kept.push(f);
+  return kept.sort((a, b) => a.from - b.from);
+};
+const openEnded = (t: Telling, f: Found): boolean => /^(from|since|starting)$/.test(t.sheet.tokens[f.from]?.low ?? '') || /^(from|starting|onwards?|on)$/.test(t.sheet.tokens[f.to]?.low ?? '') && /onwards?|from/.test(t.sheet.tokens.slice(f.from, f.to + 1).map(x => x.low).join(' '));

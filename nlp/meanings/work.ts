@@ -1,0 +1,100 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { Clause } from '../clauses/clause.ts';
+import { isMachine } from '../clauses/things.ts';
+import { isClass } from '../words/verbs.ts';
+import { isConsumable, isTool, nounsFrom, trim, withPhrase } from './lib/fields.ts';
+import { lowText, patients, type Meaning, type Telling } from './telling.ts';
+
+const COATS: Record<string, string> = { primer: 'prime', paint: 'paint', undercoat: 'undercoat', topcoat: 'paint', enamel: 'paint', varnish: 'varnish', oil: 'oil', grease: 'grease', wax: 'wax', lacquer: 'lacquer', sealer: 'seal', oxide: 'prime', shellac: 'shellac', stain: 'stain' };
+const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash: 'wash', scrub: 'scrub', polish: 'polish', sand: 'sand', flush: 'flush', wipe: 'wipe', soak: 'soak', rub: 'rub', brush: 'brush', grease: 'grease', blast: 'blast', 'going over': 'clean', blow: 'blow', lick: 'paint', bath: 'soak', 'wire brushing': 'clean', service: 'service', overhaul: 'overhaul', dressing: 'dress', skim: 'skim', regrind: 'regrind' };
+
+/** Work done on a part that is not fitting it: cleaned, primed, welded, soaked; begun but not finished where that is said. */
+export const work: Meaning = t => {
+  const c = t.clause;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which)$/.test(c.sub)) return undefined;
+  const given = gave(t) ?? coated(t);
+  if (given) return given;
+  const verb = c.verb!;
+  const base = verb.base!;
+  if (!isWork(t, c)) return undefined;
+  const parts = patients(c).filter(p => p.name && !(isMachine(t.sheet, p.name) && !c.obj.length && !c.passive));
+  if (!parts.length) return undefined;
+  const begun = isBegun(t, c);
+  const product = productOf(t, c);
+  return parts.map(p => trim({ kind: 'work', part: p.name, action: action(base, c), done: begun ? false : undefined, product }) as Entry);
+};
+
+const isWork = (t: Telling, c: Clause): boolean => {
+  const { base, form } = c.verb!;
+  const begun = startsWork(c);
+  if (form === 'base' || form === 's') return false;
+  if (form === 'ing' && !begun && !(c.who && /^(i|we)$/.test(c.who)) && !/\b(spent|been|still|half|hours?)\b/.test(lowText(t))) return false;
+  if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
+  if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && /^(re|de|un|bead|sand|wire|pressure|spot)/.test(base!) && base!.length > 5;
+  if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang)$/.test(base!)) return c.obj.length > 0 || c.passive || (c.carriedSubj ?? false);
+  return true;
+};
+
+function action(base: string, c: Clause): string {
+  if (base === 'top' && c.prt.includes('up')) return 'fill';
+  if (base === 'miked' || base === 'mike') return 'measure';
+  return base.replace(/^wire-?brush$|^wire-?wheel$/, 'clean');
+}
+
+const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|try|commence|get)$/.test(i.base ?? ''));
+
+function isBegun(t: Telling, c: Clause): boolean {
+  const text = lowText(t), after = t.clauses.slice(t.at + 1, t.at + 3).filter(n => !n.asks).map(n => lowText(t, n)).join(' , ');
+  if (startsWork(c)) return true;
+  if (/\b(half|partly|part way|partway|most of|halfway|about half|so far|made a start|the first (side|half))\b/.test(text) && !/half and half|half an? /.test(text)) return true;
+  if (/\b(soaking|soak overnight|still soaking|left .* to soak|sitting in)\b/.test(text)) return true;
+  return /^(not finished|not done|didn't finish|but (i )?(didn't|haven't|not)( get)? (finish|done)|haven't finished|still (more|some|a bit|half|plenty)|not even close|only got|only did|half of it|got (halfway|half way)|about half)/.test(after);
+}
+
+/** What was used: after "with" or "in" for baths, or a consumable named after a comma or "two coats of". */
+function productOf(t: Telling, c: Clause): string | undefined {
+  const after = c.items.slice(c.vi + 1);
+  const w = withPhrase(t.sheet, after);
+  if (w) return w;
+  const bath = after.findIndex((i, k) => (i.low === 'in' || i.low === 'into') && after[k + 1]?.np && isConsumable(after[k + 1]!.np!.said));
+  if (bath >= 0) return nounsFrom(t.sheet, after, bath + 1);
+  const of = after.findIndex((i, k) => i.low === 'of' && after[k + 1]?.np && isConsumable(after[k + 1]!.np!.said) && /coats?|layers?/.test(after[k - 1]?.low ?? ''));
+  if (of >= 0) return nounsFrom(t.sheet, after, of + 1);
+  const comma = after.findIndex((i, k) => i.low === ',' && after[k + 1]?.np && (isConsumable(after[k + 1]!.np!.said) || isTool(after[k + 1]!.np!.said) && c.verb!.base === 'clean'));
+  if (comma >= 0) return nounsFrom(t.sheet, after, comma + 1);
+  const used = t.clauses[t.at + 1];
+  if (used?.verb?.base === 'use' && used.obj.length && !used.neg && used.reality === 'deed') return nounsFrom(t.sheet, used.items, used.vi + 1);
+  const colour = after.find(i => i.np && /\b(enamel|primer|paint|oxide|undercoat|topcoat|varnish|lacquer)$/.test(i.np.said) && after.indexOf(i) > 0 && !['prep', 'prt'].includes(after[after.indexOf(i) - 1]!.t));
+  return colour && c.obj.length && colour.from >= c.obj.at(-1)!.to ? colour.np!.said : undefined;
+}
+
+/** "gave the hood a good clean", "gave it two coats of red oxide". */
+function gave(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (c.verb?.base !== 'give') return undefined;
+  const items = c.items.slice(c.vi + 1);
+  const nps = items.filter(i => i.np);
+  const thing = c.obj[0];
+  if (!thing) return undefined;
+  const given = nps.findLast(i => i.from >= thing.to || items[0]?.t === 'pron');
+  if (!given) return undefined;
+  const words = given.np!.said.split(' ');
+  const coat = items.findIndex(i => i.low === 'of');
+  const stuff = coat >= 0 ? items[coat + 1]?.np?.said : undefined;
+  if (stuff) { const act = COATS[stuff.split(' ').at(-1)!]; if (act) return [trim({ kind: 'work', part: thing.name, action: act, product: stuff }) as Entry]; }
+  const act = words.map(w => NOUNED[w]).find(Boolean);
+  return act ? [trim({ kind: 'work', part: thing.name, action: act, product: withPhrase(t.sheet, items) }) as Entry] : undefined;
+}
+
+/** "put a coat of primer on the hood", "slapped some paint on it". */
+function coated(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (!/^(put|get|slap|throw|lay|brush|spray|rub|have|wipe|apply)$/.test(c.verb?.base ?? '')) return undefined;
+  const stuff = c.items.find(i => i.np && i.from > c.verb!.from && COATS[i.np.said.split(' ').at(-1)!] && isConsumable(i.np.said));
+  if (!stuff || !/\b(coats?|layer|some|bit|lick)\b/.test(lowText(t))) return undefined;
+  const k = c.items.indexOf(stuff);
+  const on = c.items.findIndex((i, n) => n > k && (i.low === 'on' || i.low === 'onto' || i.low === 'over'));
+  const np = on >= 0 ? c.items[on + 1] : undefined;
+  const part = np?.np && !np.np.stands ? np.np.name : np ? t.memory.topic()?.name : undefined;
+  return part ? [{ kind: 'work', part, action: COATS[stuff.np!.said.split(' ').at(-1)!]!, product: stuff.np!.said } as Entry] : undefined;
+}

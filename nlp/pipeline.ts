@@ -1,0 +1,47 @@
+import { amend } from './meanings/amend.ts';
+import { arrival } from './meanings/arrival.ts';
+import { bought } from './meanings/bought.ts';
+import { finding } from './meanings/finding.ts';
+import { fit } from './meanings/fit.ts';
+import { hands } from './meanings/hands.ts';
+import { hours } from './meanings/hours.ts';
+import { job } from './meanings/job.ts';
+import { order } from './meanings/order.ts';
+import { out } from './meanings/out.ts';
+import { quote } from './meanings/quote.ts';
+import { reading } from './meanings/reading.ts';
+import { recheck } from './meanings/recheck.ts';
+import { rule } from './meanings/rule.ts';
+import { stow } from './meanings/stow.ts';
+import type { Meaning } from './meanings/telling.ts';
+import { wait } from './meanings/wait.ts';
+import { want } from './meanings/want.ts';
+import { weather } from './meanings/weather.ts';
+import { work } from './meanings/work.ts';
+
+/** The meanings of statements, in the order in which a clause is shown to them; the first that knows it has it. */
+export const MEANINGS: readonly (readonly [name: string, meaning: Meaning])[] = [
+  ['amend', amend], // a correction speaks of an earlier note, whatever its words look like
+  ['rule', rule], // joins two clauses, so it must see them before either is taken alone
+  ['weather', weather], // "dry", "hot", "clear" are also conditions of parts
+  ['hands', hands], // people, not parts
+  ['recheck', recheck], // a job with a time after it
+  ['wait', wait], // "leave it till Thursday" is no job and no place
+  ['out', out], // before fit and stow: "took the cooler in to the shop"
+  ['arrival', arrival], // before fit: "it's back"
+  ['order', order], // money and a seller, not in hand
+  ['bought', bought], // money, in hand
+  ['quote', quote], // money, nothing bought
+  ['want', want], // "need" a thing, before "need" a deed
+  ['job', job], // work not yet done, before work done
+  ['fit', fit], // before work: "pressed", "bolted", "packed" may be either
+  ['stow', stow], // after fit: "on the piston" is no place
+  ['work', work],
+  ['reading', reading], // figures
+  ['finding', finding], // what is left of "is", "has" and verbs of parts
+];
+
+/** Read beside whatever else a clause means: "lapped the face, half an hour". */
+export const BESIDE: readonly (readonly [name: string, meaning: Meaning])[] = [
+  ['hours', hours],
+];

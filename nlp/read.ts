@@ -1,0 +1,48 @@
+import type { Ask } from '../domain/model/ask.ts';
+import type { Entry } from '../domain/model/entry.ts';
+import type { ReadContext, Reading } from '../domain/model/reading.ts';
+import { actOf } from './act.ts';
+import type { Clause } from './clauses/clause.ts';
+import { clausesOf } from './clauses/clauses.ts';
+import { Memory } from './clauses/memory.ts';
+import { machineOf } from './machine.ts';
+import { readAsks, type AskRead } from './meanings/asks/read.ts';
+import { remember, tell } from './tell.ts';
+import { openSheet } from './sheet.ts';
+import { unreadOf } from './unread.ts';
+
+/**
+ * What a note means. Synchronous, pure: the same words with the same context read the same on any machine.
+ * `ctx.at` dates every relative day; `ctx.prior` are the notes just before, for "it", "same on the left" and corrections.
+ */
+export function readNote(text: string, ctx: ReadContext): Reading {
+  const prior = (ctx.prior ?? []).slice(-3);
+  const memory = new Memory();
+  const before: Entry[] = [];
+  prior.forEach((p, i) => {
+    const r = readOne(p, { ...ctx, prior: prior.slice(0, i) }, memory, [...before]);
+    before.push(...r.entries);
+  });
+  return readOne(text, ctx, memory, before);
+}
+
+function readOne(text: string, ctx: ReadContext, memory: Memory, prior: readonly Entry[]): Reading {
+  const sheet = openSheet(text, ctx);
+  const named = machineOf(sheet);
+  const asked = readAsks(sheet);
+  const used = asked.flatMap(a => a.used);
+  const clauses = clausesOf(sheet, [...asked.map((a): [number, number] => [a.from, a.to]), ...(named?.cut ? [named.cut] : [])], memory);
+  const told = tell(sheet, clauses, prior, used, asked.length > 0);
+  remember(memory, clauses, told.told);
+  const asks = asked.map(a => withSpan(a, sheet.text, sheet.tokens));
+  const act = actOf(sheet, told.entries, asks);
+  return {
+    entries: told.entries.map(e => (named && e.machine === undefined ? { ...e, machine: named.machine } : e)) as Entry[],
+    asks, unread: unreadOf(sheet, told.covered as Clause[], asked, named?.cut), questions: told.questions,
+    ...(named ? { machine: named.machine } : {}), ...(named?.switches ? { switches: true } : {}), ...(act ? { act } : {}),
+    trace: sheet.trace,
+  };
+}
+
+const withSpan = (a: AskRead, text: string, tokens: readonly { start: number; end: number }[]): Ask =>
+  ({ ...a.ask, span: [tokens[a.from]?.start ?? 0, tokens[a.to - 1]?.end ?? text.length] }) as Ask;

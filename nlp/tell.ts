@@ -1,0 +1,84 @@
+import type { Entry } from '../domain/model/entry.ts';
+import type { NearMiss } from '../domain/model/reading.ts';
+import type { Placed } from './clauses/clauses.ts';
+import type { Clause } from './clauses/clause.ts';
+import type { Memory } from './clauses/memory.ts';
+import { isSpoken } from './meanings/lib/reach.ts';
+import { remark } from './meanings/remark.ts';
+import { clauseText, type Telling, type Told } from './meanings/telling.ts';
+import { BESIDE, MEANINGS } from './pipeline.ts';
+import type { Sheet } from './types.ts';
+
+export interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: NearMiss[] }
+
+/** Shows every clause to the meanings in their order and gathers what they give. Clauses whose figures feed a sum give no reading. */
+export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], asked: boolean): Tale {
+  const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [];
+  clauses.forEach((clause, at) => {
+    const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
+    const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
+    const before = told.length;
+    let known = isSpoken(clause);
+    if (!known) {
+      for (const [name, meaning] of MEANINGS) {
+        if (feeds && /^(reading|finding|want|quote|weather|rule|job)$/.test(name)) continue;
+        const got = meaning(t);
+        if (got === undefined) continue;
+        known = true;
+        for (const entry of got) told.push({ entry, clause, rule: name });
+        sheet.trace.push({ stage: 'meaning', rule: name, text: clauseText(t), gave: got.map(show).join(' ') || 'adds to what was said' });
+        break;
+      }
+    }
+    for (const [name, meaning] of BESIDE) {
+      const got = feeds ? undefined : meaning(t);
+      if (!got?.length) continue;
+      known = true;
+      for (const entry of got) told.push({ entry, clause, rule: name });
+      sheet.trace.push({ stage: 'meaning', rule: name, text: clauseText(t), gave: got.map(show).join(' ') });
+    }
+    if (known || told.length > before) covered.push(clause);
+    else if (!feeds) {
+      const got = remark(t);
+      if (got) { told.push({ entry: got[0]!, clause, rule: 'remark' }); covered.push(clause); }
+      else sheet.trace.push({ stage: 'meaning', rule: 'none', text: clauseText(t) });
+    } else covered.push(clause);
+  });
+  const kept = joinRemarks(sheet, told, clauses, asked);
+  return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
+}
+
+/** One remark a sentence: clauses of it that gave nothing else are said together. */
+function joinRemarks(sheet: Sheet, told: readonly Told[], clauses: readonly Placed[], _asked: boolean): Told[] {
+  const out: Told[] = [];
+  for (const x of told) {
+    const sentence = (x.clause as Placed).sentence;
+    const last = out.findLast(y => y.rule === 'remark' && (y.clause as Placed).sentence === sentence);
+    if (x.rule !== 'remark') { out.push(x); continue; }
+    if (last && last.entry.kind === 'remark') { last.entry.text = sheet.text.slice(sheet.tokens[last.clause.from]!.start, sheet.tokens[x.clause.to - 1]!.end).trim(); continue; }
+    const alone = !told.some(y => y.rule !== 'remark' && (y.clause as Placed).sentence === sentence);
+    if (alone && x.entry.kind === 'remark') {
+      const all = clauses.filter(c => c.sentence === sentence);
+      x.entry.text = sheet.text.slice(sheet.tokens[all[0]!.from]!.start, sheet.tokens[all.at(-1)!.to - 1]!.end).trim();
+    }
+    out.push(x);
+  }
+  return out;
+}
+
+function finish(sheet: Sheet, x: Told): Entry {
+  const start = sheet.tokens[x.clause.from]!.start, end = sheet.tokens[x.clause.to - 1]!.end;
+  const implied = x.clause.subj.concat(x.clause.obj).some(s => s.carried);
+  return { ...x.entry, sure: implied ? 'implied' : 'certain', span: [start, end] } as Entry;
+}
+
+const show = (e: Entry): string => { const { kind, ...rest } = e; return `${kind}(${Object.entries(rest).map(([k, v]) => `${k}: ${String(v)}`).join(', ')})`; };
+
+/** Leaves in memory what the note's entries were about, so that the next note's "it" is the last of them. */
+export function remember(memory: Memory, _clauses: readonly Placed[], told: readonly Told[]): void {
+  const last = told.findLast(x => 'part' in x.entry && x.entry.part || 'item' in x.entry && x.entry.item);
+  if (!last) return;
+  const name = 'item' in last.entry ? last.entry.item : (last.entry as { part: string }).part;
+  const same = memory.all().find(x => x.name === name);
+  memory.note([same ?? { name, from: 0, to: 0, plural: /s$/.test(name) }]);
+}

@@ -1,0 +1,40 @@
+import { CONDITION } from '../words/conditions.ts';
+import { ADVERB, DET, NEGATIVE } from '../words/grammar.ts';
+import { nounClasses, singular } from '../words/nouns.ts';
+import { verbForms } from '../words/verbs.ts';
+import type { Token } from '../types.ts';
+
+/**
+ * Clitics written without an apostrophe that only their neighbours give away: "its not bent", "ill weld it", "id like", "hell have it",
+ * and a part's own "is" or "has" run into its name ("plungers finally out", "pedals got an inch").
+ */
+export function openClitics(tokens: readonly Token[]): Token[] {
+  return tokens.flatMap((t, i) => {
+    const next = tokens[i + 1]?.low ?? '', prev = tokens[i - 1]?.low ?? '', after = tokens[i + 2]?.low ?? '';
+    const base = verbForms(next).some(f => f.form === 'base') || next === 'be' || next === 'have' || ADVERB.has(next);
+    if (t.low === 'its' && statesIt(next, after)) return cut(t, 2, "'s");
+    if (t.low === 'ill' && base && prev !== 'is' && prev !== 'feeling') return cut(t, 1, "'ll");
+    if (t.low === 'id' && (base || next === 'said')) return cut(t, 1, "'d");
+    if (t.low === 'hell' && base && prev !== 'the' && prev !== 'like') return cut(t, 2, "'ll");
+    if (t.low === 'shell' && /^(be|have|need|want|go|run|do|never)$/.test(next) && !DET.has(prev)) return cut(t, 3, "'ll");
+    if (t.low === 'were' && /^(going|getting|gonna|out|nearly)$/.test(next) && !/s$/.test(prev)) return cut(t, 2, "'re");
+    if (isRunIn(t.low, next, after, prev)) return cut(t, t.low.length - 1, "'s");
+    return [t];
+  });
+}
+
+const cut = (t: Token, head: number, tail: string): Token[] => [
+  { ...t, text: t.text.slice(0, head), low: t.low.slice(0, head), end: t.start + head },
+  { ...t, text: t.text.slice(head), low: tail, start: t.start + head },
+];
+
+const statesIt = (next: string, after: string): boolean => NEGATIVE.has(next) || DET.has(next) || /^(been|got|going|off|on|in|out|back|up|down|at|about|only|just|still|too|now|all|really|pretty|in|for|under|behind|with|ready|due|\d.*)$/.test(next)
+  || CONDITION.has(next) && !nounClasses(after).size && !nounClasses(next).size || verbForms(next).some(f => f.form === 'part' || f.form === 'ing') && !nounClasses(next).size && !nounClasses(after).size;
+
+/** "plungers finally out", "pedals got about": the plural of a trade noun, followed by what only "is" or "has" joins to a single thing. */
+function isRunIn(low: string, next: string, after: string, prev: string): boolean {
+  if (!/[^s]s$/.test(low) || singular(low) === low || !nounClasses(singular(low)).has('part') || nounClasses(low).size && !nounClasses(singular(low)).size) return false;
+  if (/^(the|a|an|one|my|that|this|left|right|front|rear|back|top|bottom)$/.test(prev) === false && prev !== '' && !nounClasses(prev).size) return false;
+  if (next === 'got') return !/^(the|them|it|to)$/.test(after);
+  return /^(finally|been|gone|nearly|about|only|still|now|almost)$/.test(next) && prev !== 'all' && prev !== 'both' && prev !== 'these' && prev !== 'those';
+}
