@@ -1,7 +1,7 @@
 /**
  * Strengths of bolts by the mark on the head. Inch figures psi, metric MPa; sizes inclusive at the top of each band.
- * Source: SAE J429 (1, 2, 5, 8) read in two reprints; ISO 898-1 5.8, 8.8, 10.9, 12.9 read in reprints; ASTM A307, A449, A193 B7 read.
- * From memory of the same standards: J429 4, 5.1, 5.2, 7, 8.2 and classes 4.6, 4.8, 5.6, 6.8, 9.8.
+ * Source: SAE J429 (1, 2, 5, 8) read in two reprints; ISO 898-1, all classes, read in a reprint of EN ISO 898-1:2013; ASTM A307, A449, A193 B7
+ * read. From memory of SAE J429: 4, 5.1, 5.2, 7 (no longer listed), 8.1, 8.2.
  */
 export interface Strength {
   from: number;
@@ -49,6 +49,7 @@ export const BOLT_GRADES: readonly BoltGrade[] = [
   inch('5.2', 'SAE J429', 'three lines, wide set', band(0.25, 1, 85_000, 92_000, 120_000)),
   inch('7', 'SAE J429', 'five lines', band(0.25, 1.5, 105_000, 115_000, 133_000)),
   inch('8', 'SAE J429', 'six lines', band(0.25, 1.5, 120_000, 130_000, 150_000)),
+  inch('8.1', 'SAE J429', 'studs, no mark', band(0.25, 1.5, 120_000, 130_000, 150_000)),
   inch('8.2', 'SAE J429', 'six lines, wide set', band(0.25, 1, 120_000, 130_000, 150_000)),
   inch('A307', 'ASTM', '307A', band(0.25, 4, 33_000, 36_000, 60_000)),
   inch(

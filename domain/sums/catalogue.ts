@@ -43,6 +43,7 @@ import { twoPoint } from './two-point.ts';
 import { twoStroke } from './two-stroke.ts';
 import { unitConversion } from './unit-conversion.ts';
 import { voltDrop } from './volt-drop.ts';
+import { wireGauge } from './wire-gauge.ts';
 
 /** The fourteen sums of the note contract, in its order. */
 export const CONTRACT_SUMS: readonly Sum[] = [
@@ -74,6 +75,7 @@ export const FURTHER_SUMS: readonly Sum[] = [
   beltTension,
   boiling,
   pressureLeak,
+  wireGauge,
   fuse,
   ohmsLaw,
   sixToTwelve,

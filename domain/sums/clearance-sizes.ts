@@ -1,6 +1,7 @@
 /**
  * Clearance holes, close, normal, loose. Inch bolts in 1/64 drills or number drills (in), metric in mm.
- * Source: ASME B18.2.8 as reprinted in Machinery's Handbook 31 p. 1741 and a supplier's chart (1/4 to 1); numbered sizes and over 1 in from memory.
+ * Source: ASME B18.2.8 as reprinted in Machinery's Handbook 31 p. 1741 and a supplier's chart (1/4 to 1);
+ * normal drills of #0 to #8 and loose holes over 1 in read there too, close ones agree with its metric drills; #10 loose from memory.
  * ISO 273 fine, medium, coarse from memory.
  */
 export type Holes = readonly [close: number, normal: number, loose: number];

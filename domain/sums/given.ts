@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { convert, findUnit, type Dimension } from './units.ts';
+import type { Dimension } from './unit-table.ts';
+import { convert, findUnit } from './units.ts';
 
 type Bound = 'over zero' | 'zero or more' | 'any';
 

@@ -1,6 +1,7 @@
 /**
  * ISO 286 tolerance grades and fundamental deviations, micrometres, by size steps over 3 to 180 mm.
- * Source: ISO 286-2 / JIS B0401 reprints: H7, g6, k6, n6, p6 read for 10 to 80 mm; the rest of the same tables from memory.
+ * Source: ISO 286-2 / JIS B0401 reprints: H7, g6, k6, n6, p6 read for 10 to 80 mm; the rest of the same tables
+ * from memory, compared with three open tables (no difference; two others take r and s in steps that are too wide).
  */
 /** Upper end of each step, mm. */
 export const STEPS: readonly number[] = [3, 6, 10, 18, 30, 50, 80, 120, 180];

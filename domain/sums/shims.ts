@@ -69,7 +69,7 @@ function countLeaves(steps: readonly number[], counts: readonly number[] | undef
 
 function stack(leaves: readonly Leaf[], target: number, off: number, frame: Frame): Outcome {
   const reach = target + Math.max(off, ...leaves.map((each) => each.thickness));
-  const fewest = fewestLeaves(leaves, reach);
+  const fewest = fewestLeaves(leaves, reach, LARGEST_STACK + 1);
   const totals = fewest.map((count, total) => ({ total, count })).filter(({ total, count }) => total > 0 && count < Infinity);
   if (totals.length === 0) return refuse('Every leaf is thicker than twice what you need.');
   const close = totals.filter(({ total }) => Math.abs(total - target) <= off);

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Drill } from './drill-sizes.ts';
 import { findDrill, INCH_DRILLS, METRIC_DRILLS, nearestDrills } from './drills.ts';
 import { amount } from './given.ts';
+import { pipeAnswer } from './pipe-thread.ts';
 import { named, pair, result } from './results.ts';
 import { ask, defineSum, refuse, type Outcome } from './sum.ts';
 import { parseThread, type Thread } from './thread.ts';
@@ -53,6 +54,7 @@ export const tapDrill = defineSum({
   given: z.object({ size: z.string().optional(), percent: amount().optional(), drill: z.coerce.string().optional() }),
   work(given) {
     if (!given.size) return ask('size', 'What thread are you tapping?');
+    if (/npt|pipe|bspt?/i.test(given.size)) return pipeAnswer(given.size);
     const thread = parseThread(given.size);
     if ('problem' in thread) return refuse(`${thread.problem}.`);
     const assumed = thread.note ? [thread.note] : [];

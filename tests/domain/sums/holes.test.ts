@@ -23,6 +23,29 @@ describe('clearance holes', () => {
     expect(valueOf('clearanceHole', { size: '1/2' }, 'drill')).not.toBe('17/32');
     expect(valueOf('clearanceHole', { size: '5/8' }, 'drill')).not.toBe('21/32');
   });
+  // The same page's list of loose holes and of normal drills for numbered screws.
+  it.each([
+    ['1-1/8', 1.312],
+    ['1-1/4', 1.438],
+    ['1-3/8', 1.609],
+    ['1-1/2', 1.734],
+    ['#0', 0.094],
+    ['#4', 0.144],
+    ['#8', 0.213],
+  ])('%s loose is %s', (size, hole) =>
+    expect(Math.abs(numberOf('clearanceHole', { size, fit: 'loose' }, 'hole', 'in') - hole)).toBeLessThan(0.001),
+  );
+  it.each([
+    ['#0', '#48'],
+    ['#1', '#43'],
+    ['#2', '#38'],
+    ['#3', '#32'],
+    ['#4', '#30'],
+    ['#5', '5/32'],
+    ['#6', '#18'],
+    ['#8', '#9'],
+    ['#10', '#2'],
+  ])('%s normal is drilled %s', (size, drill) => expect(valueOf('clearanceHole', { size }, 'drill')).toBe(drill));
   it('metric by ISO 273 (from memory)', () => expect(numberOf('clearanceHole', { size: 'M10', fit: 'medium' }, 'hole', 'mm')).toBe(11));
   it('asks', () => expect(needed('clearanceHole', {})).toEqual(['size']));
 });
@@ -47,4 +70,8 @@ describe('NPT', () => {
   it("the 1/4 drill is under the thread's small end, .47739", () =>
     expect(numberOf('pipeThread', { size: '1/4' }, 'hole', 'in')).toBeLessThan(0.47739));
   it('BSP is refused', () => expect(refusal('pipeThread', { size: '1/4 BSP' })).toMatch(/55°/));
+});
+
+describe('a pipe tap asked of as a thread', () => {
+  it.each(['1/4 NPT', '1/4-18 NPT', '1/4" pipe'])('%s', (size) => expect(valueOf('tapDrill', { size }, 'drill')).toBe('7/16'));
 });

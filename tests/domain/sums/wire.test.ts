@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { circularMils, ohmsPerFoot, wireDiameter } from '../../../domain/sums/wire.ts';
+import { numberOf, refusal, valueOf } from './support.ts';
 
 describe('wire gauge (ASTM B258 ratio [lq], circular mils [le])', () => {
   it.each([
@@ -57,4 +58,15 @@ describe('wire gauge (ASTM B258 ratio [lq], circular mils [le])', () => {
     expect(Math.abs((ohmsPerFoot(n, 75) * 1000) / ohms - 1)).toBeLessThan(0.025),
   );
   it('E5 75 °C shortens the run to .822 (FAA formula)', () => expect(ohmsPerFoot(10) / ohmsPerFoot(10, 75)).toBeCloseTo(0.822, 3));
+});
+
+describe('a gauge by itself', () => {
+  it('14 AWG is 2.08 mm² (IEC 60228 trade tables)', () => expect(numberOf('wireGauge', { gauge: 14 }, 'section')).toBeCloseTo(2.08, 2));
+  it.each([
+    [2.5, '12 AWG'],
+    [1.5, '14 AWG'],
+    [6, '8 AWG'],
+    [2, '14 AWG'],
+  ])('%s mm² is replaced by %s', (section, gauge) => expect(valueOf('wireGauge', { section }, 'gauge')).toBe(gauge));
+  it('no such gauge', () => expect(refusal('wireGauge', { gauge: 90 })).toMatch(/no 90 gauge/));
 });
