@@ -1,5 +1,6 @@
 import { BOLT_GRADES, INCH_CHOICES, METRIC_CHOICES, type BoltGrade, type Strength } from './bolt-grades.ts';
 import { inchFraction } from './inch-fraction.ts';
+import { digitsForWords } from './number-words.ts';
 import { ask, refuse, type Outcome } from './sum.ts';
 import { parseThread, type Thread } from './thread.ts';
 
@@ -57,9 +58,9 @@ function askGrade(thread: Thread, field: string): Outcome {
 
 /** "grade 5", "Gr. 8", "class 10.9", "SAE J429 5", "A193 B7", "307A" -> the bare name of the grade. */
 export function tidyGrade(text: string): string {
-  const plain = text
+  const plain = digitsForWords(text.toLowerCase())
     .toUpperCase()
-    .replace(/SAE|J\s*429|ISO|898(-1)?|ASTM|A\s*193|GRADE|CLASS|GR\b\.?|CL\b\.?|PROPERTY|#|\(.*\)/g, ' ')
+    .replace(/SAE|J\s*429|ISO|898(-1)?|ASTM|A\s*193|GRADE|CLASS|METRIC|GR\b\.?|CL\b\.?|PROPERTY|#|\(.*\)/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
   if (/^A?\s*-?307/.test(plain)) return 'A307';

@@ -47,7 +47,7 @@ export const shrinkFit = defineSum({
     const asked = (value: number) => convertRiseTo(value, heat);
     if (given.clearance === undefined)
       assumed.push(
-        `just enough to touch; for room to slip on say a clearance (half a thousandth an inch of diameter is ${round(asked(slip), 0)} ${heat})`,
+        `just enough to touch; for room to slip on say a clearance (another 0.05 % of the diameter makes it ${round(asked(slip), 0)} ${heat})`,
       );
     assumed.push(
       `${material.name} at ${material.perF} millionths per °F (printed ${material.range}); the other part stays at room temperature`,

@@ -1,3 +1,4 @@
+import { digitsForWords } from './number-words.ts';
 import { METRIC, NUMBERED, UNIFIED, type UnifiedSize } from './thread-series.ts';
 
 /** A straight thread, its standing in the standards told in `note` where it isn't the plain one. */
@@ -48,8 +49,9 @@ export function parseThread(text: string): ThreadReading {
 }
 
 const tidy = (text: string): string =>
-  text
-    .toLowerCase()
+  digitsForWords(text.toLowerCase())
+    .replace(/^\s*(\d+(?:\.\d+)?)\s*mm\b/, 'm$1')
+    .replace(/\bmm\b/g, ' ')
     .replace(/[×*]/g, 'x')
     .replace(/["”″]|\binch(es)?\b|\bin\b/g, ' ')
     .replace(/[–—]/g, '-')

@@ -84,18 +84,29 @@ describe('misprints that are not matched', () => {
 
 describe('how a bolt is said', () => {
   const first = (given: Record<string, unknown>) => numberOf('torque', given, 'torque');
-  it.each(['5/8-11', '5/8 11', '5/8', 'UNC 5/8', '5/8 coarse', '5/8" UNC', '.625-11', '5/8-11 UNC-2A', '5/8-11 x 2'])(
-    '%s is 5/8-11',
-    (size) => expect(first({ size, grade: '5' })).toBe(150.1),
-  );
+  it.each([
+    '5/8-11',
+    '5/8 11',
+    '5/8',
+    'UNC 5/8',
+    '5/8 coarse',
+    '5/8" UNC',
+    '.625-11',
+    '5/8-11 UNC-2A',
+    '5/8-11 x 2',
+    'five eighths eleven',
+    'five eighths coarse',
+  ])('%s is 5/8-11', (size) => expect(first({ size, grade: '5' })).toBe(150.1));
   it.each(['5/8-18', '5/8 fine', '5/8 UNF', 'unf 5/8'])('%s is 5/8-18', (size) => expect(first({ size, grade: '5' })).toBe(170));
-  it.each(['M12', 'm12x1.75', 'M12 x 1.75', 'M12-1.75', 'M12 coarse'])('%s is M12x1.75', (size) =>
+  it.each(['M12', 'm12x1.75', 'M12 x 1.75', 'M12-1.75', 'M12 coarse', '12 mm', '12mm x 1.75'])('%s is M12x1.75', (size) =>
     expect(first({ size, grade: '8.8' })).toBe(88),
   );
-  it.each(['5', 'grade 5', 'Gr. 5', 'SAE 5', 'SAE J429 grade 5', '5 (three lines)', 5])('%s is grade 5', (grade) =>
+  it.each(['5', 'grade 5', 'Gr. 5', 'SAE 5', 'SAE J429 grade 5', '5 (three lines)', 'five', 'grade five', 5])('%s is grade 5', (grade) =>
     expect(first({ size: '1/2-13', grade })).toBe(75.4),
   );
-  it.each(['10.9', 'class 10.9', 'ISO 10.9', 10.9])('%s is class 10.9', (grade) => expect(first({ size: 'M10', grade })).toBe(72.2));
+  it.each(['10.9', 'class 10.9', 'ISO 10.9', 'ten point nine', 'metric 10.9', 10.9])('%s is class 10.9', (grade) =>
+    expect(first({ size: 'M10', grade })).toBe(72.2),
+  );
   it.each([
     ['dry', 75.4],
     ['plain', 75.4],
