@@ -158,3 +158,27 @@ describe('refused, asked, and the caution', () => {
       }),
     ));
 });
+
+// NACM working load limits as reprinted [ch], and the breaking sum of a page on chain [ab2]: two legs of 10 mm bar at 800 MPa, a quarter of it.
+describe('chain limits', () => {
+  it.each([
+    ['9/32', '80', 3500],
+    ['5/16', '80', 4500],
+    ['1/2', 'G80', 12000],
+    ['5/8', 'grade 80', 18100],
+    ['9/32', '100', 4300],
+    ['1/2', '100', 15000],
+  ])('%s grade %s is %s lb', (size, grade, limit) =>
+    expect(numberOf('slingCapacity', { size, grade, angle: 90 }, 'capacity', 'lb')).toBe(limit),
+  );
+  it('L7 the listed 3/8 grade 80 is a quarter of what its steel breaks at, within 1 %', () => {
+    const breaking = (2 * (Math.PI / 4) * 10 ** 2 * 800) / 4.4482216;
+    expect(breaking).toBeCloseTo(28250, -1);
+    expect(
+      Math.abs(numberOf('slingCapacity', { size: '3/8', grade: '80', angle: 90 }, 'capacity', 'lb') / (breaking / 4) - 1),
+    ).toBeLessThan(0.01);
+  });
+  it.each(['30', '43', '70'])('grade %s is refused for lifting', (grade) =>
+    expect(refusal('slingCapacity', { size: '3/8', grade, angle: 90 })).toMatch(/not for overhead/),
+  );
+});
