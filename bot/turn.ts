@@ -11,7 +11,7 @@ import { keepReply } from '../domain/store/replies.ts';
 import type { Incoming, Reply } from './incoming.ts';
 import { answerAsks } from './turn/answers.ts';
 import { answersOpen } from './turn/answered-question.ts';
-import { readContext } from './turn/context.ts';
+import { machineAsSaid, readContext } from './turn/context.ts';
 import type { Deps } from './turn/deps.ts';
 import { actOn } from './turn/acts.ts';
 import { linkPhotos } from './turn/photos.ts';
@@ -70,9 +70,9 @@ export function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
   const reading = readSafely(text, readContext(turn.deps.log, turn.incoming, turn.machine, note.id), turn.deps);
   const acted = reading.act && actOn(reading.act, reading, turn, recorded);
   if (acted) return acted;
-  const machine = reading.machine;
+  const machine = reading.machine === undefined ? undefined : machineAsSaid(turn.deps.log, reading.machine, text, turn.machine);
   const entries = machine ? reading.entries.map(e => ({ ...e, machine: e.machine ?? machine })) : reading.entries;
-  return recorded({ ...turn, machine: machine ?? turn.machine }, entries, note, reading);
+  return recorded({ ...turn, machine: machine ?? turn.machine }, entries, note, { ...reading, machine });
 }
 
 /** What `recorded` needs of a reading. */

@@ -1,6 +1,6 @@
 import type { FinishAnswer, ForecastAnswer, ForecastWindow, PictureAnswer } from '../../domain/model/answer.ts';
 import type { Saying, Spoken } from './spoken.ts';
-import { capital, day, plural } from './words.ts';
+import { capital, day, plural, stop } from './words.ts';
 
 const hour = (iso: string): string => (iso.length > 10 ? ` ${iso.slice(11, 16)}` : '');
 
@@ -12,11 +12,12 @@ function windowLine(w: ForecastWindow, { at }: Saying): string {
 /** Says what the words or the service allow; surface temperature is for the person to measure, so it is asked for whenever work is planned. */
 export function sayForecast(a: ForecastAnswer, saying: Saying): Spoken {
   const what = a.for ? ` to ${a.for}` : '';
-  if (!a.windows.length) return { say: `I know nothing of the weather for then. ${a.basis}` };
+  if (!a.windows.length) return { say: 'I know nothing of the weather for then. Say what you expect, or set up a forecast.' };
+  const basis = a.basis === 'said' ? 'By your own words.' : `${stop(a.basis)}${a.age ? ` ${stop(capital(a.age))}` : ''}`;
   const good = a.windows.find(w => w.fit);
   const spray = a.for && /paint|spray|prime|seal|varnish|coat/.test(a.for) ? ' Measure the surface first: it must be 3 °C over the dew point.' : '';
   const head = good ? `Forecast allows it${what}: ${windowLine(good, saying)}.` : `Not fit${what}: ${windowLine(a.windows[0]!, saying)}.`;
-  return { say: `${head} ${a.basis}${a.age ? `, ${a.age}` : ''}${spray}`, list: a.windows.length > 1 ? a.windows.map(w => windowLine(w, saying)) : undefined };
+  return { say: `${head} ${basis}${spray}`, list: a.windows.length > 1 ? a.windows.map(w => windowLine(w, saying)) : undefined };
 }
 
 export function sayFinish(a: FinishAnswer, { at }: Saying): Spoken {

@@ -30,7 +30,7 @@ export function compose(came: Came): Reply {
   const read = readBack(entries, came.at);
   const switched = came.machine && (came.switched || (!read && !asks.length)) ? [`At the ${came.machine} now.`.replace(/^At the (?=\p{Lu})/u, 'At ')] : [];
   const later = answered?.later.length ? ['Working it out…'] : [];
-  const nothing = !read && !asks.length && !lines.length && !open && !switched.length ? ['Kept, but I found nothing in it to log.'] : [];
+  const nothing = !read && !asks.length && !lines.length && !warnings.length && !open && !switched.length ? ['Kept, but I found nothing in it to log.'] : [];
   const left = unread.length && (read || asks.length) ? [`Not understood: "${unread.join('", "')}".`] : [];
   const say = [...lines, ...switched, ...(read ? [read] : []), ...warnings, ...(answered?.lines ?? []), ...later, ...nothing, ...left, ...(open ? [asked(open)] : [])];
   return {

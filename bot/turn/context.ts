@@ -26,3 +26,11 @@ export function readContext(log: Log, incoming: Incoming, machine: string | unde
     prior: prior.map(n => n.text), open,
   };
 }
+
+/** A machine's name as the shop has it, else as it was written: a name that was said with a capital keeps it. */
+export function machineAsSaid(log: Log, said: string, text: string, current?: string): string {
+  const known = knownMachines(log, current).find(n => nameKey(n) === nameKey(said));
+  if (known) return known;
+  const at = text.toLowerCase().indexOf(said.toLowerCase());
+  return at < 0 ? said : text.slice(at, at + said.length);
+}

@@ -2,7 +2,8 @@ import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { xoroshiro128plus, type RandomGenerator } from 'pure-rand/generator/xoroshiro128plus';
+import { uniformInt } from 'pure-rand/distribution/uniformInt';
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { afterAll, expect, test } from 'vitest';
 import { openStore } from '../../domain/store/open.ts';
 
@@ -32,15 +33,13 @@ function run(from: number, killAfter: number): Promise<{ last: number; ended: bo
   });
 }
 
-const upTo = (random: RandomGenerator, most: number): number => 1 + (random.next() >>> 0) % most;
-
 test('2,000 notes, killed again and again: none lost, none doubled, the database whole', async () => {
   const seed = Date.now() | 0;
   const random = xoroshiro128plus(seed);
   let from = 0;
   let kills = 0;
   for (let ended = false; !ended;) {
-    const result = await run(from, kills < 12 ? upTo(random, 250) : 0);
+    const result = await run(from, kills < 12 ? uniformInt(random, 1, 250) : 0);
     ended = result.ended;
     if (!ended) kills++;
     // What was answered last is said once more, as a door does that never saw the answer.
