@@ -7,8 +7,8 @@ import { known } from './features/known.ts';
 import { keep } from './features/keep.ts';
 import { tapped } from './features/tapped.ts';
 
-/** What the running bot works with. `intake.put` writes durably and throws when it can't; `now` in ms since 1970. */
-export interface BotDeps { store: Store; line: Line; intake: { put(m: NewQueued): boolean }; now: () => number; log: (line: string) => void }
+/** What the running bot works with. `intake.put` writes durably and throws when it can't; `now` in ms since 1970; `onOut`: something waits in the outbox. */
+export interface BotDeps { store: Store; line: Line; intake: { put(m: NewQueued): boolean }; now: () => number; log: (line: string) => void; onOut?: () => void }
 
 /**
  * The running order. An update is confirmed to the platform only after all of this ran, so the one thing done with it is to write it

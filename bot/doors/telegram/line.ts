@@ -1,3 +1,4 @@
+import { inspect } from 'node:util';
 import { Api, Bot, type ApiClientOptions, type RawApi, type Transformer } from 'grammy';
 import type { UserFromGetMe } from 'grammy/types';
 import { DateTime } from 'luxon';
@@ -9,7 +10,7 @@ export interface LineConfig { token: string; api?: string; zone: string }
 /** How long one call may take, in s. A poll takes 30 s at most, so a connection that is silently dead is noticed in time. */
 const CALL_SECONDS = 90;
 
-/** The one line to the Bot API. The token stays inside: nothing that is handed out or thrown carries it. */
+/** The one line to the Bot API. The token stays inside: no error that is thrown carries it, and the line itself shows nothing when printed. */
 export interface Line {
   /** The bot's number, the first half of its token. */
   botId: string;
@@ -35,7 +36,7 @@ export function telegramLine({ token, api, zone }: LineConfig): Line {
   const line = new Api(token, client);
   line.config.use(tokenless);
   let known: UserFromGetMe | undefined;
-  return {
+  const made: Line = {
     botId: token.split(':')[0]!,
     api: line,
     redact,
@@ -48,6 +49,8 @@ export function telegramLine({ token, api, zone }: LineConfig): Line {
     fileUrl: path => `${root}/file/bot${token}/${safePath(path)}`,
     moment: seconds => DateTime.fromSeconds(seconds, { zone }).toISO({ suppressMilliseconds: true })!,
   };
+  const shown = () => `the line of bot ${made.botId}`;
+  return Object.defineProperties(made, { toJSON: { value: shown }, [inspect.custom]: { value: shown } });
 }
 
 /** A path with dot steps or from the root is sent as one name, so that it can't leave the folder of the bot at the server. */

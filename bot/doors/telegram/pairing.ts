@@ -4,6 +4,7 @@ import { looksLikeCode, newPairingCode, pair, pairedPeople, tryPairingCode, type
 import type { Store } from '../../../domain/store/open.ts';
 import { putOut } from '../../outbox.ts';
 import { messageKey } from './keys.ts';
+import type { BotDeps } from './bot.ts';
 import type { Line } from './line.ts';
 import { DOOR, type Sender } from './who.ts';
 
@@ -25,7 +26,7 @@ const HEARD: Record<Exclude<PairingResult, 'none'>, string> = {
 const pairedKey = (botId: string, chat: number, message: number) => `${messageKey(botId, chat, message)}:paired`;
 
 /** A stranger may do one thing: send the code, typed, as a plain private message. Anything else leaves no trace. */
-export function tryToPair(deps: { store: Store; line: Line; now: () => number; log: (line: string) => void }, update: Update, { user, chat, message: m }: Sender): void {
+export function tryToPair(deps: Omit<BotDeps, 'intake'>, update: Update, { user, chat, message: m }: Sender): void {
   const { store, line, now, log } = deps;
   if (!m || !update.message || chat.type !== 'private' || m.forward_origin || m.via_bot || m.text === undefined || !looksLikeCode(m.text)) return;
   const code = m.text;
@@ -38,6 +39,7 @@ export function tryToPair(deps: { store: Store; line: Line; now: () => number; l
     return tried;
   });
   if (result !== 'none') log(HEARD[result]);
+  if (result === 'right') deps.onOut?.();
 }
 
 /** Whether a message is the one that paired its sender, come a second time: the code is never kept, not even then. */

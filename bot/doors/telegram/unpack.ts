@@ -13,7 +13,8 @@ import { conversationOf } from './moved.ts';
 import { DOOR } from './who.ts';
 import { isStart, wordsOf } from './words.ts';
 
-interface Deps { store: Store; line: Line }
+/** `onOut`: something waits in the outbox. */
+interface Deps { store: Store; line: Line; onOut?: () => void }
 /** One kept row on its way to a DoorMessage; `tell` puts a sentence of the door's own on its way, once. */
 interface Unpacking extends Deps { row: Queued; key: string; tell(target: number, say: string): void }
 
@@ -28,8 +29,10 @@ const START = 'Say what you do, as you would to a helper at the bench, and ask w
 export function unpackTelegram(deps: Deps): (row: Queued) => Promise<DoorMessage | undefined> {
   return async row => {
     const key = row.key.replace(LATE, '');
-    const tell = (target: number, say: string) =>
+    const tell = (target: number, say: string) => {
       putOut(deps.store, { key: `${row.key}:door`, door: DOOR, at: row.at }, { target: String(target), say, buttons: [], files: [] });
+      deps.onOut?.();
+    };
     const u: Unpacking = { ...deps, row, key, tell };
     const update = JSON.parse(row.body) as Update;
     if (update.callback_query) return pressed(u, update.callback_query);

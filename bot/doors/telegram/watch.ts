@@ -17,7 +17,7 @@ const MARK = 'telegram heard';
 /** Listens to the polls: says when the platform falls silent, and tells people when they were out of reach for too long. */
 export interface Watch { on(bot: Bot): void; heardSinceAsked(): boolean; stop(): void }
 
-export function watchPolling({ store, line, now, log }: Omit<BotDeps, 'intake'>): Watch {
+export function watchPolling({ store, line, now, log, onOut }: Omit<BotDeps, 'intake'>): Watch {
   let last = now();
   let silent = false;
   let heard = false;
@@ -39,6 +39,7 @@ export function watchPolling({ store, line, now, log }: Omit<BotDeps, 'intake'>)
     const at = line.moment(Math.floor(now() / 1000));
     const say = `I was out of reach from ${line.moment(Math.floor(since / 1000)).slice(0, 16).replace('T', ' ')} until now. The chat keeps messages for 24 hours only: what you sent before that did not reach me, so please say it again.`;
     for (const person of pairedPeople(store, DOOR)) putOut(store, { key: `tg:${line.botId}:away:${since}:${person}`, door: DOOR, at }, { target: String(person), say, buttons: [], files: [] });
+    onOut?.();
   };
   const answered = () => {
     last = now();

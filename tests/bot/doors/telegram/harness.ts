@@ -35,9 +35,10 @@ export function openHouse(cloud: Pick<Loopback, 'url' | 'token'>, options: House
   const line = telegramLine({ token: options.token ?? cloud.token, api: cloud.url, zone: ZONE });
   const media = (hash: string) => { const m = mediaByHash(store, hash); return m && mediaPath(store, m); };
   const outbox = openOutbox(store, 'telegram', sendTelegram({ store, line, media }), options.now);
-  const intake = openIntake(store, { handle: handler(store, unpackTelegram({ store, line }), taken, options.answer, outbox), now: options.now });
+  const onOut = () => outbox.wake();
+  const intake = openIntake(store, { handle: handler(store, unpackTelegram({ store, line, onOut }), taken, options.answer, outbox), now: options.now });
   const put = options.put?.(intake) ?? intake.put;
-  const door = openTelegram({ store, line, intake: { put }, now: options.now, log: l => log.push(l) });
+  const door = openTelegram({ store, line, intake: { put }, onOut, now: options.now, log: l => log.push(l) });
   const close = async (keep = false) => {
     await door.close();
     await intake.close();
@@ -69,7 +70,7 @@ export const rowsIn = (store: Store, table: 'intake' | 'outbox' | 'person' | 'me
 
 /** The start of a JPEG file (ITU-T T.81 / JFIF: SOI, APP0 "JFIF"), enough for its type to be told; `mark` makes it one of its own. */
 export const jpeg = (mark: string): Uint8Array =>
-  Buffer.concat([Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16]), Buffer.from('JFIF\0\x01\x01\0\0\x01\0\x01\0\0'), Buffer.from(mark), Buffer.from([0xff, 0xd9])]);
+  new Uint8Array(Buffer.concat([Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16]), Buffer.from('JFIF\0\x01\x01\0\0\x01\0\x01\0\0'), Buffer.from(mark), Buffer.from([0xff, 0xd9])]));
 /** The start of an Ogg page with Opus in it (RFC 3533, RFC 7845). */
 export const oggOpus = (mark: string): Uint8Array =>
   Buffer.concat([Buffer.from('OggS\0\x02'), Buffer.alloc(20), Buffer.from([1, 19]), Buffer.from('OpusHead\x01\x01\0\0\x80\xbb\0\0\0\0\0'), Buffer.from(mark)]);

@@ -3,6 +3,7 @@ import type { AddressInfo } from 'node:net';
 import type { Cloud, CloudFile } from './cloud.ts';
 import { failBefore, type Faults } from './faults.ts';
 import { METHODS, type Call } from './methods.ts';
+import { partsOf } from './multipart.ts';
 import type { Polling } from './polling.ts';
 import { refuse, type Answer } from './refuse.ts';
 
@@ -53,9 +54,10 @@ async function bodyOf(req: IncomingMessage): Promise<Call> {
   const call: Call = { fields: {}, uploads: new Map() };
   if (type.startsWith('application/json')) call.fields = raw.length ? JSON.parse(raw.toString()) as Call['fields'] : {};
   if (!type.startsWith('multipart/form-data')) return call;
-  for (const [name, value] of await new Response(raw, { headers: { 'content-type': type } }).formData()) {
-    if (typeof value === 'string') call.fields[name] = /^[[{]/.test(value) ? JSON.parse(value) : value;
-    else call.uploads.set(name, { bytes: new Uint8Array(await value.arrayBuffer()), name: value.name });
+  for (const { name, filename, bytes } of partsOf(raw, type)) {
+    const text = Buffer.from(bytes).toString();
+    if (filename === undefined) call.fields[name] = /^[[{]/.test(text) ? JSON.parse(text) : text;
+    else call.uploads.set(name, { bytes, name: filename });
   }
   return call;
 }
