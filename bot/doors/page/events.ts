@@ -7,7 +7,7 @@ import type { Service, Talk } from '../../service.ts';
 const MOST_STREAMS = 200;
 /** Messages that may wait for one reader. A slower one is let go; it comes back by itself and gets what it missed. */
 const MOST_WAITING = 200;
-const MOST_REPLAYED = 500;
+const REPLAYED_AT_ONCE = 200;
 const FIRST_SHOWN = 40;
 const BEAT_MS = 20_000;
 const GLANCE_AFTER_MS = 80;
@@ -54,9 +54,7 @@ export function eventStreams(service: Service, now: () => string): EventStreams 
         readers.add(reader);
         stream.onAbort(() => { readers.delete(reader); reader.wake(); });
         try {
-          const missed = after === undefined ? service.talk(undefined, FIRST_SHOWN) : service.talk(after, MOST_REPLAYED);
-          const first: Message[] = [...missed.map(data => ({ event: 'talk' as const, data })), { event: 'glance', data: service.glance(now()) }];
-          await follow(stream, reader, first, after ?? 0, () => readers.has(reader));
+          await follow(stream, reader, missed(service, after, now), after ?? 0, () => readers.has(reader));
         } finally { readers.delete(reader); }
       });
     },
@@ -69,13 +67,23 @@ export function eventStreams(service: Service, now: () => string): EventStreams 
   };
 }
 
-/** Writes what is there and then what comes, one message at a time, as fast as this reader takes it. */
-async function follow(stream: SSEStreamingApi, reader: Reader, first: Message[], after: number, open: () => boolean): Promise<void> {
+/** What a reader that has everything up to `after` lacks (a new one: the newest few), and how the panels stand. */
+function* missed(service: Service, after: number | undefined, now: () => string): Generator<Message> {
+  if (after === undefined) for (const data of service.talk(undefined, FIRST_SHOWN)) yield { event: 'talk', data };
+  for (let from = after; from !== undefined;) {
+    const some: Talk[] = service.talk(from, REPLAYED_AT_ONCE);
+    for (const data of some) yield { event: 'talk', data };
+    from = some.length === REPLAYED_AT_ONCE ? some.at(-1)!.id : undefined;
+  }
+  yield { event: 'glance', data: service.glance(now()) };
+}
+
+/** Writes what was missed and then what comes, one message at a time, as fast as this reader takes it. */
+async function follow(stream: SSEStreamingApi, reader: Reader, first: Iterator<Message, undefined>, after: number, open: () => boolean): Promise<void> {
   let highest = after;
   await stream.write('retry: 1500\n\n');
-  reader.waiting.unshift(...first);
   while (open()) {
-    const m = reader.waiting.shift();
+    const m = first.next().value ?? reader.waiting.shift();
     if (m === undefined) { await new Promise<void>(wake => { reader.wake = wake; }); continue; }
     if (m.event === 'beat') { await stream.write(': beat\n\n'); continue; }
     // An exchange that is told again (struck, or heard late) must not turn back the mark from which a reader resumes.

@@ -61,7 +61,10 @@ function pageApp(service: Service, session: Session, streams: EventStreams, at: 
     const key = c.req.query('key');
     if (key !== undefined && session.opens(key)) { await session.remember(c); return c.redirect('/', 303); }
     if (!await session.known(c)) return c.html(strangerPage(port(), key !== undefined), 401);
-    return key === undefined ? c.html(html) : c.redirect('/', 303);
+    if (key !== undefined) return c.redirect('/', 303);
+    // Each visit counts from anew, so that a page in use is never forgotten.
+    await session.remember(c);
+    return c.html(html);
   });
   // Everything below this line is the shop's own and needs a known browser.
   app.use(async (c, next) => (await session.known(c) ? next() : c.json({ error: 'This browser is not known. Open the address that Pawl printed when it started.' }, 401)));
@@ -75,7 +78,10 @@ function pageApp(service: Service, session: Session, streams: EventStreams, at: 
   app.get('/kept/:name', c => sendKept(c, service, c.req.param('name')));
   app.route('/', messages(service, at));
   app.notFound(c => c.json({ error: 'There is nothing at that address.' }, 404));
-  app.onError((_error, c) => c.json({ error: 'Something broke in here. What was said before is kept.' }, 500));
+  app.onError((error, c) => {
+    console.error('bench page:', error);
+    return c.json({ error: 'Something broke in here. What was said before is kept.' }, 500);
+  });
   return app;
 }
 

@@ -12,7 +12,7 @@ export function strangerPage(port: number, triedAKey: boolean): string {
 </head>
 <body class="stranger">
 <main>
-<h1>Pawl</h1>
+<div class="sign"><img src="/mark.svg" alt="" width="34" height="34"><h1>Pawl</h1></div>
 ${old}<p>Open the address that Pawl printed where you started it: in that window, look for the line with <code>http://127.0.0.1:${port}/?key=…</code></p>
 <p>This browser is then remembered, and the plain address or a bookmark will do.</p>
 </main>

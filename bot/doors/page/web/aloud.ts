@@ -10,7 +10,8 @@ export function aloud(): Aloud {
     on: false,
     say(text) {
       if (!this.on || !voice) return;
-      const u = new SpeechSynthesisUtterance(text);
+      // A voice would name the marks of a list.
+      const u = new SpeechSynthesisUtterance(text.replace(/[•…]/g, ' '));
       u.lang = 'en';
       voice.speak(u);
     },

@@ -9,6 +9,12 @@ export function make<K extends keyof HTMLElementTagNameMap>(tag: K, kind: string
   return e;
 }
 
+const MOST_SHOWN = 2000;
+
+/** A very long note shown by its beginning; the log holds all of it. */
+export const beginning = (text: string): string =>
+  (text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN)}… (${text.length.toLocaleString('en')} characters in all)` : text);
+
 export function press(label: string, act: () => void): HTMLButtonElement {
   const b = make('button', '', label);
   b.type = 'button';

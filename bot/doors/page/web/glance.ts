@@ -11,7 +11,7 @@ function ticket({ title, say, lines }: Glance): HTMLElement {
   // The heading says it already when the answer's own headline is no more than that.
   const inside: HTMLElement[] = [make('div', '', head, ...(say === `${title}:` ? [] : [make('p', '', say)]))];
   if (lines.length) {
-    const list = make('ol', '', ...lines.map(l => { const li = make('li', '', l.trimStart()); li.dir = 'auto'; li.dataset.depth = String(Math.min(3, (l.length - l.trimStart().length) / 2)); return li; }));
+    const list = make('ol', '', ...lines.map(l => { const li = make('li', '', l); li.dir = 'auto'; return li; }));
     list.setAttribute('role', 'list');
     inside.push(list);
   }

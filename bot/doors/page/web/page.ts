@@ -3,6 +3,7 @@ import { part, trouble } from './dom.ts';
 import { showGlance } from './glance.ts';
 import { handsFree } from './hands-free.ts';
 import { live } from './live.ts';
+import { whyLost } from './post.ts';
 import { pushToTalk } from './push.ts';
 import { sender } from './sender.ts';
 import type { Glance, Talk } from './shapes.ts';
@@ -128,8 +129,8 @@ live({
   glance: showGlance,
   progress(p) { progress.set(p.key, p.text); redraw(); },
   line(up) {
-    part('line').textContent = up ? held : 'Pawl does not answer. This page keeps what you say and sends it when it does.';
-    if (up) { void refresh(); out.kick(); }
+    part('line').textContent = held;
+    if (up) { void refresh(); out.kick(); } else void whyLost().then(why => { part('line').textContent = why; });
   },
 }, view.newest);
 document.documentElement.dataset.ready = 'yes';

@@ -21,6 +21,14 @@ function request(m: Unsent): [string, RequestInit] {
   return ['/photo', { body: form, headers: DOOR }];
 }
 
+/** Why the server can't be had: it is not there, or it doesn't know this browser any more; empty when it can. */
+export async function whyLost(): Promise<string> {
+  try {
+    const answer = await fetch('/glance');
+    return answer.ok ? '' : (await answer.json() as { error: string }).error;
+  } catch { return NO_ANSWER; }
+}
+
 /** Sends one message. Never rejects. */
 export async function post(m: Unsent): Promise<Sent> {
   const [path, init] = request(m);

@@ -1,4 +1,4 @@
-import { make, part, press } from './dom.ts';
+import { beginning, make, part, press } from './dom.ts';
 import { keptFile } from './kept.ts';
 import type { Talk } from './shapes.ts';
 
@@ -25,10 +25,11 @@ export function talkView(say: (words: string) => void): TalkView {
   const pageScrolls = () => getComputedStyle(stream).overflowY === 'visible';
   const below = () => (pageScrolls() ? main.getBoundingClientRect().bottom - innerHeight : stream.scrollHeight - stream.scrollTop - stream.clientHeight);
   const toEnd = () => { if (pageScrolls()) scrollBy(0, below()); else stream.scrollTop = stream.scrollHeight; };
-  // When something opens below it (the listening bar), the newest exchange stays in sight.
+  // When something opens below it (the listening bar) or a picture comes in, the newest exchange stays in sight.
   let atFoot = true;
-  stream.addEventListener('scroll', () => { atFoot = below() < NEAR_END; });
-  new ResizeObserver(() => { if (atFoot && !pageScrolls()) toEnd(); }).observe(stream);
+  addEventListener('scroll', () => { atFoot = Math.abs(below()) < NEAR_END; }, { capture: true, passive: true });
+  const sizes = new ResizeObserver(() => { if (atFoot) toEnd(); });
+  for (const e of [stream, list]) sizes.observe(e);
   const place = (id: number, li: HTMLElement) => {
     const after = [...items.keys()].filter(n => n > id).sort((a, b) => a - b)[0];
     if (after === undefined) list.append(li); else list.insertBefore(li, items.get(after)!);
@@ -56,7 +57,7 @@ export function talkView(say: (words: string) => void): TalkView {
 }
 
 function exchange(t: Talk, say: (words: string) => void): HTMLElement {
-  const words = make('p', 'words', t.text || 'Something without words');
+  const words = make('p', 'words', beginning(t.text) || 'Something without words');
   words.dir = 'auto';
   const about = make('p', 'about', make('span', 'number', String(t.id)), ` ${moment(t.at)}${BY[t.door] ?? ''}${t.struck ? ', struck out' : ''}`);
   const li = make('li', t.struck ? 'struck' : '', about, t.struck ? make('del', '', words) : words, replyOf(t.say));
@@ -70,8 +71,9 @@ function exchange(t: Talk, say: (words: string) => void): HTMLElement {
   return li;
 }
 
+/** Line by line, so that an item of a list that is broken hangs under its own first word. */
 function replyOf(say: string): HTMLElement {
-  const reply = make('p', 'reply', say);
+  const reply = make('p', 'reply', ...beginning(say).split('\n').map(l => make('span', /^\s*[•…] /.test(l) ? 'item' : '', l || '\u00a0')));
   reply.dir = 'auto';
   return reply;
 }

@@ -36,6 +36,14 @@ describe('the event stream', () => {
     expect((await events.until(4)).map(t => t.id)).toEqual(['3', '4', '5', '6']);
     events.close();
   });
+  test('however much that is, with what is said meanwhile', async () => {
+    for (let n = 1; n <= 950; n++) note(n);
+    const events = await openEvents(base, cookie, 10);
+    for (let n = 951; n <= 955; n++) note(n);
+    await events.until(945);
+    expect([...new Set((await events.until(945)).map(t => Number(t.id)))]).toEqual(Array.from({ length: 945 }, (_, i) => i + 11));
+    events.close();
+  });
   test('an exchange told again does not turn back the mark to resume from', async () => {
     const first = note(1);
     note(2);

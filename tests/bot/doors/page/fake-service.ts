@@ -18,7 +18,7 @@ export interface FakeService extends Service {
 
 const PANELS: Glance[] = [
   { title: 'Next', say: 'Next:', lines: ['Fit the hub seal (everything for it is here)', 'Fill the radiator'] },
-  { title: 'Holding up', say: 'Radiator waits:', lines: ['Fan belt is late, was due Thu 19 Mar: ask the farm store', '  Thermostat not bought yet: buy it'] },
+  { title: 'Holding up', say: 'Radiator waits:', lines: ['Fan belt is late, was due Thu 19 Mar: ask the farm store', 'Thermostat not bought yet: buy it'] },
   { title: 'To get', say: '3 things to get:', lines: ['Thermostat, for the radiator', 'Pump gasket', '2 hub bearings, 35 by 72: ordered from the bearing house due Tue 24 Mar, for the left front wheel'] },
   { title: 'Not for good', say: '1 thing is only on for now:', lines: ['Bonnet, with two bolts, since Mon 2 Mar'] },
   { title: 'Look again', say: 'None due yet; to come:', lines: ['Tighten the wheel nuts: after 10 hours running'] },

@@ -132,6 +132,17 @@ describe.skipIf(!browserThere)('the page in a browser', () => {
       }
       await expect.poll(() => tab.locator('#line').textContent()).toBe('');
     });
+    test('when this browser is not known any more, it says what to do, and nothing is lost', async () => {
+      await page.close();
+      rmSync(join(dataDir, 'page.secret'));
+      page = await openPage({ service, port: page.port, dataDir });
+      await tab.locator('#line', { hasText: 'Open the address that Pawl printed' }).waitFor();
+      await say(tab, 'Oil drained.');
+      await tab.locator('#waiting li', { hasText: 'not sent yet' }).waitFor();
+      await tab.goto(page.url);
+      await reply(tab, 'Noted: Oil drained.');
+      complaints.splice(0, complaints.length, ...complaints.filter(c => !c.includes('401')));
+    });
     test('a note that is too long is given back in words', async () => {
       await say(tab, 'a'.repeat(70_000));
       await tab.locator('#waiting', { hasText: '64 KiB' }).waitFor();
