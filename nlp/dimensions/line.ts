@@ -9,6 +9,9 @@ export interface Line {
   text: string;
   /** For each character of `text`, the token it came from. */
   tokenAt: number[];
+  /** For each token (and one past the last), its first character of `text`, and the one after its last. */
+  first: number[];
+  past: number[];
   tokens: readonly Token[];
 }
 
@@ -40,7 +43,7 @@ function write(tokens: readonly Token[]): Line {
     if ((gap || (text === '' ? false : startsApart(text, token.low))) && text !== '' && !text.endsWith(' ')) put(' ', i);
     for (const c of token.low) put(plain(c, text), i);
   });
-  return mendHyphens({ text, tokenAt, tokens });
+  return mendHyphens({ text, tokenAt, ...ends(text, tokenAt, tokens.length), tokens });
 }
 
 /** Tokens that touch in the note and are still two words: the halves of "gotta", a number and its unit in "40psi". */
@@ -53,6 +56,15 @@ function plain(c: string, before: string): string {
   if (glyph === '–' || glyph === '—') return /\d$/.test(before) ? '-' : ',';
   if (glyph === '@') return before.endsWith(' ') || before === '' ? 'at' : ' at';
   return /\s/.test(glyph) ? ' ' : glyph;
+}
+
+function ends(text: string, tokenAt: readonly number[], count: number): { first: number[]; past: number[] } {
+  const first = new Array<number>(count + 1).fill(-1), past = new Array<number>(count + 1).fill(-1);
+  tokenAt.forEach((t, i) => { if (text[i] !== ' ') { if (first[t]! < 0) first[t] = i; past[t] = i + 1; } });
+  first[count] = text.length;
+  for (let t = count - 1; t >= 0; t--) if (first[t]! < 0) first[t] = first[t + 1]!;
+  for (let t = 0; t <= count; t++) if (past[t]! < 0) past[t] = t > 0 ? past[t - 1]! : 0;
+  return { first, past };
 }
 
 /** A hyphen is part of the writing only between figures; elsewhere it stands for a space (or a minus before a figure). */
@@ -70,9 +82,7 @@ export function tokensOf(line: Line, start: number, end: number): [number, numbe
 }
 
 /** The first character of the line that came from token `index` or a later one. */
-export function charOf(line: Line, index: number): number {
-  let at = line.tokenAt.findIndex(t => t >= index);
-  if (at < 0) return line.text.length;
-  while (line.text[at] === ' ') at++;
-  return at;
-}
+export const charOf = (line: Line, index: number): number => line.first[Math.max(0, index)] ?? line.text.length;
+
+/** The character after the last one that came from a token before `index`. */
+export const pastOf = (line: Line, index: number): number => (index > 0 ? line.past[index - 1] ?? line.text.length : 0);

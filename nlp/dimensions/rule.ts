@@ -11,7 +11,17 @@ export interface Slate { line: Line; mask: string; nums: Num[]; numAt: Map<numbe
 /** How a number stands in a rule's pattern. */
 export const N = '(#~*(?!~))';
 
+const cached = new WeakMap<Line, Slate>();
+
 export function slateOf(line: Line, at: string): Slate {
+  const before = cached.get(line);
+  if (before?.at === at) return before;
+  const made = write(line, at);
+  cached.set(line, made);
+  return made;
+}
+
+function write(line: Line, at: string): Slate {
   const nums = numbersOf(line);
   let mask = line.text.replace(/[#~]/g, '№');
   for (const n of nums) mask = mask.slice(0, n.start) + '#'.padEnd(n.end - n.start, '~') + mask.slice(n.end);

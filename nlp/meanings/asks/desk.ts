@@ -1,6 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { nameKey } from '../../../domain/model/names.ts';
-import { charOf, type Line, lineOf, tokensOf } from '../../dimensions/line.ts';
+import { charOf, type Line, lineOf, pastOf, tokensOf } from '../../dimensions/line.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
 import { daysIn } from '../../dimensions/when/rules.ts';
 import { isoOf } from '../../dimensions/when/days.ts';
@@ -47,7 +47,7 @@ export function thingAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end
   if (token === undefined) return undefined;
   const to = limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length;
   const phrase = phraseAt(sheet, token, to);
-  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return { name: phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? []), end: endOf(desk, phrase.to) };
+  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return { name: phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? []), end: pastOf(desk.line, phrase.to) };
   if (pron) {
     const name = spokenOf(desk, from);
     return name ? { name, end: from + pron[0].length } : undefined;
@@ -65,15 +65,6 @@ function plainName(said: string, known: readonly string[]): string {
     if (hit) return hit.toLowerCase();
   }
   return words.join(' ');
-}
-
-/** The character after the last one of the token before `token`. */
-function endOf(desk: Desk, token: number): number {
-  const { tokenAt } = desk.line;
-  let i = tokenAt.length;
-  while (i > 0 && tokenAt[i - 1]! >= token) i--;
-  while (i > 0 && desk.text[i - 1] === ' ') i--;
-  return i;
 }
 
 /** Things in a row from this character: "the springs and the little lubricator", up to what is no thing. */
@@ -119,7 +110,7 @@ export function daysOf(desk: Desk, start: number, end: number, dir: Direction): 
 
 /** What the dimensions found within the characters [start, end). */
 export function foundIn(desk: Desk, start: number, end: number): (Found & { start: number; end: number })[] {
-  return desk.sheet.found.map(f => ({ ...f, start: charOf(desk.line, f.from), end: endOf(desk, f.to) })).filter(f => f.start >= start && f.end <= end);
+  return desk.sheet.found.map(f => ({ ...f, start: charOf(desk.line, f.from), end: pastOf(desk.line, f.to) })).filter(f => f.start >= start && f.end <= end);
 }
 
 export { tokensOf };

@@ -1,3 +1,121 @@
-import type { Desk, Hit } from '../desk.ts';
-/** The sums that the note asks for. */
-export const readSums = (_desk: Desk, _plain: readonly Hit[]): Hit[] => [];
+import type { Ask } from '../../../../domain/model/ask.ts';
+import { slateOf } from '../../../dimensions/rule.ts';
+import { openSheet } from '../../../sheet.ts';
+import { type Desk, type Hit, sentenceAt } from '../desk.ts';
+import { readAsks } from '../read.ts';
+import { type Candidate, candidates } from './candidates.ts';
+import { follow, type SumKind } from './kind.ts';
+import { kindOf } from './kinds.ts';
+import { type Given, Scope } from './scope.ts';
+
+interface Sum { kind: SumKind; given: Given }
+
+/** The sums that the note asks for, each with what it was given; a follow-up repeats the whole given with its one thing changed. */
+export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
+  const found = candidates(desk, plain);
+  const hits: Hit[] = [];
+  const before = priorSum(desk);
+  let last: Sum | undefined;
+  const earlier: Sum[] = [];
+  if (!found.length) return before ? follows(desk, 0, firstAsk(desk, plain, 0), before, [], true) : [];
+  const opening = Math.min(found[0]!.start, firstAsk(desk, plain, 0));
+  if (before && /^(?:and|or|what about|how about|what if|what|same)\b/.test(desk.text)) hits.push(...follows(desk, 0, opening, before, [], true));
+  found.forEach((c, i) => {
+    const floor = Math.max(0, ...plain.filter(p => p.end <= c.start).map(p => p.end), ...hits.map(h => h.end));
+    const ceiling = Math.min(desk.text.length, found[i + 1]?.start ?? Infinity, firstAsk(desk, plain, c.end));
+    const points = followPoints(desk, c.end, ceiling);
+    const stop = points[0] ?? leadOf(desk, c.end, ceiling);
+    const read = readOne(desk, c, floor, stop, earlier, before);
+    last = { kind: c.kind, given: read.given };
+    earlier.push(last);
+    hits.push(hit(c.start, c.end, last, read.used, desk));
+    const more = follows(desk, stop, ceiling, last, points, false);
+    for (const m of more) { hits.push(m); const a = m.asks[0]!; if (a.kind === 'sum') earlier.push({ kind: c.kind, given: a.given }); }
+  });
+  return hits;
+}
+
+const firstAsk = (desk: Desk, plain: readonly Hit[], from: number): number => Math.min(desk.text.length, ...plain.filter(p => p.start >= from).map(p => p.start));
+
+/** "…, and" before the next question is of neither. */
+function leadOf(desk: Desk, from: number, ceiling: number): number {
+  const m = /(?:[,;]? ?(?:and|or|also|then|now) )+$/.exec(desk.text.slice(from, ceiling));
+  return m ? ceiling - m[0].length : ceiling;
+}
+
+/** The figures of one question: its own stretch first, then, for what is missing, the sums before it and the whole note. */
+function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier: Sum[], before?: Sum): { given: Given; used: [number, number][] } {
+  const scope = new Scope(desk, floor, stop);
+  let given = c.kind.given(scope);
+  const used = [...scope.taken];
+  const lacks = (c.kind.wants ?? []).filter(f => given[f] === undefined);
+  if (lacks.length && floor > 0) {
+    const same = earlier.filter(e => e.kind.of === c.kind.of).at(-1);
+    if (same) given = follow(c.kind, same.given, given);
+    else {
+      const wide = new Scope(desk, 0, stop), more = c.kind.given(wide);
+      const better = lacks.some(f => more[f] !== undefined);
+      if (better) { given = { ...more, ...given }; used.push(...wide.taken); }
+    }
+  } else if (lacks.length && before?.kind.of === c.kind.of) given = follow(c.kind, before.given, given);
+  return { given, used };
+}
+
+const FOLLOW = /(?:^|[.?!;,] |\s)((?:and |or |but |then |so |also |ok |okay )*(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|would it be|happens)\b)/g;
+const AND = /(?:^|[.?!;] |,? )((?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|if|with|on|from|to|in|say|using|the same)\b|(?:and|or) (?=an? |the |one |#|\d|m ?\d))/g;
+
+/** Where the words after a sum's question turn to another figure: "what if", and at the head of a sentence or near its end "and for", "and at". */
+function followPoints(desk: Desk, from: number, to: number): number[] {
+  const text = slateOf(desk.line, desk.sheet.ctx.at).mask.slice(from, to), out: number[] = [];
+  for (const m of text.matchAll(FOLLOW)) out.push(from + m.index + m[0].length - m[1]!.length);
+  for (const m of text.matchAll(AND)) {
+    const at = from + m.index + m[0].length - m[1]!.length;
+    if (headOf(desk, at) || /[?] ?$/.test(desk.text.slice(0, at))) out.push(at);
+    else if (/^\s*$/.test(text.slice(0, m.index)) || desk.text.slice(from, at).trim().split(/\s+/).length <= 3) out.push(at);
+  }
+  for (const s of desk.sentences) if (s.start > from && s.start < to && /^(?:for|at|with|if|now with|same|or)\b/.test(desk.text.slice(s.start))) out.push(s.start);
+  return [...new Set(out)].sort((a, b) => a - b).filter((p, i, all) => i === 0 || p - all[i - 1]! > 4);
+}
+const headOf = (desk: Desk, at: number): boolean => desk.sentences.some(s => at - s.start >= 0 && at - s.start <= 1);
+
+/** The follow-ups within [from, to): each gives only what changes. */
+function follows(desk: Desk, from: number, to: number, first: Sum, given: number[], fresh: boolean): Hit[] {
+  const points = fresh ? [from] : given;
+  const out: Hit[] = [];
+  let last = first;
+  points.forEach((p, i) => {
+    const stop = points[i + 1] ?? to;
+    const scope = new Scope(desk, p, Math.max(p, stop));
+    const next = last.kind.given(scope, last.given);
+    const changed = Object.keys(next).filter(f => next[f] !== undefined || f in last.given);
+    if (!changed.length || (fresh && !/^(?:and|or|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|so|try|say|\d)\b/.test(desk.text.slice(p)))) return;
+    last = { kind: last.kind, given: clean(follow(last.kind, last.given, next)) };
+    out.push(hit(p, Math.max(p + 1, Math.min(stop, sentenceAt(desk, stop > p ? stop - 1 : p).end)), last, [], desk));
+  });
+  return out;
+}
+const clean = (g: Given): Given => Object.fromEntries(Object.entries(g).filter(([, v]) => v !== undefined));
+
+function hit(start: number, end: number, s: Sum, taken: [number, number][], desk: Desk): Hit {
+  const ask: Ask = { kind: 'sum', of: s.kind.of, given: clean(s.given) };
+  const used = taken.filter(([a, b]) => a < start || b > end).map(([a, b]): [number, number] => {
+    const at = sentenceAt(desk, a);
+    return [at.start, Math.max(b, Math.min(at.end, start > a ? start : at.end))];
+  });
+  return { start, end, asks: [ask], rule: `sum ${s.kind.of}`, weight: 6, used: merge(used) };
+}
+function merge(ranges: [number, number][]): [number, number][] {
+  const out: [number, number][] = [];
+  for (const r of ranges.sort((a, b) => a[0] - b[0])) { const l = out.at(-1); if (l && r[0] <= l[1]) l[1] = Math.max(l[1], r[1]); else out.push([...r]); }
+  return out;
+}
+
+/** The last sum of the note before, for a note that only follows it up. */
+function priorSum(desk: Desk): Sum | undefined {
+  const { prior, ...rest } = desk.sheet.ctx;
+  const text = prior?.at(-1);
+  if (!text) return undefined;
+  const ask = readAsks(openSheet(text, { ...rest, prior: prior!.slice(0, -1) })).map(r => r.ask).filter(a => a.kind === 'sum').at(-1);
+  const kind = ask && kindOf(ask.of);
+  return kind ? { kind, given: ask.given } : undefined;
+}

@@ -1,0 +1,77 @@
+import { type Desk, type Hit, sentenceAt } from '../desk.ts';
+import { asking } from '../rule.ts';
+import { slateOf } from '../../../dimensions/rule.ts';
+import type { SumKind } from './kind.ts';
+import { SUM_KINDS } from './kinds.ts';
+import { Scope } from './scope.ts';
+
+/** A place of the note where a sum's question stands, and how well the figures about it suit that sum. */
+export interface Candidate { kind: SumKind; start: number; end: number; score: number }
+
+/** The questions of sums in the note, one a place: where two sums fit the words, the one that the figures suit. */
+export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
+  const { mask } = slateOf(desk.line, desk.sheet.ctx.at);
+  const all: Candidate[] = [];
+  for (const kind of SUM_KINDS) {
+    for (const pattern of kind.ask) {
+      const over = pattern.source.includes('#') ? mask : desk.text;
+      for (const m of over.matchAll(new RegExp(pattern.source, 'g'))) {
+        if (m[0].trim() === '') continue;
+        const start = m.index + (/^[.?!;, ]+/.exec(m[0])?.[0].length ?? 0), end = m.index + m[0].trimEnd().length;
+        const c = { kind, start, end, score: 0 };
+        if (possible(desk, c)) all.push({ ...c, score: scored(desk, c, plain, mask) });
+      }
+    }
+  }
+  return settle(desk, all.filter(c => c.score > 0));
+}
+
+/** Where another question begins. */
+const OTHER = /(?:,? (?:and|or|also)|,) (?=(?:whats?|how|where|wheres|when|whens|who|is|can)\b)/;
+
+function possible(desk: Desk, c: Candidate): boolean {
+  const s = sentenceAt(desk, c.start);
+  if (!/\b(?:what|whats|whatll|how|which|convert|change)\b/.test(desk.text.slice(c.start, c.end)) && !asking(desk, c.start)) return false;
+  const before = desk.text.slice(Math.max(s.start, c.start - 40), c.start + 5).split(OTHER).at(-1)!.slice(0, -5);
+  const after = desk.text.slice(c.end, Math.min(s.end, c.end + 70)).split(OTHER)[0]!;
+  return !c.kind.unless?.test(before + desk.text.slice(c.start, c.end) + after);
+}
+
+/** How many of the sum's fields the note gives between the questions on either side of it. */
+function scored(desk: Desk, c: Candidate, plain: readonly Hit[], _mask: string): number {
+  const floor = Math.max(0, ...plain.filter(p => p.end <= c.start).map(p => p.end));
+  const ceiling = Math.min(desk.text.length, ...plain.filter(p => p.start >= c.end).map(p => p.start));
+  const given = c.kind.given(new Scope(desk, floor, ceiling));
+  const fields = Object.keys(given).filter(f => !f.endsWith('Unit'));
+  const own = c.kind.given(new Scope(desk, sentenceAt(desk, c.start).start, Math.min(ceiling, sentenceAt(desk, c.start).end)));
+  const needs = c.kind.needs;
+  const hits = needs ? needs.filter(f => given[f] !== undefined).length : Math.max(1, fields.length);
+  if (!hits && !named(c, desk)) return 0;
+  const wanted = (c.kind.wants ?? []).filter(f => given[f] !== undefined).length;
+  const here = Object.keys(own).filter(f => !f.endsWith('Unit')).length;
+  return 1 + hits + wanted + here * 0.5 + (c.kind.weight ?? 0) + (c.end - c.start) / 40;
+}
+
+/** Words that name the sum outright ask for it though no figure is given; the sum then asks back. */
+const OUTRIGHT = /\b(?:torque|voltage drop|volt drop|dew point|tap drill|tapping (?:drill|size)|clearance (?:hole|drill)|belt length|length of belt|end ?play|shim stack|landed cost|sling load)\b/;
+const named = (c: Candidate, desk: Desk): boolean => OUTRIGHT.test(desk.text.slice(c.start, c.end)) && (sentenceAt(desk, c.start).asked || /\b(?:what|whats|how|need|give me|work out|remind me|tell me)\b/.test(desk.text.slice(Math.max(0, c.start - 20), c.end)));
+
+/** One question a place: the best of those that overlap, and of the same sum asked twice in a clause the first, drawn out. */
+function settle(desk: Desk, all: Candidate[]): Candidate[] {
+  const kept: Candidate[] = [];
+  for (const c of [...all].sort((a, b) => b.score - a.score || a.start - b.start)) {
+    if (kept.some(k => c.start < k.end && k.start < c.end)) continue;
+    kept.push(c);
+  }
+  const out: Candidate[] = [];
+  for (const c of kept.sort((a, b) => a.start - b.start)) {
+    const last = out.at(-1);
+    const between = last ? desk.text.slice(last.end, c.start) : '';
+    const apart = /[?!]|\b(?:and|or|also)\b[^.?!]*$|[.] /.test(between);
+    if (last && !apart) {
+      if (c.score > last.score && c.kind !== last.kind) out[out.length - 1] = { ...c, start: last.start };
+      else last.end = Math.max(last.end, c.end);
+    } else out.push({ ...c });
+  }
+  return out;
+}

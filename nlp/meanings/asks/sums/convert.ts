@@ -1,0 +1,75 @@
+import { UNITS, inContract, unitOf } from '../../../dimensions/measure/units.ts';
+import type { SumKind } from './kind.ts';
+import type { Figure, Given, Scope } from './scope.ts';
+
+const EXTRA: readonly (readonly [string, string])[] = [
+  ['°F', 'fahrenheit|farenheit|degrees f|deg f|f'], ['°C', 'celsius|celcius|centigrade|degrees c|deg c|c'], ['in', 'thou|thousandths|thousandths of an inch|decimal inches|decimals?|decimal|in'],
+  ['mm', 'metric|mil'], ['h', 'hours?'], ['mi', 'miles?'], ['km', 'kilomet(?:re|er)s?|k'], ['L', 'l'], ['kW', 'kw'],
+];
+const NAMES = [...UNITS.filter(([u]) => !['tpi', 'turns', 'AWG'].includes(u)).map(([, w]) => w), ...EXTRA.map(([, w]) => w)].join('|');
+const TO = new RegExp(String.raw`(?:^|[\s,])(?:to|into|in|as|is that in|that in|how many|what in|is it in|equals how many|= ?how many|would that be in)\s+(?:plain |old |a |the |good old |decimal |us |imperial )?(${NAMES})(?![a-z])`, 'g');
+const IMPERIAL: Record<string, string> = { mm: 'in', cm: 'in', m: 'ft', kg: 'lb', 'N·m': 'lb-ft', bar: 'psi', kPa: 'psi', L: 'qt', km: 'mi', '°C': '°F' };
+const METRIC: Record<string, string> = { in: 'mm', ft: 'm', lb: 'kg', 'lb-ft': 'N·m', 'lb-in': 'N·m', psi: 'bar', qt: 'L', gal: 'L', mi: 'km', '°F': '°C', yd: 'm', oz: 'g', hp: 'kW', ton: 't' };
+
+function unitNamed(word: string): string | undefined {
+  for (const [u, w] of EXTRA) if (new RegExp(`^(?:${w})$`).test(word)) return u;
+  const u = unitOf(word);
+  return u === 'thou' ? 'in' : u;
+}
+
+/** Where the figure goes: "to foot pounds", "in millimetres", "how many quarts is", "in metric". */
+function target(scope: Scope, from: string, of: Figure): string | undefined {
+  if (/\b(?:in|to|into) (?:old money|imperial|english|us units|inch units|american)\b/.test(scope.text)) return IMPERIAL[from];
+  if (/\b(?:in|to|into) metric\b/.test(scope.text)) return METRIC[from];
+  const hits = [...scope.text.matchAll(TO)].filter(m => { const at = scope.start + m.index + m[0].length; return at <= of.start || at > of.end; });
+  for (const m of hits.reverse()) {
+    const u = unitNamed(m[1]!);
+    if (u && u !== from) return from === 'mil' && u === 'mm' ? 'mm' : u === 'mil' && from === 'in' ? 'mm' : u;
+    if (u === 'in' && from === 'in' && /decimal/.test(m[0])) return 'in';
+  }
+  const head = new RegExp(String.raw`\bhow many (${NAMES})(?![a-z])`).exec(scope.text);
+  const u = head && unitNamed(head[1]!);
+  return u && u !== from ? u : undefined;
+}
+
+const WITH_HOURS: Record<string, string> = { miles: 'mi', hours: 'h' };
+function given(scope: Scope, prev?: Given): Given {
+  const figs = scope.measures().filter(f => f.unit && f.unit !== 'tpi' && f.unit !== 'AWG' && !/^(?:a|an) /.test(scope.desk.text.slice(f.start, f.end)) || f.value !== 1);
+  const span = scope.values('span').find(s => WITH_HOURS[s.value.unit]);
+  const f = figs.find(x => x.unit !== '°') ?? (span && { start: span.start, end: span.end, value: span.value.amount, unit: WITH_HOURS[span.value.unit]! });
+  if (!f && prev) {
+    const n = scope.numbers()[0] ?? scope.measures('°')[0];
+    const to = [...scope.text.matchAll(TO)].map(m => unitNamed(m[1]!)).find(Boolean);
+    if (n) { scope.take(n); return { value: thouish(scope, n.value, prev), ...(to ? { to } : {}) }; }
+    return to ? { to } : {};
+  }
+  if (!f?.unit) return degrees(scope);
+  scope.take(f);
+  const to = target(scope, f.unit, f) ?? (prev && typeof prev.to === 'string' && prev.to !== f.unit ? prev.to : undefined);
+  return { value: f.value, from: f.unit, ...(to ? { to } : {}) };
+}
+const thouish = (scope: Scope, value: number, prev: Given): number => prev.from === 'in' && typeof prev.value === 'number' && prev.value < 0.2 && value >= 1 ? inContract(value, 'thou').value : (void scope, value);
+
+/** "what's 180 degrees in celsius": a bare degree is the other scale. */
+function degrees(scope: Scope): Given {
+  const d = scope.measures('°')[0] ?? scope.numbers()[0];
+  const to = [...scope.text.matchAll(TO)].map(m => unitNamed(m[1]!)).find(u => u === '°C' || u === '°F');
+  if (!d || !to) return {};
+  scope.take(d);
+  return { value: d.value, from: to === '°C' ? '°F' : '°C', to };
+}
+
+export const CONVERT: SumKind = {
+  of: 'convert',
+  ask: [
+    /\b(?:convert|change|turn|translate|put)(?: me)? (?:(?!\b(?:and )?(?:what|whats|how|where)\b)[^.?!]){1,50}? (?:to|into|in) [a-z.°]+(?: (?:pounds?|inch|met(?:er|re)s|feet|lbs?|money|an? hour))?/,
+    /\bwhat(?:s|d| is| would| does| are| s|re)? (?:that |the [a-z]+ |about )?(?:be )?(?:(?!\b(?:what|whats|how|where)\b)[^.?!]){0,40}? (?:in|to|into|as) (?:plain |old |decimal |us |imperial )?(?:mm|mil|cm|in\b|inch|met|thou|foot|feet|ft|lb|pound|newton|nm|n m|kg|kilo|psi|bar|kpa|cel|cent|fahr|far|litre|liter|quart|gal|pint|mile|km|yard|gram|ounce|old money|imperial|english|decimal|hp|horse|kw|kilowatt|c\b|f\b|degrees)[a-z.]*/,
+    new RegExp(String.raw`\bhow many (?:${NAMES})(?: (?:is|are|in|to|s|make|makes|does|would|there|be|equal|equals|that|its|do))+`),
+    new RegExp(String.raw`(?:^|[.?!,;] )(?:#~*(?!~)|[\d./ -]+|[a-z ]+) ?(?:${NAMES}) (?:in|to|into|as|equals|is how many) (?:${NAMES})(?![a-z])(?= ?(?:$|\?|,|and|please))`),
+  ],
+  unless: /\b(?:end ?play|put in|how far apart|threads (?:per|to) (?:the )?inch backed)\b/,
+  given,
+  needs: ['value'],
+  wants: ['to'],
+  weight: 1,
+};

@@ -1,0 +1,103 @@
+import type { SumKind } from './kind.ts';
+import { type Figure, type Given, put, type Scope } from './scope.ts';
+
+export const END_PLAY: SumKind = {
+  of: 'endPlay',
+  ask: [
+    /\bhow much(?: (?:of an?|is|does|do|will|would|the|that|in))* ?(?:end ?play|end ?float|float|clearance|slack|axial play|lash|endshake|shake|movement|travel|play)\b(?: (?:is|does|do|will|would|that|it|i|have|get|give|be|in|me|would i have|that give me|am i giving it))*/,
+    /\bwhat(?:s|ll)? (?:(?:does|will|is|that|it|the|this|would|my|do i|i|in|ll|in the way of|as|of) )*(?:end ?play|end ?float|endplay|endshake|axial play)\b/,
+    /\bhow (?:many flats|far(?: (?:do|should|would|is|does|will))?)[^.?!]{0,40}\b(?:flat|flats|nut|back|off|end ?play|end ?float|thou|turn)\b/,
+    /\b(?:how much|what|whats)(?: (?:is|does|will|would|do))* (?:that|it|one flat|a flat|the nut|each flat|two flats|three flats|#~*|this)(?: (?:in|move|give|come to|worth|be|amount to|make|back off|is|as|work out(?: at| to)?|open (?:it )?up))*(?: (?:thou|thousandths|inches|end|me|play|float|for))*/,
+  ],
+  unless: /\b(?:was|had|before|originally|convert|shims? (?:do|were))\b/,
+  given(scope, prev) {
+    const out: Given = {};
+    const t = scope.measures('tpi')[0];
+    const bare = t ?? scope.seen(/#~*(?!~) (?:threads?|tpi|pitch)\b/);
+    if (t) { out.pitch = t.value; scope.take(t); }
+    else {
+      const mm = scope.seen(/#~*(?!~) ?(?:mm|millimetres?|millimeters?) (?:pitch|thread|a turn)|pitch (?:is |of )?#~*(?!~) ?(?:mm|mil)/);
+      const thread = scope.values('thread')[0];
+      if (mm) { out.pitch = mm.nums[0]; out.pitchUnit = 'mm'; scope.take(mm); }
+      else if (thread) { const p = /-(\d+(?:\.\d+)?)$/.exec(thread.value.size)?.[1], m = /x([\d.]+)$/.exec(thread.value.size)?.[1]; if (p) out.pitch = Number(p); else if (m) { out.pitch = Number(m); out.pitchUnit = 'mm'; } scope.take(thread); }
+      else if (bare && 'nums' in bare) { out.pitch = bare.nums[0]; scope.take(bare); }
+    }
+    const flats = scope.seen(/#~*(?!~)(?: more| of the)? flats?\b/);
+    if (flats) { out.flats = flats.nums[0]; scope.take(flats); }
+    else if (/\b(?:a|one|per|each|every) (?:single )?flat\b/.test(scope.text)) out.flats = 1;
+    else {
+      const turn = scope.seen(/#~*(?!~)(?: of)?(?: an?)? turns?\b/);
+      if (turn) { out.turn = turn.nums[0]; scope.take(turn); }
+      else if (prev) { const n = scope.numbers()[0]; if (n && !out.pitch) { out.flats = n.value; scope.take(n); } }
+    }
+    const lens = scope.measures('in', 'mm');
+    const wanted = lens.find(f => /\b(?:want|need|after|to|get|spec|should be|be|for|aim(?:ing)? for)(?: (?:it|about|a|at|to|be|down to|is))* $/.test(scope.before(f)));
+    const now = lens.find(f => f !== wanted && /\b(?:got|now|have|is|measures?|at|reads?|its|from)(?: (?:about|at|now))* $/.test(scope.before(f)));
+    if (/how (?:many flats|far)/.test(scope.text)) { put(out, 'measured', now); put(out, 'wanted', wanted); scope.take(wanted, now); }
+    return out;
+  },
+  needs: ['pitch', 'flats', 'turn'],
+  wants: ['pitch'],
+  either: [['flats', 'turn']],
+};
+
+const MATERIAL = /\b(cast iron|grey iron|gray iron|ductile iron|stainless(?: steel)?|steel|iron|bronze|brass|alumini?um|ally|alloy|copper|cast|gunmetal|phosphor bronze|nickel)\b/g;
+const MADE: Record<string, string> = { ally: 'aluminium', alloy: 'aluminium', aluminum: 'aluminium', iron: 'cast iron', cast: 'cast iron', 'grey iron': 'cast iron', 'gray iron': 'cast iron', 'stainless steel': 'stainless' };
+const GOES_IN = /\b(?:bush(?:ing|es|ings)?|bearing|shaft|pin|sleeve|liner|insert|race|journal|axle|spindle|dowel|plug|seat|valve seat)s?\b/;
+
+/** The material of what is heated or cooled; that of the piece it goes round or into is another. */
+function material(scope: Scope): string | undefined {
+  const hits = [...scope.text.matchAll(MATERIAL)].filter(m => !/^ ?(?:brush|wool|rule)/.test(scope.text.slice(m.index + m[0].length)));
+  if (!hits.length) return undefined;
+  const heated = /\b(?:heat|hot|warm|temperature|cool|cold|freeze|shrink)\b[^.?!]{0,30}?\b(?:on|the|my) (?:the )?([a-z]+(?: [a-z]+)?)/.exec(scope.text)?.[1];
+  const ok = hits.find(m => {
+    const clause = (scope.text.slice(0, m.index).split(/[.;?!]/).at(-1) ?? '') + (scope.text.slice(m.index).split(/[,.;?!]/)[0] ?? '');
+    const sentences = scope.text.slice(0, m.index).split(/[.?!]/);
+    const subject = GOES_IN.exec(clause)?.[0] ?? (/\b(?:it|its|thats|theyre)\b/.test(clause.split(',')[0] ?? '') ? GOES_IN.exec(sentences.at(-2) ?? '')?.[0] : undefined);
+    const other = subject && heated && !heated.includes(subject.replace(/s$/, ''));
+    return !other && !(subject && !heated && /\b(?:hub|housing|gear|ring|flange|wheel|block|pulley|collar|sprocket)\b/.test(scope.text) && GOES_IN.test(scope.text.slice(m.index, m.index + m[0].length + 16)));
+  });
+  const said = ok?.[1];
+  return said && (MADE[said] ?? said);
+}
+
+function shrink(scope: Scope, prev?: Given): Given {
+  const out: Given = {};
+  const lens = scope.measures('in', 'mm', 'cm');
+  const small = (f: Figure): boolean => f.unit === 'in' ? f.value <= 0.02 : f.unit === 'mm' ? f.value < 0.6 : false;
+  const fit = lens.find(f => /^ ?(?:of )?(?:interference|press|tight|shrink|grip|nip|bite|crush|oversize|over size|squeeze|pinch)/.test(scope.after(f)) || /\b(?:interference|press fit|nip|shrink|grip)(?: (?:of|is|fit|at|s|about))* $/.test(scope.before(f))) ?? lens.find(small);
+  const dia = lens.find(f => f !== fit && !small(f));
+  put(out, 'diameter', dia);
+  put(out, 'interference', fit);
+  scope.take(dia, fit);
+  if (!fit) {
+    const n = scope.numbers().find(x => /^ ?(?:of )?interference/.test(scope.after(x)) || prev);
+    if (n) { out.interference = prev?.interferenceUnit === 'in' && n.value >= 0.5 ? n.value / 1000 : n.value; scope.take(n); }
+  }
+  if (prev && out.interference === undefined && dia && !/\b(?:diameter|bore|shaft|inch (?:shaft|hub|bore))\b/.test(scope.text) && dia.value < 0.1) put(out, 'interference', dia);
+  const made = material(scope);
+  if (made) out.material = made;
+  return out;
+}
+
+export const SHRINK_FIT: SumKind = {
+  of: 'shrinkFit',
+  ask: [
+    /\bhow (?:hot|warm|cold)(?: (?:do|does|should|must|would|will|have|is|has|need|s|ll|shall|can|to))*(?: (?:i|it|the [a-z]+(?: [a-z]+)?|that|this|we|my [a-z]+))* ?(?:(?:have|need|to|got|get|heat|make|be|go|take|warm|want|chill|cool|freeze|bring|has|needs|enough|supposed|should|ought|it|her|him|them|that)(?: |\b))*/,
+    /\bhow much (?:heat|temperature|warming|cooling)\b(?: (?:do|does|should|would|will|i|on|the|to|need|it|in|hub|for))*/,
+    /\bwhat (?:temp(?:erature)?|heat)(?: (?:do|does|should|would|will|must|i|it|have|need|to|heat|get|for|the|is|take|bring|drop|shrink|on|hub|has|be|that|be at|at))*/,
+    /\bwhat(?:s| is) the (?:temp(?:erature)?|heat) (?:to|i need|needed|for)\b/,
+  ],
+  unless: /\b(?:engine run|oven cure|dew|weather|boil|weld|outside|tomorrow|thermostat|coolant|antifreeze|in here|forecast|cure|bake|was it)\b/,
+  given: shrink,
+  needs: ['diameter', 'interference'],
+  wants: ['interference'],
+};
+
+export const PRESS_FIT: SumKind = {
+  of: 'pressFit',
+  ask: [/\b(?:how (?:much|hard)|what|whats|how many tons?)(?: (?:force|pressure|tonnage|tons|of|press|is|does|will|would|the|do|a|it|i|size|big))*[^.?!]{0,24}\b(?:to press|press(?:ing)? (?:it|the|that|in|out|force)|push it in|press fit)\b/, /\b(?:how much|what)(?: [a-z]+){0,2} (?:interference|press|nip)\b(?: (?:do|should|does|would|for|on|is|i))/],
+  given(scope) { const { material: made, ...rest } = shrink(scope); return made ? { ...rest, material: made } : rest; },
+  needs: ['diameter', 'interference'],
+  weight: 1,
+};

@@ -1,0 +1,61 @@
+import type { SumKind } from './kind.ts';
+import type { Given, Scope } from './scope.ts';
+import { sizeIn } from './torque.ts';
+
+function size(scope: Scope): Given {
+  const s = sizeIn(scope);
+  scope.take(s?.at);
+  return s ? { size: s.size } : {};
+}
+
+export const TAP_DRILL: SumKind = {
+  of: 'tapDrill',
+  ask: [
+    /\btap(?:ping)? (?:drill|drills|hole|size)(?: (?:size|bit|for|do|is|should))*\b/,
+    /\b(?:what|which|whats)(?: (?:the|size|sized|number|letter|diameter|is|of|a|bit|right|correct|kind))*(?: (?:drill|drill bit|bit|hole|twist drill))s?(?: (?:size|bit|do|should|would|will|is|goes|shall|i|use|need|for|to|want|before|drill|first|right|with|it|take|on|a|an|the|that|that be|be|reach|put))*\b/,
+    /\b(?:drill|hole) (?:size|diameter)(?: (?:for|to|on|is|do|should|would))?/,
+    /\b(?:what|how big)(?: (?:size|a hole|hole|do|should|would|will|must|shall|big|i|to|need))+ (?:drill|bore)\b(?! press)(?: (?:it|that|out|for|to|this|them|first))*/,
+    /\bhow big (?:a )?(?:hole|drill)\b/,
+  ],
+  unless: /\b(?:clearance|clear(?:s)? (?:a|the)|npt|pipe (?:thread|tap)|bolt through|slip through|pass through|free hole|bspt?|taper pipe)\b/,
+  given(scope) {
+    const p = scope.values('percent').at(-1);
+    scope.take(p);
+    return { ...size(scope), ...(p ? { percent: p.value.value } : {}) };
+  },
+  needs: ['size', 'percent'],
+  wants: ['size'],
+};
+
+export const CLEARANCE: SumKind = {
+  of: 'clearanceHole',
+  ask: [
+    /\b(?:clearance|through|clear|free) (?:hole|drill|fit hole|size|drill size)\b/,
+    /\b(?:what|which|how big|whats)[^.?!]{0,40}?\b(?:hole|drill|drill bit)\b[^.?!]{0,30}?\b(?:clear(?:s|ance)?|pass(?:es)?|slips?|go(?:es)? (?:through|thru)|slide|clearance)\b/,
+  ],
+  given(scope) {
+    const fit = /\b(close|loose|normal|free|tight|medium|fine|coarse|easy)(?: |-)?(?:fit|clearance|hole|one|running)\b/.exec(scope.text)?.[1];
+    const name = fit && ({ free: 'loose', easy: 'loose', tight: 'close', medium: 'normal', fine: 'close', coarse: 'loose' } as Record<string, string>)[fit];
+    return { ...size(scope), ...(fit ? { fit: name ?? fit } : {}) };
+  },
+  wants: ['size'],
+  weight: 2,
+};
+
+/** A pipe's size is its name: "1/4", "1-1/4", "1". */
+const PIPE = String.raw`(\d+-\d+\/\d+|\d+ \d+\/\d+|\d+\/\d+|\d(?!\d|\/)|(?:one and a |an inch and a |inch and a )?(?:half|quarter|eighth)|three eighths?|three quarters?|inch|one)`;
+const PIPE_WORDS: Record<string, string> = { half: '1/2', quarter: '1/4', eighth: '1/8', 'three eighths': '3/8', 'three eighth': '3/8', 'three quarter': '3/4', 'three quarters': '3/4', inch: '1', one: '1', 'inch and a half': '1-1/2', 'inch and a quarter': '1-1/4', 'one and a half': '1-1/2', 'one and a quarter': '1-1/4', 'an inch and a quarter': '1-1/4', 'an inch and a half': '1-1/2' };
+export const PIPE_THREAD: SumKind = {
+  of: 'pipeThread',
+  ask: [
+    /\b(?:what|which|how big|whats|drill|hole|tap|how many threads)[^.?!]{0,50}?\b(?:npt|n p t|pipe (?:thread|tap|plug|fitting)|taper(?:ed)? pipe)\b/,
+    /\b(?:npt|pipe (?:thread|tap|plug))[^.?!]{0,40}?\b(?:what|which|how big|whats|drill|hole|how many)\b/,
+  ],
+  given(scope) {
+    const m = new RegExp(String.raw`${PIPE}(?: |-)?(?:inch |in |")?(?: ?- ?\d+ )?(?:npt|n p t|pipe|taper)`).exec(scope.text) ?? new RegExp(String.raw`(?:npt|pipe (?:thread|tap))(?: (?:in|of|size|is))* ${PIPE}`).exec(scope.text);
+    if (!m) return {};
+    scope.take({ start: scope.start + m.index, end: scope.start + m.index + m[0].length });
+    return { size: PIPE_WORDS[m[1]!] ?? m[1]!.replace(' ', '-') };
+  },
+  weight: 3,
+};

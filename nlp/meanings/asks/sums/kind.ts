@@ -1,0 +1,41 @@
+import type { Given, Scope } from './scope.ts';
+
+/**
+ * One calculation as it is asked for in words.
+ * `ask`: patterns of the question, over the plain line. `given`: what the stretch gives it, nothing where it gives nothing; `prev` is set in a
+ * follow-up ("and at three mils?"), where a bare number may stand for the figure that changes.
+ * `enough`: whether what was given is worth the sum without looking further back in the note.
+ */
+export interface SumKind {
+  of: string;
+  ask: readonly RegExp[];
+  /** Not a question of this kind when the words around the match say something else. */
+  unless?: RegExp;
+  given(scope: Scope, prev?: Given): Given;
+  /** Fields that must be there; without any of them the question is not held to be this sum. */
+  needs?: readonly string[];
+  /** Fields of which one at least must be there before the sum stops looking further back. */
+  wants?: readonly string[];
+  /** Fields that stand in for one another: a new one drops the rest from a follow-up. */
+  either?: readonly (readonly string[])[];
+  /** Settles which of two kinds is meant that match the same words. */
+  weight?: number;
+}
+
+const unitOf = (name: string): string => `${name}Unit`;
+
+/** What a follow-up asks: all of the sum before with the new figures put in. */
+export function follow(kind: SumKind, prev: Given, next: Given): Given {
+  const out: Given = { ...prev };
+  for (const group of kind.either ?? []) {
+    if (!group.some(f => next[f] !== undefined)) continue;
+    for (const f of group) if (next[f] === undefined) { delete out[f]; delete out[unitOf(f)]; }
+  }
+  for (const f of Object.keys(next)) {
+    if (f.endsWith('Unit')) continue;
+    const unit = next[unitOf(f)] ?? (typeof prev[unitOf(f)] === 'string' ? prev[unitOf(f)] : undefined);
+    out[f] = next[f];
+    if (unit) out[unitOf(f)] = unit;
+  }
+  return out;
+}

@@ -1,0 +1,18 @@
+import { CONVERT } from './convert.ts';
+import { ALTERNATOR, BATTERY, FUSE, OHMS, SIX_TO_TWELVE, VOLT_DROP, WIRE_SIZE } from './electric.ts';
+import { END_PLAY, PRESS_FIT, SHRINK_FIT } from './fits.ts';
+import { CLEARANCE, PIPE_THREAD, TAP_DRILL } from './holes.ts';
+import type { SumKind } from './kind.ts';
+import { LANDED } from './landed.ts';
+import { SLING, SLING_CAPACITY, TWO_POINT } from './lifting.ts';
+import { ANTIFREEZE, BOILING, COVERAGE, DEW_POINT } from './liquids.ts';
+import { BELT, SHEAVE } from './pulleys.ts';
+import { SHIMS } from './shims.ts';
+import { TORQUE } from './torque.ts';
+
+/** Every sum that can be asked for in words. */
+export const SUM_KINDS: readonly SumKind[] = [
+  TORQUE, BELT, SHEAVE, TAP_DRILL, SHIMS, VOLT_DROP, DEW_POINT, ANTIFREEZE, SLING, END_PLAY, SHRINK_FIT, COVERAGE, CONVERT, LANDED,
+  CLEARANCE, PIPE_THREAD, WIRE_SIZE, FUSE, OHMS, SIX_TO_TWELVE, BATTERY, ALTERNATOR, BOILING, SLING_CAPACITY, TWO_POINT, PRESS_FIT,
+];
+export const kindOf = (of: string): SumKind | undefined => SUM_KINDS.find(k => k.of === of);

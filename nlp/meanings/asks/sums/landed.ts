@@ -1,0 +1,51 @@
+import type { SumKind } from './kind.ts';
+import type { Figure, Given, Scope } from './scope.ts';
+
+const ROUND = /\b(?:each way|one way|there and back|round trip|both ways|return)\b/;
+
+function given(scope: Scope, prev?: Given): Given {
+  const out: Given = {};
+  const money = scope.values('money'), percents = scope.values('percent'), spans = scope.values('span').filter(s => s.value.unit === 'miles');
+  const tax = percents.find(p => /^ ?(?:sales )?(?:tax|vat|gst|duty|on top|for the (?:tax|governor|state|government))/.test(scope.after(p)) || /\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|runs|plus))* $/.test(scope.before(p))) ?? percents[0];
+  const ship = money.find(m => m.value.role === 'shipping'), core = money.find(m => m.value.role === 'core');
+  const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, ...spans].some(o => o && f.start < o.end && o.start < f.end);
+  const priced = money.filter(m => !m.value.role && !takenAt(m));
+  const bare = scope.numbers().filter(n => !takenAt(n) && n.value > 0 && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
+  const price: Figure | undefined = first([...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare, ...weighed(scope)].filter(f => !takenAt(f)));
+  if (price) out.price = price.value;
+  if (ship) out.shipping = ship.value.value;
+  else {
+    const plus = price && bare.find(n => n !== price && n.start > price.end && /\b(?:plus|and|another|with) $/.test(scope.before(n)) && /^ ?(?:to (?:ship|get|post)|for (?:the )?(?:post|ship|freight|carriage)|on top|in (?:the )?(?:post|mail))/.test(scope.after(n)));
+    if (plus) { out.shipping = plus.value; scope.take(plus); }
+  }
+  if (core) out.core = core.value.value;
+  if (tax) out.tax = tax.value.value;
+  else if (/\b(?:no|without|ex|free of) (?:sales )?(?:tax|vat)\b/.test(scope.text) && prev) out.tax = 0;
+  const drive = spans[0];
+  if (drive) out.miles = drive.value.amount * (ROUND.test(scope.after(drive, 24)) && /each way|one way/.test(scope.after(drive, 24)) ? 2 : 1);
+  scope.take(price, ship, core, tax, drive);
+  if (prev && out.price !== undefined) keepSame(scope, prev, out);
+  return out;
+}
+const first = (figs: Figure[]): Figure | undefined => figs.sort((a, b) => a.start - b.start)[0];
+/** "forty pounds" is money where the note is of money. */
+const weighed = (scope: Scope): Figure[] => scope.measures('lb').filter(f => /pounds?$/.test(scope.desk.text.slice(f.start, f.end)));
+
+/** "one that's 120, same tax": another thing, which keeps only what is said to be the same, and the tax. */
+function keepSame(scope: Scope, prev: Given, out: Given): void {
+  const same = /\bsame\b/.test(scope.text);
+  for (const f of ['shipping', 'core', 'miles']) if (out[f] === undefined && prev[f] !== undefined) out[f] = same && new RegExp(String.raw`\bsame [^.?!]*\b${f === 'shipping' ? '(?:shipping|post|postage|freight|carriage|delivery)' : f}`).test(scope.text) ? prev[f] : undefined;
+}
+
+export const LANDED: SumKind = {
+  of: 'landed',
+  ask: [
+    /\b(?:what|how much|whats|hows|so what)(?: (?:does|do|will|would|is|s|did|ll))*(?: (?:a|an|the|that|it|this|those|they|my|one|these))*(?: [a-z-]+){0,4}? (?:land|lands|landed|land me|come to|comes to|coming to|add up to|adds? up to|work out(?: at| to)?|works out(?: at| to)?|end up (?:at|costing|being)|stand me(?: in)?|cost(?:ing)?(?: me)?|run me|set me back|total(?: up)?(?: to)?|tot up to)\b(?: (?:at|to|for|in|me|all in|in all|altogether|landed|at the (?:shop|door)|delivered|here|at if|at my door|in total|all told))*/,
+    /\blanded (?:cost|price|total|figure)\b(?: (?:of|on|for|is))?|\b(?:cost|price|total) landed\b|\ball in (?:cost|price|total|figure)\b|\bdelivered (?:cost|price)\b/,
+    /\b(?:whats|what is|what|how much)(?: (?:that|it|this|is|the|does|my|would|would that be|that be|will|be|would that|come to|comes?|s|total|s that|work out))* (?:landed|all in|all told|all up|at the door|to my door|in the end|altogether|total|in total|at the shop|to the shop|out the door|delivered|the total|the whole lot|all together|grand total)\b/,
+    /\bwhat(?:s| is| would| will|ll)? (?:be )?(?:the |my |a )?(?:total|damage|real cost|true cost|real price|true price|whole cost|all in)\b/,
+  ],
+  unless: /\b(?:have i|ive spent|so far|spent|who|cheapest|best price|lowest price|who has|per leg|each leg|hours|torque|best landed)\b/,
+  given,
+  needs: ['price'],
+};

@@ -1,0 +1,97 @@
+import type { SumKind } from './kind.ts';
+import { type Figure, type Given, put, type Scope } from './scope.ts';
+
+const WEIGHTS = ['lb', 'kg', 'ton', 't', 'cwt'];
+const LEG = String.raw`(?:slings?|legs?|chains?|straps?|ropes?|strops?|wires?|hooks?|lines?|leg(?:ged)?)`;
+
+/** The angle from the horizontal, however it was said. */
+function angle(scope: Scope): { value: number; at: Figure } | undefined {
+  const f = scope.measures('°')[0] ?? scope.numbers().find(n => /^ ?deg/.test(scope.after(n)));
+  if (!f) return undefined;
+  const near = `${scope.before(f, 40)}|${scope.after(f, 60)}`;
+  if (/\b(?:off|from|of|to)(?: of)?(?: the)? (?:vertical|plumb|straight up|upright|perpendicular)|\bfrom straight\b|off (?:of )?straight|\bstraight up and down\b|off plumb/.test(near)) return { value: 90 - f.value, at: f };
+  if (/\b(?:included|between (?:the )?(?:slings|legs|chains|straps|them|two|ropes)|apex|at the (?:hook|top|crown|ring)|spread of)\b/.test(near)) return { value: 90 - f.value / 2, at: f };
+  return { value: f.value, at: f };
+}
+
+function legs(scope: Scope, given: Given): void {
+  const n = scope.seen(new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/);
+  if (n && n.nums[0]! >= 1 && n.nums[0]! <= 8 && Number.isInteger(n.nums[0])) { given.legs = n.nums[0]; scope.take(n); }
+  else if (/\b(?:a pair of|both|a couple of|double) (?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops|leg)\b/.test(scope.text)) given.legs = 2;
+  else if (/\b(?:a|one) single (?:sling|leg|chain|strap)\b/.test(scope.text)) given.legs = 1;
+}
+
+function given(scope: Scope, prev?: Given): Given {
+  const out: Given = {};
+  const load = scope.measures(...WEIGHTS)[0];
+  put(out, 'load', load);
+  if (!load && !prev) {
+    const n = scope.numbers().find(x => x.value >= 50 && /\b(?:weighs?|weight|its|about|is|s|load)(?: (?:about|of|is|around|say|at|roughly))* $/.test(scope.before(x)));
+    if (n) { out.load = n.value; scope.take(n); }
+  }
+  const a = angle(scope);
+  if (a) out.angle = a.value;
+  else if (prev) { const n = scope.numbers().find(x => x.value >= 15 && x.value <= 90); if (n) { out.angle = n.value; scope.take(n); } }
+  const high = scope.measures('ft', 'm', 'in', 'mm').find(f => /^ ?(?:above|over|up|high|of (?:height|headroom)|from the (?:hook|load)|headroom|below the hook)/.test(scope.after(f)) || /\b(?:height|headroom|hook|up|high)(?: (?:is|of|at|about|s))* $/.test(scope.before(f)));
+  const long = scope.measures('ft', 'm', 'in', 'mm').find(f => f !== high && /^ ?(?:slings?|chains?|straps?|legs?|long|each|ropes?|of chain)/.test(scope.after(f)));
+  if (high && !a) put(out, 'height', high);
+  if (high && long && !a) put(out, 'length', long);
+  scope.take(load, a?.at, high);
+  legs(scope, out);
+  return out;
+}
+
+export const SLING: SumKind = {
+  of: 'sling',
+  ask: [
+    new RegExp(String.raw`\bwhat(?:s|ll)? (?:(?:does|will|would|is|do|the|load|weight|pull|tension|on|in|s|force|strain|per|for|of|ll) )*(?:each|every|either|one|per|a|any|the|both)(?: of the)?(?: (?:single|one|lifting))? ?(?:${LEG})\b(?: (?:carry|see|take|pull|hold|get|feel|have to hold|doing|going to (?:see|carry)|carries|sees|takes|at|end up with|have|on it|load))*`),
+    new RegExp(String.raw`\bhow much(?: (?:load|weight|pull|tension|is|does|will|would|force|strain|on|in|goes|ll|of it))* (?:each|every|one|per|the|on each|in each|a|either)(?: of the)? ?(?:${LEG})\b(?: (?:carry|see|take|pull|hold|get|feel|have to hold|going to see))*`),
+    new RegExp(String.raw`\b(?:load|tension|pull|weight|force|strain) (?:per|on (?:each|every|the|one|a)|in (?:each|the|a|every)|on) ?(?:of the )?${LEG}\b`),
+    /\b(?:sling|leg|chain|strap) (?:load|tension|pull)s?\b(?! (?:test|rating))/,
+    /\b(?:whats|what is|how much is|what does|what will|hows)(?: (?:that|it|this|going))* (?:on each|in each|on the slings|on the chains|on the straps|per leg|per sling|per side|each way|each side|each)\b(?: (?:carry|take|see|weigh))?/,
+    /\bwhat(?:s|ll)? (?:they|each|each one|each of them|each side) (?:carry|see|take|pull|hold|carrying|pulling|seeing)\b/,
+    /\bwhat (?:does|will|do|would) (?:each|they|each one|each of them|each side|each end) (?:carry|see|take|pull|hold|get|feel|have on it)\b/,
+  ],
+  unless: /\b(?:rated|rating left|derate|wll|working load|spent|washers|cost|torque)\b/,
+  given,
+  needs: ['load', 'angle', 'height', 'legs'],
+  wants: ['load'],
+  either: [['angle', 'height']],
+};
+
+export const SLING_CAPACITY: SumKind = {
+  of: 'slingCapacity',
+  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:sling|chain|strap|slings|chains|straps)\b[^.?!]{0,50}\b(?:good for|rated|rating|lift|left with|derated?|capacity|working load|wll)\b/, /\b(?:rated|rating|wll|working load|capacity)\b[^.?!]{0,80}\b(?:at|with)\b[^.?!]{0,30}\b(?:degrees|angle|deg)\b/],
+  given(scope) {
+    const out: Given = {};
+    const rate = scope.measures(...WEIGHTS).find(f => /\b(?:rated|rating|good for|wll|capacity|load limit|stamped|tagged)\b/.test(scope.before(f, 40)) || /^ ?(?:sling|rated|rating|chain|strap|wll|capacity|straight|vertical)/.test(scope.after(f))) ?? scope.measures(...WEIGHTS)[0];
+    put(out, 'rating', rate);
+    const size = scope.measures('in', 'mm').find(f => /^ ?(?:grade|chain|g ?\d)/.test(scope.after(f)));
+    const grade = /\b(?:grade|g) ?(30|43|70|80|100|120|eighty|seventy|hundred)\b/.exec(scope.text)?.[1];
+    if (size && !rate) { out.size = scope.desk.text.slice(size.start, size.end).replace(/ ?(?:inch|in|").*$/, ''); }
+    if (grade) out.grade = ({ eighty: '80', seventy: '70', hundred: '100' } as Record<string, string>)[grade] ?? grade;
+    const a = angle(scope);
+    if (a) out.angle = a.value;
+    scope.take(rate, size, a?.at);
+    legs(scope, out);
+    return out;
+  },
+  needs: ['rating', 'size', 'grade'],
+  weight: 3,
+};
+
+export const TWO_POINT: SumKind = {
+  of: 'twoPoint',
+  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,40}\b(?:each end|each (?:jack|stand|point|support|hoist|side|hook|axle)|front and (?:the )?(?:rear|back)|either end|two (?:jacks|hoists|points|supports|stands))\b/, /\b(?:balance point|centre of gravity|center of gravity|balances)\b[^.?!]*\b(?:what|how much)\b/],
+  given(scope) {
+    const out: Given = {};
+    const load = scope.measures(...WEIGHTS)[0];
+    put(out, 'load', load);
+    const [a, b] = scope.measures('ft', 'in', 'm', 'mm', 'cm');
+    put(out, 'a', a); put(out, 'b', b);
+    scope.take(load, a, b);
+    return out;
+  },
+  needs: ['a'],
+  weight: 1,
+};

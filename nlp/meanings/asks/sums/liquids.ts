@@ -1,0 +1,114 @@
+import type { SumKind } from './kind.ts';
+import { type Figure, type Given, put, type Scope } from './scope.ts';
+
+const VOLUMES = ['qt', 'gal', 'L', 'pt', 'mL', 'fl oz', 'oz', 'cu in'];
+/** A temperature of the stretch; a bare "minus thirty" is one too. */
+function temperature(scope: Scope): Figure | undefined {
+  const t = scope.measures('°F', '°C').at(-1) ?? scope.measures('°').find(f => f.value <= 40);
+  if (t) return t.unit === '°' ? { ...t, unit: unitNamed(scope.text) } : t;
+  return scope.numbers().find(n => n.value < 0);
+}
+const unitNamed = (text: string): string | undefined => /\b(?:fahrenheit|farenheit)\b/.test(text) ? '°F' : /\b(?:celsius|celcius|centigrade)\b/.test(text) ? '°C' : undefined;
+
+const NOW = /\b(?:now|at the moment|currently|already|tests?|tested|reads?|reading|measures|checks?|shows|in (?:it|there)|has (?:got )?|hydrometer|refractometer|presently|from)\b/;
+
+function glycol(scope: Scope, prev?: Given): Given {
+  const out: Given = {};
+  const t = temperature(scope);
+  put(out, 'temp', t);
+  scope.take(t);
+  const percents = scope.values('percent');
+  for (const p of percents) {
+    const near = `${scope.before(p, 34).split(/[,.;?]/).at(-1)} ${scope.after(p, 22).split(/[,.;?]| and /)[0]}`;
+    const isNow = percents.length > 1 || t ? NOW.test(near) : /\b(?:now|at the moment|currently|tests?|reads?|in it|in there)\b/.test(near) && !prev;
+    if (isNow && out.percentNow === undefined) out.percentNow = p.value.value; else out.percent ??= p.value.value;
+    scope.take(p);
+  }
+  if (!percents.length && /\b(?:fifty fifty|50 ?\/ ?50|50 50|half and half|fifty:fifty)\b/.test(scope.text)) out.percent = 50;
+  const v = scope.measures(...VOLUMES)[0];
+  put(out, 'capacity', v);
+  scope.take(v);
+  if (/\bpropylene\b/.test(scope.text)) out.glycol = 'propylene'; else if (/\bethylene\b/.test(scope.text)) out.glycol = 'ethylene';
+  return out;
+}
+
+export const ANTIFREEZE: SumKind = {
+  of: 'antifreeze',
+  ask: [
+    /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints|jugs|qts))(?: (?:of|straight|neat|pure|the|that|concentrate|concentrated|new|green|glycol|ethylene|propylene|is|stuff))* ?(?:antifreeze|anti freeze|coolant|glycol|concentrate|prestone|straight stuff)\b/,
+    /\bwhat(?:s)? (?:(?:the|my|right|antifreeze|coolant|is|of|a|kind of|sort of) )*(?:mix|mixture|percent|percentage|strength|ratio|concentration|proportion|blend)\b(?: (?:do|does|should|will|would|i|need|for|to|it|that|want|have|get|gets|is|be|of|antifreeze|coolant|protects?|holds?|goes?|good|keeps?|me))*/,
+    /\b(?:antifreeze|anti freeze|coolant|glycol)\b[^.?!]{0,40}\bhow (?:much|cold|strong|far|low)\b/,
+    /\bhow (?:cold|low|far down|strong)(?: (?:a|will|does|is|can|would|do|am|should|mix|it|that|i|the [a-z]+|must))* ?(?:good (?:to|for)|protect(?:ed|s)?|go(?: to)?|hold|stand|safe|be|mix|cover(?:ed)?|down to|freeze|antifreeze|mixture)/,
+    /\bwhat(?:s)? (?:(?:is|does|will|would|do|it|that|the|a|fifty|mix|percent|#)(?: |\b))*(?:freeze|freezing|protect|protection|good|protects?|freezes?)(?: (?:point|at|to|down to|level))*\b/,
+    /\bhow much (?:(?:of (?:the|it|that)|do i|should i|to|have i got to|must i|straight|neat|would i|will i|is|of|goes|i|need) )*(?:drain|pour|swap|take out|draw off|drop)(?: (?:out|off|in|and|to))*/,
+    /\bhow much (?:do i (?:need|want|add|put in|pour)|to (?:add|put in|pour)|should i (?:put|add)|is that|would that be|goes in)\b/,
+  ],
+  unless: /\b(?:oil|paint|primer|boil(?:s|ing)?|order|buy|cost|torque|mils?|square feet|spent|fuel|petrol|shim)\b/,
+  given: glycol,
+  needs: ['temp', 'percent', 'capacity', 'percentNow'],
+  wants: ['temp', 'percent'],
+  either: [['temp', 'percent']],
+};
+
+export const BOILING: SumKind = {
+  of: 'boiling',
+  ask: [/\b(?:what|at what|when|how hot|whats|where)\b[^.?!]{0,60}\bboil(?:s|ing|ed)?(?: (?:point|at|over))?\b/, /\bboil(?:s|ing)?\b[^.?!]{0,40}\b(?:what|how hot|when)\b/, /\bboiling point\b/],
+  unless: /\b(?:boiled out|linseed|did|the kettle)\b/,
+  given(scope) {
+    const out: Given = {};
+    const cap = scope.measures('psi', 'bar', 'kPa')[0] ?? scope.measures('lb').find(f => /^ ?(?:cap|rad|radiator|pressure)/.test(scope.after(f)));
+    if (cap) { out.cap = cap.value; out.capUnit = cap.unit === 'lb' ? 'psi' : cap.unit; }
+    const p = scope.values('percent')[0];
+    if (p) out.percent = p.value.value; else if (/\bfifty fifty|half and half|50\/50\b/.test(scope.text)) out.percent = 50;
+    const high = scope.measures('ft', 'm').find(f => f.value > 100);
+    put(out, 'altitude', high);
+    scope.take(cap, p, high);
+    return out;
+  },
+  needs: ['cap', 'percent', 'altitude'],
+  weight: 3,
+};
+
+export const DEW_POINT: SumKind = {
+  of: 'dewPoint',
+  ask: [/\bdew ?points?\b/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
+  unless: /\b(?:was the|was) dew ?point\b/,
+  given(scope, prev) {
+    const out: Given = {};
+    const t = scope.measures('°F', '°C')[0] ?? scope.measures('°')[0] ?? scope.numbers().find(n => /^ ?(?:degrees|out(?:side)?|in (?:here|the)|here|,? ?and)/.test(scope.after(n)) || /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?) $/.test(scope.before(n)));
+    if (t) { out.temp = t.value; const u = t.unit && t.unit !== '°' ? t.unit : unitNamed(scope.text); if (u) out.tempUnit = u; }
+    const p = scope.values('percent')[0];
+    const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => n !== t && (/^ ?(?:rh|relative|humidity|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer)(?: (?:is|of|at|reads|says|about|s|sitting at|around))* $/.test(scope.before(n, 40)) || (prev && /percent|humid/.test(scope.text))));
+    if (h) out.humidity = h.value;
+    scope.take(t, h);
+    return out;
+  },
+  weight: 3,
+};
+
+export const COVERAGE: SumKind = {
+  of: 'coverage',
+  ask: [
+    /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints|tins|cans|qts|gals))(?: (?:of (?:the|that|this|it)|of))?(?: (?:the|green|red|grey|gray|top|enamel|epoxy|more|total|do i need of|that|black|blue|white|yellow|orange|two part|two pack|urethane|etch|high build))* ?(?:paint|primer|enamel|topcoat|top coat|undercoat|varnish|epoxy|coating|finish|lacquer|sealer|urethane|clear ?coat|filler primer)\b/,
+    /\bhow (?:far|much area|many square (?:feet|metres|meters)|big an area)(?: (?:will|does|would|do|can|of|it|a|the|i))* ?(?:[a-z]+ ){0,3}?(?:go|cover|coat|stretch|get|do)\b/,
+    /\bhow much (?:do|will|would|should) i (?:need|want|mix|get|buy|order|use|require)\b(?! to (?:pay|spend))/,
+    /\b(?:will|would|does|is) (?:a|one|two|#|the|that) ?(?:[a-z]+ ){0,3}?(?:gallon|quart|litre|liter|tin|can)s?(?: (?:be enough|cover|do|enough))/,
+    /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints)) (?:does|will|would|is|do) (?:that|it|this|i)(?: (?:take|need|want|come to|be|work out(?: at| to)?))*\b/,
+  ],
+  unless: /\b(?:antifreeze|coolant|glycol|torque|spent|sunk|money|cost|oil|petrol|fuel|heat|interference|belt|hours?|percent (?:antifreeze|mix)|amps|volts|end play)\b/,
+  given(scope, prev) {
+    const out: Given = {};
+    const areas = scope.measures('sq ft', 'm²', 'sq in');
+    const area = areas.length > 1 && /\bplus|and\b/.test(scope.text) ? { ...areas[0]!, value: areas.reduce((t, a) => t + a.value, 0) } : areas[0];
+    put(out, 'area', area);
+    const p = scope.values('percent').find(x => /^ ?(?:solids?|by volume|vol|volume)/.test(scope.after(x)) || /\b(?:solids?|solids by volume|volume solids)(?: (?:is|are|at|of|by volume|content))* $/.test(scope.before(x, 40))) ?? scope.values('percent')[0];
+    if (p) out.solids = p.value.value;
+    const film = scope.measures('mil', 'µm').at(-1) ?? scope.measures('in').find(f => f.value <= 0.02) ?? scope.measures('mm').find(f => f.value < 1);
+    put(out, 'thickness', film);
+    if (!film && prev) { const n = scope.numbers()[0]; if (n) { out.thickness = n.value; scope.take(n); } }
+    scope.take(...areas, p, film);
+    return out;
+  },
+  needs: ['area', 'solids', 'thickness'],
+  wants: ['area', 'solids', 'thickness'],
+};

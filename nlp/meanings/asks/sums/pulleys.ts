@@ -1,0 +1,162 @@
+import type { SumKind } from './kind.ts';
+import { type Figure, type Given, put, type Scope } from './scope.ts';
+
+const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|flywheel|electric)\b/g;
+const DRIVEN = /\b(?:driven|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end)\b/g;
+const LENGTHS = ['in', 'mm', 'cm', 'ft', 'm'];
+const CENTRE = /cent(?:re|er)s?\b|shaft to shaft|\bapart\b|between (?:the )?(?:shafts|pulleys|cent)|\bc to c\b|distance/;
+const RPM = /\b(?:turns?|turning|runs?|running|does|doing|do|revs?|revving|at|spins?|spinning|speed(?: is| of)?|goes|going|makes|idles?|governed(?: at| to)?|speed|rpm|hums?|ticks? over)(?: (?:about|around|over|at|at about|is|it|to|round|along|it at|of))* $/;
+
+interface Pulleys { diameters: Figure[]; centre?: Figure; length?: Figure; speeds: Figure[] }
+
+/** Sorts the figures of the stretch into pulleys, distance between shafts, belt, and speeds. */
+function sort(scope: Scope, prev?: Given): Pulleys {
+  const out: Pulleys = { diameters: [], speeds: scope.measures('rpm') };
+  for (const f of scope.measures(...LENGTHS)) {
+    if (/^an? /.test(scope.desk.text.slice(f.start, f.end)) && f.value === 1 && f.unit === 'ft') continue;
+    if (centred(scope, f)) out.centre ??= f;
+    else if (isBelt(scope, f)) out.length ??= f;
+    else out.diameters.push(f);
+  }
+  for (const n of scope.numbers()) {
+    const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
+    if (n.value >= 60 && (near || n.value >= 250) && !/^ ?(?:mm|inch|pulley|sheave)/.test(scope.after(n))) { out.speeds.push(n); continue; }
+    if (centred(scope, n)) out.centre ??= n;
+    else if (pulleyish(scope, n, !!prev)) out.diameters.push(n);
+  }
+  out.diameters.sort((a, b) => a.start - b.start);
+  out.speeds.sort((a, b) => a.start - b.start);
+  const unit = out.diameters.find(d => d.unit)?.unit ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined);
+  if (unit) out.diameters = out.diameters.map(d => ({ ...d, unit: d.unit ?? unit }));
+  if (unit && out.centre && !out.centre.unit) out.centre = { ...out.centre, unit };
+  return out;
+}
+
+const centred = (scope: Scope, f: Figure): boolean => {
+  const after = /^[^,.;?]{0,24}/.exec(scope.after(f))?.[0] ?? '', before = /[^,.;?]{0,34}$/.exec(scope.before(f, 34))?.[0] ?? '';
+  return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
+};
+const isBelt = (scope: Scope, f: Figure): boolean =>
+  /^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelt(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length|at|measures|a|an|which|we|my|spare|old|new|about|only))* $/.test(scope.before(f, 40));
+const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
+  /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulley|sheave|to|with|is|of|one|onto|into|has|have|from|drive|driven)(?: (?:about|say|maybe))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
+
+/** Which way a figure's own clause points: at what drives or at what is driven. */
+function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | undefined {
+  const before = Math.max(scope.start, ...others.filter(o => o.end <= f.start).map(o => o.end));
+  const after = Math.min(scope.end, ...others.filter(o => o.start >= f.end).map(o => o.start));
+  const left = scope.desk.text.slice(before, f.start), right = scope.desk.text.slice(f.end, after);
+  const tail = /^[^,.;?]*/.exec(right)?.[0].split(/\b(?:and|but|with|to)\b/)[0] ?? '';
+  const own = `${left.split(/[,.;?]/).at(-1) ?? left} | ${tail}`;
+  const pick = (t: string): 'driver' | 'driven' | undefined => {
+    const a = [...t.matchAll(DRIVER)].at(-1)?.index ?? -1, b = [...t.matchAll(DRIVEN)].at(-1)?.index ?? -1;
+    return a < 0 && b < 0 ? undefined : a > b ? 'driver' : 'driven';
+  };
+  return /\bon (?:the|my|a) /.test(tail) ? pick(tail) ?? pick(own) : pick(left.split(/[,.;?]/).at(-1) ?? left) ?? pick(tail) ?? pick(left);
+}
+
+const WANTED = /\b(?:want|wants|need|needs|needed|after|should|aiming for|has to|have to|got to|supposed to|likes?|ought to|target|get|to get|to give|must|to make|rated)\b/;
+
+function sheaveGiven(scope: Scope, prev?: Given): Given {
+  const p = sort(scope, prev);
+  const out: Given = {};
+  const swapped = prev && swap(scope, p, prev);
+  if (swapped) Object.assign(out, swapped);
+  else pulleys(scope, p, out, prev);
+  for (const s of p.speeds) {
+    const others = [...p.speeds, ...p.diameters].filter(o => o !== s);
+    const clause = scope.before(s, 46).split(/[,.;?]| and /).at(-1) ?? '';
+    const which = side(scope, s, others);
+    const driven = (WANTED.test(clause) && which !== 'driver') || (which === 'driven' && !/\bmotor|engine\b/.test(clause));
+    const name = (driven && out.rpm2 === undefined) || out.rpm1 !== undefined ? 'rpm2' : 'rpm1';
+    if (prev && prev.rpm2 !== undefined && prev.rpm1 === undefined) out.rpm2 ??= s.value; else out[name] ??= s.value;
+    scope.take(s);
+  }
+  return out;
+}
+
+function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
+  const [a, b] = p.diameters;
+  if (!a) return;
+  scope.take(a, b);
+  if (b) {
+    const first = side(scope, a, [b, ...p.speeds]), second = side(scope, b, [a, ...p.speeds]);
+    const turned = (first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver');
+    put(out, 'd1', turned ? b : a);
+    put(out, 'd2', turned ? a : b);
+  } else if (prev) put(out, side(scope, a, p.speeds) === 'driver' ? 'd1' : 'd2', a);
+  else put(out, side(scope, a, p.speeds) === 'driven' ? 'd2' : 'd1', a);
+}
+
+/** "if I swap the 14 for a 12", "a 12 instead of the 14": the pulley that was 14 is 12. */
+function swap(scope: Scope, p: Pulleys, prev: Given): Given | undefined {
+  const [a, b] = p.diameters;
+  if (!a || !b) return undefined;
+  const instead = /\binstead of\b|\bin place of\b|\brather than\b|\bnot (?:a|the)\b/.test(scope.desk.text.slice(a.end, b.start));
+  const [old, fresh] = instead ? [b, a] : [a, b];
+  const name = ['d1', 'd2'].find(n => prev[n] === old.value);
+  if (!name) return undefined;
+  scope.take(a, b);
+  return { [name]: fresh.value, ...(fresh.unit ? { [`${name}Unit`]: fresh.unit } : {}) };
+}
+
+function beltGiven(scope: Scope, prev?: Given): Given {
+  const p = sort(scope, prev);
+  const out: Given = {};
+  const swapped = prev && swap(scope, p, prev);
+  if (swapped) Object.assign(out, swapped);
+  else if (prev && p.diameters.length === 1 && !p.centre && !p.length && !/\b(?:pulley|sheave|wheel)\b/.test(scope.text)) {
+    const f = p.diameters[0]!;
+    put(out, prev.length !== undefined && prev.centre === undefined ? 'length' : 'centre', { ...f, unit: f.unit ?? String(prev.centreUnit ?? prev.lengthUnit ?? '') });
+    scope.take(f);
+  } else {
+    const [a, b] = p.diameters;
+    put(out, prev && !b ? 'd2' : 'd1', a);
+    put(out, 'd2', b ?? (prev ? a : undefined));
+    if (a && !b && /\bboth\b|\btwo (?:equal|the same|#)/.test(scope.mask)) put(out, 'd2', a);
+    scope.take(a, b);
+  }
+  put(out, 'centre', p.centre);
+  put(out, 'length', p.length);
+  scope.take(p.centre, p.length);
+  return out;
+}
+
+export const SHEAVE: SumKind = {
+  of: 'sheave',
+  ask: [
+    /\bwhat (?:does|do|will|would|s|is|ll|did) (?:the |my |it |that |this |she |they )?(?:[a-z]+ ){0,3}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
+    /\bwhat(?:s|ll)? (?:(?:speed|rpm|revs|revolutions|rpms)\b|the (?:speed|rpm|revs|blade speed|shaft speed|[a-z]+ (?:speed|rpm|revs))\b)/,
+    /\bhow fast (?:(?:does|will|would|is|s|do|should|ll|can|might|did|am i) )?(?:the |my |it |that |this |she |they |ll )?(?:[a-z]+ ){0,4}?(?:turn|spin|run|go|rev|turning|spinning|running|going|be|end up|does|will|it)\b/,
+    /\bhow many (?:revs|rpms?|turns|revolutions)\b(?! (?:is|on the (?:screw|nut|adjust)))/,
+    /\b(?:what|which)(?: size| diameter|s the size of)?(?: (?:of|a|drive|driven|motor|engine|the))* (?:pulley|sheave)s?(?: (?:size|diameter|do|would|should|will|does|must|for|on|to|goes|is|i|gives|gets))*\b/,
+    /\b(?:blade|shaft|saw|fan|mill|pump|arbor|spindle|output|driven|drum|cylinder|blower) (?:speed|rpm|revs)\b(?= ?(?:$|\?|,|with|if|at|and|please))/,
+    /\bwhat(?:s| is| does| will| would) (?:that|it|this) (?:give|make|come to|come out|work out)(?: (?:me|the [a-z]+|it|for))*(?: (?:at|to|as|in))?(?: (?:rpm|revs|speed|on the (?:blade|saw|mill|shaft|pump|fan)))?/,
+    /\bwhatll (?:it|the [a-z]+(?: [a-z]+)?|that|she) (?:turn|spin|run|do|rev|go|be turning)\b/,
+  ],
+  unless: /\bbelt length|length of belt|how long is the belt\b/,
+  given: sheaveGiven,
+  needs: ['d1', 'd2', 'rpm1', 'rpm2'],
+  wants: ['d1', 'd2'],
+  either: [],
+  weight: -1,
+};
+
+export const BELT: SumKind = {
+  of: 'belt',
+  ask: [
+    /\bhow long (?:(?:is|of|a|does|should|will|would|must|do i|s|need|ll|to be|make|cut) )*(?:the |my |a |that |of a )?(?:new |drive |v |flat |fan |main )*belt(?:ing)?\b(?: (?:do|does|be|need|needs?|want|to|have|i|it|should|is|that|for|would|will|on))*/,
+    /\bwhat(?:s)? (?:the |is the )?(?:length|size|long)(?: (?:of|a))?(?: (?:a|the|of|v|drive|flat|new))* belt(?:ing)?\b(?: (?:do|does|be|need|want|to|i|it|should|is|that|would|will))*/,
+    /\b(?:belt|belting) (?:length|size)\b/,
+    /\bwhat(?:s)? (?:belt|length)(?: (?:do|does|should|would|will|is|i|it|need|want|that|take|to|order|get|fits?|goes|buy|of|ask for))+\b/,
+    /\bwhat(?:s)?(?: the)? (?:shaft )?cent(?:re|er)s?(?: to cent(?:re|er)s?)?(?: distance)?(?: (?:do|does|should|would|will|is|that|it|i|want|need|give|for|be|are|the|shafts?|put|me|this|to|set|at|s))*/,
+    /\bhow far apart (?:(?:do|does|should|would|will|are|is|must|can) )?(?:the |those |my |i |we )?(?:shafts|pulleys|cent(?:re|er)s|sheaves|set|put|space|mount|need|two|have)/,
+    /\bwhat does (?:the |that |my )?belt (?:need to be|have to be|come to|want to be|work out(?: at| to)?|measure)/,
+    /\b(?:how much|how long a|what) belt(?:ing)?(?: (?:do|should|will|would) i (?:need|want|order|buy|cut))?/,
+  ],
+  unless: /\b(?:sander|holding up|cost|price|where|cheapest|tension|what section|on order|did i|belt speed|what speed)\b/,
+  given: beltGiven,
+  needs: ['d1', 'd2', 'centre', 'length'],
+  wants: ['d1', 'd2'],
+  either: [['centre', 'length']],
+};

@@ -1,0 +1,80 @@
+import type { FoundValue } from '../../../types.ts';
+import { slateOf } from '../../../dimensions/rule.ts';
+import { type Desk, foundIn } from '../desk.ts';
+
+export type Given = Record<string, unknown>;
+
+/** A figure of the stretch with its place in the line. `unit` is absent for a bare number. */
+export interface Figure { start: number; end: number; value: number; unit?: string; to?: number }
+
+/** The stretch of the note that a sum takes its figures from, as characters [start, end) of the line. */
+export class Scope {
+  readonly desk: Desk;
+  readonly start: number;
+  readonly end: number;
+  /** The words of the stretch; offsets into it are offsets into the line less `start`. */
+  readonly text: string;
+  /** The same with every number written as # and ~. */
+  readonly mask: string;
+  readonly taken: [number, number][] = [];
+  private readonly found: ReturnType<typeof foundIn>;
+  private readonly numAt: Map<number, { value: number; end: number; frac?: [number, number]; pair?: [number, number] }>;
+
+  constructor(desk: Desk, start: number, end: number) {
+    this.desk = desk;
+    this.start = start;
+    this.end = end;
+    this.text = desk.text.slice(start, end);
+    const slate = slateOf(desk.line, desk.sheet.ctx.at);
+    this.mask = slate.mask.slice(start, end);
+    this.numAt = slate.numAt;
+    this.found = foundIn(desk, start, end);
+  }
+
+  /** Measures in any of these units (all when none are named), in order. */
+  measures(...units: string[]): Figure[] {
+    return this.found.flatMap(f => f.dim === 'measure' && (!units.length || units.includes(f.value.unit)) && !this.inLarger(f)
+      ? [{ start: f.start, end: f.end, value: f.value.value, unit: f.value.unit, ...(f.value.to === undefined ? {} : { to: f.value.to }) }] : []);
+  }
+
+  /** Values of another dimension. */
+  values<D extends 'thread' | 'percent' | 'money' | 'span'>(dim: D): { start: number; end: number; value: FoundValue[D] }[] {
+    return this.found.flatMap(f => (f.dim === dim ? [{ start: f.start, end: f.end, value: f.value as FoundValue[D] }] : []));
+  }
+
+  /** Numbers that belong to nothing larger. */
+  numbers(): Figure[] {
+    return this.found.flatMap(f => f.dim === 'number' && f.rule !== 'a couple' && !this.found.some(o => o.dim !== 'number' && o.dim !== 'money' && o.start <= f.start && o.end >= f.end && !(o.dim === 'thread' && o.sure === 'implied'))
+      ? [{ start: f.start, end: f.end, value: f.value.value }] : []);
+  }
+
+  /** The number written where the mask has its # at `at` of the stretch. */
+  num(at: number): { value: number; pair?: [number, number] } | undefined { return this.numAt.get(this.start + at); }
+
+  /** The first match of a pattern over the mask, with the values of its numbers in order. */
+  seen(pattern: RegExp): { m: RegExpExecArray; nums: number[]; start: number; end: number } | undefined {
+    const m = pattern.exec(this.mask);
+    if (!m) return undefined;
+    const nums: number[] = [];
+    for (let i = m.index; i < m.index + m[0].length; i++) { const n = this.mask[i] === '#' ? this.num(i) : undefined; if (n) nums.push(n.value); }
+    return { m, nums, start: this.start + m.index, end: this.start + m.index + m[0].length };
+  }
+
+  /** The words just before and just after a figure, within its clause. */
+  before(f: { start: number }, length = 26): string { return this.desk.text.slice(Math.max(this.start, f.start - length), f.start); }
+  after(f: { end: number }, length = 26): string { return this.desk.text.slice(f.end, Math.min(this.end, f.end + length)); }
+
+  /** Marks a figure as one that the sum took. */
+  take(...figures: ({ start: number; end: number } | undefined)[]): void { for (const f of figures) if (f) this.taken.push([f.start, f.end]); }
+
+  private inLarger(f: { start: number; end: number }): boolean {
+    return this.found.some(o => o.dim === 'thread' && o.start <= f.start && o.end >= f.end && o.end - o.start > f.end - f.start);
+  }
+}
+
+/** Sets a value and its unit, when there is one. */
+export function put(given: Given, name: string, f: { value: number; unit?: string } | undefined): void {
+  if (!f) return;
+  given[name] = f.value;
+  if (f.unit) given[`${name}Unit`] = f.unit;
+}

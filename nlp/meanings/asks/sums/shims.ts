@@ -1,0 +1,53 @@
+import { inContract } from '../../../dimensions/measure/units.ts';
+import type { SumKind } from './kind.ts';
+import { type Figure, type Given, type Scope } from './scope.ts';
+
+const HAVE = /\b(?:got|have|ive|tin|with|from|hand|drawer|box|using|packs?|stock|leaves|sheets|bin|only|out of|made (?:of|from)|theres|there are|includes?|are|bag|kit|selection|pile|has|stack of|assortment|coffee can|shims|of|weve|can|in)\b[^#.]*$/;
+
+/** Figures that stand in a row: "one thou, one and a half thou and two thou", "two, three and five thou". */
+function rows(scope: Scope): Figure[][] {
+  const figs = [...scope.measures('in', 'mm'), ...scope.numbers()].filter(f => !scope.measures('in', 'mm').some(m => m.end - m.start > f.end - f.start && m.start <= f.start && f.end <= m.end)).sort((a, b) => a.start - b.start);
+  const out: Figure[][] = [];
+  for (const f of figs) {
+    const last = out.at(-1)?.at(-1);
+    const gap = last ? scope.desk.text.slice(last.end, f.start) : '';
+    if (last && /^(?: ?(?:shims?|leaf|leaves|ones|inch|thou|mm|packs?|sheets?|s))?(?:,? ?and(?: some| a few| a| the| one| also)?|,| &| or| plus|\/|,? some|)(?: ?(?:a |some |the |one |a few |plenty of |loads of ))? ?$/.test(gap)) out.at(-1)!.push(f);
+    else out.push([f]);
+  }
+  return out;
+}
+
+function given(scope: Scope, prev?: Given): Given {
+  const all = rows(scope);
+  const have = all.filter(r => r.length >= 2).sort((a, b) => b.length - a.length)[0] ?? all.find(r => r[0]!.unit && HAVE.test(scope.mask.slice(0, r[0]!.start - scope.start)) && all.length > 1 && all.indexOf(r) > 0);
+  const single = all.filter(r => r !== have && r.length === 1).map(r => r[0]!);
+  const target = single.find(f => f.unit) ?? single.find(f => /\b(?:after|want|need|for|make|get|up|to|of|total|at|is|stack|be|add up|reach|needs|wants|about|takes?)(?: (?:a|an|about|another|up|to|exactly|up to|of|say|just))* $/.test(scope.before(f)) || prev);
+  const unit = have?.find(f => f.unit)?.unit ?? target?.unit ?? (typeof prev?.targetUnit === 'string' ? prev.targetUnit : undefined);
+  const thou = /\b(?:thou|thous|thousandths?|thousands)\b/.test(scope.text) || (prev && unit === 'in');
+  const fix = (f: Figure): number => (f.unit ? f.value : thou && f.value >= 1 ? inContract(f.value, 'thou').value : f.value);
+  const out: Given = {};
+  if (target) { out.target = fix(target); if (unit) out.targetUnit = unit; scope.take(target); }
+  if (have) { Object.assign(out, leaves(scope, have, fix)); if (unit) out.haveUnit = unit; scope.take(...have); }
+  return out;
+}
+
+/** "four of the two thou and six of the five": leaves with how many there are of each. */
+function leaves(scope: Scope, have: Figure[], fix: (f: Figure) => number): Given {
+  return { have: have.map(fix), ...(scope.text ? {} : {}) };
+}
+
+export const SHIMS: SumKind = {
+  of: 'shims',
+  ask: [
+    /\bwhat(?:s)?(?: (?:do|should|can|would|shall|could))?(?: i| we)? (?:stack|shim|pack|put together)\b(?: (?:up|it|with|under|to|them|for|together))*/,
+    /\b(?:whats|what is|what|which|give me the|work out the|figure the|find the|hows)(?: (?:the|a|best|is|my|shim|combination of|fewest|combo of|right|mix of|pile of|set of|least))* (?:stack|shims?|shim pack|combination|combo|leaves|pack|make ?up|shim stack|fewest shims)\b(?! (?:were|was|did|had|came|on order|do i (?:still )?need to (?:buy|get|order)|behind|under the [a-z]+ (?:before|when)))(?: (?:do|should|would|will|for|is|that|to|gets?|makes?|i|use|need|make|add up to|put|under|go|it|be|goes|gives?|get|me))*/,
+    /\bhow (?:do|would|can|should|could|will) i (?:make(?: up)?|get(?: to)?|build(?: up)?|stack(?: up)?|shim(?: up)?|come up with|reach)\b(?=[^.?!]*(?:#|thou|\d|shim|mm))/,
+    /\bwhat (?:makes|adds up to|gets me(?: to)?|will make|gives me|adds to|would make|comes to)\b(?=[^.?!]*(?:thou|shim|mm))/,
+    /\b(?:shim stack|stack)(?= (?:for|to (?:make|get)|please|\?))/,
+    /\bwhich ones?(?: (?:do|should) i| to)? (?:stack|use|put (?:in|under|together))\b/,
+  ],
+  unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b/,
+  given,
+  needs: ['target', 'have'],
+  wants: ['have'],
+};

@@ -1,0 +1,81 @@
+import type { SumKind } from './kind.ts';
+import type { Given, Scope } from './scope.ts';
+
+const WORDS: Record<string, string> = { two: '2', five: '5', eight: '8', seven: '7', three: '3', one: '1', 'eight eight': '8.8', 'eight point eight': '8.8', 'ten nine': '10.9', 'ten point nine': '10.9', 'twelve nine': '12.9', 'twelve point nine': '12.9', 'five eight': '5.8', 'five point eight': '5.8', 'four six': '4.6', 'four point six': '4.6', 'nine eight': '9.8', 'four eight': '4.8', 'four point eight': '4.8', 'nine point eight': '9.8' };
+const DECIMAL = String.raw`8\.8|10\.9|12\.9|4\.6|4\.8|5\.8|9\.8|6\.8`;
+const SAID = Object.keys(WORDS).sort((a, b) => b.length - a.length).join('|');
+
+/** The grade or class, as a string: "grade five", "gr8", "class 8.8", "an eight point eight". */
+export function gradesIn(text: string): { grade: string; at: number }[] {
+  const out: { grade: string; at: number }[] = [];
+  for (const m of text.matchAll(new RegExp(String.raw`\b(?:grades?|gr\.?|class|property class|strength|sae)(?: grade| class)? ?(?:of |a |an )?(${DECIMAL}|b7|b8|[1-8](?:\.\d)?(?![\d/.])|8 8|10 9|12 9|${SAID})(?![a-z])`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
+  if (!out.length) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./])(${DECIMAL})(?= ?(?:bolts?|studs?|s\b|capscrews?|cap screws?|$|[,?.;]|dry|oiled|lubed|plated|zinc|with|and|in|steel|hex|grade|class|m ?\d|lightly|wet|greased|anti))|\b(eight point eight|ten point nine|twelve point nine|eight eight|ten nine|twelve nine)\b`, 'g'))) out.push({ grade: spelled(m[1] ?? m[2]!), at: m.index });
+  return out;
+}
+const spelled = (s: string): string => WORDS[s] ?? s.replace(/^(\d+) (\d)$/, '$1.$2').toUpperCase();
+
+const SURFACES: readonly [string, RegExp][] = [
+  ['anti-seize', /\b(?:anti ?(?:seize|sieze|cease|seas)|anticeaze|never ?(?:seize|seez|sieze)|copper ?slip|copp?a ?slip|copper ?(?:grease|paste|ease|coat)|nickel (?:paste|grease))/],
+  ['plated', /\b(?:(?:zinc|cad|cadmium|nickel)?(?: |-)?plated|zinc(?:ed)?|galv(?:anised|anized|y)?|plating|cad(?:mium)?(?: plated)?|plate on)\b/],
+  ['waxed', /\bwax(?:ed)?\b/],
+  ['oiled', /\b(?:oiled|oil(?:y)? (?:on )?(?:the )?(?:threads?)?|oil|lubed|lubricated|lube|lubricant|wet|greased|grease|oily|moly|molly|engine oil)\b/],
+  ['dry', /\b(?:dry|no (?:oil|lube|lubricant)|unlubricated|un ?oiled|unlubed|bare|clean threads|without (?:oil|lube)|degreased)\b/],
+];
+export function surfaceIn(text: string): string | undefined {
+  if (/\b(?:no|without|not|isnt) (?:oil|lube|oiled|lubed|lubricant)/.test(text)) return 'dry';
+  return SURFACES.find(([, re]) => re.test(text))?.[0];
+}
+
+/** The bolt's size: a thread found, else a diameter that stands by a bolt or its grade. */
+export function sizeIn(scope: Scope): { size: string; at: { start: number; end: number } } | undefined {
+  const threads = scope.values('thread');
+  const t = threads.at(-1);
+  if (t) return { size: t.value.size, at: t };
+  const d = [...scope.measures('in').filter(f => /^(?:\d+\/\d+|\d+[- ]\d+\/\d+|1|[a-z ]+)/.test(scope.desk.text.slice(f.start, f.end)))].find(f => boltish(scope, f));
+  if (d) return { size: fraction(d.value), at: d };
+  return undefined;
+}
+const boltish = (scope: Scope, f: { start: number; end: number }): boolean =>
+  /^ ?(?:s\b|bolts?|studs?|nuts?|cap ?screws?|screws?|grade|gr\b|class|lug|hex|head|b7|tap|hole|drill|thread)/.test(scope.after(f)) || /\b(?:bolts?|studs?|nuts?|torque|torque on|for|on|a|an|the|of|its|theyre|are|size)(?: (?:is|are|a|an|the|on|for|my|its|of|old|new|some|these|those|that|this|they|about))* $/.test(scope.before(f)) || /\bgrade|\bclass/.test(scope.text);
+
+/** 0.3125 is "5/16", 1.25 is "1-1/4", 1 is "1". */
+export function fraction(x: number): string {
+  const whole = Math.floor(x), part = x - whole;
+  if (part < 1e-6) return String(whole);
+  for (const d of [2, 4, 8, 16, 32, 64]) {
+    const n = part * d;
+    if (Math.abs(n - Math.round(n)) < 1e-6) return `${whole ? `${whole}-` : ''}${Math.round(n)}/${d}`;
+  }
+  return String(x);
+}
+
+function given(scope: Scope, prev?: Given): Given {
+  const out: Given = {};
+  const size = sizeIn(scope);
+  if (size) { out.size = size.size; scope.take(size.at); }
+  const grade = gradesIn(scope.text).at(-1) ?? (prev ? bareGrade(scope) : undefined);
+  if (grade) { out.grade = grade.grade; scope.take({ start: scope.start + grade.at, end: scope.start + grade.at + 3 }); }
+  const surface = surfaceIn(scope.text);
+  if (surface) out.surface = surface;
+  return out;
+}
+/** "and for an eight?" after a grade five: the grade. */
+const bareGrade = (scope: Scope): { grade: string; at: number } | undefined => {
+  const n = scope.numbers()[0];
+  return n && [2, 5, 8].includes(n.value) ? { grade: String(n.value), at: n.start - scope.start } : undefined;
+};
+
+export const TORQUE: SumKind = {
+  of: 'torque',
+  ask: [
+    /\b(?:whats|what is|what are|what|give me|need|find|tell me|work out|remind me|figure|get me|any idea|calculate|i want|how much|know|look up|is there|got)\b(?: (?:the|a|an|me|kind of|sort of|my|right|correct|proper|of|for|out|to|is|recommended|max|full|book|s|what|would be|should be|is it|do i|i|need|of the|about))* ?torques?\b(?! (?:wrench|rod|was|tube|arm|converter|did))/,
+    /\b(?:what|how (?:tight|hard|much|many (?:ft|foot|newton|nm|pounds)[a-z -]*))(?: (?:do|should|shall|would|can|could|does|will|must|d|ll|are|is|to|torque|am|did you say|foot pounds|lb ft|newton metres|newton meters))*(?: (?:i|it|they|that|those|these|she|we|the [a-z]+(?: [a-z]+)?|you|one))* (?:\b(?:go|get|supposed|meant|need|have|want|to|safely|going) )*(?:pull|tighten|torque|do|nip|wind|crank|yank|snug|cinch|run|take|set|draw|bring|wrench|want|get|stand|need|torqued|tightened|pulled|done up|go)(?: (?:it|them|those|that|these|this|one|him|her|the [a-z]+(?: [a-z]+)?))?(?: (?:up|down|in|dry|oiled|to|at|tight))*(?= ?(?:$|[?.,]| and| with| if| for| when))/,
+    /\b(?:torque|tightening torque|tightness)(?: (?:spec|figure|value|setting|number|for|on|please|needed|wanted|required|should|is|of))* ?(?=$|\?| (?:a|an|the|those|my|five|half|three|seven|quarter|m\d|\d|#))/,
+    /\b(?:how many|what|the|whats the) (?:foot pounds?|ft ?lbs?|newton metres|nm|lb ft)(?: (?:for|on|do))(?= (?:a|an|the|my|five|half|three|seven|those|these|\d|m ?\d))/,
+    /\bwhats (?:it|that|this|she|they|that one|one of those|those) (?:want|take|get|need|pull(?:ed)? to|tighten to|go to|torque(?: to)?)(?: to)?\b/,
+  ],
+  unless: /\b(?:what was|what were|did i (?:torque|do|pull|set|tighten)|had i|whatd i|torque was|(?:was|were) (?:it |they |that )?torqued|before i (?:took|pulled)|convert|torqued (?:the|it|them) to)\b/,
+  given,
+  needs: ['size', 'grade', 'surface'],
+  wants: ['size', 'grade'],
+};
