@@ -1,33 +1,44 @@
-import type { SumAnswer, SumResult } from '../../domain/model/answer.ts';
+import type { SumAnswer, SumResult } from '../../domain/sums/answer.ts';
 import type { Spoken } from './spoken.ts';
 import { capital, figure, stop } from './words.ts';
 
-const NAMED: Record<string, string> = {
-  clampLoad: 'clamp load', dewPoint: 'dew point', legLoad: 'each leg', endPlay: 'end play', rpm: 'speed', rise: 'heat by', hole: 'hole', stack: 'stack',
-};
+const NAMED: Record<string, string> = { legLoad: 'each leg', rpm: 'speed', rise: 'heat by', stack: 'stack', converted: '', verdict: '' };
 const spelled = (name: string): string => NAMED[name] ?? name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
 
-function valued(r: SumResult): string {
-  const v = Array.isArray(r.value) ? r.value.map(figure).join(' + ') : typeof r.value === 'number' ? figure(r.value) : r.value;
-  const unit = r.unit && r.unit !== 'count' ? (r.unit === '%' || r.unit.startsWith('°') ? r.unit : ` ${r.unit}`) : '';
-  return `${v}${unit}`;
+/** Drawings of figures with so many decimals as a shop can use: four figures that count. */
+const rounded = (n: number): string => figure(Number(n.toPrecision(Math.abs(n) >= 1000 ? 5 : 4)));
+
+function valued({ value, unit }: SumResult): string {
+  const v = Array.isArray(value) ? value.map(figure).join(' + ') : typeof value === 'number' ? rounded(value) : value;
+  return `${v}${!unit || unit === 'count' ? '' : unit === '%' || unit.startsWith('°') ? unit : ` ${unit}`}`;
 }
 
-/** Results of one name stand together: "Torque 75.4 lb-ft (102 N·m)". */
+/**
+ * Figures of one name stand together: the same figure in other units in brackets ("torque 75.4 lb-ft (102 N·m)"), another figure of that
+ * name by what sets it apart ("by wire 0.6 V, by the frame 0.3 V"), and whole stacks of leaves one or the other.
+ */
 function grouped(results: readonly SumResult[]): string[] {
-  const by = new Map<string, string[]>();
-  for (const r of results) by.set(r.name, [...(by.get(r.name) ?? []), valued(r)]);
-  return [...by].map(([name, [first, ...rest]]) => `${spelled(name)} ${first}${rest.length ? ` (${rest.join(', ')})` : ''}`);
+  const names = [...new Set(results.map(r => r.name))];
+  return names.map(name => {
+    const own = results.filter(r => r.name === name);
+    if (own.every(r => Array.isArray(r.value))) return `${spelled(name)} ${own.slice(0, 4).map(valued).join(', or ')}`.trim();
+    const notes = [...new Set(own.map(r => r.note ?? ''))];
+    const figures = notes.map(note => {
+      const [first, ...rest] = own.filter(r => (r.note ?? '') === note).map(valued);
+      return `${first}${rest.length ? ` (${rest.join(', ')})` : ''}${note ? ` ${note}` : ''}`;
+    });
+    return `${spelled(name)} ${figures.join(', ')}`.trim();
+  });
 }
 
 export function saySum(a: SumAnswer): Spoken {
   if ('refused' in a) return { say: stop(capital(a.refused)) };
   if ('needs' in a) return { say: a.question };
-  const [first, ...others] = grouped(a.results);
+  const all = grouped(a.results);
   const basis = a.basis ? ` ${stop(capital(a.basis))}` : '';
   const assumed = a.assumed.length ? ` ${stop(`Assumed: ${a.assumed.join('; ')}`)}` : '';
   return {
-    say: `${stop(capital([first, ...others.slice(0, 2)].filter(Boolean).join('; ')))}${basis}${assumed}${a.caution ? ` ${stop(a.caution)}` : ''}`,
-    longer: `${grouped(a.results).map(capital).join('\n')}\nSource: ${a.source}`,
+    say: `${stop(capital(all.slice(0, 3).join('; ')))}${basis}${assumed}${a.caution ? ` ${stop(a.caution)}` : ''}`,
+    longer: [...all.map(capital), ...(a.also ?? []), `Source: ${a.source}`].join('\n'),
   };
 }

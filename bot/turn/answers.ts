@@ -1,7 +1,8 @@
-import type { Answer, SumAnswer } from '../../domain/model/answer.ts';
+import type { Answer } from '../../domain/model/answer.ts';
 import type { Ask, AskOf } from '../../domain/model/ask.ts';
 import { answer } from '../../domain/answers/answer.ts';
 import { mileRate } from '../../domain/store/settings.ts';
+import type { SumAnswer } from '../../domain/sums/answer.ts';
 import { computeSum } from '../../domain/sums/compute.ts';
 import type { Later } from '../incoming.ts';
 import { sayAnswer } from '../say/answer.ts';

@@ -1,3 +1,4 @@
+import type { SumAnswer } from '../sums/answer.ts';
 import type { Ask } from './ask.ts';
 
 /**
@@ -40,13 +41,6 @@ export interface ForecastWindow { from: string; to: string; fit: boolean; why: s
 export interface ForecastAnswer { kind: 'forecast'; for?: string; windows: ForecastWindow[]; /** Where the words come from: said by the person, or fetched, and when. */ basis: string; age?: string }
 export interface FinishAnswer { kind: 'finish'; part?: string; p50: string | null; p80: string | null; driver: string | null; chance: number | null; why?: string }
 export interface PictureAnswer { kind: 'picture'; part: string; files: string[] }
-/** Sums are answered by domain/sums; this is the part of their shape that the doors rely on. */
-export interface SumResult { name: string; value: number | string | number[]; unit?: string }
-export type SumAnswer =
-  | { kind: 'sum'; of: string; results: SumResult[]; basis: string; assumed: string[]; caution?: string; source: string }
-  | { kind: 'sum'; of: string; refused: string }
-  | { kind: 'sum'; of: string; needs: string[]; question: string; choices?: string[] };
-
 export type Answer =
   | BlockedAnswer | BuyAnswer | NextAnswer | WhereAnswer | WasHowAnswer | ProvisionalAnswer | DueAnswer | HistoryAnswer | SpentAnswer
   | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | PictureAnswer | SumAnswer;
