@@ -44,6 +44,8 @@ export interface Clause {
   obj: Thing[];
   /** Items after the predicate word (after "be", after the verb and its particles). */
   rest: Item[];
+  /** "three of them": the count that the subject is. */
+  counted?: string;
   /** Said of the clause before: subject carried over. */
   carriedSubj?: boolean;
 }

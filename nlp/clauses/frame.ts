@@ -1,5 +1,6 @@
 import type { Sheet } from '../types.ts';
 import { PERSONS } from '../words/persons.ts';
+import { verbForms } from '../words/verbs.ts';
 import type { Clause, Reality, Thing } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
@@ -19,7 +20,7 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   predicate(c, start);
   if (!c.subj.length && !c.who && before) carry(c, before);
   afterVerb(sheet, c, memory);
-  c.reality = reality(c);
+  if (c.reality === 'deed') c.reality = reality(c);
   return c;
 }
 
@@ -39,11 +40,23 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     if (/^(all|both|each)$/.test(c.items[next]?.low ?? '')) next++;
     return next;
   }
+  if (it?.f?.dim === 'number' && c.items[i + 1]?.low === 'of' && c.items[i + 2]) {
+    const of = c.items[i + 2]!;
+    c.subj = of.np ? thingsAt(sheet, c.items, i + 2, memory).things : pronoun(of.low, memory) ?? [];
+    c.counted = it.low;
+    return i + 3;
+  }
   if (it?.t === 'np') {
     if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4) { c.who = 'person'; return i + 1; }
     const { things, next } = thingsAt(sheet, c.items, i, memory);
     c.subj = things;
     let n = next;
+    // a topic first, then the real subject: "beater bearings the left one is fine"
+    if (c.items[n]?.t === 'np' && things.length && c.items[n - 1]?.t === 'np') {
+      memory.note(things);
+      const second = thingsAt(sheet, c.items, n, memory);
+      if (second.things.length) { c.subj = second.things; return second.next; }
+    }
     // "the rears I honed": the object stands first
     if (c.items[n]?.t === 'pron' && /^(i|we)$/.test(c.items[n]!.low)) { c.who = c.items[n]!.low; n++; }
     return Math.max(n, i + 1);
@@ -75,6 +88,10 @@ function predicate(c: Clause, start: number): void {
     if (it.t === 'to') continue;
     if (it.t === 'verb') {
       const next = c.items[i + 1];
+      if (it.base === 'spend' || it.base === 'put' && next?.t === 'prt') {
+        const ing = c.items.findIndex((x, n) => n > i && x.t === 'verb' && x.form === 'ing');
+        if (ing > 0 && c.items.slice(i + 1, ing).some(x => x.f?.dim === 'span')) { c.pred = 'verb'; c.verb = c.items[ing]!; c.vi = ing; c.ing = true; return; }
+      }
       if (chains(it, next)) { c.pred = 'verb'; c.verb = it; c.vi = i; continue; }
       c.verb = it; c.vi = i; c.pred = 'verb';
       c.ing = it.form === 'ing';
@@ -96,6 +113,7 @@ const chains = (it: Item, next: Item | undefined): boolean =>
 function carry(c: Clause, before: Clause): void {
   if (before.subj.length && !(before.who && /^(i|we)$/.test(before.who))) { c.subj = before.subj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; }
   if (before.who && /^(he|they|person|i|we|she)$/.test(before.who)) c.who = before.who;
+  if (/^(must|plan)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
   if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && c.verb.form !== 'ing' && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
 }
 

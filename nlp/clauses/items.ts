@@ -1,5 +1,6 @@
 import { phraseAt, type Phrase } from '../dimensions/part/phrase.ts';
 import type { Found, Sheet, Tag } from '../types.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { verbForms, type VerbForm } from '../words/verbs.ts';
 
 /** A chunk of a sentence: a noun phrase, a value, or a single word with its class. Tokens [from, to). */
@@ -39,6 +40,7 @@ function itemAt(sheet: Sheet, i: number, to: number, prev: Item | undefined): It
   const { tokens, tags } = sheet, tag = tags[i]!, low = tokens[i]!.low;
   const np = ['det', 'noun', 'num', 'adj'].includes(tag) ? phraseAt(sheet, i, to) : undefined;
   const f = valueAt(sheet, i, to);
+  if (np?.spec && f?.dim === 'measure' && nounClasses(np.said).has('quantity') && np.count === undefined) return { t: 'dim', from: i, to: f.to, low: words(sheet, i, f.to), f };
   if (f && !(np && np.to > f.to && np.nameFrom > i && np.spec) && !(np && np.count !== undefined && f.dim === 'number') && !(np && f.dim === 'number' && np.to > f.to)) {
     if (!(f.dim === 'number' && !(tag === 'num')) && !(f.sure === 'implied' && np && np.to >= f.to && np.nameFrom <= f.from)) return { t: 'dim', from: i, to: f.to, low: words(sheet, i, f.to), f };
   }
@@ -55,7 +57,7 @@ function verbOf(low: string, prev: Item | undefined): { base: string; form: Verb
   const want = (f: VerbForm['form']): VerbForm | undefined => forms.find(v => v.form === f);
   const found = prev?.t === 'to' || prev?.t === 'modal' || prev?.t === 'do' ? want('base')
     : prev?.t === 'be' || prev?.t === 'have' ? want('part') ?? want('ing') ?? want('past')
-      : want('past') ?? want('part') ?? want('ing') ?? want('s') ?? want('base');
+      : want('past') ?? want('base') ?? want('part') ?? want('ing') ?? want('s');
   const any = found ?? want('past') ?? forms[0];
   if (any) return { base: any.base, form: any.form };
   if (/ed$/.test(low)) return { base: stem(low.slice(0, -2)), form: 'past' };

@@ -9,13 +9,19 @@ const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 
 /** What has been named so far, latest first, so that "it" and "the other one" can be read. Begins with what the notes before named. */
 export class Memory {
   private named: Thing[][] = [];
+  private mentioned: Thing[] = [];
 
   note(things: readonly Thing[]): void {
     const own = things.filter(t => !t.machine);
     if (own.length) this.named.unshift(own);
   }
 
-  copy(): Memory { const m = new Memory(); m.named = [...this.named]; return m; }
+  copy(): Memory { const m = new Memory(); m.named = [...this.named]; m.mentioned = [...this.mentioned]; return m; }
+
+  /** Things named in passing ("with the old nuts"), for "new ones". */
+  mention(things: readonly Thing[]): void { this.mentioned.unshift(...[...things].reverse()); }
+  /** The last plural named in any part of a clause. */
+  plural(): Thing | undefined { return this.mentioned.find(t => t.plural) ?? this.topic(); }
 
   /** The last thing named; machines are passed over while a part is to be had. */
   topic(): Thing | undefined { return this.named[0]?.[0]; }

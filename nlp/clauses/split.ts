@@ -23,6 +23,7 @@ export function splitClauses(items: readonly Item[]): Cut[] {
     } else if (it.t === 'mark' && /^[,:;—–-]+$|^\.{2,}$|^…$|^\($|^\)$/.test(it.low)) {
       if (it.low === ':' || opensAfter(items, k + 1, cur.items)) { cur.items.push(it); close({ items: [], join: it.low }); continue; }
     } else if (opensHere(items, k, cur.items)) close({ items: [] });
+    if (it.t === 'wh' && !cur.items.some(x => x.t !== 'mark' && x.t !== 'intj' && x.t !== 'cc') && !cur.asks) cur.sub ??= it.low;
     cur.items.push(it);
   }
   close({ items: [] });
@@ -82,7 +83,10 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.t === 'verb') return !(it.form === 'part' && false) && hasSubjectOrVerb(cur);
   if (isSubjectPronoun(it)) return isAux(items[i + 1]) || items[i + 1]?.t === 'verb' || items[i + 1]?.t === 'adv' || items[i + 1]?.t === 'modal' || predicateAt(items, i + 1);
   if (it.t === 'wh' || it.t === 'sub') return false;
-  if (it.t === 'np') return predicateAt(items, afterNouns(items, i)) && (hasPredicate(cur) || !cur.some(x => x.t === 'np'));
+  const after = it.t === 'np' ? afterNouns(items, i) : i;
+  if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return true;
+  if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np'));
+  if (countsOf(items, i)) return true;
   return false;
 }
 
@@ -97,6 +101,8 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   if (prev.t === 'mark') return false;
   const verb = cur.findLast(i => i.t === 'verb');
   const next = items[k + 1];
+  if (countsOf(items, k)) return true;
+  if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && (next?.t === 'np' || next?.t === 'pron')) return true;
   if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {
     if (it.low === 'it' || /^(that|this|those|these|them|one|both|all)$/.test(it.low)) return prev !== verb && (isAux(next) || finite(next)) && prev.t !== 'prt' || prev.t === 'prt' && isAux(next);
     return true;
@@ -114,6 +120,9 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && prev !== verb && prev.t !== 'pron') return true;
   return it.t === 'adj' && it.low === 'good' && next?.t === 'to' && prev.t !== 'det';
 }
+
+/** "three of them are": a count of things named before, as a subject. */
+const countsOf = (items: readonly Item[], k: number): boolean => items[k]?.f?.dim === 'number' && items[k + 1]?.low === 'of' && (items[k + 2]?.t === 'pron' || items[k + 2]?.t === 'np') && predicateAt(items, k + 3);
 
 /** A particle that closed its clause: "…is off", "took it out". */
 const stateEnds = (cur: readonly Item[]): boolean => { const k = cur.length - 1; return k > 0 && (cur[k - 1]!.t === 'be' || cur[k - 1]!.t === 'pron' || cur[k - 1]!.t === 'adv' || cur[k - 1]!.t === 'prt'); };

@@ -1,7 +1,9 @@
 import { textOf, type Phrase } from '../dimensions/part/phrase.ts';
 import { snap } from '../dimensions/part/snap.ts';
 import type { Sheet } from '../types.ts';
+import { EVERYDAY } from '../words/everyday.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
+import { PERSONS } from '../words/persons.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Thing } from './clause.ts';
 import type { Item } from './items.ts';
@@ -13,7 +15,17 @@ const OWNS = /^(of|on|in|from|for|at|off|inside|under|behind|to|around|between|o
 export const isPlural = (name: string): boolean => { const last = name.split(' ').at(-1)!; return singular(last) !== last || /^(teeth|knives|points)$/.test(last); };
 export const isMachine = (sheet: Sheet, name: string): boolean => {
   const classes = nounClasses(name);
-  return (sheet.ctx.machines ?? []).some(m => m.toLowerCase() === name) || classes.has('machine') && !classes.has('part');
+  if ((sheet.ctx.machines ?? []).some(m => m.toLowerCase() === name) || classes.has('machine') && !classes.has('part')) return true;
+  const words = name.split(' ');
+  return words.length > 1 && !(sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name) && classes.size === 0 && words.every(w => { const k = nounClasses(w); return k.has('machine') && !(k.has('part') && w !== 'engine'); });
+};
+/** Whether a name can be a part's: the shop's or the trade's, or an unknown word that is no everyday one. */
+export const partLike = (sheet: Sheet, name: string): boolean => {
+  const head = name.split(' ').at(-1)!;
+  if ((sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name)) return true;
+  const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
+  if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;
+  return !EVERYDAY.has(head) && !EVERYDAY.has(singular(head)) && !PERSONS.test(name);
 };
 export const isPlaceNoun = (np: Phrase): boolean => nounClasses(np.said).has('place') || nounClasses(np.said.split(' ').at(-1)!).has('place');
 export const isSource = (np: Phrase): boolean => nounClasses(np.said).has('source') || nounClasses(np.said.split(' ').at(-1)!).has('source');
@@ -32,6 +44,7 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   let count = np.count;
   for (;;) {
     const prep = items[next], tail = items[next + 1];
+    if (prep?.low === 'of' && np.stands && tail?.t === 'pron' && /^(them|those|these)$/.test(tail.low)) { name = memory.several()[0]?.name ?? name; to = tail.to; next += 2; break; }
     if (!prep || !tail?.np || !OWNS.test(prep.low) || prep.t !== 'prep' && prep.t !== 'prt') break;
     const owner = tail.np;
     if (prep.low === 'of' && CONTAINER.test(np.said.split(' ').at(-1)!)) {
@@ -63,8 +76,8 @@ function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memo
 
 /** What "the left one", "both", "the other" stands for, from what was named before. */
 export function standIn(np: Phrase, memory: Memory, sheet: Sheet): string | undefined {
-  const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'new' && w !== 'old');
-  const topic = memory.topic()?.name;
+  const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'new' && w !== 'old' && w !== 'last');
+  const topic = (/\bones\b/.test(np.said) ? memory.plural() : memory.topic())?.name;
   if (!words.length || /^(both|all|each|neither|either|rest|lot|same)$/.test(words.join(' '))) return topic ?? undefined;
   const side = words.filter(w => SIDES.has(w) || /^(other|first|second|third|last|top|big|small|long|short|same)$/.test(singular(w)));
   if (side.length) return memory.sided(words.join(' ').replace(/s$/, m => (SIDES.has(words.at(-1)!) ? m : '')), sheet, /ones$/.test(np.said) || /s$/.test(np.name) && np.stands) ?? words.join(' ');

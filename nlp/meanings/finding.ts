@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
-import { isMachine, said } from '../clauses/things.ts';
+import { isMachine, partLike, said } from '../clauses/things.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { isClass } from '../words/verbs.ts';
@@ -13,15 +13,16 @@ const FAULT = /^(crack|cracks|hairline|hole|holes|leak|leaks|chip|chips|dent|den
 /** The condition a part was found in, in the words of the note, with a verdict only where it is plain. */
 export const finding: Meaning = t => {
   const c = t.clause;
-  if (c.asks || c.sub && /^(if|unless|until|till|before|that|which|who|whether|so)$/.test(c.sub)) return undefined;
+  if (c.asks || c.sub && /^(if|unless|until|till|before|that|which|who|whether|so|how|what|where|why|when|than|as)$/.test(c.sub)) return undefined;
+  if (c.who === 'it' && /\b(too|got|getting|was|is) (too )?(cold|dark|late|wet|hot|windy|damp) (to|out|for|in here)\b/.test(lowText(t))) return undefined;
   const later = verdictOnly(t);
   if (later) return later;
   if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !/can \w*/.test(lowText(t))) return undefined;
-  return found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
+  return goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
 };
 
 const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
-const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name));
+const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name));
 
 /** The words after "is", without days and the closing mark; a number of them stays in: "three cracked". */
 function condition(t: Telling, c: Clause, from: number): string {
@@ -57,6 +58,7 @@ const negated = (text: string): Verdict | undefined => (/not (bent|cracked|worn|
 function counted(t: Telling, c: Clause): string {
   const thing = c.subj[0];
   const np = thing?.np;
+  if (c.counted) return `${c.counted} `;
   const text = lowText(t);
   const of = /^(?:\w+ )?(\w+) of (?:them|the|those|these|my)\b/.exec(text);
   if (of && !/^(all|most|some|none|bottom|top|end|inside|side|each|set|pair|edge|lot|back|front|both|rest)$/.test(of[1]!) && c.items.some(i => i.f?.dim === 'number' || i.np?.count !== undefined || i.t === 'num')) return `${of[1]} `;
@@ -139,17 +141,37 @@ function fault(t: Telling): Entry[] | undefined {
   return [make(part, text, verdictIn(lowText(t)))];
 }
 
+/** "cracked and let go of the shell": a second thing said of the same part in one breath goes on with the condition. */
+function goesOn(t: Telling): Entry[] | undefined {
+  const c = t.clause, last = t.told.at(-1);
+  if (!c.carriedSubj || !(c.join === 'and' || c.join === undefined || c.join === ',') || last?.entry.kind !== 'finding' || last.clause !== t.clauses[t.at - 1] || dims(c.items, 'measure').length) return undefined;
+  if (c.pred === 'verb' && (isClass(c.verb!.base!, 'work') && !isClass(c.verb!.base!, 'fail') && !isClass(c.verb!.base!, 'state') || c.obj.some(o => !o.carried && partLike(t.sheet, o.name)) && c.verb!.base !== 'let') || c.items.length < 1) return undefined;
+  if (!c.subj.some(s => s.name === (last.entry as { part: string }).part) || c.who && /^(i|we)$/.test(c.who)) return undefined;
+  last.entry.condition = `${last.entry.condition}${c.join === ',' ? ',' : c.join ? ' and' : ''} ${condition(t, c, c.items.find(i => i.t !== 'cc' && i.t !== 'mark')!.from)}`;
+  last.entry.verdict ??= verdictIn(lowText(t));
+  return [];
+}
+
+/** "keep an eye on that one": what is watched. */
+function aboutAfterOn(t: Telling, c: Clause): Thing[] {
+  const k = c.items.findIndex((i, n) => /^(on|for|at)$/.test(i.low) && (c.items[n + 1]?.np && !c.items[n + 1]!.np!.stands));
+  const np = k >= 0 ? c.items[k + 1]!.np! : undefined;
+  return np && partLike(t.sheet, np.name) ? [{ name: np.name, from: np.from, to: np.to, plural: false }] : [...c.obj, ...c.subj].filter(s => s.carried && s.np?.stands && /\b(left|right|front|rear|back|other)\b/.test(s.np.said));
+}
+
 /** "it'll go again", "keep an eye on it", "they'll do": a verdict on what was just found, or a finding of its own. */
 function verdictOnly(t: Telling): Entry[] | undefined {
   const c = t.clause, text = lowText(t);
   const v = verdictIn(text);
   if (!v || c.neg) return undefined;
-  const plain = v === 'watch' || v === 'reuse' && (c.who !== undefined || !c.subj.some(s => !s.carried)) || v === 'repair' && /can|has to be|have to be/.test(text) || v === 'replace' && c.reality === 'must' || (v === 'replace' || v === 'good') && /^(that|it|they|that one|those|this)$/.test(c.who ?? '') && c.subj.every(s => s.carried);
+  if (c.pred === 'be' && c.subj.some(s => !s.carried)) return undefined;
+  const plain = v === 'watch' || v === 'reuse' && (c.who !== undefined || !c.subj.some(s => !s.carried)) || v === 'repair' && /can|has to be|have to be/.test(text) || v === 'replace' && c.reality === 'must' || (v === 'replace' || v === 'good') && (/^(that|it|they|that one|those|this|she|he)$/.test(c.who ?? '') || c.subj.length > 0) && c.subj.every(s => s.carried);
   if (!plain) return undefined;
-  const about = c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1);
+  const about = (v === 'watch' && !c.obj.some(o => partLike(t.sheet, o.name)) ? aboutAfterOn(t, c) : c.obj.length ? c.obj : c.subj).filter(s => partLike(t.sheet, s.name));
+  if (!about.length) about.push(...t.memory.lastGroup().slice(0, 1));
   const names = about.map(a => a.name);
-  const same = t.told.findLast(x => x.entry.kind === 'finding' && (names.includes(x.entry.part) || !about.some(a => !a.carried)));
-  if (same && same.entry.kind === 'finding' && !about.some(a => !a.carried && !names.includes((same.entry as { part: string }).part))) {
+  const same = t.told.findLast(x => x.entry.kind === 'finding' && names.includes(x.entry.part));
+  if (same && same.entry.kind === 'finding') {
     if (!same.entry.verdict) { same.entry.verdict = v; return []; }
     if (v === 'watch' || v === 'replace') same.entry.verdict = v;
     return [];

@@ -1,9 +1,9 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, lows, type Clause } from '../clauses/clause.ts';
-import { isMachine } from '../clauses/things.ts';
+import { isMachine, partLike } from '../clauses/things.ts';
 import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
-import { fitState, type FitState } from './lib/fit-state.ts';
+import { fitState, ONLY_HOLDS, type FitState } from './lib/fit-state.ts';
 
 /** How a part now sits: taken off, tried, held for now, on for good, brought to its torque. */
 export const fit: Meaning = t => {
@@ -11,11 +11,19 @@ export const fit: Meaning = t => {
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while|since)$/.test(c.sub)) return undefined;
   const state = fitState(t);
   if (!state) return undefined;
-  const parts = patients(c).filter(p => !isMachine(t.sheet, p.name) || state === 'on' && p.name.length > 0 && c.obj.length > 0);
+  const parts = patients(c).filter(p => partLike(t.sheet, p.name) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));
   if (!parts.length) return undefined;
-  const held = holds(t, state);
+  const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
   return [...parts.map(p => trim({ kind: 'fit', part: p.name, state, with: held })) as Entry[], ...figures(t, c, parts.map(p => p.name))];
 };
+
+/** "…but the cotter pin's only there to hold it": the clause after says what holds it. */
+function heldByNext(t: Telling): string | undefined {
+  const n = t.clauses[t.at + 1];
+  if (!n || !ONLY_HOLDS.test(lowText(t, n)) || !n.subj[0] || n.subj[0].carried) return undefined;
+  (n as Clause & { spoken?: boolean }).spoken = true;
+  return n.subj.map(s => s.name).join(' and ');
+}
 
 /** What holds it: "with four bolts", "on two bolts", or fasteners named after a comma. */
 function holds(t: Telling, state: FitState): string | undefined {

@@ -1,7 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { type Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
-import { isMachine } from '../clauses/things.ts';
+import { isMachine, partLike } from '../clauses/things.ts';
 import { isClass } from '../words/verbs.ts';
 import { trim } from './lib/fields.ts';
 import { verdictIn } from './lib/verdict.ts';
@@ -13,8 +13,22 @@ const NOUN_ACT: Record<string, string> = { clean: 'clean', cleaning: 'clean', co
 export const job: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.sub && /^(if|unless|until|till|before|when|after|because|so|that|which|while|since|as)$/.test(c.sub)) return undefined;
-  return treated(t, c) ?? ordered(t, c);
+  if (c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(don't know|not sure|no idea)\b/.test(lowText(t))) return undefined;
+  const got = treated(t, c) ?? ordered(t, c);
+  if (got) mends(t, got);
+  return got;
 };
+
+const MENDS = /^(weld|braze|solder|patch|pour|re-pour|repour|glue|straighten|rebuild|rewind|reline|rebush|sleeve|regrind|repair|fix|mend|file|recut|rivet|epoxy|re-line|resleeve|rebabbitt|fill|plug|build|stitch|sew|splice|re-cover|recover|helicoil|pin|reface|true|bush)$/;
+/** A repair that he says he will do is the verdict on what was found: "rotted through… I've got to patch it". */
+function mends(t: Telling, jobs: readonly Entry[]): void {
+  for (const j of jobs) {
+    if (j.kind !== 'job' || !MENDS.test(j.do)) continue;
+    const names = [j.part, ...t.clause.subj.map(s => s.name), ...t.memory.lastGroup().map(s => s.name)];
+    const f = t.told.findLast(x => x.entry.kind === 'finding' && (x.entry.part === j.part || names.includes(x.entry.part) && (t.clause.items.some(i => i.low === 'it' || i.low === 'for') || j.part === undefined)));
+    if (f?.entry.kind === 'finding') f.entry.verdict ??= 'repair';
+  }
+}
 
 const entry = (act: string, part?: string): Entry => trim({ kind: 'job', do: act, part }) as Entry;
 
@@ -55,6 +69,7 @@ function ordered(t: Telling, c: Clause): Entry[] | undefined {
   const bid = commanded(c);
   const bound = (c.reality === 'must' || c.reality === 'plan') && (/^(i|we)$/.test(c.who ?? '') || !c.who && !c.subj.some(s => !s.carried));
   if (!bid && !bound) return undefined;
+  if (verb.form !== 'base') return undefined;
   const base = verb.base!;
   if (/^(be|have|need|want|see|know|think|say|do|get|buy|wait|leave|let|keep|try|like|go|come|call|ring|stay|live|stop|quit|start|tell|ask|guess|hope|reckon|remember|forget|worry|bother|find|figure|look|hold|mind|make|watch|call|sleep|eat|regret|call|give|take|use|put|feel|swear|believe|mean|seem|talk|learn|pay|phone|order|show|convert|scratch|strike|happen|cost|ruin|miss|work|spend|run)$/.test(base) && !special(base, c)) return undefined;
   if (verdictIn(lowText(t)) === 'watch') return undefined;
@@ -62,7 +77,7 @@ function ordered(t: Telling, c: Clause): Entry[] | undefined {
   const things = c.obj.length ? c.obj : [];
   if (!things.length && !isClass(base, 'work') && !isClass(base, 'tight') && !isClass(base, 'on')) return undefined;
   if (!things.length) return bid && !t.memory.topic() ? undefined : sharedObject(t, act);
-  return things.map(p => entry(withParticle(act, base, c), p.name));
+  return things.filter(p => partLike(t.sheet, p.name)).map(p => entry(withParticle(act, base, c), p.name));
 }
 
 /** Verbs that are jobs only with their particle or object: "take off the head", "make a bracket", "put the guard back on". */

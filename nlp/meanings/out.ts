@@ -1,13 +1,14 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
-import { bare, isMachine, isSource } from '../clauses/things.ts';
+import { bare, isMachine, isSource, partLike } from '../clauses/things.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { PERSONS } from '../words/persons.ts';
 import { TRADE_ENDING } from '../words/sources.ts';
-import { isClass } from '../words/verbs.ts';
+import { isClass, verbForms } from '../words/verbs.ts';
 import { dayIn } from './lib/day.ts';
 import { trim } from './lib/fields.ts';
+import { moneyClause } from './lib/money.ts';
 import { spanForward } from './lib/reach.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -17,11 +18,12 @@ export const out: Meaning = t => {
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|when|before|that)$/.test(c.sub) && !(c.sub === 'until')) return undefined;
   const base = c.verb?.base ?? '';
   const passive = c.passive || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
-  const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name));
+  const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name));
+  if (moneyClause(t, c)) return undefined;
   if (!things.length || c.verb?.form === 'base' && !/^(put|set)$/.test(base)) return undefined;
   const place = target(t, c);
   const sent = /^(send|ship|post|mail|freight|courier)$/.test(base) && (place !== undefined || /\b(off|out|away|in)\b/.test(c.prt.join(' ')));
-  const taken = /^(take|drop|run|drive|bring|hand|carry|deliver|leave|give|get|haul|put|go|be|cart|tow|trailer|lug)$/.test(base) && place !== undefined;
+  const taken = /^(take|drop|run|drive|bring|hand|carry|deliver|leave|give|haul|go|be|cart|tow|trailer|lug)$/.test(base) && place !== undefined;
   const away = !c.verb && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
   if (!sent && !taken && !away) return undefined;
   const end = spanForward(t, n => tells(t, n), 3);
@@ -51,7 +53,7 @@ const isPart = (t: Telling, said: string): boolean => (t.sheet.ctx.parts ?? []).
 /** "to be rewound", "to have the ends turned", "for rebabbitting", "he's rebuilding it". */
 function purpose(c: Clause): string | undefined {
   for (const [k, i] of c.items.entries()) {
-    if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]?.t === 'verb') return c.items[k + 2]!.base;
+    if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]) return c.items[k + 2]!.base ?? verbForms(c.items[k + 2]!.np?.said ?? '')[0]?.base;
     if (i.t === 'to' && /^(have|get)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? '')) { const v = c.items.slice(k + 2).find(x => x.t === 'verb'); if (v) return v.base; }
     if ((i.low === 'for' || i.low === 'being' || i.low === 'getting') && ((c.items[k + 1]?.t === 'verb') || c.items[k + 1]?.np)) {
       const x = c.items[k + 1]!;
@@ -69,5 +71,5 @@ const stemAct = (x: Item): string | undefined => ACTS[x.np!.said] ?? ACTS[x.np!.
 function tells(t: Telling, c: Clause): boolean {
   if (c.asks) return false;
   const text = lowText(t, c);
-  return /^(and |but |so |he |she |they |it |which |should |supposed |says? |said |back |due |ready |for |to |will |'ll |i get |i'll |promised |reckons? |call |expected |fingers |the man |be )/.test(`${text} `) && (dayIn(t, c, true) !== undefined || purpose(c) !== undefined || /\b(back|ready|says|said)\b/.test(text)) && !/\b(arrived|came)\b/.test(text) && !(/^(i|we)$/.test(c.who ?? '') && !/get (it|them) back|have (it|them) back/.test(text)) && !c.subj.some(s => !s.carried && !/^(they|he|she|it|person)$/.test(c.who ?? ''));
+  return /^(and |but |so |he |he's |hes |hell |he'll |says |she |they |it |which |should |supposed |says? |said |back |due |ready |for |to |will |'ll |i get |i'll |promised |reckons? |call |expected |fingers |the man |be )/.test(`${text} `) && (dayIn(t, c, true) !== undefined || purpose(c) !== undefined || /\b(back|ready|says|said)\b/.test(text)) && !/\b(arrived|came)\b/.test(text) && !(/^(i|we)$/.test(c.who ?? '') && !/get (it|them) back|have (it|them) back/.test(text)) && !c.subj.some(s => !s.carried && !/^(they|he|she|it|person)$/.test(c.who ?? ''));
 }

@@ -1,7 +1,10 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
-import { isMachine } from '../clauses/things.ts';
+import { nameKey } from '../../domain/model/names.ts';
+import { isMachine, partLike } from '../clauses/things.ts';
+import { CONDITION } from '../words/conditions.ts';
+import { moneyClause } from './lib/money.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { goodsIn } from './lib/goods.ts';
 import { trim } from './lib/fields.ts';
@@ -11,19 +14,45 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 export const want: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub) || c.reality === 'wish' || c.reality === 'past plan' || c.reality === 'cond') return undefined;
+  const more = continued(t);
+  if (more) return more;
   const k = needed(t, c);
   if (k === undefined) return undefined;
   const goods = k < c.items.length && k >= 0 ? goodsIn(t, c.items, k) : [];
   const list = goods.length ? goods : fronted(t, c);
   if (!list.length) return undefined;
+  if (/\bnew\b/.test(lowText(t))) condemn(t, list.map(g => g.item));
   const reason = why(t, c, k);
   return list.filter(g => !isMachine(t.sheet, g.item)).map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec, for: reason }) as Entry);
 };
+
+/** "need new ones" after "pitted bad": the old ones are to be replaced. */
+function condemn(t: Telling, items: readonly string[]): void {
+  const last = t.told.at(-1);
+  if (last?.entry.kind === 'finding' && items.includes(last.entry.part)) last.entry.verdict ??= 'replace';
+}
+
+/** "oh and a gland nut", "no wait, two master links": goods said on after a want; after "no" they put the last one right. */
+function continued(t: Telling): Entry[] | undefined {
+  const c = t.clause, last = t.told.at(-1);
+  if (last?.entry.kind !== 'want' || t.clauses[t.at - 1] !== last.clause || c.pred !== 'none' || c.verb || moneyClause(t, c)) return undefined;
+  const goods = goodsIn(t, c.items, 0).filter(g => partLike(t.sheet, g.item));
+  if (!goods.length || c.items.some(i => i.t === 'adj' && CONDITION.has(i.low) && !i.np)) return undefined;
+  const lead = t.sheet.tokens.slice(Math.max(0, c.from - 3), c.from + 1).map(x => x.low).join(' ');
+  const again = goods[0]!;
+  if (/\b(no|wait|make that|sorry)\b/.test(lead)) {
+    const was = t.told.findLast(x => x.entry.kind === 'want' && nameKey(x.entry.item) === nameKey(again.item));
+    if (was?.entry.kind === 'want') { was.entry.item = again.item; if (again.qty !== undefined) was.entry.qty = again.qty; if (again.spec) was.entry.spec = again.spec; return []; }
+  }
+  return goods.map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec }) as Entry);
+}
 
 /** Item index where the wanted things begin; undefined when the clause wants nothing. */
 function needed(t: Telling, c: Clause): number | undefined {
   const text = lowText(t);
   const items = c.items;
+  if (c.subj.some(s => !s.carried || !/^(i|we)$/.test(c.who ?? 'i')) && !/^(i|we)$/.test(c.who ?? '') && items.findIndex(i => i.base === 'need' || i.base === 'want') < 0) return undefined;
+  if (/^(it|that|this|they)$/.test(c.who ?? '') && !(/^that$/.test(c.who ?? '') && /what (i|we) need/.test(text)) && !items.some(i => i.base === 'need' || i.base === 'want')) return undefined;
   const at = (re: RegExp): number => items.findIndex(i => re.test(i.base ?? i.low));
   const buy = items.findIndex((i, n) => i.t === 'verb' && /^(buy|get|order|find|source|pick|purchase|grab|fetch)$/.test(i.base ?? '') && (items[n - 1]?.t === 'to' || items[n - 1]?.t === 'modal' || n === c.vi && c.reality !== 'deed' || n === 0 && i.form === 'base'));
   if (buy >= 0 && (c.reality === 'must' || c.reality === 'plan' && /\b(need|have|got|must|going) to\b|'ll\b|will\b/.test(text) || items[buy]!.form === 'base' && buy <= 1)) {
@@ -39,7 +68,7 @@ function needed(t: Telling, c: Clause): number | undefined {
     if (items[need]!.base === 'want' && !c.who && need > 0) return undefined;
     if (c.subj.length && !/^(i|we)$/.test(c.who ?? '') && !c.carriedSubj) return partNeeds(items, need);
     const after = items[need + 1];
-    if (!after) return items.length;
+    if (!after || after.t === 'mark' || after.low === 'some' || after.t === 'det' && items.slice(need + 2).every(i => !i.np)) return items.length;
     if (after.t === 'verb' && after.form === 'ing') return undefined;
     if (/^(a hand|help|someone|somebody|a helper)/.test(items.slice(need + 1).map(i => i.low).join(' '))) return undefined;
     return need + 1;
@@ -64,7 +93,10 @@ function partNeeds(items: readonly Item[], need: number): number | undefined {
 function fronted(t: Telling, c: Clause): ReturnType<typeof goodsIn> {
   const own = c.subj.filter(s => !s.carried);
   if (own.length && /^(i|we|need)/.test(c.who ?? 'need')) return goodsIn(t, c.items, 0);
-  return [];
+  const before = t.clauses.slice(Math.max(0, t.at - 2), t.at).filter(p => p.pred === 'none' && !p.verb && !t.told.some(x => x.clause === p)).findLast(p => p.items.some(i => i.np));
+  if (!before) return [];
+  (before as Clause & { spoken?: boolean }).spoken = true;
+  return goodsIn(t, before.items, 0);
 }
 
 /** "for the main drive", "for it": the job or part that waits; a part that "needs" it says so itself. */

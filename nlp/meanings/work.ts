@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
-import type { Clause } from '../clauses/clause.ts';
-import { isMachine } from '../clauses/things.ts';
+import { dims, type Clause, type Thing } from '../clauses/clause.ts';
+import { isMachine, partLike } from '../clauses/things.ts';
 import { isClass } from '../words/verbs.ts';
 import { isConsumable, isTool, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
@@ -12,17 +12,27 @@ const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash
 export const work: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which)$/.test(c.sub)) return undefined;
-  const given = gave(t) ?? coated(t);
+  const given = gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;
   const verb = c.verb!;
   const base = verb.base!;
   if (!isWork(t, c)) return undefined;
-  const parts = patients(c).filter(p => p.name && !(isMachine(t.sheet, p.name) && !c.obj.length && !c.passive));
+  const parts = patients(c).filter(p => p.name && partLike(t.sheet, p.name) && !/^(sides?|coats?|end|ends|bottom|top|crack|cracks|rust|dirt|hole)$/.test(p.name.split(' ').at(-1)!) && !(isMachine(t.sheet, p.name) && !c.obj.length && !c.passive));
+  if (!parts.length) { const inIt = flawIn(t, c); if (inIt) parts.push(inIt); }
   if (!parts.length) return undefined;
   const begun = isBegun(t, c);
   const product = productOf(t, c);
   return parts.map(p => trim({ kind: 'work', part: p.name, action: action(base, c), done: begun ? false : undefined, product }) as Entry);
 };
+
+/** "welded the crack in it": work on a flaw is work on what has it. */
+function flawIn(t: Telling, c: Clause): Thing | undefined {
+  if (!c.obj.some(o => /^(crack|cracks|rust|dirt|hole|holes|sides?|ends?)$/.test(o.name.split(' ').at(-1)!))) return undefined;
+  const k = c.items.findIndex((i, n) => n > c.vi && /^(in|on|of|off)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron'));
+  const np = k >= 0 ? c.items[k + 1]!.np : undefined;
+  if (np && !np.stands && partLike(t.sheet, np.name)) return { name: np.name, from: np.from, to: np.to, plural: false };
+  return k >= 0 ? t.memory.topic() : undefined;
+}
 
 const isWork = (t: Telling, c: Clause): boolean => {
   const { base, form } = c.verb!;
@@ -30,6 +40,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
   if (form === 'base' || form === 's') return false;
   if (form === 'ing' && !begun && !(c.who && /^(i|we)$/.test(c.who)) && !/\b(spent|been|still|half|hours?)\b/.test(lowText(t))) return false;
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
+  if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;
   if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && /^(re|de|un|bead|sand|wire|pressure|spot)/.test(base!) && base!.length > 5;
   if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang)$/.test(base!)) return c.obj.length > 0 || c.passive || (c.carriedSubj ?? false);
   return true;
@@ -63,7 +74,7 @@ function productOf(t: Telling, c: Clause): string | undefined {
   const comma = after.findIndex((i, k) => i.low === ',' && after[k + 1]?.np && (isConsumable(after[k + 1]!.np!.said) || isTool(after[k + 1]!.np!.said) && c.verb!.base === 'clean'));
   if (comma >= 0) return nounsFrom(t.sheet, after, comma + 1);
   const used = t.clauses[t.at + 1];
-  if (used?.verb?.base === 'use' && used.obj.length && !used.neg && used.reality === 'deed') return nounsFrom(t.sheet, used.items, used.vi + 1);
+  if (used?.verb?.base === 'use' && used.verb.form !== 'base' && used.obj.length && !used.neg && used.reality === 'deed') { (used as Clause & { spoken?: boolean }).spoken = true; return nounsFrom(t.sheet, used.items, used.vi + 1); }
   const colour = after.find(i => i.np && /\b(enamel|primer|paint|oxide|undercoat|topcoat|varnish|lacquer)$/.test(i.np.said) && after.indexOf(i) > 0 && !['prep', 'prt'].includes(after[after.indexOf(i) - 1]!.t));
   return colour && c.obj.length && colour.from >= c.obj.at(-1)!.to ? colour.np!.said : undefined;
 }
@@ -86,10 +97,28 @@ function gave(t: Telling): Entry[] | undefined {
   return act ? [trim({ kind: 'work', part: thing.name, action: act, product: withPhrase(t.sheet, items) }) as Entry] : undefined;
 }
 
+/** "got the hub hot with the torch": heated. */
+function heated(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (c.verb?.base !== 'get' || c.verb.form === 'base' || !c.obj.length || !/\b(hot|red|warm|cherry)\b/.test(lowText(t))) return undefined;
+  return [trim({ kind: 'work', part: c.obj[0]!.name, action: 'heat', product: withPhrase(t.sheet, c.items) }) as Entry];
+}
+
+/** "tried it at 40 psi", "ran it up to 60 pounds": tested, and the figure is a reading beside it. */
+function tried(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (!/^(try|test|run|pressurise|pressurize|pressure-test|pump|leak-test)$/.test(c.verb?.base ?? '') || c.verb!.form === 'base') return undefined;
+  const m = dims(c.items, 'measure').find(f => /^(psi|bar|V|A|rpm|N·m|lb-ft|Ω)$/.test(f.value.unit));
+  const part = (c.obj[0] ?? (c.passive ? c.subj[0] : undefined))?.name;
+  if (!m || !part) return undefined;
+  const what: Record<string, string> = { psi: 'pressure', bar: 'pressure', V: 'voltage', A: 'current', rpm: 'speed', 'Ω': 'resistance' };
+  return [{ kind: 'work', part, action: 'test' } as Entry, { kind: 'reading', part, what: what[m.value.unit] ?? 'torque', value: m.value.value, unit: m.value.unit } as Entry];
+}
+
 /** "put a coat of primer on the hood", "slapped some paint on it". */
 function coated(t: Telling): Entry[] | undefined {
   const c = t.clause;
-  if (!/^(put|get|slap|throw|lay|brush|spray|rub|have|wipe|apply)$/.test(c.verb?.base ?? '')) return undefined;
+  if (!/^(put|get|slap|throw|lay|brush|spray|rub|have|wipe|apply|roll)$/.test(c.verb?.base ?? '')) return undefined;
   const stuff = c.items.find(i => i.np && i.from > c.verb!.from && COATS[i.np.said.split(' ').at(-1)!] && isConsumable(i.np.said));
   if (!stuff || !/\b(coats?|layer|some|bit|lick)\b/.test(lowText(t))) return undefined;
   const k = c.items.indexOf(stuff);

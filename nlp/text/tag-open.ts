@@ -65,6 +65,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   const ing = forms.some(f => f.form === 'ing');
   if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';
   if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && !CONDITION.has(tokens[i - 1]?.low ?? '')) return 'noun';
+  if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
   if (CONDITION.has(low) && (prev === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next)) return 'adj';
   if (ADVERB.has(low)) return 'adv';
   return 'verb';

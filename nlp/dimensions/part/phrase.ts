@@ -49,7 +49,11 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   if (sized) { count = sized.count; k = sized.to; }
   const nameFrom = k;
   let head = -1;
-  while (k < to && inName(sheet, k, to)) { if (tags[k] === 'noun' || tags[k] === 'pron') head = k; k++; }
+  while (k < to && inName(sheet, k, to)) {
+    if (tags[k] === 'noun' || tags[k] === 'pron') head = k;
+    k++;
+    if (tags[k - 1] === 'pron' || head === k - 1 && materialAfter(sheet, k, to)) break;
+  }
   if (head < 0) return standing(sheet, i, k, nameFrom, quant, count);
   const end = tailNumber(sheet, head, to);
   const said = nameOf(sheet, nameFrom, end);
@@ -58,6 +62,11 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   const snapped = stands ? { name: said.name } : snap(said.name, sheet.ctx);
   return { from: i, to: end, head, said: said.name, nameFrom, states: said.states, ...snapped, ...(quant ? { quant } : {}), ...(count !== undefined ? { count } : {}), ...(sized?.spec ? { spec: sized.spec } : {}), ...(stands ? { stands } : {}) };
 }
+
+/** "rivets copper three sixteenths": what a plural is made of, said after it, is its specification. */
+const materialAfter = (sheet: Sheet, k: number, to: number): boolean =>
+  k < to && /[^s]s$/.test(sheet.tokens[k - 1]!.low) && /^(copper|brass|steel|stainless|bronze|white|oak|ash|leather|rubber|nylon|galvanised|galvanized|zinc|aluminium|fibre|cork|grade|class)$/.test(sheet.tokens[k]!.low)
+  && (sheet.tags[k + 1] === 'num' || sheet.tags[k + 1] === 'mark' || k + 1 >= to || sheet.tags[k + 1] === 'noun');
 
 /** "number two cylinder" is inside; "cylinder 2" and "valve number three" end in a number. */
 function tailNumber(sheet: Sheet, head: number, to: number): number {
@@ -102,7 +111,7 @@ function sizeAt(sheet: Sheet, i: number, to: number): { to: number; count?: numb
 /** Whether the noun run from here ends in a plural, so that a number before it counts. */
 function pluralAhead(sheet: Sheet, from: number, to: number): boolean {
   let k = from;
-  while (k + 1 < to && (sheet.tags[k + 1] === 'noun' || sheet.tags[k] === 'adj' && sheet.tags[k + 1] === 'adj')) k++;
+  while (k + 1 < to && (sheet.tags[k + 1] === 'noun' || sheet.tags[k + 1] === 'pron' && sheet.tags[k] === 'adj' || sheet.tags[k] === 'adj' && sheet.tags[k + 1] === 'adj')) k++;
   const low = sheet.tokens[k]!.low;
   return /s$/.test(low) && !/ss$/.test(low) || /^(teeth|feet|men|people|knives|pair|dozen|each|apiece)$/.test(low);
 }

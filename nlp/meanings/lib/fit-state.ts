@@ -15,12 +15,13 @@ const HELD = /^(hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|tie|balance)$
 
 const TRIED = /\b(mock(ed|ing)?[- ]?up|dry[- ]?fit\w*|test[- ]?fit\w*|trial[- ]?fit\w*|(for|as) a (trial|try|look|test|check)|trial (run|assembly|basis)|offered \w* ?(up|it)|(just|only)? ?to (check|see|try|test|mark|measure|get the)\b|(comes?|coming|came|has to come|will come|goes|going|to come) (back )?(off|out|apart) again|(comes?|coming|to come|come) (back )?(off|out)\b|try it for|tried (it|them|the|on|in|up)|trying (it|them)|laid in|for (size|fit|looks))/;
 const TEMPORARY = /\b(finger[- ]?tight|hand[- ]?tight|fingertight|for now|for the (moment|time being)|temporar\w*|just (sitting|hung|hanging|resting|nipped|tacked|held|holding|to hold|to keep|till|until|for tonight)|(on|up|in) loose\b|loosely|only (there )?to hold|so (that )?i can|nipped|held (on|in|up|with|by)|cable[- ]tied|zip[- ]?tied|roughed in|tacked|until i|till i|till the|until the|slave bolts?|dummy|not for good|not tightened|not torqued|to keep it|borrowed|stand-in|in the meantime|meantime|pro tem|snugged?|baling wire|bailing wire|by hand|only on|just on|lightly|string|not for keeps|only (hung|nipped|tacked|sitting|resting|pinned|wired|clamped|held)|with one bolt|by one bolt|for the night)/;
+export const ONLY_HOLDS = /\b(only|just) (there |holding|to hold|keeping|there holding)/;
 const FOR_GOOD = /\b(for good|for keeps|permanent\w*|for real|final(ly)? (on|in|fitted)|to stay|all (done|buttoned) up)\b/;
 
 /** The state a clause tells of its part, from its verb and particles or from the words after "is"; undefined when it tells none. */
 export function fitState(t: Telling): FitState | undefined {
   const c = t.clause, text = around(t);
-  const base = c.pred === 'verb' || c.pred === 'have' ? byVerb(t, c) : byState(t, c);
+  const base = c.pred === 'verb' || c.pred === 'have' ? byVerb(t, c) ?? byHand(c, text) : byState(t, c) ?? byHand(c, text);
   if (!base) return undefined;
   if (base === 'off' || base === 'tried') return base;
   if (FOR_GOOD.test(text) && base !== 'tight') return 'on';
@@ -31,6 +32,10 @@ export function fitState(t: Telling): FitState | undefined {
   return base;
 }
 
+/** "standing on four bolts finger tight", "only roughed in, hand tight": however it is said, it is held for now. */
+const byHand = (c: Clause, text: string): FitState | undefined =>
+  (/\b(finger|hand|fingers)[- ]?tight\b/.test(text) && (c.subj.length > 0 || c.obj.length > 0) ? 'temporary' : undefined);
+
 /** The clause with the ones after it that say why it was so put ("…they come off again for paint"). */
 function around(t: Telling): string {
   const own = lowText(t);
@@ -38,12 +43,12 @@ function around(t: Telling): string {
   if (!after || after.asks) return own;
   const text = lowText(t, after);
   const explains = /^(they|it|she|that|this|but (it|they)|so (it|they)|comes?|it'll|they'll|just|only|so i can|so that|to (check|see)|until|till|while)\b/.test(text) && /(off|out|apart|again|only|just|hold|for now|temporary|can|fit|see|check|until|till|finger)/.test(text);
-  return explains ? `${own} , ${text}` : own;
+  return explains || ONLY_HOLDS.test(text) ? `${own} , ${text}` : own;
 }
 
 function byVerb(t: Telling, c: Clause): FitState | undefined {
   const base = c.verb?.base ?? '', prt = c.prt.join(' ');
-  if (c.verb && c.verb.form === 'base' && !c.who && !c.passive && c.reality === 'deed' && !/^(put|set|cut|fit|split|shut)$/.test(c.verb.low)) return undefined;
+  if (c.verb && (c.verb.form === 'base' || c.verb.form === 's') && !c.passive) return undefined;
   const off = /\b(off|out|apart|away|down)\b/.test(prt) || offFrom(c);
   const toward = c.rest.some(i => /^(into|onto)$/.test(i.low)) || c.rest.some((i, k) => (i.low === 'in' || i.low === 'on') && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!));
   const on = /\b(on|in|back|up|together|home|down|over|through)\b/.test(prt) || toward;
@@ -57,7 +62,7 @@ function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (HELD.test(base) && c.ing && !on) return undefined;
   if (base === 'sit' && (on || prt === '')) return on ? 'on' : undefined;
   if (OFF_WITH.test(base) && off && !on) return loosening(base, c, prt) ? 'off' : undefined;
-  if (HELD.test(base)) return on || /\b(up)\b/.test(prt) ? 'temporary' : base === 'hang' && !c.rest.some(i => i.t === 'prep') ? 'temporary' : undefined;
+  if (HELD.test(base)) return /\b(on|in|up|back|over)\b/.test(prt) || toward && base !== 'rest' ? 'temporary' : base === 'hang' && !c.rest.some(i => i.t === 'prep' && !/^(with|for|by)$/.test(i.low)) ? 'temporary' : undefined;
   if (base === 'lay' && on) return 'on';
   if (ON_ALONE.test(base)) return base === 'swap' && /\bfor a\b/.test(lowText(t)) ? 'on' : 'on';
   if (base === 'run' && /\bon the\b/.test(lowText(t)) && TRIED.test(lowText(t))) return 'tried';

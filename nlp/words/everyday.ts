@@ -1,0 +1,10 @@
+/** Everyday nouns that stand where a part could and never are one: what people talk of beside the machine. */
+export const EVERYDAY: ReadonlySet<string> = new Set(`
+luck eye eyes hand hands finger fingers thumb thumbs back knee knees foot leg hair head-ache headache temper patience mind heart nerve nerves breath language vocabulary word words curse swear day days morning afternoon evening night week weekend month year years
+time times hour minute while moment season summer winter autumn spring-time weather sun rain snow dog cat mouse wife husband kids neighbour neighbor boy girl man woman chap fella fellow lad guy bloke people family father mother brother sister son daughter uncle aunt cousin friend mate grandfather
+newspaper paper magazine book manual radio tv phone internet video picture photo note list page tea coffee beer lunch dinner supper breakfast cake biscuit pint sandwich sausage money cash change price cost bill cheque dollars bucks quid pounds cents deal bargain
+job work task thing things stuff bit lot half rest part way course sort kind idea plan reason question answer story joke trick matter problem trouble bother mess miracle mystery surprise shame pity pain nuisance fun pleasure treat hobby
+place home house church school town country county road world everyone everybody nobody someone somebody anything nothing everything something end start beginning middle point size shape state order use turn go try look chance choice call word name number
+progress success failure proof sign sense life death love hope god hell heaven devil christmas easter birthday holiday war law club game team race bet prize score cob cobs ears corn wheat hay grass straw milk bread apple apples potato potatoes cow cows horse mule sheep
+ride drive walk trip visit breather sleep dream nap bed mosquito mosquitoes fly flies wasp bee bird swallow swallows stars moon sky dark light daylight cold heat damp noise smell stink smoke-ring second first third bath shower job's mine yours his hers theirs ours luck's steam noise silence
+`.trim().split(/\s+/));
