@@ -1,11 +1,11 @@
 import { deserialize, serialize } from 'node:v8';
-import type { StoredEntry } from '../model/stored.ts';
-import { amendsAfter, entriesAbout, entriesAfter, entryById } from '../store/entries.ts';
+import { amendsAfter, entriesAfter, newestEntry } from '../store/entries.ts';
 import type { Store } from '../store/open.ts';
 import { keepSnapshot, newestSnapshot } from '../store/snapshots.ts';
-import { amendsIn, standing, type AmendsOf } from './amend.ts';
+import { standing } from './amend.ts';
 import { pastOf, type Past } from './past.ts';
-import { apply, machineKey, unlist, type Scope } from './replay.ts';
+import { amendsAmong, refoldTouched } from './refold.ts';
+import { apply } from './replay.ts';
 import { emptyShop, type Shop } from './shop.ts';
 
 /**
@@ -66,71 +66,25 @@ function load(log: Log): void {
  */
 export function foldNew(log: Log): void {
   if (log.rollbacks !== log.store.rollbacks) load(log);
-  const before = log.folded;
-  let batch = entriesAfter(log.store, log.folded, BATCH);
-  if (batch.length === 0) return;
+  if (newestEntry(log.store) === log.folded) return;
+  try {
+    log.store.reading(() => foldAbove(log, log.folded));
+  } catch (error) {
+    // Half folded is no state: the next turn loads it anew.
+    log.rollbacks = -1;
+    throw error;
+  }
+}
+
+function foldAbove(log: Log, before: number): void {
   const amends = amendsAfter(log.store, before);
   const lookUp = amendsAmong(amends);
-  for (; batch.length; batch = entriesAfter(log.store, log.folded, BATCH)) {
+  for (let batch = entriesAfter(log.store, log.folded, BATCH); batch.length; batch = entriesAfter(log.store, log.folded, BATCH)) {
     for (const entry of batch) {
       log.folded = entry.id;
       const now = entry.entry.kind === 'amend' ? undefined : standing(entry, lookUp);
       if (now) apply(log.shop, now);
     }
   }
-  refoldTouched(log, before, amends);
-}
-
-function amendsAmong(amends: readonly StoredEntry[]): AmendsOf {
-  const byTarget = new Map<number, StoredEntry[]>();
-  for (const a of amends) {
-    const of = a.entry.kind === 'amend' ? a.entry.of : undefined;
-    if (of === undefined) continue;
-    const list = byTarget.get(of);
-    if (list) list.push(a); else byTarget.set(of, [a]);
-  }
-  return id => byTarget.get(id) ?? [];
-}
-
-function refoldTouched(log: Log, before: number, amends: readonly StoredEntry[]): void {
-  const roots = new Map<number, StoredEntry>();
-  for (const amend of amends) {
-    const root = rootOf(log.store, amend);
-    if (root && root.id <= before) roots.set(root.id, root);
-  }
-  const scopes = new Map<string, Scope>();
-  for (const root of roots.values()) {
-    unlist(log.shop, root.id);
-    for (const scope of scopesOf(log.store, root)) scopes.set(`${scope.machine}\n${scope.key}`, scope);
-    const now = standing(root, amendsIn(log.store));
-    if (now && !now.refs?.length) apply(log.shop, now);
-  }
-  for (const scope of scopes.values()) refold(log, scope);
-  for (const [key, m] of log.shop.machines) if (m.things.size + m.rules.length + m.running.length + m.distance.length === 0) log.shop.machines.delete(key);
-}
-
-/** The entry that a correction, or a correction of a correction, is about. */
-function rootOf(store: Store, amend: StoredEntry): StoredEntry | undefined {
-  let at: StoredEntry | undefined = amend;
-  while (at?.entry.kind === 'amend') at = at.entry.of === undefined ? undefined : entryById(store, at.entry.of);
-  return at;
-}
-
-/** Every part that an entry was ever about: as recorded, and as each correction made it. */
-function scopesOf(store: Store, root: StoredEntry): Scope[] {
-  const forms = [root, ...amendsIn(store)(root.id)];
-  const machines = new Set(forms.flatMap(f => [machineKey(f), ...(f.entry.kind === 'amend' && f.entry.field === 'machine' ? [machineKey({ ...f, machine: String(f.entry.value) })] : [])]));
-  const keys = new Set(forms.flatMap(f => f.refs ?? []).map(r => r.key));
-  return [...machines].flatMap(machine => [...keys].map(key => ({ machine, key })));
-}
-
-/** One part of one machine, from nothing, by the entries about it. */
-function refold(log: Log, scope: Scope): void {
-  log.shop.machines.get(scope.machine)?.things.delete(scope.key);
-  const about = entriesAbout(log.store, scope);
-  const lookUp = amendsAmong(about);
-  for (const entry of about) {
-    const now = entry.entry.kind === 'amend' ? undefined : standing(entry, lookUp);
-    if (now) apply(log.shop, now, scope);
-  }
+  refoldTouched(log.store, log.shop, before, amends);
 }

@@ -50,6 +50,10 @@ export class Store {
       throw error;
     }
   }
+  /** Reads that must see the log at one moment, whatever other processes write meanwhile. Writes nothing, and makes no writer wait. */
+  reading<T>(work: () => T): T {
+    return this.#db.inTransaction ? work() : this.#guard(() => this.#db.transaction(work).deferred());
+  }
   get inTransaction(): boolean { return this.#db.inTransaction; }
 
   /** A whole copy of the log beside the running one, safe while others write (SQLite's online backup). */

@@ -103,6 +103,16 @@ describe('opening the log', () => {
   });
 });
 
+describe('reading', () => {
+  it('sees the log at one moment, though another process writes between', () => {
+    const dir = freshDir();
+    const [one, two] = [openStore(dir), openStore(dir)];
+    onTestFinished(() => { one.close(); two.close(); });
+    const seen = one.reading(() => [noteCount(one), keepNote(two, aNote()).fresh, noteCount(one)]);
+    expect([...seen, noteCount(one)]).toEqual([0, true, 0, 1]);
+  });
+});
+
 describe('migrations', () => {
   const steps = ['CREATE TABLE a (x INTEGER) STRICT', 'CREATE TABLE b (x INTEGER) STRICT', 'CREATE TABLE c (x INTEGER) STRICT; CREATE TABLE a (x INTEGER)'];
 
