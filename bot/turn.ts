@@ -10,7 +10,7 @@ import { keepNote, keepUnread, noteByKey } from '../domain/store/notes.ts';
 import { keepReply } from '../domain/store/replies.ts';
 import type { Incoming, Reply } from './incoming.ts';
 import { answerAsks } from './turn/answers.ts';
-import { answersOpen } from './turn/answered-question.ts';
+import { answersOpen, variesSum } from './turn/answered-question.ts';
 import { machineAsSaid, readContext } from './turn/context.ts';
 import type { Deps } from './turn/deps.ts';
 import { actOn } from './turn/acts.ts';
@@ -45,7 +45,7 @@ export function takeTurn(incoming: Incoming, deps: Deps): Reply {
 }
 
 /** What a turn starts from. */
-export interface Turn { incoming: Incoming; deps: Deps; note: Note; machine?: string; open?: OpenQuestion; page?: Page; kept?: unknown }
+export interface Turn { incoming: Incoming; deps: Deps; note: Note; machine?: string; open?: OpenQuestion; page?: Page; kept?: unknown; /** What was said of a sum before these words. */ sumSaid?: string[] }
 /** What a turn leaves behind: the reply, and what the chat remembers. */
 export interface TurnOut { reply: Reply; machine?: string; open?: OpenQuestion; page?: Page; kept?: unknown }
 
@@ -70,6 +70,9 @@ export function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
   const reading = readSafely(text, readContext(turn.deps.log, turn.incoming, turn.machine, note.id), turn.deps);
   const acted = reading.act && actOn(reading.act, reading, turn, recorded);
   if (acted) return acted;
+  const silent = !reading.entries.some(e => e.kind !== 'remark') && !reading.asks.length && !reading.machine;
+  const varied = silent ? variesSum(turn, { recorded }) : undefined;
+  if (varied) return varied;
   const machine = reading.machine === undefined ? undefined : machineAsSaid(turn.deps.log, reading.machine, text, turn.machine);
   const entries = machine ? reading.entries.map(e => ({ ...e, machine: e.machine ?? machine })) : reading.entries;
   return recorded({ ...turn, machine: machine ?? turn.machine }, entries, note, { ...reading, machine });

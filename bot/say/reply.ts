@@ -3,9 +3,10 @@ import type { StoredEntry } from '../../domain/model/stored.ts';
 import type { Button, Reply } from '../incoming.ts';
 import type { Answered } from '../turn/answers.ts';
 import type { OpenQuestion } from '../turn/open-question.ts';
+import { areNumbered } from '../turn/choice.ts';
 import { scratchNote } from '../turn/strike.ts';
 import { sayEntry } from './entry.ts';
-import { capital, stop } from './words.ts';
+import { capital, listed, stop } from './words.ts';
 
 /** What a turn came to, to be put in words. */
 export interface Came {
@@ -53,7 +54,10 @@ function readBack(entries: readonly StoredEntry[], at: string): string {
   ].filter(Boolean).join(' ');
 }
 
-const asked = (open: OpenQuestion): string => (open.choices.length ? `${open.text} ${open.choices.map((c, i) => `${i + 1} ${c}`).join(', ')}` : open.text);
+const asked = ({ text, choices }: OpenQuestion): string => {
+  if (!choices.length) return text;
+  return `${text} ${stop(listed(areNumbered(choices) ? choices.map((c, i) => `${i + 1} ${c}`) : choices, 'or'))}`;
+};
 
 /** Every button also has its typed form: that is what it sends. */
 function buttons({ open, entries = [], note }: Came): Button[] {

@@ -35,10 +35,9 @@ export function saySum(a: SumAnswer): Spoken {
   if ('refused' in a) return { say: stop(capital(a.refused)) };
   if ('needs' in a) return { say: a.question };
   const all = grouped(a.results);
-  const basis = a.basis ? ` ${stop(capital(a.basis))}` : '';
-  const assumed = a.assumed.length ? ` ${stop(`Assumed: ${a.assumed.join('; ')}`)}` : '';
+  const assumed = a.assumed.length ? `Assumed: ${a.assumed.join('; ')}` : '';
   return {
-    say: `${stop(capital(all.slice(0, 3).join('; ')))}${basis}${assumed}${a.caution ? ` ${stop(a.caution)}` : ''}`,
+    say: [all.slice(0, 3).join('; '), a.basis, assumed, a.caution ?? ''].filter(Boolean).map(l => stop(capital(l))).join('\n'),
     longer: [...all.map(capital), ...(a.also ?? []), `Source: ${a.source}`].join('\n'),
   };
 }

@@ -4,6 +4,7 @@ import { compose } from '../say/reply.ts';
 import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn.ts';
 import { choiceMeant } from './choice.ts';
 import { readContext } from './context.ts';
+import { lastSum } from './last-sum.ts';
 import type { OpenQuestion } from './open-question.ts';
 import { readSafely } from './read-safely.ts';
 
@@ -36,14 +37,28 @@ function askChosen(open: Open<'ask'>, turn: Turn, { recorded }: Ways): TurnOut |
 function sumCompleted(open: Open<'sum'>, turn: Turn, { recorded }: Ways): TurnOut | undefined {
   const { text } = turn.incoming;
   const choice = choiceMeant(text, open.choices);
-  const ctx = readContext(turn.deps.log, turn.incoming, turn.machine, turn.note.id);
-  const together = readSafely(`${open.said.replace(/[?.!\s]+$/, '')}, ${choice ?? text}`, ctx, turn.deps);
-  const again = together.asks.find(a => a.kind === 'sum' && a.of === open.of);
-  const given = { ...open.given, ...(again?.kind === 'sum' ? again.given : {}) };
+  const given = { ...open.given, ...givenTogether(open, choice ?? text, turn) };
   const need = open.needs[0];
   if (need && given[need] === undefined) Object.assign(given, bare(need, choice ?? text));
   if (need && given[need] === undefined) return undefined;
-  return recorded(turn, [], turn.note, { asks: [{ kind: 'sum', of: open.of, given }] });
+  return recorded({ ...turn, sumSaid: [open.said] }, [], turn.note, { asks: [{ kind: 'sum', of: open.of, given }] });
+}
+
+/** What a sum is given when its question and some further words are read as one. */
+function givenTogether({ of, said }: { of: string; said: string }, more: string, turn: Turn): Record<string, unknown> {
+  const ctx = readContext(turn.deps.log, turn.incoming, turn.machine, turn.note.id);
+  const together = readSafely(`${said.replace(/[?.!\s]+$/, '')}, ${more}`, { ...ctx, prior: [] }, turn.deps);
+  const again = together.asks.find(a => a.kind === 'sum' && a.of === of);
+  return again?.kind === 'sum' ? again.given : {};
+}
+
+/** A few words that say nothing by themselves but change the sum just asked: "oiled", "and grade 8". Undefined when they don't. */
+export function variesSum(turn: Turn, { recorded }: Pick<Ways, 'recorded'>): TurnOut | undefined {
+  const last = lastSum(turn.kept);
+  if (!last || turn.incoming.text.trim().split(/\s+/).length > 6) return undefined;
+  const given = { ...last.given, ...givenTogether(last, turn.incoming.text, turn) };
+  if (JSON.stringify(given) === JSON.stringify(last.given)) return undefined;
+  return recorded({ ...turn, sumSaid: [last.said] }, [], turn.note, { asks: [{ kind: 'sum', of: last.of, given }] });
 }
 
 /** A bare figure or word as the one input that was asked for: "14", "14 in", "oiled". */

@@ -47,7 +47,7 @@ function take(out: Answered, a: Answer, ask: Ask, turn: Turn): void {
 
 /** A finished sum can be kept to the log by the next words; one that lacks an input asks for it. */
 function sumKept(out: Answered, a: SumAnswer, ask: AskOf<'sum'>, turn: Turn): void {
-  if ('results' in a) out.sum = { of: a.of, given: ask.given, results: a.results };
-  if ('needs' in a)
-    out.open = { kind: 'sum', text: a.question, choices: a.choices ?? [], said: turn.open?.kind === 'sum' ? `${turn.open.said} ${turn.incoming.text}` : turn.incoming.text, of: a.of, given: ask.given, needs: a.needs };
+  const said = [...(turn.sumSaid ?? []), turn.incoming.text].join(', ');
+  if ('results' in a) out.sum = { of: a.of, said, given: ask.given, results: a.results };
+  if ('needs' in a) out.open = { kind: 'sum', text: a.question, choices: a.choices ?? [], said, of: a.of, given: ask.given, needs: a.needs };
 }

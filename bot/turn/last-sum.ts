@@ -1,8 +1,10 @@
 import { z } from 'zod';
 
-/** The last sum of a chat, so that "keep that" can put its result into the log. */
+/** The last sum of a chat, so that "keep that" can put its result into the log, and "oiled" can ask it again with one thing changed. */
 const Held = z.object({
   of: z.string(),
+  /** What was asked, word for word. */
+  said: z.string(),
   given: z.record(z.string(), z.unknown()),
   results: z.array(z.object({ name: z.string(), value: z.union([z.number(), z.string(), z.array(z.number())]), unit: z.string().optional() })),
 });
