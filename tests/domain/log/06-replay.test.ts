@@ -142,6 +142,16 @@ describe('a transaction that is rolled back', () => {
   });
 });
 
+describe('a snapshot', () => {
+  it('is kept now and then by a log that runs on, so that a cold start has little to fold', () => {
+    const shop = new BenchShop();
+    shop.log.store.transaction(() => { for (let i = 0; i < 5_001; i++) shop.say([{ kind: 'fit', part: 'hood', state: i % 2 ? 'on' : 'off' }]); });
+    expect(shop.log.snapshotAt).toBe(0);
+    catchUp(shop.log);
+    expect([shop.log.snapshotAt, openLog(shop.log.store).snapshotAt]).toEqual([5_001, 5_001]);
+  });
+});
+
 describe('a snapshot that can\'t be read', () => {
   it('costs only a replay', () => {
     const shop = new BenchShop();
