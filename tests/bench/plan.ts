@@ -2,7 +2,9 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { compileNetwork } from '../../domain/plan/network.ts';
 import { parsePsplib } from '../../domain/plan/psplib.ts';
 import { search } from '../../domain/plan/search.ts';
+import { simulate } from '../../domain/plan/simulate.ts';
 import { madeUpProject } from '../domain/plan/tools/generate.ts';
+import { madeUpShop } from '../domain/plan/tools/madeUpShop.ts';
 
 /**
  * Prints how good and how fast the planner is, in one run on this machine. The baseline is a single pass in the order of
@@ -45,6 +47,21 @@ function growth(): void {
   }
 }
 
+/** A made-up shop with calendar, weather, help, cures and deliveries: a thousand runs on one core. */
+function simulations(): void {
+  for (const count of [30, 100, 300, 1000]) {
+    const input = madeUpShop(count);
+    simulate(input, { runs: 50 });
+    const from = performance.now();
+    const result = simulate(input);
+    if (!result.ok) throw new Error(JSON.stringify(result));
+    const took = performance.now() - from;
+    const days = (moment: number | undefined) => (moment === undefined ? 'never' : `${((moment - input.now) / 864e5).toFixed(0)} days`);
+    console.log(`made-up shop of ${count} jobs: ${result.runs} runs in ${(took / 1000).toFixed(2)} s, P50 ${days(result.p50)}, P80 ${days(result.p80)}`);
+  }
+}
+
 report('j30');
 report('j60');
 growth();
+simulations();
