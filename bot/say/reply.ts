@@ -55,8 +55,9 @@ function readBack(entries: readonly StoredEntry[], at: string): string {
 }
 
 const asked = ({ text, choices }: OpenQuestion): string => {
-  if (!choices.length) return text;
-  return `${text} ${stop(listed(areNumbered(choices) ? choices.map((c, i) => `${i + 1} ${c}`) : choices, 'or'))}`;
+  // Figures to choose from stand in the question itself.
+  if (!choices.length || !areNumbered(choices)) return text;
+  return `${text} ${stop(listed(choices.map((c, i) => `${i + 1} ${c}`), 'or'))}`;
 };
 
 /** Every button also has its typed form: that is what it sends. */
