@@ -12,16 +12,17 @@ import { circleOf, type Before } from './circle.ts';
 import { owned } from './find.ts';
 import { ruleMet, ruleSpent } from './rules.ts';
 import { some, supplies } from './supply.ts';
+import { againstUsual } from './usual-order.ts';
 
 /**
  * What speaks against something just said; the note is kept all the same.
- * `rule`: the person's own rule is not met. `wanted`: a thing for it is still to be got. `order`: the usual order of assembly.
+ * `rule`: the person's own rule is not met. `wanted`: a thing for it is still to be got. `order`: the usual order of assembly, `rule` its id.
  * `circle`: a rule would close a circle; `path` goes round it, first and last the same.
  */
 export type Warning =
   | { kind: 'rule'; part: string; first: string; then: string }
   | { kind: 'wanted'; part: string; item: string; status: 'needed' | 'ordered' | 'late'; expected?: string }
-  | { kind: 'order'; part: string; first: string; why: string; source: string }
+  | { kind: 'order'; part: string; first: string; why: string; source: string; rule: string }
   | { kind: 'circle'; rule: EntryOf<'rule'>; path: string[] };
 
 /** `refused`: indexes into `entries` that are not to be recorded (rules that close a circle). `machine`: the chat's current one. */
@@ -30,8 +31,8 @@ export interface Warned { warnings: Warning[]; refused: number[] }
 /** An entry with the machine and the things that it is going to be recorded under. */
 interface Meant { entry: Entry; machine: Machine; refs: Ref[] }
 
-/** Call before record(), with the entries it is going to be given. */
-export function warnings(shop: Shop, entries: readonly Entry[], now: Now, machine?: string): Warned {
+/** Call before record(), with the entries it is going to be given. `declined`: ids of usual orders that the person has turned down. */
+export function warnings(shop: Shop, entries: readonly Entry[], now: Now, machine?: string, declined: ReadonlySet<string> = new Set()): Warned {
   const meant = entries.map(entry => meantBy(shop, entry, entry.machine ?? machine));
   const out: Warned = { warnings: [], refused: [] };
   const newRules: { machine: Machine; rule: Before }[] = [];
@@ -39,7 +40,7 @@ export function warnings(shop: Shop, entries: readonly Entry[], now: Now, machin
     const circle = m.entry.kind === 'rule' ? refusedRule(m, newRules) : undefined;
     if (circle) { out.warnings.push(circle); out.refused.push(i); }
   });
-  for (const m of meant) out.warnings.push(...againstDone(m, meant, now));
+  for (const m of meant) out.warnings.push(...againstDone(m, meant, now, declined));
   return out;
 }
 
@@ -68,7 +69,7 @@ function actOf({ entry, refs }: Meant): Ref | undefined {
   return entry.kind === 'work' && entry.done !== false ? { ...main, verb: entry.action } : undefined;
 }
 
-function againstDone(m: Meant, all: readonly Meant[], now: Now): Warning[] {
+function againstDone(m: Meant, all: readonly Meant[], now: Now, declined: ReadonlySet<string>): Warning[] {
   const done = actOf(m);
   if (!done) return [];
   const { machine } = m;
@@ -76,8 +77,14 @@ function againstDone(m: Meant, all: readonly Meant[], now: Now): Warning[] {
   const alsoDone = (act: Ref): boolean => all.some(o => o.machine.key === machine.key && brings(o, act));
   const rules = machine.rules.filter(r => holds(r, done) && !ruleSpent(machine, r) && !ruleMet(machine, r) && !alsoDone(r.first))
     .map((r): Warning => ({ kind: 'rule', part, first: r.firstSaid, then: r.thenSaid }));
-  return [...rules, ...(done.verb ? [] : stillWanted(m, done, part, alsoDone, now))];
+  if (done.verb || isOn(machine, done)) return rules;
+  const usual = againstUsual(machine, machine.things.get(done.key) ?? done, declined).filter(u => !alsoDone(u.act))
+    .map((u): Warning => ({ kind: 'order', part, first: u.first, why: u.rule.why, source: u.rule.source, rule: u.rule.id }));
+  return [...rules, ...stillWanted(m, done, part, alsoDone, now), ...usual];
 }
+
+/** What is tightened was on already, and was warned of then. */
+const isOn = (machine: Machine, part: Ref): boolean => ['on', 'tight'].includes(machine.things.get(part.key)?.fit?.state ?? '');
 
 /** A part that goes on is held up by rules about its going on, not by those about other works on it. */
 const holds = (rule: Before & { id: number; at: string }, done: Ref): boolean => holdsUp(rule, done) && sameAct(rule.then, done);

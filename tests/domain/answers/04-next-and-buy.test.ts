@@ -49,6 +49,15 @@ describe('what is next', () => {
     expect([jobs(shop, {}, 'winch'), jobs(shop, {}, 'Heron')]).toEqual([['oil drum'], ['paint hood']]);
   });
 
+  it('fits the minutes and the place, by what works usually take and where they are usually done', () => {
+    const shop = new BenchShop();
+    shop.say([{ kind: 'job', do: 'rebuild', part: 'gearbox' }, { kind: 'job', do: 'grease', part: 'axle' }, { kind: 'job', do: 'blast', part: 'rims' }]);
+    const when = (question: { minutes?: number; place?: 'indoors' | 'outdoors' }): string[] => ask(shop, { kind: 'next', ...question }).jobs.map(j => `${j.do} ${j.part}`);
+    expect(when({ minutes: 15 })).toEqual(['grease axle']);
+    expect(when({ place: 'indoors' })).toEqual(['rebuild gearbox', 'grease axle']);
+    expect(when({ place: 'outdoors', minutes: 240 })).toEqual(['grease axle', 'blast rims']);
+  });
+
   it('outdoors leaves out what today\'s sky is not fit for', () => {
     const shop = new BenchShop();
     shop.say([{ kind: 'job', do: 'paint', part: 'hood' }, { kind: 'job', do: 'grease', part: 'axle' }, { kind: 'weather', sky: 'wind', from: '2026-03-10', to: '2026-03-10' }]);

@@ -72,6 +72,30 @@ describe('putting on for good', () => {
     expect(warned(shop, { kind: 'bought', item: 'top hose' }, { kind: 'arrival', item: 'radiator cap' }, on).warnings).toEqual([]);
   });
 
+  it('against the usual order of assembly is warned of, where the log shows the other part not on', () => {
+    const shop = after({ kind: 'fit', part: 'left brake shoes', state: 'off' }, { kind: 'fit', part: 'right brake shoes', state: 'temporary' });
+    const drum = (part: string): Entry => ({ kind: 'fit', part, state: 'on' });
+    expect(warned(shop, drum('left brake drum')).warnings).toMatchObject([{ kind: 'order', part: 'left brake drum', first: 'left brake shoes', source: 'common practice, no source' }]);
+    expect(warned(shop, drum('brake drum')).warnings).toHaveLength(2);
+    expect(warned(shop, { kind: 'fit', part: 'left brake shoes', state: 'on' }, drum('left brake drum')).warnings).toEqual([]);
+    expect(warned(after(), drum('left brake drum')).warnings).toEqual([]);
+    expect(warned(after(drum('brake drum'), { kind: 'fit', part: 'brake shoes', state: 'off' }), { kind: 'fit', part: 'brake drum', state: 'tight' }).warnings).toEqual([]);
+  });
+
+  it('in an order that was turned down, or that one\'s own rule has the other way, is not', () => {
+    const shop = after({ kind: 'fit', part: 'brake shoes', state: 'off' });
+    const [said] = warned(shop, { kind: 'fit', part: 'brake drum', state: 'on' }).warnings;
+    if (said?.kind !== 'order') throw new Error('no warning of the usual order');
+    expect(warnings(shop.log.shop, [{ kind: 'fit', part: 'brake drum', state: 'on' }], NOW, 'Heron', new Set([said.rule])).warnings).toEqual([]);
+    shop.say([rule('brake drum', 'brake shoes')]);
+    expect(warned(shop, { kind: 'fit', part: 'brake drum', state: 'on' }).warnings).toEqual([]);
+  });
+
+  it('before a job that usually comes first is warned of', () => {
+    const shop = after({ kind: 'job', do: 'paint', part: 'battery box' });
+    expect(warned(shop, { kind: 'fit', part: 'battery', state: 'on' }).warnings).toMatchObject([{ kind: 'order', first: 'paint the battery box' }]);
+  });
+
   it('is kept all the same', () => {
     const shop = after({ kind: 'want', item: 'top hose', for: 'radiator' });
     shop.say([on]);
