@@ -7,6 +7,7 @@ const TITLE = document.title;
 export function showListening(what: string): void {
   part('listening').hidden = !what;
   part('listeningTo').textContent = what;
+  part('told').textContent = what || 'Not listening any more.';
   part('heard').textContent = '';
   part<HTMLMeterElement>('level').value = 0;
   document.title = what ? `● Listening: ${TITLE}` : TITLE;

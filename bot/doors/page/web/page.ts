@@ -5,6 +5,7 @@ import { handsFree } from './hands-free.ts';
 import { live } from './live.ts';
 import { whyLost } from './post.ts';
 import { pushToTalk } from './push.ts';
+import { sayForm } from './say-form.ts';
 import { sender } from './sender.ts';
 import type { Glance, Talk } from './shapes.ts';
 import { talkView } from './talk.ts';
@@ -12,8 +13,7 @@ import { openKeep, type Unsent } from './unsent.ts';
 import { showWaiting } from './waiting.ts';
 
 const PAGE = 40;
-const LARGEST_FILE = 20 * 1024 * 1024;
-const words = part<HTMLTextAreaElement>('words');
+const LOOK_AGAIN_MS = 300;
 const keep = await openKeep();
 const voice = aloud();
 const progress = new Map<string, string>();
@@ -32,7 +32,7 @@ const out = sender(keep, {
 function redraw(): void {
   const before = part('waiting').childElementCount;
   showWaiting(waiting, progress, held, {
-    back(m) { words.value = m.text; fit(); words.focus(); void out.drop(m.key); },
+    back(m) { form.fill(m.text); void out.drop(m.key); },
     drop(m) { void out.drop(m.key); },
   });
   part('older').hidden = !more;
@@ -45,9 +45,13 @@ function say(text: string): void {
   void out.put({ kind: 'words', text });
 }
 
-/** Shows an exchange and, when it is new, says its reply to a screen reader. */
+let looking = 0;
+/** Shows an exchange and, when it is new, says its reply to a screen reader. It may have struck an older one, so those are looked at again. */
 function arrived(t: Talk): void {
-  if (view.show(t)) part('told').textContent = t.say;
+  if (!view.show(t)) return;
+  part('told').textContent = t.say;
+  clearTimeout(looking);
+  looking = setTimeout(() => void refreshTalk(), LOOK_AGAIN_MS);
 }
 
 async function fetched<T>(path: string): Promise<T | undefined> {
@@ -56,51 +60,25 @@ async function fetched<T>(path: string): Promise<T | undefined> {
 
 /** Everything as it stands now: at the start, and again when the stream was lost, as exchanges may have been struck or finished meanwhile. */
 async function refresh(): Promise<void> {
-  const [talk, glance] = await Promise.all([fetched<Talk[]>(`/talk?limit=${PAGE}`), fetched<Glance[]>('/glance')]);
+  const [glance] = await Promise.all([fetched<Glance[]>('/glance'), refreshTalk()]);
+  if (glance) showGlance(glance);
+}
+
+async function refreshTalk(): Promise<void> {
+  const talk = await fetched<Talk[]>(`/talk?limit=${PAGE}`);
   // Only the first look tells whether there is more; later ones see the newest exchanges alone.
   if (!view.newest()) more = talk?.length === PAGE;
   for (const t of talk ?? []) view.show(t);
-  if (glance) showGlance(glance);
   redraw();
 }
 
-function fit(): void {
-  words.style.height = 'auto';
-  words.style.height = `${words.scrollHeight + 6}px`;
-}
-
-function sendWords(): void {
-  if (!words.value.trim()) { words.focus(); return; }
-  trouble('');
-  say(words.value);
-  words.value = '';
-  fit();
-  words.focus();
-}
-
-function sendPhoto(file: File): void {
-  if (file.size > LARGEST_FILE) { trouble('That photo is larger than 20 MB, the most that one note can hold.'); return; }
-  void out.put({ kind: 'photo', text: words.value, file });
-  words.value = '';
-  fit();
-}
-
+const form = sayForm(say, (file, text) => { void out.put({ kind: 'photo', text, file }); });
 const sendSound = (file: Blob, seconds: number) => { void out.put({ kind: 'sound', text: '', file, seconds }); };
-const hands = handsFree(() => true, () => voice.speaking(), sendSound);
+// One at a time: what is said hands free would come twice.
 const push = pushToTalk(() => { if (hands.on) trouble('It is listening hands free already.'); voice.hush(); return !hands.on; }, sendSound);
+const hands = handsFree(() => !push.on, () => voice.speaking(), sendSound);
 const stopListening = () => { void push.stop(); void hands.stop(); voice.hush(); };
 
-part<HTMLFormElement>('say').addEventListener('submit', e => { e.preventDefault(); sendWords(); });
-words.addEventListener('input', fit);
-words.addEventListener('keydown', e => { if (e.key === 'Enter' && !e.shiftKey && !e.isComposing) { e.preventDefault(); sendWords(); } });
-words.addEventListener('paste', e => { const f = e.clipboardData?.files[0]; if (f?.type.startsWith('image/')) { e.preventDefault(); sendPhoto(f); } });
-part('photo').addEventListener('click', () => part('picked').click());
-part<HTMLInputElement>('picked').addEventListener('change', e => {
-  const input = e.target as HTMLInputElement;
-  const file = input.files?.[0];
-  if (file) sendPhoto(file);
-  input.value = '';
-});
 part('aloud').addEventListener('click', () => {
   const none = noVoice();
   trouble(none ?? '');

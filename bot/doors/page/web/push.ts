@@ -11,7 +11,7 @@ const LONGEST_S = 180;
 const SILENT = 0.001;
 const KEY = 'F2';
 
-export interface Push { stop(): Promise<void> }
+export interface Push { stop(): Promise<void>; readonly on: boolean }
 
 /** Push to talk: hold the button or F2 while talking, or tap to start and tap to end. `said` gets the WAV and its length. */
 export function pushToTalk(may: () => boolean, said: (sound: Blob, seconds: number) => void): Push {
@@ -56,5 +56,5 @@ export function pushToTalk(may: () => boolean, said: (sound: Blob, seconds: numb
   button.addEventListener('click', e => { if (e.detail === 0) down(); });
   addEventListener('keydown', e => { if (e.key === KEY) { e.preventDefault(); if (!e.repeat) down(); } });
   addEventListener('keyup', e => { if (e.key === KEY) up(); });
-  return { stop };
+  return { stop, get on() { return open !== undefined; } };
 }

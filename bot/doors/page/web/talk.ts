@@ -18,7 +18,7 @@ export interface TalkView {
 export function talkView(say: (words: string) => void): TalkView {
   const list = part('said');
   const stream = part('stream');
-  const items = new Map<number, HTMLElement>();
+  const items = new Map<number, { talk: Talk; li: HTMLElement }>();
   let newest = 0;
   const main = part('talk');
   // On a phone the page itself scrolls, with the tickets below the talk; beside the tickets the stream does.
@@ -32,20 +32,22 @@ export function talkView(say: (words: string) => void): TalkView {
   for (const e of [stream, list]) sizes.observe(e);
   const place = (id: number, li: HTMLElement) => {
     const after = [...items.keys()].filter(n => n > id).sort((a, b) => a - b)[0];
-    if (after === undefined) list.append(li); else list.insertBefore(li, items.get(after)!);
+    if (after === undefined) list.append(li); else list.insertBefore(li, items.get(after)!.li);
   };
   return {
     show(t) {
       const atEnd = Math.abs(below()) < NEAR_END;
       const old = items.get(t.id);
+      // Shown as it is already: left alone, with whatever is being played or pressed in it.
+      if (old && JSON.stringify(old.talk) === JSON.stringify(t)) return false;
       // Work that took longer comes after its exchange, without the words again: it goes under the reply.
-      if (old && !t.text && t.say) { old.querySelector('.reply:last-of-type')!.after(replyOf(t.say)); if (atEnd) toEnd(); return true; }
+      if (old?.talk.text && !t.text) { old.li.querySelector('.reply:last-of-type')!.after(replyOf(t.say)); if (atEnd) toEnd(); return true; }
       const li = exchange(t, say);
-      if (old) old.replaceWith(li); else place(t.id, li);
-      items.set(t.id, li);
+      if (old) old.li.replaceWith(li); else place(t.id, li);
+      items.set(t.id, { talk: t, li });
       newest = Math.max(newest, t.id);
       // Words like "scratch that" mean the latest note, so only the latest keeps its buttons.
-      for (const [id, item] of items) if (id !== newest) item.querySelector('.choices')?.remove();
+      for (const [id, { li: item }] of items) if (id !== newest) item.querySelector('.choices')?.remove();
       part('empty').hidden = true;
       if (atEnd && t.id === newest) toEnd();
       return !old;

@@ -65,9 +65,10 @@ describe.skipIf(!browserThere)('the page in a browser', () => {
       const first = service.elsewhere('terminal', 'Six bolts in the tin', 'Noted.');
       service.elsewhere('telegram', 'Five bolts', 'Noted: five.');
       await reply(tab, 'Noted: five.');
-      service.tell({ ...first, struck: true });
+      service.exchanges[0] = { ...first, struck: true };
+      service.elsewhere('telegram', 'scratch note 1', 'Struck it.');
       await tab.locator('del', { hasText: 'Six bolts' }).waitFor();
-      expect(await tab.locator('#said .number').allTextContents()).toEqual(['1', '2']);
+      expect(await tab.locator('#said .number').allTextContents()).toEqual(['1', '2', '3']);
     });
     test('what took longer to work out comes under its reply', async () => {
       const t = service.elsewhere('page', 'when will it be done', 'Working that out…');
@@ -75,6 +76,12 @@ describe.skipIf(!browserThere)('the page in a browser', () => {
       service.tell({ ...t, text: '', say: 'By Fri 5 Jun as likely as not.' });
       await reply(tab, 'By Fri 5 Jun');
       expect(await tab.locator('#said li').innerText()).toMatch(/when will it be done\s+Working that out…\s+By Fri 5 Jun/);
+    });
+    test('sound without words shows its reply once', async () => {
+      await tab.setInputFiles('#picked', { name: 'm.png', mimeType: 'image/png', buffer: Buffer.from('no picture') });
+      await reply(tab, 'Noted:');
+      await new Promise(later => setTimeout(later, 600));
+      expect(await tab.locator('#said .reply').count()).toBe(1);
     });
     test('markup in a note is shown, not run', async () => {
       await say(tab, '<img src=x onerror="document.title=1"><b>b</b>');
