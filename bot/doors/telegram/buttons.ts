@@ -1,9 +1,8 @@
 import { InlineKeyboard } from 'grammy';
 import type { Store } from '../../../domain/store/open.ts';
 import type { Button } from '../../incoming.ts';
-import type { Outgoing } from '../../outbox.ts';
 import { addressOf } from './moved.ts';
-import { DOOR } from './who.ts';
+import { sentInRow } from './rows.ts';
 
 /** Labels up to this length stand two in a row. */
 const SHORT = 16;
@@ -27,8 +26,6 @@ export function keyboardOf(buttons: readonly Button[], row: number): InlineKeybo
 export function wordsBehind(store: Store, data: string | undefined, chat: number): string | undefined {
   const [, row, i] = /^(\d{1,15})\.(\d{1,3})$/.exec(data ?? '') ?? [];
   if (row === undefined) return undefined;
-  const sent = store.get<{ body: string }>('SELECT body FROM outbox WHERE seq = ? AND door = ?', Number(row), DOOR);
-  if (!sent) return undefined;
-  const { target, buttons } = JSON.parse(sent.body) as Outgoing;
-  return addressOf(store, Number(target)) === chat ? buttons[Number(i)]?.send : undefined;
+  const sent = sentInRow(store, Number(row));
+  return sent && addressOf(store, Number(sent.target)) === chat ? sent.buttons[Number(i)]?.send : undefined;
 }

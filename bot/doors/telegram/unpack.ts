@@ -4,6 +4,7 @@ import type { Store } from '../../../domain/store/open.ts';
 import type { Queued } from '../../../domain/store/queue.ts';
 import { putOut } from '../../outbox.ts';
 import type { DoorMessage } from '../../service.ts';
+import { gather, isGathered, scatter } from './album.ts';
 import { wordsBehind } from './buttons.ts';
 import { fetchFile } from './download.ts';
 import { fileOf, unreadable } from './files.ts';
@@ -44,9 +45,16 @@ export function unpackTelegram(deps: Deps): (row: Queued) => Promise<DoorMessage
 
 async function said(u: Unpacking, m: Message): Promise<DoorMessage | undefined> {
   if (isStart(m)) return void u.tell(m.chat.id, START);
-  const text = wordsOf(m);
-  const files = await filesIn(u, m, text);
-  if (!files || (!files.length && text.trim() === '')) return undefined;
+  if (isGathered(u.store, u.key, m)) return undefined;
+  const all = u.row.key === u.key ? [m, ...await gather(u.store, u.row, m)] : [m];
+  const text = all.map(wordsOf).filter(w => w.trim() !== '').join('\n') || wordsOf(m);
+  const files: NonNullable<DoorMessage['files']> = [];
+  for (const one of all) {
+    const got = await filesIn(u, one, text);
+    if (!got) return undefined;
+    files.push(...got);
+  }
+  if (!files.length && text.trim() === '') return undefined;
   // An edit is the same note said better: it belongs to the moment the note was said.
   const edits = m.edit_date === undefined ? {} : { edits: messageKey(u.line.botId, m.chat.id, m.message_id) };
   return { ...base(u, m.chat), at: u.line.moment(m.date), text, ...edits, ...(files.length ? { files } : {}) };
@@ -80,6 +88,7 @@ async function filesIn(u: Unpacking, m: Message, text: string): Promise<NonNulla
 function later(u: Unpacking, m: Message, error: unknown): undefined {
   if (u.row.key.endsWith(LATE)) throw error;
   const { key, door, at, body } = u.row;
+  scatter(u.store, m);
   intake.put(u.store, { key: `${key}${LATE}`, door, chat: `tg:late:${m.chat.id}`, at, body });
   u.tell(m.chat.id, 'I can\'t fetch that from the chat just now. It is written down, and I keep trying.');
   return undefined;

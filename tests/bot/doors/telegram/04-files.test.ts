@@ -80,6 +80,40 @@ describe('photos and sound', () => {
   });
 });
 
+describe('an album', () => {
+  const album = (marks: string[], caption?: string, at = 0, id = 'g1') => marks.forEach((mark, i) =>
+    cloud.sendPhoto(OWNER, jpeg(mark), { ...(i === at && caption ? { caption } : {}), extra: { media_group_id: id } }));
+
+  test('is one note with all its pictures, wherever its words stand', async () => {
+    album(['a', 'b', 'c'], 'left hub');
+    cloud.sendText(OWNER, 'it is rough');
+    album(['d', 'e'], 'right hub', 1, 'g2');
+    await cloud.waitSent(3);
+    await house.intake.idle();
+    const media = (...marks: string[]) => marks.map(m => sha(jpeg(m)));
+    expect(house.taken.map(m => [m.text, m.media])).toEqual([['left hub', media('a', 'b', 'c')], ['it is rough', []], ['right hub', media('d', 'e')]]);
+    expect(house.taken[0]!.key).toBe(`tg:${cloud.botId}:m:${OWNER}:1`);
+  });
+
+  test('a picture that comes too late for it is a note of its own', async () => {
+    album(['a', 'b'], 'left hub');
+    await cloud.waitSent(1);
+    album(['late']);
+    await cloud.waitSent(2);
+    expect(house.taken.map(m => [m.text, m.media.length])).toEqual([['left hub', 2], ['', 1]]);
+  });
+
+  test('loses no picture when one of them can\'t be had now', async () => {
+    cloud.fault('getFile', 'reset-before', 3, 'file-');
+    album(['a', 'b', 'c'], 'left hub');
+    // The sentence, the two that could be had, and the first one later.
+    await cloud.waitSent(3);
+    await house.intake.idle();
+    expect(house.taken.flatMap(m => m.media).sort()).toEqual(['a', 'b', 'c'].map(m => sha(jpeg(m))).sort());
+    expect(house.taken.filter(m => m.text === 'left hub')).toHaveLength(1);
+  });
+});
+
 describe('files that are too large', () => {
   const said = /larger than 20 MB.*not kept/;
   test('are refused by the size the platform says, before anything is fetched; the caption stays', async () => {
