@@ -1,5 +1,7 @@
 import { nameKey } from '../model/names.ts';
-import type { Machine, Shop, Thing } from './shop.ts';
+import { emptyThing, type Machine, type Shop, type Thing } from './shop.ts';
+
+const NOTHING = emptyThing('', '');
 
 /** Which thing a said name means among those a machine has. */
 const PLACE_WORDS = new Set(['on', 'in', 'for', 'at', 'to', 'from', 'with', 'under', 'behind', 'by', 'between', 'inside', 'above', 'below']);
@@ -31,13 +33,21 @@ export function candidates(machine: Machine, key: string): string[] {
   });
 }
 
+/** "The brackets" are more than the left one, though it be the only one spoken of so far. */
+const SIDES = new Set(['left', 'right', 'front', 'rear', 'back', 'upper', 'lower', 'top', 'bottom', 'inner', 'outer', 'first', 'second', 'third', 'fourth']);
+const isPlural = (said: string): boolean => /[^su]s$/i.test(said.trim());
+function isOneOfThose(said: string, key: string, known: string): boolean {
+  const words = key.split(' ');
+  return isPlural(said) && known.split(' ').some(w => SIDES.has(w) && !words.includes(w));
+}
+
 /**
  * The key that a name said on a machine gets: the one known thing it plainly means, else a key of its own. Where several are
  * possible, the one that `expected` singles out (what is on order, when something arrives) is meant.
  */
 export function resolve(machine: Machine, said: string, expected?: (thing: Thing) => boolean): string {
   const key = keyOn(machine, said);
-  const found = candidates(machine, key);
+  const found = candidates(machine, key).filter(k => expected?.(machine.things.get(k) ?? NOTHING) || !isOneOfThose(said, key, k));
   if (found.length === 1) return found[0]!;
   const likely = expected ? found.filter(k => expected(machine.things.get(k)!)) : [];
   return likely.length === 1 ? likely[0]! : key;

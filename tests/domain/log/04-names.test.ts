@@ -26,6 +26,15 @@ describe('a name', () => {
     expect(shop.thing('left front wheel').works.size).toBe(0);
   });
 
+  it('of several is not the one side that was spoken of so far', () => {
+    const shop = withParts('left bracket');
+    shop.say([{ kind: 'stow', part: 'brackets', where: 'blue bin' }, { kind: 'work', part: 'the bracket', action: 'paint' }]);
+    expect(shop.thing('bracket').place?.where).toBe('blue bin');
+    const one = withParts('left bracket');
+    one.say([{ kind: 'work', part: 'the bracket', action: 'paint' }]);
+    expect(one.thing('left bracket').works.size).toBe(1);
+  });
+
   it('is settled by what is on order when something comes', () => {
     const shop = withParts('front wheel cylinders', 'rear wheel cylinders');
     shop.say([{ kind: 'order', item: 'rear wheel cylinders' }]);
