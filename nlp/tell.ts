@@ -31,7 +31,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
       }
     }
     for (const [name, meaning] of BESIDE) {
-      const got = feeds ? undefined : meaning(t);
+      const got = feeds || told.slice(before).some(x => /^(recheck|wait|out|order|hands|weather|rule|job|amend)$/.test(x.rule)) ? undefined : meaning(t);
       if (!got?.length) continue;
       known = true;
       for (const entry of got) told.push({ entry, clause, rule: name });
@@ -44,7 +44,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
       else sheet.trace.push({ stage: 'meaning', rule: 'none', text: clauseText(t) });
     } else covered.push(clause);
   });
-  const kept = joinRemarks(sheet, told, clauses, asked);
+  const kept = joinRemarks(sheet, settle(told), clauses, asked);
   return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
 }
 
@@ -60,6 +60,22 @@ function joinRemarks(sheet: Sheet, told: readonly Told[], clauses: readonly Plac
     if (alone && x.entry.kind === 'remark') {
       const all = clauses.filter(c => c.sentence === sentence);
       x.entry.text = sheet.text.slice(sheet.tokens[all[0]!.from]!.start, sheet.tokens[all.at(-1)!.to - 1]!.end).trim();
+    }
+    out.push(x);
+  }
+  return out;
+}
+
+/** A fit said again in one breath ("lowered it down, it's just hung there") is one fact; the later word holds. */
+function settle(told: readonly Told[]): Told[] {
+  const out: Told[] = [];
+  for (const x of told) {
+    const was = out.findLast(y => y.entry.kind === x.entry.kind);
+    if (x.entry.kind === 'fit' && was?.entry.kind === 'fit' && was.entry.part === x.entry.part && (x.entry.state === was.entry.state || was.entry.state === 'on' && x.entry.state !== 'off')) {
+      was.entry.state = x.entry.state;
+      was.entry.with = x.entry.with ?? was.entry.with;
+      if (was.entry.with === undefined) delete was.entry.with;
+      continue;
     }
     out.push(x);
   }

@@ -5,7 +5,7 @@ import { frame } from './frame.ts';
 import { itemsOf } from './items.ts';
 import type { Memory } from './memory.ts';
 import { splitClauses } from './split.ts';
-import { isPlural, partLike } from './things.ts';
+import { isPlural, isStuff, partLike } from './things.ts';
 
 /** A clause with the things known when it was said. */
 export type Placed = Clause & { memory: Memory; sentence: number };
@@ -20,15 +20,27 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
         const c = frame(sheet, cut, memory, before);
         out.push({ ...c, memory: memory.copy(), sentence });
         suppose(out, sentence);
-        memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].filter(x => partLike(sheet, x.name)));
+        memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].filter(x => partLike(sheet, x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? 'need'))));
         memory.mention(c.items.flatMap(i => (i.np && !i.np.stands && partLike(sheet, i.np.name) ? [{ name: i.np.name, from: i.from, to: i.to, np: i.np, plural: isPlural(i.np.name) }] : [])));
         before = c;
       }
+      shareObjects(out, sentence);
       before = undefined;
     }
   });
   return out;
 }
+
+/** "cleaned and primed the hood": a verb without an object takes that of the verb it is joined to. */
+function shareObjects(clauses: Placed[], sentence: number): void {
+  for (let i = clauses.length - 2; i >= 0 && clauses[i]!.sentence === sentence; i--) {
+    const c = clauses[i]!, n = clauses[i + 1]!;
+    if (c.verb && c.pred === 'verb' && !c.passive && !c.obj.length && (!c.subj.length || /^(i|we)$/.test(c.who ?? '')) && c.rest.every(r => r.t === 'mark' || r.t === 'adv') && (n.join === 'and' || n.join === ',' || n.join === 'then') && n.obj.length && !n.subj.some(s => !s.carried)) c.obj = n.obj;
+  }
+}
+
+/** What was said in doubt or by others holds for what hangs on it: "not sure the bolts are staying", "thought it was bent". */
+const HEDGES = /\b(not sure|don't know|doubt|wonder\w*|thought|was told|told me|tells me|couldn't swear|can't remember|don't think|suppose|hoping|hope|wish|pretend|imagine|dreamt|dreamed)$/;
 
 /** "If it's bent I'll need one", "I'll be up there if it's dry": what hangs on an "if" is no plan yet. */
 function suppose(clauses: Placed[], sentence: number): void {
@@ -36,6 +48,8 @@ function suppose(clauses: Placed[], sentence: number): void {
   if (!before || before.sentence !== sentence) return;
   const iffy = (x: Clause): boolean => /^(if|unless)$/.test(x.sub ?? '');
   if ((iffy(before) || before.reality === 'cond') && !c.sub && c.join !== 'but' && /^(plan|maybe|must|deed|wish)$/.test(c.reality) && (c.reality !== 'deed' || c.verb?.form === 'base')) c.reality = 'cond';
+  const lead = before.items.filter(i => i.t !== 'mark').map(i => i.low).join(' ');
+  if (!c.join && !before.items.some(i => i.low === ',') && HEDGES.test(lead)) c.reality = 'hearsay';
   if (iffy(c) && /^(plan|maybe|must)$/.test(before.reality)) before.reality = 'cond';
 }
 

@@ -92,6 +92,7 @@ function predicate(c: Clause, start: number): void {
         const ing = c.items.findIndex((x, n) => n > i && x.t === 'verb' && x.form === 'ing');
         if (ing > 0 && c.items.slice(i + 1, ing).some(x => x.f?.dim === 'span')) { c.pred = 'verb'; c.verb = c.items[ing]!; c.vi = ing; c.ing = true; return; }
       }
+      if (it.base === 'get' && next?.t === 'verb' && /^(past|part)$/.test(next.form ?? '') && c.subj.length && !/^(i|we)$/.test(c.who ?? '')) { be = true; continue; }
       if (chains(it, next)) { c.pred = 'verb'; c.verb = it; c.vi = i; continue; }
       c.verb = it; c.vi = i; c.pred = 'verb';
       c.ing = it.form === 'ing';
@@ -114,7 +115,7 @@ function carry(c: Clause, before: Clause): void {
   if (before.subj.length && !(before.who && /^(i|we)$/.test(before.who))) { c.subj = before.subj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; }
   if (before.who && /^(he|they|person|i|we|she)$/.test(before.who)) c.who = before.who;
   if (/^(must|plan)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
-  if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && c.verb.form !== 'ing' && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
+  if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
 }
 
 /** Particles, object and what is left after the verb. */
@@ -168,6 +169,7 @@ function reality(c: Clause): Reality {
   if (c.sub && /^(if|unless|lest|except|whether)$/.test(c.sub)) return 'cond';
   if (/\b(was|were) (just |only |really )?(going|gonna|about|meant|supposed|planning|hoping) to\b|\bmeant to\b|\bshould 've\b|\bshould have\b|\bcould 've\b|\bwould 've\b|\bwould have\b|\bcould have\b|\bought to have\b/.test(head)) return 'past plan';
   if (/\b(need|needs|have|has|had|'ve got|'s got|got|must|ought) to\b|\bmust\b|\bshould\b|\bwants? to be\b|\bbetter\b|\bsupposed to\b/.test(head)) return /\bhad to\b/.test(head) ? 'deed' : 'must';
+  if (/\b(wouldn't|couldn't|won't)\b/.test(head)) return 'maybe';
   if (/\b(might|may|could|perhaps|maybe|possibly|probably|would|i 'd)\b/.test(head) && !/\bcould (see|hear|feel|get)\b/.test(head)) return /\b(would|'d) (like|love|rather)|\bwish\b/.test(head) ? 'wish' : 'maybe';
   if (/(^|\s)'d\b/.test(head)) return 'maybe';
   if (/\b(will|'ll|shall|going to|won't|shan't|plan to|planning to|want to|intend to|about to)\b/.test(head)) return 'plan';

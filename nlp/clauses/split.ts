@@ -10,6 +10,7 @@ export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens wit
  */
 export function splitClauses(items: readonly Item[]): Cut[] {
   const out: Cut[] = [];
+  items = withoutRelatives(items);
   let cur: Cut = { items: [] };
   const close = (next: Cut): void => { if (cur.items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc')) out.push(cur); else if (cur.join && !next.join) next.join = cur.join; cur = next; };
   for (let k = 0; k < items.length; k++) {
@@ -28,6 +29,22 @@ export function splitClauses(items: readonly Item[]): Cut[] {
   }
   close({ items: [] });
   return out;
+}
+
+/** "the breather I'd ordered for the gearbox turned up": the words that only say which one are passed over. */
+function withoutRelatives(items: readonly Item[]): readonly Item[] {
+  for (let k = 0; k + 3 < items.length; k++) {
+    if (items[k]!.t !== 'np' || items[k + 1]!.t !== 'pron' || !/^(i|we)$/.test(items[k + 1]!.low)) continue;
+    let i = k + 2;
+    while (items[i] && (isAux(items[i]) || items[i]!.t === 'adv')) i++;
+    if (!finite(items[i]) || i === k + 2 && items[i]!.form !== 'past') continue;
+    i++;
+    while (items[i] && (items[i]!.t === 'adv' || items[i]!.f?.dim === 'when' || items[i]!.t === 'prt' && !startsNoun(items[i + 1]))) i++;
+    const owner = (items[i]?.t === 'prep' || items[i]?.t === 'prt') && items[i + 1]?.t === 'np' ? i + 2 : i;
+    const after = items[owner];
+    if (after && (isAux(after) || finite(after)) && after.t !== 'modal' || after?.t === 'modal') return [...items.slice(0, k + 1), ...(items[i]?.low === 'for' ? items.slice(i, owner) : []), ...items.slice(owner)];
+  }
+  return items;
 }
 
 const joinBefore = (cur: Cut): string | undefined => (cur.items.at(-1)?.t === 'cc' ? cur.items.at(-1)!.low : undefined);
@@ -80,7 +97,9 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   const it = items[i];
   if (!it) return false;
   if (it.t === 'neg' || isAux(it) && !isPartOfList(items, i)) return true;
-  if (it.t === 'verb') return !(it.form === 'part' && false) && hasSubjectOrVerb(cur);
+  const alone = !items[i + 1] || items[i + 1]!.t === 'mark';
+  if (it.t === 'verb' && alone && it.form !== 'base' && cur.some(x => x.base === 'need' || x.base === 'want')) return false; // "need some, annealed"
+  if (it.t === 'verb') return hasSubjectOrVerb(cur);
   if (isSubjectPronoun(it)) return isAux(items[i + 1]) || items[i + 1]?.t === 'verb' || items[i + 1]?.t === 'adv' || items[i + 1]?.t === 'modal' || predicateAt(items, i + 1);
   if (it.t === 'wh' || it.t === 'sub') return false;
   const after = it.t === 'np' ? afterNouns(items, i) : i;
@@ -97,12 +116,12 @@ const hasSubjectOrVerb = (cur: readonly Item[]): boolean => cur.some(i => i.t ==
 function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
   if (!hasPredicate(cur)) return false;
   const it = items[k]!, prev = last(cur);
-  if (!prev || prev.t === 'prep' || prev.t === 'to' || prev.t === 'cc' || prev.t === 'modal' || prev.t === 'be' || prev.t === 'do' || prev.t === 'neg' || prev.t === 'have') return false;
+  if (!prev || prev.t === 'prep' || prev.t === 'wh' || prev.t === 'to' || prev.t === 'cc' || prev.t === 'modal' || prev.t === 'be' || prev.t === 'do' || prev.t === 'neg' || prev.t === 'have') return false;
   if (prev.t === 'mark') return false;
   const verb = cur.findLast(i => i.t === 'verb');
   const next = items[k + 1];
   if (countsOf(items, k)) return true;
-  if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && (next?.t === 'np' || next?.t === 'pron')) return true;
+  if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && !/^(help|let|make|have|get|be)$/.test(verb.base ?? '') && (next?.t === 'np' || next?.t === 'pron')) return true;
   if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {
     if (it.low === 'it' || /^(that|this|those|these|them|one|both|all)$/.test(it.low)) return prev !== verb && (isAux(next) || finite(next)) && prev.t !== 'prt' || prev.t === 'prt' && isAux(next);
     return true;
@@ -113,7 +132,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   }
   if (it.t === 'verb' && it.form !== 'ing' && prev !== verb) {
     if (it.base === 'get' && next?.t === 'to' || it.base === 'need' || it.base === 'go' && next?.t === 'to') return true;
-    if (causative(verb, items, k) || prev.t === 'pron' && isSubjectPronoun(prev) || prev.t === 'wh') return false;
+    if (causative(verb, items, k) || prev.t === 'pron' && isSubjectPronoun(prev)) return false;
     if (!verb && prev.t === 'np') return false;
     return next?.t === 'np' || next?.t === 'pron' || next?.t === 'prt' || next?.t === 'cc' || prev.t === 'adv' || prev.t === 'prt';
   }

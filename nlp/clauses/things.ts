@@ -8,6 +8,7 @@ import { SIDES } from '../words/sides.ts';
 import type { Thing } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
+import { finite, isAux } from './predicate.ts';
 
 const CONTAINER = /^(set|pair|roll|box|bag|tin|can|gallon|quart|pint|litre|liter|tube|length|piece|bit|bunch|lot|sheet|bottle|jar|pack|packet|coil|spool|bucket|load|couple|dozen|couple|few|foot|feet|yard|metre|meter|lump|drum|tub|reel|stick|bar|pail|sack|drop|dab|coat|coats|lick|half|rest|all|each|one|two|three|kind|sort|box|case|handful)s?$/;
 const OWNS = /^(of|on|in|from|for|at|off|inside|under|behind|to|around|between|over|above|below|against|through|underneath)$/;
@@ -54,6 +55,10 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
       if (joined === undefined) break;
       if (joined !== name) choices = undefined;
       name = joined;
+    } else if (prep.low === 'for' && (isAux(items[next + 2]) || finite(items[next + 2])) && !/^(need|want|have)$/.test(items[next + 2]!.base ?? '')) {
+      const joined = withOwner(sheet, name, owner, 'of', memory);
+      if (joined === undefined) break;
+      name = joined;
     } else break;
     to = tail.to; next += 2;
   }
@@ -66,7 +71,7 @@ function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memo
   if (known.known) return known.name;
   if (isMachine(sheet, owner.name)) return name;
   if (SIDES.has(owner.name) || /^(end|side|edge|face|bottom|top|back|front)$/.test(owner.said.split(' ').at(-1)!) && owner.said.split(' ').length === 1) {
-    if (owner.stands && /^(left|right)$/.test(owner.name)) { const of = memory.sided(owner.name, sheet); return of ? `${of} ${name}` : `${owner.name} ${name}`; }
+    if (/^(left|right)$/.test(owner.name)) { const of = memory.sided(owner.name, sheet); return of ? `${of} ${name}` : `${owner.name} ${name}`; }
     return prep === 'of' ? `${owner.name} ${name}` : `${name} ${prep} the ${owner.name}`;
   }
   if (prep !== 'of' && (isPlaceNoun(owner) && !nounClasses(owner.said).has('part') || isSource(owner))) return undefined;
@@ -104,3 +109,6 @@ export function thingsAt(sheet: Sheet, items: readonly Item[], k: number, memory
 /** The words of a stretch as said, without a leading article. */
 export const bare = (s: string): string => s.replace(/^(?:the|a|an|my|some|his|her|its|our|that|this|those|these)\s+/i, '').trim();
 export const said = (sheet: Sheet, from: number, to: number): string => bare(textOf(sheet, from, to)).replace(/[\s,;:.!?]+$/, '');
+
+/** Water, oil, paint: used on a part rather than being one. */
+export const isStuff = (name: string): boolean => { const k = nounClasses(name); return k.size > 0 && [...k].every(c => c === 'consumable'); };

@@ -1,4 +1,5 @@
 import type { Entry } from '../../domain/model/entry.ts';
+import type { Placed } from '../clauses/clauses.ts';
 import { type Clause } from '../clauses/clause.ts';
 import { placeFrom, sourceIn } from './lib/fields.ts';
 import { dayIn } from './lib/day.ts';
@@ -13,9 +14,12 @@ const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it)|should 
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
   const c = t.clause, text = lowText(t);
-  if (STRIKE.test(text)) return [{ kind: 'amend', undo: true } as Entry];
+  if (STRIKE.test(text)) {
+    for (const x of t.clauses) if ((x as Placed).sentence === (c as Placed).sentence) (x as Clause & { spoken?: boolean }).spoken = true;
+    return [{ kind: 'amend', undo: true } as Entry];
+  }
   if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark')) return undefined;
-  const sentence = t.clauses.slice(0, t.at + 2).map(x => lowText(t, x)).join(' , ');
+  const sentence = t.sheet.tokens.slice(0, (t.clauses[t.at + 1] ?? c).to).map(x => x.low).join(' ').replace(/ (?='(?:s|d|ll|re|ve|m)\b)/g, '');
   if (!MARK.test(sentence) && !movedDate(t, text) && !bareFigure(t, c)) return undefined;
   if (c.verb && /^(need|order|buy|clean|paint|prime|fit|pull|check)$/.test(c.verb.base!) && !/\b(sorry|correction|make that|meant)\b/.test(sentence)) return undefined;
   return changed(t, c, text);
@@ -79,8 +83,11 @@ function changed(t: Telling, c: Clause, text: string): Entry[] | undefined {
 /** The new size put in the place of the old one that the note names ("quarter inch, not three eighths"), else the new words. */
 function respec(t: Telling, c: Clause, was: string, f: { from: number; to: number }): string {
   const now = textOf(t.sheet, f.from, f.to);
-  const not = c.items.findIndex(i => i.t === 'neg');
-  const old = not >= 0 ? c.items.slice(not + 1).find(i => i.f) : undefined;
+  const n = t.clauses[t.at + 1];
+  const both = n && n.items[0]?.t === 'neg' ? [...c.items, ...n.items] : c.items;
+  if (n && both !== c.items) (n as Clause & { spoken?: boolean }).spoken = true;
+  const not = both.findIndex(i => i.t === 'neg');
+  const old = not >= 0 ? both.slice(not + 1).find(i => i.f) : undefined;
   const words = old ? textOf(t.sheet, old.from, old.to).toLowerCase() : undefined;
   return words && was.toLowerCase().includes(words) ? was.toLowerCase().replace(words, now.toLowerCase()) : now;
 }

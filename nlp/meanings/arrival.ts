@@ -10,6 +10,7 @@ export const arrival: Meaning = t => {
   const base = c.verb?.base ?? '';
   const future = dims(c.items, 'when').some(f => (f.value.from ?? '') > t.sheet.ctx.at.slice(0, 10));
   if (future) return undefined;
+  if (c.verb && (c.verb.form === 'base' || c.verb.form === 's')) return undefined;
   const came = base === 'arrive' || base === 'come' && comesHere(text) || /^(turn|show)$/.test(base) && c.prt.includes('up') || base === 'land' && c.verb!.form === 'past' && !c.obj.length
     || base === 'deliver' && (c.passive || c.subj.length > 0) || /\b(got|came|come) here\b/.test(text);
   const back = (c.pred === 'be' || c.pred === 'none') && (/\bback from\b|\bback (already|early|today|now|at last|finally)\b|^(\S+ ){1,5}('s |is |are |was )?(finally |now |just )?(back|home|here)( (at last|already|now|today|finally))?$/.test(text) && !/\bback (on|in|together|up|down)\b|\bthere\b/.test(text) || /\b(is|are|'s) (finally |now )?(here|in the post box|on the doorstep|on the step|on the porch)\b/.test(text));

@@ -2,7 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { isMachine } from '../clauses/things.ts';
 import { trim, sourceIn } from './lib/fields.ts';
-import { goodsIn, type Goods } from './lib/goods.ts';
+import { goodsIn, isSeller, type Goods } from './lib/goods.ts';
 import { sumsIn, total, moneyClause } from './lib/money.ts';
 import { spanForward, tailText } from './lib/reach.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -43,15 +43,15 @@ function several(t: Telling, reach: readonly Clause[], goods: Goods[], source: s
 }
 
 function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause[]): Goods[] {
-  const names = (list: Goods[]): Goods[] => list.filter(g => !isMachine(t.sheet, g.item) || list.length === 1);
+  const names = (list: Goods[]): Goods[] => list.filter(g => !isSeller(g.item) && (!isMachine(t.sheet, g.item) || list.length === 1));
   const forAt = c.items.findIndex((i, n) => /^(for|on)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron' || c.items[n + 1]?.f?.dim === 'number'));
   if (paid && forAt >= 0) {
     const list = goodsIn(t, c.items, forAt + 1);
     if (list.length) return names(list);
   }
   if (paid && c.subj.some(s => !s.carried)) return names(goodsIn(t, c.items, 0));
-  const list = paid ? [] : goodsIn(t, c.items, c.vi + 1 + c.prt.length);
-  if (list.length) return names(list).concat(reach.slice(1).flatMap(r => (r.pred === 'none' ? goodsIn(t, r.items, 0).filter(g => !list.some(x => x.item === g.item)) : [])));
+  const list = paid || c.obj[0]?.carried && !c.obj[0].np ? [] : names(goodsIn(t, c.items, c.vi + 1 + c.prt.length));
+  if (list.length) return list.concat(reach.slice(1).flatMap(r => (r.pred === 'none' ? goodsIn(t, r.items, 0).filter(g => !list.some(x => x.item === g.item)) : [])));
   const fronted = c.subj.filter(s => !s.carried);
   if (fronted.length) return goodsIn(t, c.items, 0);
   const wanted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'want' || e.kind === 'order' || e.kind === 'quote');

@@ -37,6 +37,8 @@ function stated(t: Telling): Entry[] | undefined {
   const c = t.clause, parts = partsOf(t, c.subj);
   const rest = c.rest.filter(i => i.t !== 'adv' && i.low !== ',');
   const first = rest[0];
+  if (first && /^(ready|done|finished|due|next|here|nearly|careful|sure|afraid|glad|happy|sorry|possible|worth|able)$/.test(first.low) && !/past it|junk/.test(first.low)) return undefined;
+  if (/^(it|that|this)$/.test(c.who ?? '') && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
   if (!parts.length || !first) return undefined;
   if (first.t === 'prt' && !/^(out)$/.test(first.low)) return undefined;
   if (first.t === 'dim' && first.f!.dim !== 'number' || first.t === 'sub' || first.t === 'wh') return undefined;
@@ -91,6 +93,7 @@ function acted(t: Telling): Entry[] | undefined {
   if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who)) return undefined;
   if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
   if (dims(c.items, 'money').length) return undefined;
+  if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg) return undefined;
   const text = condition(t, c, c.neg ? c.items.find(i => /n't$|^not$|^never$|^no$/.test(i.low))?.from ?? verb.from : verb.from);
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   const fails = isClass(base, 'fail'), acts = isClass(base, 'state') || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;

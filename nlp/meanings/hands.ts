@@ -16,7 +16,7 @@ export const hands: Meaning = t => {
   const text = lowText(t);
   const people = c.items.some(i => i.np && PERSONS.test(i.np.said)) || /^(he|she|they)$/.test(c.who ?? '') && t.clauses.slice(Math.max(0, t.at - 2), t.at).some(p => p.items.some(i => i.np && PERSONS.test(i.np.said))) || /\b(got|have|having) (help|a hand|two hands|hands|somebody|someone|company)\b|\bhelp('s| is| coming| arrives)\b/.test(text);
   if (!people || !COMES.test(text)) return undefined;
-  const end = spanForward(t, n => !n.asks && (/^(and |to |he |she |they |who |we |so )*('ll |will |can |could |is |are )?(give|help|lend|hold|lift|going|gonna|we)\b/.test(lowText(t, n)) || /\bhelp\b|\ba hand\b/.test(lowText(t, n)) && /^(he|she|they|person)$/.test(n.who ?? '')), 2);
+  const end = spanForward(t, n => !n.asks && (/\b(help|helping|hand|lift|hold)\b/.test(lowText(t, n)) && (/^(he|she|they|person|we|who)$/.test(n.who ?? '') || n.who === undefined && !n.subj.some(s => !s.carried))), 2);
   const reach = t.clauses.slice(t.at, end + 1);
   const today = t.sheet.ctx.at.slice(0, 10);
   const day = t.sheet.found.filter(f => f.dim === 'when' && f.from >= c.from && f.to <= reach.at(-1)!.to).map(f => (f.dim === 'when' && !f.value.vague ? f.value.from : undefined)).filter((d): d is string => d !== undefined && d >= today).at(-1);

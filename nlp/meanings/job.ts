@@ -36,6 +36,8 @@ const entry = (act: string, part?: string): Entry => trim({ kind: 'job', do: act
 function treated(t: Telling, c: Clause): Entry[] | undefined {
   const parts = c.subj.filter(p => !isMachine(t.sheet, p.name) || !p.carried);
   if (!parts.length || /^(i|we|you|he)$/.test(c.who ?? '') && !c.obj.length === false) return undefined;
+  const nouned = /\b(?:needs?|wants?|could do with|due)(?: to have)? (?:a |some |another )?(?:good |proper |thorough |right |full |quick |serious |bit of )*(clean|cleaning|scrub|wash|polish|sand|sanding|paint|painting|coat|grease|oil|weld|skim|service|rebuild|soak|blast|rub down|greasing|regrind|hone|rewind)\b/.exec(lowText(t));
+  if (nouned && !/coat of|coats of/.test(lowText(t))) return parts.map(p => entry(NOUN_ACT[nouned[1]!] ?? nouned[1]!.replace(/ing$| down$/, ''), p.name));
   const k = c.items.findIndex(i => i.t === 'verb' && /^(need|want|require|could)$/.test(i.base ?? '') || i.low === 'requires');
   if (k >= 0) {
     const next = c.items.slice(k + 1).find(i => i.t !== 'adv' && i.t !== 'det');

@@ -1,6 +1,8 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
-import { goodsIn } from './lib/goods.ts';
+import { bare } from '../clauses/things.ts';
+import { textOf } from '../dimensions/part/phrase.ts';
+import { goodsIn, isSeller } from './lib/goods.ts';
 import { dayIn } from './lib/day.ts';
 import { sourceIn, trim } from './lib/fields.ts';
 import { spanForward, tailText } from './lib/reach.ts';
@@ -18,15 +20,17 @@ export const order: Meaning = t => {
   const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput in (an|the) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) for\b/.test(text);
   if (!placed && !standing) return undefined;
   const end = spanForward(t, n => continues(t, n));
-  const k = placed ? c.passive || c.obj.length === 0 ? 0 : c.vi + 1 : standing && c.subj.length ? 0 : Math.max(0, c.items.findIndex(i => i.low === 'for') + 1);
-  const goods = c.obj.length || !c.subj.length ? goodsIn(t, c.items, k) : goodsIn(t, c.items, 0);
+  const k = c.obj.length === 0 && !placed ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1;
+  const subjects = !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
+  const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
   const list = goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
   const topic = t.memory.topic();
   if (!list.length && topic) list.push({ item: topic.name, from: c.from, to: c.to, thing: topic, qty: undefined });
   if (!list.length) return undefined;
   const reach = t.clauses.slice(t.at, end + 1);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
-  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? named(t, reach);
+  const chosen = t.clauses[t.at - 1];
+  const source = (chosen?.verb?.base === 'go' ? withSeller(t, chosen) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? named(t, reach);
   const expected = reach.map(r => dayIn(t, r, true)).find(Boolean);
   const quoted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'quote' && source !== undefined && (e.source ?? '').includes(source.replace(/^other /, '')) );
   const q = quoted?.kind === 'quote' && sums.price === undefined ? quoted : undefined;
@@ -35,6 +39,12 @@ export const order: Meaning = t => {
     shipping: sums.shipping ?? q?.shipping, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax,
   }) as Entry);
 };
+
+/** "went with the other chap and ordered it" */
+function withSeller(t: Telling, c: Clause): string | undefined {
+  const k = c.items.findIndex((i, n) => /^(with|for)$/.test(i.low) && c.items[n + 1]?.np);
+  return k >= 0 ? bare(textOf(t.sheet, c.items[k + 1]!.from, c.items[k + 1]!.to)) : undefined;
+}
 
 /** A clause that goes on about the order: price, when it should be here, what the seller says. */
 function continues(t: Telling, c: Clause): boolean {

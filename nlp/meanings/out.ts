@@ -33,6 +33,19 @@ export const out: Meaning = t => {
   return things.map(s => trim({ kind: 'out', part: s.name, where: place, until, do: act }) as Entry);
 };
 
+/** "…until the king bolt's back from the blacksmith": what is awaited from there is out. */
+export function awaited(t: Telling, c: Clause): Entry[] {
+  const k = c.items.findIndex((i, n) => i.low === 'back' && c.items[n + 1]?.low === 'from' && c.items[n + 2]?.np);
+  const part = c.subj[0]?.name;
+  if (k < 0 || !part) return [];
+  const place = target(t, { ...c, items: c.items.map(i => (i.low === 'from' ? { ...i, low: 'to' } : i)) });
+  if (!place) return [];
+  const after = t.clauses[t.clauses.indexOf(c) + 1];
+  const until = dayIn(t, c, true) ?? (after && tells(t, after) ? dayIn(t, after, true) : undefined);
+  if (after && tells(t, after)) (after as Clause & { spoken?: boolean }).spoken = true;
+  return [trim({ kind: 'out', part, where: place, until }) as Entry];
+}
+
 /** The shop or person it went to: a source, a person or a trade after "to", "at", "with", "over to". */
 function target(t: Telling, c: Clause): string | undefined {
   for (const [k, i] of c.items.entries()) {

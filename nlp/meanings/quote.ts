@@ -2,7 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import { bare, isMachine } from '../clauses/things.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
-import { goodsIn, type Goods } from './lib/goods.ts';
+import { goodsIn, isSeller, type Goods } from './lib/goods.ts';
 import { sourceIn, trim } from './lib/fields.ts';
 import { sumsIn } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
@@ -17,8 +17,9 @@ export const quote: Meaning = t => {
   if (c.asks || c.sub && /^(if|unless|until|till)$/.test(c.sub) || c.reality === 'cond' || c.reality === 'past plan' && !/\b(want|say|said|ask)/.test(lowText(t))) return undefined;
   const text = lowText(t);
   if (/^(buy|pay|order|spend|bought|sell)$/.test(c.verb?.base ?? '') && c.verb?.base !== 'sell' || /^(i|we)$/.test(c.who ?? '') && !/\b(quoted|found|saw|seen|heard|priced|got|get|can get|could get)\b/.test(text)) return undefined;
-  const source = sourceSubject(t, [c]) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) : undefined) ?? (c.pred === 'none' ? undefined : undefined);
-  const says = c.verb === undefined || SAYS.test(c.verb.base ?? '') || c.pred === 'have' || c.pred === 'be';
+  const prev = t.clauses[t.at - 1];
+  const source = sourceSubject(t, [c]) ?? (prev && !c.subj.some(s => !s.carried) && (prev.verb === undefined && /^(say|want|quote|ask|have|offer|do|charge)$/.test(c.verb?.base ?? '') || /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '')) ? sourceSubject(t, [prev]) : undefined) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) : undefined) ?? (c.pred === 'none' ? undefined : undefined);
+  const says = prev !== undefined && /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '') && sourceSubject(t, [prev]) !== undefined || c.verb === undefined || SAYS.test(c.verb.base ?? '') || c.pred === 'have' || c.pred === 'be';
   if (!says) return undefined;
   const priced = t.sheet.found.some(f => f.dim === 'money' && f.sure === 'certain' && f.from >= c.from && f.to <= c.to && f.value.role === undefined);
   if (!priced && source === undefined) return undefined;
@@ -56,7 +57,7 @@ function alternative(t: Telling, c: Clause): Entry[] | undefined {
 /** What the price is of: a thing that is not the seller; else what was last wanted or named. */
 function what(t: Telling, c: Clause): Goods | undefined {
   const src = sourceIn(t.sheet, c.items), subject = sourceSubject(t, [c]);
-  const list = goodsIn(t, c.items, 0).filter(g => !(src && g.from >= c.items[src.at]!.from && g.to <= c.items[src.to - 1]!.to) && !(subject && subject.toLowerCase().startsWith(g.item)) && !/^(price|shipping|post|postage|carriage|delivery|tax|core|core charge|quote|change|cash|trade|each|lot)$/.test(g.item) && !isMachine(t.sheet, g.item));
+  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !/\b(post|shipping|carriage|postage|fiver|tenner)$/.test(g.item)).filter(g => !(src && g.from >= c.items[src.at]!.from && g.to <= c.items[src.to - 1]!.to) && !(subject && subject.toLowerCase().startsWith(g.item)) && !/^(price|shipping|post|postage|carriage|delivery|tax|core|core charge|quote|change|cash|trade|each|lot)$/.test(g.item) && !isMachine(t.sheet, g.item));
   const f = c.items.findIndex(i => i.low === 'for');
   const after = f >= 0 ? goodsIn(t, c.items, f + 1)[0] : undefined;
   if (after && list.some(g => g.item === after.item)) return after;

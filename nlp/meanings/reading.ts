@@ -29,6 +29,7 @@ function counts(t: Telling, c: Clause): Entry[] {
   const out: Entry[] = [];
   c.items.forEach((it, k) => {
     const np = it.np;
+    if (c.counted && k < 4) return;
     const counted = np && np.count !== undefined && COUNTED.has(singular(np.said.split(' ').at(-1)!));
     if (counted && !/\b(bent|broken|cracked|missing|worn|bad|rotten|gone|loose)\b/.test(lowText(t))) {
       const under = c.items.slice(k + 1).find((x, n) => x.np && /^(under|behind|between|in|on|at|of|beneath|each|per)$/.test(c.items[k + n]?.low ?? '') || x.t === 'pron' && /^(it|them|that)$/.test(x.low) && /^(under|behind|between|in|on)$/.test(c.items[k + n]?.low ?? ''));
@@ -38,12 +39,20 @@ function counts(t: Telling, c: Clause): Entry[] {
       return;
     }
     if (it.f?.dim === 'number' && Number.isInteger(it.f.value.value) && !c.items[k + 1]?.np) {
-      const said = [...t.told].reverse().find(x => x.entry.kind === 'reading' && x.entry.unit === 'count')?.entry;
+      const said = [...t.told].reverse().find(x => x.entry.kind === 'reading' && x.entry.unit === 'count')?.entry ?? spokenOf(t);
       const owner = c.subj.find(s => !s.carried)?.name ?? under(c.items, k);
       if (said?.kind === 'reading' && owner && owner !== said.part && (c.pred === 'have' || c.pred === 'none' || c.pred === 'be')) out.push(trim({ kind: 'reading', part: owner, what: said.what, value: it.f.value.value, unit: 'count', asWas: said.asWas ?? (asWas(t, c) || undefined) }) as Entry);
     }
   });
   return out;
+}
+/** "shims when I pulled it apart, five under the left cap": what was counted, named on its own before. */
+function spokenOf(t: Telling): { kind: 'reading'; part: string; what: string; asWas?: boolean } | undefined {
+  for (let i = t.at; i >= 0 && i > t.at - 3; i--) {
+    const np = t.clauses[i]!.items.find(x => x.np && x.np.count === undefined && COUNTED.has(singular(x.np.said.split(' ').at(-1)!)))?.np;
+    if (np) return { kind: 'reading', part: '', what: np.said };
+  }
+  return undefined;
 }
 const under = (items: readonly Item[], k: number): string | undefined => (/^(under|behind|on|in|at|between|for)$/.test(items[k + 1]?.low ?? '') && items[k + 2]?.np ? items[k + 2]!.np!.name : undefined);
 

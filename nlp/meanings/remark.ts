@@ -1,12 +1,14 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
+import type { Placed } from '../clauses/clauses.ts';
 import { isTradeWord, nounClasses } from '../words/nouns.ts';
 import { lowText, clauseText, type Meaning, type Telling } from './telling.ts';
 
 /** Statements worth keeping that give no other entry: what is not so, what may be, what was only meant or heard about the machine. */
 export const remark: Meaning = t => {
   const c = t.clause;
-  if (c.asks) return undefined;
+  if (c.asks || /^(which|who|that|than|so|how|what|where)$/.test(c.sub ?? '') || c.join === 'so') return undefined;
+  if (t.told.some(x => x.rule !== 'remark' && (x.clause as Placed).sentence === (c as Placed).sentence)) return undefined;
   return worth(t, c) ? [{ kind: 'remark', text: clauseText(t) } as Entry] : undefined;
 };
 

@@ -1,17 +1,22 @@
 import type { Entry } from '../../domain/model/entry.ts';
-import type { Clause } from '../clauses/clause.ts';
+import { dims, type Clause } from '../clauses/clause.ts';
+import { awaited } from './out.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** One thing before another: "before the spindle goes in I've got to…", "don't pour till it's polished", "can't… until". */
 export const rule: Meaning = t => {
   const c = t.clause;
-  if (c.asks) return undefined;
+  if (c.asks || /\b(till|until|'til)\b/.test(lowText(t)) && dims(c.items, 'when').length) return undefined;
   const pair = paired(t);
   if (!pair) return undefined;
-  const first = phrase(t, pair.first, 'first'), then = phrase(t, pair.then, 'then');
+  let first = phrase(t, pair.first, 'first');
+  let then = phrase(t, pair.then, 'then');
+  const other = t.memory.all().find(x => x.name !== pair.first.subj[0]?.name && x.name !== pair.first.obj[0]?.name)?.name;
+  if (then && pair.then.subj.concat(pair.then.obj).every(s => s.carried) && pair.then.subj.concat(pair.then.obj).some(s => first?.endsWith(s.name)) && other) then = then.replace(pair.then.subj.concat(pair.then.obj)[0]!.name, other);
+  if (first && !pair.then.subj.concat(pair.then.obj).every(s => s.carried) && pair.first.subj.concat(pair.first.obj).every(s => s.carried) && then === first && other) first = other;
   if (!first || !then || first === then) return undefined;
   for (const x of [pair.first, pair.then]) (x as Clause & { spoken?: boolean }).spoken = true;
-  return [{ kind: 'rule', first, then } as Entry];
+  return [{ kind: 'rule', first, then } as Entry, ...awaited(t, pair.first)];
 };
 
 /** The clause that must come first, and the one that waits for it. */

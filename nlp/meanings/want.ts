@@ -85,7 +85,7 @@ function needed(t: Telling, c: Clause): number | undefined {
 /** "the left wheel needs a castle nut": wanted only where what follows is a thing with a price, not a treatment. */
 function partNeeds(items: readonly Item[], need: number): number | undefined {
   const np = items.slice(need + 1).find(i => i.np)?.np;
-  if (!np || /\b(clean|cleaning|coat|coats|wash|look|service|rebuild|repair|work|attention|paint|sand|sanding|polish|going over|weld|welding|skim|regrind|adjustment|adjusting|tweak|drink|time|more|lot|bit|help|hand|rest|day|bath|grease|oil|oiling|greasing|top up|soak|scrub|straightening|patch|good \w+)$/.test(np.said)) return undefined;
+  if (!np || /^(a |some |another )?(good |proper |thorough |bloody good |right |full |quick |serious )*(clean|scrub|wash|polish|sand|paint|coat|lick|rub|grease|oil|weld|skim|look|bath|soak|drink|service|rebuild|tidy|seeing to|going over|blast)\b/.test(items.slice(need + 1).map(i => i.low).join(' ')) || /\b(clean|cleaning|coat|coats|wash|look|service|rebuild|repair|work|attention|paint|sand|sanding|polish|going over|weld|welding|skim|regrind|adjustment|adjusting|tweak|drink|time|more|lot|bit|help|hand|rest|day|bath|grease|oil|oiling|greasing|top up|soak|scrub|straightening|patch|good \w+)$/.test(np.said)) return undefined;
   return need + 1;
 }
 
@@ -97,6 +97,17 @@ function fronted(t: Telling, c: Clause): ReturnType<typeof goodsIn> {
   if (!before) return [];
   (before as Clause & { spoken?: boolean }).spoken = true;
   return goodsIn(t, before.items, 0);
+}
+
+/** "staves for the tub… I need seven new ones": what the topic was for. */
+function forTopic(t: Telling, c: Clause): string | undefined {
+  if (!c.obj.some(o => o.carried) && !c.items.some(i => i.np?.stands)) return undefined;
+  for (let i = t.at - 1; i >= 0 && i >= t.at - 3; i--) {
+    const p = t.clauses[i]!;
+    const k = p.items.findIndex((x, n) => n > 0 && x.low === 'for' && p.items[n - 1]?.np && p.items[n + 1]?.np);
+    if (k >= 0) return p.items[k + 1]!.np!.name;
+  }
+  return undefined;
 }
 
 /** "for the main drive", "for it": the job or part that waits; a part that "needs" it says so itself. */
@@ -116,6 +127,8 @@ function why(t: Telling, c: Clause, k: number): string | undefined {
     const verb = c.items[to + 1]!, obj = c.items.slice(to + 2).find(i => i.np);
     if (obj?.np) return `${verb.base} the ${obj.np.name}`;
   }
+  const named = forTopic(t, c);
+  if (named) return named;
   const subj = c.subj.find(s => !s.machine && !s.carried && c.verb?.base === 'need' && !/^(i|we)$/.test(c.who ?? ''));
   return subj?.name;
 }

@@ -12,6 +12,7 @@ const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash
 export const work: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which)$/.test(c.sub)) return undefined;
+  if (/^(wire|tie|tape|clip|strap|bundle|band|zip-tie)$/.test(c.verb!.base!) && /\btogether\b/.test(lowText(t))) return undefined;
   const given = gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;
   const verb = c.verb!;
@@ -71,8 +72,8 @@ function productOf(t: Telling, c: Clause): string | undefined {
   if (bath >= 0) return nounsFrom(t.sheet, after, bath + 1);
   const of = after.findIndex((i, k) => i.low === 'of' && after[k + 1]?.np && isConsumable(after[k + 1]!.np!.said) && /coats?|layers?/.test(after[k - 1]?.low ?? ''));
   if (of >= 0) return nounsFrom(t.sheet, after, of + 1);
-  const comma = after.findIndex((i, k) => i.low === ',' && after[k + 1]?.np && (isConsumable(after[k + 1]!.np!.said) || isTool(after[k + 1]!.np!.said) && c.verb!.base === 'clean'));
-  if (comma >= 0) return nounsFrom(t.sheet, after, comma + 1);
+  const comma = after.findIndex((i, k) => i.np && k > 0 && after.slice(0, k).findLast(x => x.t !== 'adv')?.low === ',' && (isConsumable(i.np.said) || isTool(i.np.said) && c.verb!.base === 'clean'));
+  if (comma >= 0) return nounsFrom(t.sheet, after, comma);
   const used = t.clauses[t.at + 1];
   if (used?.verb?.base === 'use' && used.verb.form !== 'base' && used.obj.length && !used.neg && used.reality === 'deed') { (used as Clause & { spoken?: boolean }).spoken = true; return nounsFrom(t.sheet, used.items, used.vi + 1); }
   const colour = after.find(i => i.np && /\b(enamel|primer|paint|oxide|undercoat|topcoat|varnish|lacquer)$/.test(i.np.said) && after.indexOf(i) > 0 && !['prep', 'prt'].includes(after[after.indexOf(i) - 1]!.t));

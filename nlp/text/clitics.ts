@@ -34,7 +34,7 @@ const statesIt = (next: string, after: string): boolean => NEGATIVE.has(next) ||
 /** "plungers finally out", "pedals got about": the plural of a trade noun, followed by what only "is" or "has" joins to a single thing. */
 function isRunIn(low: string, next: string, after: string, prev: string): boolean {
   if (!/[^s]s$/.test(low) || singular(low) === low || !nounClasses(singular(low)).has('part') || nounClasses(low).size && !nounClasses(singular(low)).size) return false;
-  if (/^(the|a|an|one|my|that|this|left|right|front|rear|back|top|bottom)$/.test(prev) === false && prev !== '' && !nounClasses(prev).size) return false;
+  if (/^(both|all|these|those|two|three|four|five|six|seven|eight|some|no|of)$/.test(prev) || /^\d/.test(prev)) return false;
   if (next === 'got') return !/^(the|them|it|to)$/.test(after);
   return /^(finally|been|gone|nearly|about|only|still|now|almost)$/.test(next) && prev !== 'all' && prev !== 'both' && prev !== 'these' && prev !== 'those';
 }

@@ -16,6 +16,7 @@ export function sentences(tokens: readonly Token[], text: string): Stretch[] {
     const breaks = next !== undefined && text.slice(tokens[i]!.end, next.start).includes('\n');
     if (!closes && !breaks) continue;
     if (closes && next && /^[.?!…]/.test(next.low)) continue;
+    if (next && /^(\.{2,}|…)$/.test(low) && /^\p{Ll}/u.test(next.text)) continue; // the note trails off and goes on
     if (i + 1 > from) out.push({ from, to: i + 1, ...(closes ? { mark: low } : {}) });
     from = i + 1;
   }

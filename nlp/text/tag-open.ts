@@ -36,6 +36,9 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   const prev = tags[i - 1], next = tokens[i + 1]?.low ?? '', low = tokens[i]!.low;
   const bare = forms.some(f => f.form === 'base');
   if (beforeNoun(prev)) return 'noun';
+  const before = tokens[i - 1]?.low ?? '', twoBack = tokens[i - 2]?.low ?? '';
+  if (bare && (/^(help|helps|helping|helped|let|lets|gonna)$/.test(before) || /^(me|us|him|them)$/.test(before) && /^(help|helps|helping|helped|let|make)$/.test(twoBack))) return 'verb';
+  if (bare && prev === 'adv' && (tags[i - 2] === 'modal' || tags[i - 2] === 'to')) return 'verb';
   if (prev === 'have' && forms.some(f => f.form === 'part') && !bare) return 'verb';
   if (prev === 'be' || prev === 'adv' && tags[i - 2] === 'be') return forms.some(f => f.form === 'part' || f.form === 'ing') && !bare || /^(set|cut|cast)$/.test(low) ? 'verb' : 'noun';
   if (prev === 'pron') return /^(i|we|you|he|she|they|it|that)$/.test(tokens[i - 1]!.low) ? 'verb' : 'noun';
@@ -66,7 +69,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';
   if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && !CONDITION.has(tokens[i - 1]?.low ?? '')) return 'noun';
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
-  if (CONDITION.has(low) && (prev === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next)) return 'adj';
+  if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next)) return 'adj';
   if (ADVERB.has(low)) return 'adv';
   return 'verb';
 }

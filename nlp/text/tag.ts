@@ -71,6 +71,7 @@ function side(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: 
   if (low === 'left' && (prev === 'pron' && lowAt(tokens, i - 1) !== 'ones' || g.ARTICLE.has(next) || /^(it|them|him)$/.test(next) || prev === 'have' && next !== 'one')) return 'verb';
   if (low === 'left' && prev === 'be' && !next) return 'adj';
   if (low === 'right' && (g.PREP.has(next) && next !== 'side' || /^(angry|away|now|round|so|then)$/.test(next))) return 'adv';
+  if (low === 'back' && /^(one|ones|left|right|axle|wheel)$/.test(next) && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'adj')) return 'adj';
   if (low === 'back' && prev !== 'det' && prev !== 'poss' && prev !== 'adj' && !((prev === undefined || prev === 'mark' || prev === 'cc') && nominal(tokens, i + 1, solid)) && !(nounClasses(`back ${next}`).size)) return 'prt';
   if (nominal(tokens, i + 1, solid) || SIDES.has(next) || /^(one|ones|side|hand|end|two|three|four)$/.test(next)) return 'adj';
   return prev === 'det' || prev === 'adj' || prev === 'poss' ? 'noun' : /^(front|rear|top|bottom|inside|outside)$/.test(low) && prev !== 'prep' ? 'adj' : low === 'left' || low === 'right' ? 'adj' : 'noun';

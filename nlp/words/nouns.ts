@@ -17,7 +17,7 @@ const add = (names: Iterable<string>, cls: NounClass): void => {
   for (const name of names) {
     if (!table.has(name)) table.set(name, new Set());
     table.get(name)!.add(cls);
-    for (const w of name.split(' ')) tails.add(w);
+    for (const w of name.split(' ')) if (!/ed$/.test(w) || name === w) tails.add(w);
   }
 };
 for (const words of [ENGINE, DRIVE, BODY, IMPLEMENT]) add(list(words), 'part');

@@ -52,7 +52,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   while (k < to && inName(sheet, k, to)) {
     if (tags[k] === 'noun' || tags[k] === 'pron') head = k;
     k++;
-    if (tags[k - 1] === 'pron' || head === k - 1 && materialAfter(sheet, k, to)) break;
+    if (tags[k - 1] === 'pron' || head === k - 1 && (materialAfter(sheet, k, to) || knownAfterTool(sheet, k, to))) break;
   }
   if (head < 0) return standing(sheet, i, k, nameFrom, quant, count);
   const end = tailNumber(sheet, head, to);
@@ -62,6 +62,13 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   const snapped = stands ? { name: said.name } : snap(said.name, sheet.ctx);
   return { from: i, to: end, head, said: said.name, nameFrom, states: said.states, ...snapped, ...(quant ? { quant } : {}), ...(count !== undefined ? { count } : {}), ...(sized?.spec ? { spec: sized.spec } : {}), ...(stands ? { stands } : {}) };
 }
+
+/** "…a sledge piston is in a sack": a tool ends its phrase where one of the shop's own parts begins. */
+const knownAfterTool = (sheet: Sheet, k: number, to: number): boolean => {
+  if (k >= to || sheet.tags[k] !== 'noun') return false;
+  const before = nounClasses(sheet.tokens[k - 1]!.low), next = sheet.tokens[k]!.low;
+  return before.has('tool') && !before.has('part') && (sheet.ctx.parts ?? []).some(p => p.toLowerCase() === next) && !(sheet.ctx.parts ?? []).some(p => p.toLowerCase() === `${sheet.tokens[k - 1]!.low} ${next}`);
+};
 
 /** "rivets copper three sixteenths": what a plural is made of, said after it, is its specification. */
 const materialAfter = (sheet: Sheet, k: number, to: number): boolean =>
@@ -121,6 +128,8 @@ function standing(sheet: Sheet, from: number, to: number, nameFrom: number, quan
   const { tokens, tags } = sheet;
   const word = tokens[nameFrom]?.low ?? '';
   const telling = (SIDES.has(word) || /^(other|others|same|rest|lot|first|second|last|top|bottom)$/.test(word)) && nameFrom > from && tags[nameFrom - 1] === 'det';
+  const more = telling && tags[nameFrom + 1] === 'num' && countValue(tokens[nameFrom + 1]!.low) !== undefined && tags[nameFrom + 2] !== 'num' ? countValue(tokens[nameFrom + 1]!.low) : undefined;
+  if (telling && more !== undefined) return { from, to: nameFrom + 2, head: nameFrom, name: word, said: word, nameFrom, states: [], stands: true, count: more };
   if (telling) return { from, to: nameFrom + 1, head: nameFrom, name: word, said: word, nameFrom, states: [], stands: true, ...(quant ? { quant } : {}), ...(count !== undefined ? { count } : {}) };
   if (quant && /^(both|all|each|neither|either)$/.test(quant) && to <= nameFrom) return { from, to: nameFrom, head: nameFrom - 1, name: quant, said: quant, nameFrom, states: [], stands: true, quant };
   return undefined;

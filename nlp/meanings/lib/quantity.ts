@@ -22,15 +22,25 @@ export function quantityOf(t: Telling, c: Clause, f: Found, k: number): Quantity
   const unit = f.dim === 'measure' ? f.value.unit : f.dim === 'percent' ? '%' : undefined;
   const evident = measuring(c);
   const named = namedIn(t, c, k, unit);
-  if (f.dim === 'number' && !named?.what) return undefined;
+  if (f.dim === 'number' && !named?.what) {
+    const last = t.told.at(-1)?.entry;
+    if (last?.kind !== 'reading' || !/^(drop|rise|fall|read|climb|be|sit|go|come|measure)$/.test(c.verb?.base ?? 'be') || c.subj.length > 0 && !c.subj.some(s => s.carried) && c.pred !== 'none' || Number.isInteger(f.value.value) && last.unit === undefined) return undefined;
+    return { part: last.part, what: last.what + qualifier(t, c, k), ...(last.unit ? { unit: last.unit } : {}) };
+  }
   if (f.dim === 'thread' && !named?.what) return undefined;
   if (unit === '%' && !named?.what) return undefined;
   const part = named?.part ?? partBeside(t, c);
   if (!part || !evident && !named?.what && !BY_UNIT[unit ?? '']) return undefined;
   const words = `${lowText(t)}`;
-  const what = named?.what ?? BY_WORD.find(([re]) => re.test(words))?.[1] ?? (unit !== undefined ? BY_UNIT[unit] : undefined) ?? (/^(measure|mike|be|read)$/.test(c.verb?.base ?? '') && c.verb ? 'size' : undefined);
+  const what = named?.what ?? sameAs(t, c, unit) ?? BY_WORD.find(([re]) => re.test(words))?.[1] ?? (unit !== undefined ? BY_UNIT[unit] : undefined) ?? (/^(measure|mike|be|read)$/.test(c.verb?.base ?? '') && c.verb ? 'size' : undefined);
   if (!what) return undefined;
   return { part, what: what + qualifier(t, c, k), ...(unit !== undefined ? { unit } : f.dim === 'thread' || f.dim === 'number' ? { unit: /gap|clearance|play|travel|sag|backlash|diameter|length|bore|thick|width|depth|lash|runout/.test(what) ? 'in' : undefined } : {}) } as Quantity;
+}
+
+/** "…is 1 5/16 thick, the right one's an inch and a quarter": the same thing measured on the next part. */
+function sameAs(t: Telling, c: Clause, unit: string | undefined): string | undefined {
+  const last = t.told.at(-1)?.entry;
+  return last?.kind === 'reading' && last.unit === unit && (c.pred === 'be' || c.pred === 'none' || c.pred === 'have') && !BY_WORD.some(([re]) => re.test(lowText(t))) ? last.what : undefined;
 }
 
 const measuring = (c: Clause): boolean => c.pred === 'be' || c.pred === 'have' || c.pred === 'none' || /^(measure|read|mike|get|show|be|have|hold|make|sit|draw|weigh|check|find|run|give|pull|test|see|set|register|gauge|clock|come|drop|count|take|blow|turn|do|put)$/.test(c.verb?.base ?? '');
