@@ -2,9 +2,8 @@ import { layOut, type Bench } from './bench.ts';
 import { FIT, SAMPLED } from './conditions.ts';
 import { drawer } from './draw.ts';
 import type { Piece } from './explain.ts';
-import { newTimes } from './improve.ts';
+import { newTimes, type Draw, type Times } from './course.ts';
 import { inOrderOfIds, type PlanInput } from './input.ts';
-import type { Draw, Times } from './pass.ts';
 import { described, type WorkPlan } from './plan.ts';
 
 /**

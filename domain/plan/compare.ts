@@ -1,6 +1,7 @@
 import { adopt } from './adopt.ts';
 import type { PlanInput } from './input.ts';
 import { planWork, type PlannedJob, type PlanOptions, type PlanResult, type WorkPlan } from './plan.ts';
+import { simulate, type SimulateOptions, type SimulationResult } from './simulate.ts';
 
 /**
  * Plans two cases to be compared: the shop as it is and as it is supposed to be. A list scheduler has anomalies (with less
@@ -28,4 +29,12 @@ function sooner(plan: WorkPlan, taken: WorkPlan | undefined): WorkPlan {
 export function ordersOf({ jobs, order }: WorkPlan): string[][] {
   const by = (key: (job: PlannedJob) => number) => jobs.toSorted((a, b) => key(a) - key(b)).map(({ id }) => id);
   return [order, by(({ start }) => start), by(({ end }) => end)];
+}
+
+/** Simulates two cases with the same luck; each also tries the other's order of jobs. */
+export function simulateBoth(one: PlanInput, other: PlanInput, options: SimulateOptions = {}): [SimulationResult, SimulationResult] {
+  const first = simulate(one, options);
+  if (!first.ok) return [first, simulate(other, options)];
+  const second = simulate(other, { ...options, orders: [first.order] });
+  return [second.ok ? simulate(one, { ...options, orders: [second.order] }) : first, second];
 }

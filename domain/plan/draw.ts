@@ -1,7 +1,7 @@
 import { NEVER, type Bench } from './bench.ts';
 import type { PlanInput, Supply } from './input.ts';
 import { USUAL_CLIMATE, type Climate } from './forecast.ts';
-import type { Draw } from './pass.ts';
+import type { Draw } from './course.ts';
 import { seeded, type Random } from './random.ts';
 import { drawThreePoint, meanOf, type ThreePoint } from './threePoint.ts';
 

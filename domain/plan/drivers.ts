@@ -2,7 +2,7 @@ import { NEVER, type Bench } from './bench.ts';
 import { FIT, SAMPLED } from './conditions.ts';
 import type { Drawer } from './draw.ts';
 import type { PlanInput } from './input.ts';
-import type { Times } from './pass.ts';
+import type { Times } from './course.ts';
 
 /** What may decide a date: a job, a supply, or the weather beyond the forecast. */
 export type Driver = { kind: 'job'; id: string } | { kind: 'supply'; id: string } | { kind: 'weather' };

@@ -2,7 +2,7 @@ import { NEVER, type Bench } from './bench.ts';
 import { FIT, OBSTACLES, SAMPLED, type Obstacle } from './conditions.ts';
 import type { Drawer } from './draw.ts';
 import type { PlanInput } from './input.ts';
-import type { Times } from './pass.ts';
+import type { Times } from './course.ts';
 import type { Reason } from './reason.ts';
 
 /** Minutes from `from` to `to` worked on a job. */

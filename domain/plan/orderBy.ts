@@ -1,8 +1,8 @@
 import type { Bench } from './bench.ts';
 import type { Drawer } from './draw.ts';
-import { newTimes } from './improve.ts';
+import { lastEnd, newTimes } from './course.ts';
 import type { PlanInput, Supply } from './input.ts';
-import { benchBuilder, lastEnd } from './pass.ts';
+import { benchBuilder } from './pass.ts';
 
 /** Latest moment (ms UTC) to order a supply so that the P80 finish stays. `late`: even ordered now it moves the finish. */
 export interface OrderBy { supply: string; what: string; by: number; late: boolean }

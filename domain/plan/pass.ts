@@ -1,23 +1,6 @@
 import { FIT, SAMPLED } from './conditions.ts';
 import { NEVER, type Bench } from './bench.ts';
-
-/** One course of the future: how long each job takes, when it is released, which days are wet. Minutes and day indexes. */
-export interface Draw {
-  minutes: Int32Array;
-  /** Earliest start by arrivals and dates; `NEVER` when one has none. */
-  release: Int32Array;
-  wet: Uint8Array;
-}
-
-/** Times of all jobs, minutes; `NEVER` for a job that finds no room. */
-export interface Times { start: Int32Array; end: Int32Array }
-
-/** End of the last job; `NEVER` when one has none. */
-export function lastEnd({ end }: Times): number {
-  let last = 0;
-  for (let i = 0; i < end.length; i++) if (end[i]! > last) last = end[i]!;
-  return last;
-}
+import { lastEnd, type Draw, type Times } from './course.ts';
 
 /** Told of every stretch of work that is laid down: job, from, to. */
 export type OnPiece = (job: number, from: number, to: number) => void;
@@ -131,7 +114,6 @@ export function benchBuilder(bench: Bench): BenchBuilder {
     times.end[job] = NEVER;
   }
 
-  /** `NEVER` and a lag is still never. */
   function place(job: number, ready: number, draw: Draw, times: Times): void {
     const minutes = draw.minutes[job]!;
     if (ready >= NEVER) times.start[job] = times.end[job] = NEVER;

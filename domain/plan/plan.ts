@@ -1,8 +1,9 @@
 import { layOut, NEVER, type Bench, type BenchResult } from './bench.ts';
 import { drawer, type Drawer } from './draw.ts';
-import { bestList, drawMiddling, newTimes } from './improve.ts';
+import { newTimes, type Draw, type Times } from './course.ts';
+import { bestList, drawMiddling } from './improve.ts';
 import { inOrderOfIds, type PlanInput } from './input.ts';
-import { benchBuilder, type Draw, type Times } from './pass.ts';
+import { benchBuilder } from './pass.ts';
 import { seeded } from './random.ts';
 import type { Reason } from './reason.ts';
 import { explainer, type Piece } from './explain.ts';

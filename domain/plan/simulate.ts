@@ -1,15 +1,15 @@
 import { layOut, NEVER, type Bench, type BenchResult } from './bench.ts';
 import { drawer, type Drawer } from './draw.ts';
 import { watch, type Driver, type Watch } from './drivers.ts';
-import { bestList, drawMiddling, newTimes } from './improve.ts';
+import { lastOf, newTimes, type Times } from './course.ts';
+import { bestList, drawMiddling, soonestList } from './improve.ts';
 import { inOrderOfIds, type PlanInput } from './input.ts';
 import { dayAt } from './masks.ts';
 import { orderDates, type OrderBy } from './orderBy.ts';
-import { benchBuilder, type Times } from './pass.ts';
+import { benchBuilder } from './pass.ts';
 import { asList } from './plan.ts';
 import { quantile, shareUpTo } from './quantile.ts';
 import { seeded } from './random.ts';
-import { sampler } from './sampling/biased.ts';
 
 export interface SimulateOptions {
   runs?: number;
@@ -74,36 +74,6 @@ export function chanceBy({ finishes }: Pick<Simulation, 'finishes'>, moment: num
 function aimOf({ jobs }: PlanInput, targets: readonly string[] | undefined): Int32Array {
   const wanted = targets && new Set(targets);
   return Int32Array.from(jobs.keys()).filter((i) => !wanted || wanted.has(jobs[i]!.id));
-}
-
-/** The job among `aim` that ends last, -1 when there is none. */
-export function lastOf(aim: Int32Array, { end }: Times): number {
-  let last = -1;
-  for (const i of aim) if (last < 0 || end[i]! > end[last]!) last = i;
-  return last;
-}
-
-/** Of some lists, the one with the soonest finish on average over a hundred draws; what is best on one path need not be on most. */
-function soonestList(bench: Bench, drawn: Drawer, lists: readonly Int32Array[], aim: Int32Array, seed: number): Int32Array {
-  const builder = benchBuilder(bench);
-  const times = newTimes(bench.network.count);
-  const urgent = new Int32Array(bench.network.count);
-  sampler(bench.network).urgent(urgent);
-  let best: Int32Array = urgent;
-  let least = Infinity;
-  for (const list of [urgent, ...lists]) {
-    let sum = 0;
-    for (let run = 0; run < 100; run++) {
-      drawn.chance(seed + run);
-      builder.build(list, drawn.draw, times);
-      const last = lastOf(aim, times);
-      if (last >= 0) sum += times.end[last]!;
-    }
-    if (sum >= least) continue;
-    best = list;
-    least = sum;
-  }
-  return best;
 }
 
 /** Ends of all jobs in all runs: job by job, `runs` numbers each. */
