@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, readFileSync, renameSync, writeSync } from 'node:fs';
+import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, readFileSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileTypeFromBuffer } from 'file-type';
 import { asStoreError } from './errors.ts';
@@ -59,7 +59,10 @@ function writeFile(store: Store, media: Media, bytes: Uint8Array): void {
     try { for (let at = 0; at < bytes.length;) at += writeSync(file, bytes, at); fsyncSync(file); } finally { closeSync(file); }
     renameSync(part, path);
     flushFolder(join(store.dir!, 'media'));
-  } catch (error) { throw asStoreError(error, path); }
+  } catch (error) {
+    rmSync(part, { force: true });
+    throw asStoreError(error, path);
+  }
 }
 
 /** The new name is durable only once its folder is flushed; some systems can't open a folder, and do it themselves. */

@@ -1,4 +1,4 @@
-import { mkdirSync } from 'node:fs';
+import { closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { asStoreError, StoreError } from './errors.ts';
@@ -81,7 +81,7 @@ export function openStore(dir: string): Store {
   const file = inMemory ? ':memory:' : join(dir, 'pawl.db');
   let db: Database.Database | undefined;
   try {
-    if (!inMemory) mkdirSync(dir, { recursive: true, mode: 0o700 });
+    if (!inMemory) makeOwn(dir, file);
     db = new Database(file, { timeout: BUSY_MS });
     setUp(db, inMemory);
     migrate(db, file);
@@ -90,6 +90,12 @@ export function openStore(dir: string): Store {
     db?.close();
     throw asStoreError(error instanceof TypeError ? Object.assign(error, { code: 'ENOENT' }) : error, file);
   }
+}
+
+/** Folder and file for their owner alone, whatever the usual mask is; SQLite gives the files beside it the same rights. */
+function makeOwn(dir: string, file: string): void {
+  mkdirSync(dir, { recursive: true, mode: 0o700 });
+  if (!existsSync(file)) closeSync(openSync(file, 'a', 0o600));
 }
 
 /** A transaction over several concepts of the store: entries and the done-mark of their message, say. */

@@ -1,4 +1,4 @@
-import { chmodSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import Database from 'better-sqlite3';
@@ -30,6 +30,14 @@ describe('opening the log', () => {
     const store = openStore(join(freshDir(), 'deep', 'er'));
     onTestFinished(() => store.close());
     expect(store.pragma('user_version')).toBe(MIGRATIONS.length);
+  });
+
+  it.skipIf(process.platform === 'win32')('makes files that only their owner can read', () => {
+    const dir = freshDir();
+    const store = openStore(dir);
+    onTestFinished(() => store.close());
+    keepNote(store, aNote());
+    for (const file of ['pawl.db', 'pawl.db-wal', 'pawl.db-shm']) expect(statSync(join(dir, file)).mode & 0o077).toBe(0);
   });
 
   it('refuses a log of a newer program and leaves it as it is', () => {
