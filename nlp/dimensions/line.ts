@@ -1,4 +1,5 @@
 import type { Token } from '../types.ts';
+import { longhand } from './shorthand.ts';
 
 /**
  * The note as one line of plain lower-case writing, for rules that are written as regular expressions, with the way back to the tokens.
@@ -39,9 +40,10 @@ function write(tokens: readonly Token[]): Line {
   tokens.forEach((token, i) => {
     const gap = token.start > end;
     end = token.end;
-    if (FILLER.test(token.low)) return;
-    if ((gap || (text === '' ? false : startsApart(text, token.low))) && text !== '' && !text.endsWith(' ')) put(' ', i);
-    for (const c of token.low) put(plain(c, text), i);
+    const low = longhand(tokens, i);
+    if (low === '' || FILLER.test(low)) return;
+    if ((gap || (text === '' ? false : startsApart(text, low))) && text !== '' && !text.endsWith(' ')) put(' ', i);
+    for (const c of low) put(plain(c, text), i);
   });
   return mendHyphens({ text, tokenAt, ...ends(text, tokenAt, tokens.length), tokens });
 }

@@ -25,7 +25,7 @@ const RULES: Rule<'measure'>[] = [
     make: (m, [a, b]) => a && b && range(m, a, b) },
   { name: '# degrees F or C', pattern: rx(String.raw`(minus |negative |-)?${N} ?(?:degrees? ?|deg\.? ?|degs ?|° ?)?(fahrenheit|farenheit|farenheight|fahrenheight|celsius|celcius|celsuis|centigrade|[cf](?![a-z]))`),
     make: (m, [n]) => n && temperature(n, m[1], m[3]!, m[0]) },
-  { name: '# below', pattern: rx(String.raw`${N} ?(?:degrees? |deg |° ?)?(?:below(?: zero| freezing)?|under zero)(?:[, ]+(fahrenheit|farenheit|celsius|centigrade|[cf](?![a-z])))?`),
+  { name: '# below', pattern: rx(String.raw`${N} ?(?:degrees? |deg |° ?)?(?:below(?: zero| freezing| #~*(?!~))?|under (?:zero|#~*(?!~)))(?:[, ]+(fahrenheit|farenheit|celsius|centigrade|[cf](?![a-z])))?`),
     make: (m, [n]) => n && !/freezing/.test(m[0]) ? { value: -n.value, unit: m[2] ? degree(m[2]) : '°', ...about(n) } : undefined },
   { name: 'minus # degrees', pattern: rx(String.raw`(?:minus |negative |(?<![\w~])-)${N} ?(?:degrees?|deg|°)(?! ?[cf](?![a-z]))(?! ?(?:fahr|cel|cent|far))`),
     make: (_m, [n]) => n && { value: -n.value, unit: '°' } },

@@ -6,7 +6,7 @@ const rx = (s: string): RegExp => new RegExp(s, 'gd');
 const SIGN = '[$£€]';
 const BUCKS = String.raw`(?:dollars?|bucks?|quid|euros?|pounds sterling|us dollars?|usd|eur|gbp|aud|nzd|smackers|dollar|squid)(?![a-z])`;
 const CENTS = String.raw`(?:cents?|pence|p|c)(?![a-z])`;
-const SHIP = String.raw`(?:shipping|shippin|shipped|post(?:age)?(?: and packing)?|p&p|p and p|freight|frieght|carriage|delivery|delivered|to ship|courier|haulage|mailing|s&h|to post|to get it here|for the courier|for delivery)(?![a-z])`;
+const SHIP = String.raw`(?:shipping|shippin|shipped|post(?:age)?(?: and packing)?|p&p|p and p|freight|frieght|carriage|delivery|delivered|to ship|ship it|post it|send it|courier|haulage|mailing|s&h|to post|to get it here|for the courier|for delivery)(?![a-z])`;
 const PER = String.raw`(each|apiece|a piece|ea|per foot|a foot|a ft|per ft|a metre|a meter|a pop|per piece|the pair|a pair|per pair|for the pair|for both|both|for the two|the two|the lot|for the lot|all in|the set|a set|for the set|per set|a dozen|per dozen|an hour|per hour|every)(?![a-z])`;
 
 /** What a number is worth as money: "twelve fifty" is 12.50; "fifty nine ninety five" is 59.95. */
@@ -39,9 +39,9 @@ const RULES: Rule<'money'>[] = [
   { name: 'a grand', pattern: rx(String.raw`(?:\ba|${N}) grand(?![a-z])`), make: (_m, [n]) => money((n?.value ?? 1) * 1000) },
   { name: '# pounds', sure: 'implied', pattern: rx(`${N} pounds?(?! ?(?:per|of|foot|feet|square|a square|to the|inch|-))(?: ?(?:and )?${N}(?: ?(?:pence|p)(?![a-z]))?)?${TAIL}`),
     make: (m, [a, b]) => a && money(a.value + (b && b.value < 100 ? b.value / 100 : 0), m[3]) },
-  { name: '# and shipping', sure: 'implied', pattern: rx(`(?:${SIGN} ?)?${N}(?: ?${BUCKS})? ?(?:for |in |of |on )?(?:the )?${SHIP}`), make: (m, [n]) => n && ship(m, n) },
+  { name: '# and shipping', sure: 'implied', pattern: rx(`(?:${SIGN} ?)?${N}(?: ?${BUCKS})? ?(?:more |extra )?(?:for |in |of |on |to )?(?:the )?${SHIP}`), make: (m, [n]) => n && ship(m, n) },
   { name: 'a fiver post', pattern: rx(String.raw`\ba (fiver|tenner) (?:for |in )?(?:the )?${SHIP}`), make: m => ({ value: m[1] === 'fiver' ? 5 : 10, role: 'shipping', certainCurrency: true }) },
-  { name: 'shipping #', sure: 'implied', pattern: rx(`\\b(?:shipping|postage|post|freight|carriage|delivery|courier)(?: ?(?:is|was|s|of|at|comes to|runs|adds|an extra|another|would be|about|around|cost|costs|another))*:? ?(?:${SIGN} ?)?${N}(?: ?${BUCKS})?(?![a-z ]*(?:day|week|hour|mile|inch|percent))`),
+  { name: 'shipping #', sure: 'implied', pattern: rx(`\\b(?:shipping|ship|postage|post|freight|carriage|delivery|courier)(?: ?(?:is|was|s|of|at|comes to|runs|adds|an extra|another|would be|about|around|cost|costs|another))*:? ?(?:${SIGN} ?)?${N}(?: ?${BUCKS})?(?![a-z ]*(?:day|week|hour|mile|inch|percent))`),
     make: (_m, [n]) => n && !n.frac ? { value: worth(n), role: 'shipping' } : undefined },
   { name: 'free shipping', pattern: rx(String.raw`\b(?:free (?:shipping|post(?:age)?|delivery|carriage|freight)|(?:shipping|post(?:age)?|delivery|carriage|freight)(?: is| was|s)?(?: included| free|'s free| inclusive| thrown in)|no (?:shipping|post(?:age)?|delivery charge|delivery|carriage|freight)|post free|post paid|postpaid|carriage paid|freight free)(?![a-z])`),
     make: () => ({ value: 0, role: 'shipping' }) },

@@ -71,9 +71,10 @@ function dated({ today, dir, m }: Say): Days {
   return one(here > today ? dayNumber(at.y - 1, mo, d) : here);
 }
 
-function weekend({ today, m }: Say): Days {
+function weekend({ today, dir, m }: Say): Days {
   const sat = monday(today) + 5, w = weekday(today);
-  if (/last|gone/.test(m[0])) return w >= 5 ? [sat - 7, sat - 6] : [sat - 7, sat - 6];
+  if (dir === 'past' && !/next|coming/.test(m[0])) return w >= 5 && !/last/.test(m[0]) ? [sat, sat + 1] : [sat - 7, sat - 6];
+  if (/last|gone/.test(m[0])) return [sat - 7, sat - 6];
   if (/next/.test(m[0])) return [sat + 7, sat + 8];
   return w === 6 ? [sat + 7, sat + 8] : [sat, sat + 1];
 }

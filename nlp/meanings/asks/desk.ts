@@ -1,6 +1,7 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { nameKey } from '../../../domain/model/names.ts';
 import { charOf, type Line, lineOf, pastOf, tokensOf } from '../../dimensions/line.ts';
+import { isShorthand } from '../../dimensions/shorthand.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
 import { daysIn } from '../../dimensions/when/rules.ts';
 import { isoOf } from '../../dimensions/when/days.ts';
@@ -45,14 +46,30 @@ export function thingAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end
   const pron = /^(?:it|them|that|those|this|these|they|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
   const token = line.tokenAt[from];
   if (token === undefined) return undefined;
-  const to = limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length;
+  const to = nameLimit(sheet, token, limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length);
   const phrase = phraseAt(sheet, token, to);
-  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return { name: phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? []), end: pastOf(desk.line, phrase.to) };
+  const owned = /^(?:its|their|his|her) /.test(text.slice(from)) && desk.spoken.length ? `${desk.spoken.at(-1)} ` : '';
+  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return { name: owned + (phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? [])), end: pastOf(desk.line, phrase.to) };
   if (pron) {
     const name = spokenOf(desk, from);
-    return name ? { name, end: from + pron[0].length } : undefined;
+    return name && !SHAPE.test(text.slice(from, limit)) ? { name, end: from + pron[0].length } : shaped(desk, from, limit);
   }
-  return undefined;
+  return shaped(desk, from, limit);
+}
+
+/** "those running boards": words that the tagger does not hold for a name are one after an article, up to the next word of another kind. */
+const SHAPE = /^(?:the|my|those|these|that|this|our) ([a-z]+(?: [a-z]+){0,2}?)(?= ?(?:$|[?.,!;:]|(?:and|or|so|for|since|on|in|at|when|before|yet|altogether|all|by|to|with|go|goes|gone|get|is|are|was|were|be|been|land|sat|did|has|have|had|up|back|now|last|this|from|up|off|out|please|going|come|came|again|before|look|looked)\b))/;
+function shaped(desk: Desk, from: number, limit: number): { name: string; end: number } | undefined {
+  const m = SHAPE.exec(desk.text.slice(from, limit));
+  if (!m || /\b(?:is|are|i|you|it|them|of|was|what|where|how|when|who|will|can|do|did|has|have|best|cheapest|most|least|same|other|left|right|lot|hell|devil)\b/.test(m[1]!) || NOT_A_THING.test(m[1]!)) return undefined;
+  return { name: m[1]!, end: from + m[0].length };
+}
+
+/** A name ends before words that never are in one, whatever the tagger holds them for. */
+const NEVER = /^(?:altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
+function nameLimit(sheet: Sheet, from: number, to: number): number {
+  for (let i = from + 1; i < to; i++) if (NEVER.test(sheet.tokens[i]!.low) || isShorthand(sheet.tokens[i]!.low)) return i;
+  return to;
 }
 
 const LOOKS = /^(?:little|big|small|wee|large|long|short|brass|bronze|oak|steel|iron|cast|rubber|copper|wooden|rusty|nice|fancy|bloody|damn|damned|wretched|good|cheapest|best|blasted|tiny|whole|ruddy|red|green|blue|black|blue|grey|gray|yellow|white)$/;

@@ -8,6 +8,9 @@ const SPELL = String.raw`(?: (?:now|next|today|tonight|inside|outside|indoors?|o
 
 /** What can be done now, in the time and place that there is. */
 export const NEXT: readonly AskRule[] = [
+  { name: "what's to do", open: /\b(?:whats|what is|anything)(?: there)?(?: left)? to (?:do|be at|get on with|be done|tackle)(?= ?(?:$|[?.,]|inside|outside|indoors|outdoors|in\b|with\b|for\b|now\b|next\b|today\b|tonight\b))(?: (?:inside|outside|indoors|outdoors|now|next|today|tonight))?/, weight: 2, make: s => next(s) },
+  { name: 'inside jobs?', open: /(?:^|[.?!;,:] |\b(?:any|some|what|and|for|got any|give me) )(?:inside|indoors?|outside|outdoors?|bench|dry|rainy day|wet weather|short|quick|small|little) (?:jobs?|work|stuff|things)(?= ?(?:\?|$|\.|,|for\b|to do\b|today\b|tonight\b|i can\b|in\b|now\b))/, weak: true, weight: 2, make: s => next(s) },
+  { name: 'time. what?', open: /(?:^|[.?!;,:] )(?:what|what (?:can|to|do i|should i) do|what now|whats (?:good|on|doable|possible)|jobs?|ideas|options|suggest(?:ions)?)(?= ?\?)/, weight: 1, make: s => spare(s, -1) || spare(s, 0) || spare(s, -2) ? next(s) : undefined },
   { name: 'what can I do', open: new RegExp(String.raw`\b(?:what(?:s|ll)?|what (?:else|jobs?|work|bits?|little jobs?|small jobs?)|anything|something|is there anything|is there something|any jobs?|any work)(?: is| are)?(?: there)?(?: that| which)? ?(?:can|could|should|would|might|shall|ought|do|am|will) i (?:(?:best|usefully|actually|be|get|to|usefully|really|still|go|supposed|going|now) )*(?:do|doing|done|on with|tackle|knock (?:out|off)|work(?:ing)? on|start(?: on)?|crack on with|fit in|get on with|finish|attack|pick|polish off|make a start on|get stuck into|manage|make|at|next|get through|squeeze in)(?! (?:to|about|with|it|the|them|that|this|if|need)\b)${SPELL}`), weight: 2, make: s => next(s) },
   { name: "what's there I can do", open: new RegExp(String.raw`\b(?:whats|what is|what jobs are|is|anything|what)(?: there)?(?: anything| something)?(?: that)? i (?:can|could|should|might) (?:(?:be|usefully|get) )*(?:do|doing|done|tackle|knock out|get done|work on|be at|on with|start)(?! (?:to|about|it|the|them)\b)${SPELL}`), weight: 2, weak: true, make: s => next(s) },
   { name: "what's next", open: /\b(?:whats|what is|what comes|so whats|what do i do|what should i do|what shall i do|what am i doing|what goes|whats the|what job is|whats up|what to do|what would you do)(?: next| the next (?:job|thing|step)| next job| (?:best )?(?:job|thing) to do(?: next)?| the next best)(?: (?:now|then|on (?:the )?(?:list|agenda)|to do|up|inside|outside|indoors|outdoors))*(?! (?:week|month|year|due))/, weight: 2, make: s => /^ (?:week|month|to (?:buy|get|order))/.test(s.desk.text.slice(s.end)) ? undefined : next(s) },
@@ -20,7 +23,7 @@ export const NEXT: readonly AskRule[] = [
 ];
 
 /** A length of time named in this sentence (0) or the one before (-1). */
-function spare(s: Seen, shift: 0 | -1): number | undefined {
+function spare(s: Seen, shift: 0 | -1 | -2): number | undefined {
   const here = sentenceAt(s.desk, s.start);
   const i = s.desk.sentences.indexOf(here as never) + shift;
   const at = s.desk.sentences[i] ?? (shift === 0 ? here : undefined);
@@ -35,12 +38,14 @@ function next(s: Seen): Ask[] {
   const cut = /(?:,? and|,) (?:whats|what|where|wheres|how|when|whens|who)\b/.exec(after.slice(8));
   const own = cut ? after.slice(0, cut.index + 8) : after;
   const place = INSIDE.test(own) ? 'indoors' as const : OUTSIDE.test(own) ? 'outdoors' as const
-    : INSIDE.test(before) && /\b(?:stuck|staying|stay|im|keep me|warm)\b/.test(before) ? 'indoors' as const : undefined;
-  const near = minutesIn(s, s.start, s.start + own.length) ?? minutesIn(s, s.start - before.length, s.start, true) ?? (/\b(?:ive|i have|got|have|only|spare|theres|before)\b/.test(previous(s)) ? spare(s, -1) : undefined);
+    : INSIDE.test(before) && /\b(?:stuck|staying|stay|im|keep me|warm)\b/.test(before) ? 'indoors' as const
+    : /^(?:indoors?|inside)\b/.test(previous(s)) ? 'indoors' as const : /^(?:outdoors?|outside)\b/.test(previous(s)) ? 'outdoors' as const : undefined;
+  const ago = /\b(?:free|spare|left|got|ive|have|before)\b/.test(previous(s, -2)) && previous(s).length < 24 ? spare(s, -2) : undefined;
+  const near = minutesIn(s, s.start, s.start + own.length) ?? minutesIn(s, s.start - before.length, s.start, true) ?? (/\b(?:ive|i have|got|have|only|spare|theres|before|free|left)\b/.test(previous(s)) ? spare(s, -1) : undefined) ?? ago;
   return [{ kind: 'next', ...(near ? { minutes: Math.round(near) } : {}), ...(place ? { place } : {}) }];
 }
-function previous(s: Seen): string {
-  const i = s.desk.sentences.indexOf(sentenceAt(s.desk, s.start) as never) - 1, p = s.desk.sentences[i];
+function previous(s: Seen, shift = -1): string {
+  const i = s.desk.sentences.indexOf(sentenceAt(s.desk, s.start) as never) + shift, p = s.desk.sentences[i];
   return p ? s.desk.text.slice(p.start, p.end) : '';
 }
 /** A free span of time: before the question it must be said to be had ("I've got an hour"). */

@@ -8,7 +8,7 @@ const TOOK = /\b(?:took|take|taking|taken|snapped|shot|sent|got him to take|made
 
 /** Show the photos of a part. */
 export const PICTURE: readonly AskRule[] = [
-  { name: 'photos of X', open: new RegExp(String.raw`\b${PIC}(?: (?:i|we) (?:have|took|got|ve got)| that i took| there are| we have)? (?:of|for|from|on) `), things: 'list', weight: 2, make: s => TOOK.test(s.desk.text.slice(0, s.start)) ? undefined : each(s.names) },
+  { name: 'photos of X', open: new RegExp(String.raw`\b${PIC}(?: (?:i|we) (?:have|took|got|ve got)| that i took| there are| we have)? (?:of|for|from|on)(?: how| where| what)? `), things: 'list', weight: 2, make: s => TOOK.test(s.desk.text.slice(0, s.start)) ? undefined : each(s.names) },
   { name: 'show me X', open: /\b(?:show|let me see|let me have a look at|pull up|bring up|lets see|i want to see|can i see|let me look at|want to look at|put up|give us a look at)(?: me| us)?(?: again| all| up)? (?!how|what|where|when|who|which|why|me )/, things: 'list', tail: new RegExp(String.raw`^,? (?:the )?${PIC}\b(?: i mean)?|^ (?:in pictures|as it was|before)\b`), weight: 1,
     make: s => s.names.some(n => /^(?:list|next|history|log|hours|money|jobs?|shopping|orders?|total|spend|bill|readings?|parts?|rechecks?|whatever)/.test(n)) ? undefined : each(s.names.map(n => n.replace(new RegExp(String.raw` ${PIC}$`), ''))) },
   { name: 'X photos', open: new RegExp(String.raw`(?<=^|[.?!,;] |\b(?:the|any|see|show me|me|want|need|got|find|get|for|my|and|up|have|all) )(?=(?:[a-z]+ ){1,4}${PIC}\b)`), things: 'one', tail: new RegExp(String.raw`^ ?${PIC}\b`), weak: true, make: s => {

@@ -59,6 +59,11 @@ function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined
   const tail = rule.tail?.exec(desk.text.slice(end, s.end)) ?? undefined;
   if (rule.tailNeeded && !tail) return undefined;
   if (tail) end += tail[0].length;
+  if (tail && things && rule.things === 'list') {
+    const more = /^,? (?:and|or)(?: also)? (?=(?:the|my|those)\b)/.exec(desk.text.slice(end, s.end));
+    const rest = more && thingsAt(desk, end + more[0].length, s.end);
+    if (rest && /^ ?(?:$|[?.,!])/.test(desk.text.slice(rest.end, s.end))) { things = { names: [...things.names, ...rest.names], end: rest.end }; end = rest.end; }
+  }
   const asks = rule.make({ m, names: things?.names ?? [], ...(tail ? { tail } : {}), desk, start: head, end, stop: s.end });
   return asks?.length ? { start: head, end, asks, rule: rule.name, weight: rule.weight ?? 0 } : undefined;
 }

@@ -17,6 +17,10 @@ const time = (s: Seen): boolean => /\b(?:hours?|time|minutes|days)\b/.test(s.des
 
 /** Money so far. */
 export const SPENT: readonly AskRule[] = [
+  { name: 'how much is X into me', open: /\bhow (?:much|deep) (?:is|has|have|does) /, things: 'one', tail: /^ (?:into me(?: for)?|in for|set me back|swallowed|eaten(?: up)?|owe me|stand at|cost(?: me)?|run(?: me| to)?|soaked up|gobbled|taken out of me|taken off me|come to)(?: so far)?/, tailNeeded: true, weight: 3, make: s => money(s) },
+  { name: 'how much money has X swallowed', open: new RegExp(String.raw`\bhow (?:much|many) ${MONEY} (?:has|have|did|is|does|do) `), things: 'maybe', tail: /^ ?(?:i|we)?(?: got)? ?(?:in|into|on|swallowed|eaten(?: up)?|cost(?: me)?|taken|used(?: up)?|soaked up|gone (?:in|into|on)|put in|sunk in|tied up in)\b/, tailNeeded: true, weight: 4, make: s => s.names[0] ? money(s) : inside(s) },
+  { name: "what's X stand at", open: /\b(?:whats|what is|what does|wheres|where does|where is|how does) /, things: 'one', tail: /^ (?:stand(?:ing)?(?: me)?(?: at| in)?|sit(?:ting)? at|up to|running (?:me )?at)\b[^.?!]{0,30}?\b(?:dollars|money|cash|quid|pounds|spend|cost|so far|bucks)\b/, tailNeeded: true, weight: 3, make: s => money(s) },
+  { name: 'what X has cost me', open: /\b(?:what|how much) (?=(?:the|that|this|my|it)\b)/, things: 'one', tail: /^ (?:has |have |is |s )?(?:cost(?:ing)?|run|set|stood|owes?)(?: me)?(?: back| in)?(?: so far| altogether| to date| all told| up to now)?/, tailNeeded: true, weight: 2, make: s => /\b(?:put a (?:number|figure) on|tell me|remind me|work out|know|show me|add up|tot up|figure out|total up|give me|see) $/.test(s.desk.text.slice(0, s.start)) || s.desk.text[s.stop - 1] === '?' || /so far/.test(s.m[0] + s.tail![0]) ? money(s) : undefined },
   { name: 'how much have I spent', open: new RegExp(String.raw`\bhow much(?: ${MONEY})?(?: (?:have|has|had|did|ve|do)? ?(?:i|we)| ive| weve| has| have)?(?: (?:actually|really|got|all|now|have|been|already|so far))* ?${GAVE}\b`), weight: 3, make: s => time(s) || /^ (?:a |per )?(?:hole|bolt|paint|oil|shim)/.test(s.desk.text.slice(s.end)) ? undefined : / got$/.test(s.m[0]) && !/money|cash|dollars|^.*\bin(?:to)?\b/.test(s.m[0] + s.desk.text.slice(s.end, s.end + 8)) ? undefined : money(s) },
   { name: 'how much into X', open: /\b(?:and |or )?how much(?: money| cash)? (?:in|into|on|for) /, things: 'one', weak: true, weight: 1, make: s => time(s) || /^ ?(?:end play|torque|paint|heat|oil)/.test(s.desk.text.slice(s.end)) || !/\b(?:spent|sunk|put|money|cost|dollars|into)\b/.test(s.desk.text) ? undefined : money(s) },
   { name: 'what have I spent', open: new RegExp(String.raw`\bwhat(?:ve| have| has| did| am|s| is)?(?: all)?(?: i| we| ive)?(?: (?:have|actually|all|got|been))* (?:spent|spend|sunk|laid out|paid out|put in(?:to)?|in for|blown|shelled out|out of pocket|forked out|dropped on)\b`), weight: 2, make: s => /put in/.test(s.m[0]) && /\bhours|time\b/.test(s.desk.text.slice(s.start, s.stop)) ? undefined : /put in(?:to)?$/.test(s.m[0]) ? into(s) : money(s) },
@@ -27,6 +31,12 @@ export const SPENT: readonly AskRule[] = [
   { name: 'how much am I in for', open: /\b(?:how much|what) am i (?:in|out|down|into)(?: (?:it|this|that))?(?: for| of pocket)?(?: (?:on|with|in|into) )?/, things: 'maybe', weight: 2, make: s => money(s) },
   { name: 'dollars so far', open: /\b(?:whats|what) (?:it|the [a-z]+(?: [a-z]+)?|this [a-z]+(?: [a-z]+)?) (?:has )?cost(?:s)? (?:me )?so far/, weak: true, weight: 1, make: s => { const m = /(?:whats|what) /.exec(s.m[0])!; const t = thingAt(s.desk, s.start + m[0].length, s.stop); return [{ kind: 'spent', ...(t ? { part: t.name } : {}) }]; } },
 ];
+
+/** "how many quid have I in the Heron". */
+function inside(s: Seen): Ask[] {
+  const t = thingAt(s.desk, s.end, s.stop);
+  return [{ kind: 'spent', ...(t ? { part: t.name } : {}) }];
+}
 
 /** "what have I put into this crawler": the money, unless hours are said. */
 function into(s: Seen): Ask[] | undefined {

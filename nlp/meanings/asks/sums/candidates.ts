@@ -14,8 +14,7 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
   const all: Candidate[] = [];
   for (const kind of SUM_KINDS) {
     for (const pattern of kind.ask) {
-      const over = pattern.source.includes('#') ? mask : desk.text;
-      for (const m of over.matchAll(new RegExp(pattern.source, 'g'))) {
+      for (const m of mask.matchAll(new RegExp(pattern.source, 'g'))) {
         if (m[0].trim() === '') continue;
         const start = m.index + (/^[.?!;, ]+/.exec(m[0])?.[0].length ?? 0), end = m.index + m[0].trimEnd().length;
         const c = { kind, start, end, score: 0 };
@@ -31,7 +30,7 @@ const OTHER = /(?:,? (?:and|or|also)|,) (?=(?:whats?|how|where|wheres|when|whens
 
 function possible(desk: Desk, c: Candidate): boolean {
   const s = sentenceAt(desk, c.start);
-  if (!/\b(?:what|whats|whatll|how|which|convert|change)\b/.test(desk.text.slice(c.start, c.end)) && !asking(desk, c.start)) return false;
+  if (!/\b(?:what|whats|whatll|how|which|convert|change)\b/.test(desk.text.slice(c.start, c.end)) && !asking(desk, c.start) && !/\b(?:what|whats|how|which|need|give me)\b[^.?!]{0,24}$/.test(desk.text.slice(s.start, c.start))) return false;
   const before = desk.text.slice(Math.max(s.start, c.start - 40), c.start + 5).split(OTHER).at(-1)!.slice(0, -5);
   const after = desk.text.slice(c.end, Math.min(s.end, c.end + 70)).split(OTHER)[0]!;
   return !c.kind.unless?.test(before + desk.text.slice(c.start, c.end) + after);
@@ -41,9 +40,9 @@ function possible(desk: Desk, c: Candidate): boolean {
 function scored(desk: Desk, c: Candidate, plain: readonly Hit[], _mask: string): number {
   const floor = Math.max(0, ...plain.filter(p => p.end <= c.start).map(p => p.end));
   const ceiling = Math.min(desk.text.length, ...plain.filter(p => p.start >= c.end).map(p => p.start));
-  const given = c.kind.given(new Scope(desk, floor, ceiling));
+  const given = c.kind.given(new Scope(desk, floor, ceiling, c.start));
   const fields = Object.keys(given).filter(f => !f.endsWith('Unit'));
-  const own = c.kind.given(new Scope(desk, sentenceAt(desk, c.start).start, Math.min(ceiling, sentenceAt(desk, c.start).end)));
+  const own = c.kind.given(new Scope(desk, sentenceAt(desk, c.start).start, Math.min(ceiling, sentenceAt(desk, c.start).end), c.start));
   const needs = c.kind.needs;
   const hits = needs ? needs.filter(f => given[f] !== undefined).length : Math.max(1, fields.length);
   if (!hits && !named(c, desk)) return 0;

@@ -7,7 +7,7 @@ export const END_PLAY: SumKind = {
     /\bhow much(?: (?:of an?|is|does|do|will|would|the|that|in))* ?(?:end ?play|end ?float|float|clearance|slack|axial play|lash|endshake|shake|movement|travel|play)\b(?: (?:is|does|do|will|would|that|it|i|have|get|give|be|in|me|would i have|that give me|am i giving it))*/,
     /\bwhat(?:s|ll)? (?:(?:does|will|is|that|it|the|this|would|my|do i|i|in|ll|in the way of|as|of) )*(?:end ?play|end ?float|endplay|endshake|axial play)\b/,
     /\bhow (?:many flats|far(?: (?:do|should|would|is|does|will))?)[^.?!]{0,40}\b(?:flat|flats|nut|back|off|end ?play|end ?float|thou|turn)\b/,
-    /\b(?:how much|what|whats)(?: (?:is|does|will|would|do))* (?:that|it|one flat|a flat|the nut|each flat|two flats|three flats|#~*|this)(?: (?:in|move|give|come to|worth|be|amount to|make|back off|is|as|work out(?: at| to)?|open (?:it )?up))*(?: (?:thou|thousandths|inches|end|me|play|float|for))*/,
+    /\b(?:how much|what|whats)(?: (?:is|does|will|would|do))* (?:that|it|a flat|the nut|each flat|#~*(?!~) flats?|this)(?: (?:in|move|give|come to|worth|be|amount to|make|back off|is|as|work out(?: at| to)?|open (?:it )?up))*(?: (?:thou|thousandths|inches|end|me|play|float|for))*/,
   ],
   unless: /\b(?:was|had|before|originally|convert|shims? (?:do|were))\b/,
   given(scope, prev) {
@@ -23,7 +23,9 @@ export const END_PLAY: SumKind = {
       else if (bare && 'nums' in bare) { out.pitch = bare.nums[0]; scope.take(bare); }
     }
     const flats = scope.seen(/#~*(?!~)(?: more| of the)? flats?\b/);
-    if (flats) { out.flats = flats.nums[0]; scope.take(flats); }
+    const half = scope.seen(/(?:\b(?:a|one)|#~*(?!~)) flats? and #~*(?!~)/);
+    if (half) { out.flats = (half.nums.length > 1 ? half.nums[0]! : 1) + half.nums.at(-1)!; scope.take(half); }
+    else if (flats) { out.flats = flats.nums[0]; scope.take(flats); }
     else if (/\b(?:a|one|per|each|every) (?:single )?flat\b/.test(scope.text)) out.flats = 1;
     else {
       const turn = scope.seen(/#~*(?!~)(?: of)?(?: an?)? turns?\b/);

@@ -8,8 +8,20 @@ function size(scope: Scope): Given {
   return s ? { size: s.size } : {};
 }
 
+/** Several threads in one question, each with the percent beside it or the one for all. */
+function each(scope: Scope): Given[] {
+  const threads = scope.values('thread'), percents = scope.values('percent');
+  if (threads.length < 2) return [];
+  return threads.map((t, i) => {
+    const p = percents.find(x => x.start >= t.end && x.end <= (threads[i + 1]?.start ?? Infinity)) ?? (percents.length === 1 ? percents[0] : undefined);
+    scope.take(t, p);
+    return { size: t.value.size, ...(p ? { percent: p.value.value } : {}) };
+  });
+}
+
 export const TAP_DRILL: SumKind = {
   of: 'tapDrill',
+  each,
   ask: [
     /\btap(?:ping)? (?:drill|drills|hole|size)(?: (?:size|bit|for|do|is|should))*\b/,
     /\b(?:what|which|whats)(?: (?:the|size|sized|number|letter|diameter|is|of|a|bit|right|correct|kind))*(?: (?:drill|drill bit|bit|hole|twist drill))s?(?: (?:size|bit|do|should|would|will|is|goes|shall|i|use|need|for|to|want|before|drill|first|right|with|it|take|on|a|an|the|that|that be|be|reach|put))*\b/,

@@ -12,6 +12,8 @@ export interface SumKind {
   /** Not a question of this kind when the words around the match say something else. */
   unless?: RegExp;
   given(scope: Scope, prev?: Given): Given;
+  /** Where one question is asked of several things in a row ("1/4-20? 3/8-16? both 75%"), what each gives. */
+  each?(scope: Scope): Given[];
   /** Fields that must be there; without any of them the question is not held to be this sum. */
   needs?: readonly string[];
   /** Fields of which one at least must be there before the sum stops looking further back. */
@@ -33,6 +35,7 @@ export function follow(kind: SumKind, prev: Given, next: Given): Given {
   }
   for (const f of Object.keys(next)) {
     if (f.endsWith('Unit')) continue;
+    if (next[f] === undefined) { delete out[f]; delete out[unitOf(f)]; continue; }
     const unit = next[unitOf(f)] ?? (typeof prev[unitOf(f)] === 'string' ? prev[unitOf(f)] : undefined);
     out[f] = next[f];
     if (unit) out[unitOf(f)] = unit;

@@ -11,11 +11,11 @@ function given(scope: Scope, prev?: Given): Given {
   const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, ...spans].some(o => o && f.start < o.end && o.start < f.end);
   const priced = money.filter(m => !m.value.role && !takenAt(m));
   const bare = scope.numbers().filter(n => !takenAt(n) && n.value > 0 && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
-  const price: Figure | undefined = first([...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare, ...weighed(scope)].filter(f => !takenAt(f)));
+  const price: Figure | undefined = first(scope, [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare, ...weighed(scope)].filter(f => !takenAt(f)));
   if (price) out.price = price.value;
   if (ship) out.shipping = ship.value.value;
   else {
-    const plus = price && bare.find(n => n !== price && n.start > price.end && /\b(?:plus|and|another|with) $/.test(scope.before(n)) && /^ ?(?:to (?:ship|get|post)|for (?:the )?(?:post|ship|freight|carriage)|on top|in (?:the )?(?:post|mail))/.test(scope.after(n)));
+    const plus = price && bare.find(n => n !== price && n.start > price.end && /\b(?:plus|and|another|with) $/.test(scope.before(n)) && /^ ?(?:$|[,.;?]|and|to (?:ship|get|post)|for (?:the )?(?:post|ship|freight|carriage)|on top|in (?:the )?(?:post|mail))/.test(scope.after(n)));
     if (plus) { out.shipping = plus.value; scope.take(plus); }
   }
   if (core) out.core = core.value.value;
@@ -24,17 +24,19 @@ function given(scope: Scope, prev?: Given): Given {
   const drive = spans[0];
   if (drive) out.miles = drive.value.amount * (ROUND.test(scope.after(drive, 24)) && /each way|one way/.test(scope.after(drive, 24)) ? 2 : 1);
   scope.take(price, ship, core, tax, drive);
+  if (prev && (drive || /\b(?:skip|without|no|save|lose|drop|pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) && out.shipping === undefined && out.price === undefined && prev.shipping !== undefined && /\b(?:skip|without|no|save|lose|drop|instead)\b[^.?!]*\b(?:freight|shipping|post|postage|carriage|delivery)\b|\b(?:pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) out.shipping = undefined;
+  if (prev && /\b(?:no|without|skip the) core\b/.test(scope.text)) out.core = undefined;
   if (prev && out.price !== undefined) keepSame(scope, prev, out);
   return out;
 }
-const first = (figs: Figure[]): Figure | undefined => figs.sort((a, b) => a.start - b.start)[0];
+const first = (scope: Scope, figs: Figure[]): Figure | undefined => scope.nearest(figs.sort((a, b) => a.start - b.start));
 /** "forty pounds" is money where the note is of money. */
 const weighed = (scope: Scope): Figure[] => scope.measures('lb').filter(f => /pounds?$/.test(scope.desk.text.slice(f.start, f.end)));
 
 /** "one that's 120, same tax": another thing, which keeps only what is said to be the same, and the tax. */
 function keepSame(scope: Scope, prev: Given, out: Given): void {
   const same = /\bsame\b/.test(scope.text);
-  for (const f of ['shipping', 'core', 'miles']) if (out[f] === undefined && prev[f] !== undefined) out[f] = same && new RegExp(String.raw`\bsame [^.?!]*\b${f === 'shipping' ? '(?:shipping|post|postage|freight|carriage|delivery)' : f}`).test(scope.text) ? prev[f] : undefined;
+  for (const f of ['shipping', 'core', 'miles']) if (out[f] === undefined && prev[f] !== undefined) out[f] = same && new RegExp(String.raw`\bsame (?:[a-z]+ (?:and )?)?${f === 'shipping' ? '(?:shipping|post|postage|freight|carriage|delivery)' : f}`).test(scope.text) ? prev[f] : undefined;
 }
 
 export const LANDED: SumKind = {

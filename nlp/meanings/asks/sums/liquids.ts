@@ -36,6 +36,7 @@ export const ANTIFREEZE: SumKind = {
   of: 'antifreeze',
   ask: [
     /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints|jugs|qts))(?: (?:of|straight|neat|pure|the|that|concentrate|concentrated|new|green|glycol|ethylene|propylene|is|stuff))* ?(?:antifreeze|anti freeze|coolant|glycol|concentrate|prestone|straight stuff)\b/,
+    /\bwhat antifreeze(?: (?:do|should|would|i|need|for|to|mix|it|want))*/,
     /\bwhat(?:s)? (?:(?:the|my|right|antifreeze|coolant|is|of|a|kind of|sort of) )*(?:mix|mixture|percent|percentage|strength|ratio|concentration|proportion|blend)\b(?: (?:do|does|should|will|would|i|need|for|to|it|that|want|have|get|gets|is|be|of|antifreeze|coolant|protects?|holds?|goes?|good|keeps?|me))*/,
     /\b(?:antifreeze|anti freeze|coolant|glycol)\b[^.?!]{0,40}\bhow (?:much|cold|strong|far|low)\b/,
     /\bhow (?:cold|low|far down|strong)(?: (?:a|will|does|is|can|would|do|am|should|mix|it|that|i|the [a-z]+|must))* ?(?:good (?:to|for)|protect(?:ed|s)?|go(?: to)?|hold|stand|safe|be|mix|cover(?:ed)?|down to|freeze|antifreeze|mixture)/,

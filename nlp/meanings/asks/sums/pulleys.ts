@@ -3,7 +3,7 @@ import { type Figure, type Given, put, type Scope } from './scope.ts';
 
 const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|flywheel|electric)\b/g;
 const DRIVEN = /\b(?:driven|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end)\b/g;
-const LENGTHS = ['in', 'mm', 'cm', 'ft', 'm'];
+const LENGTHS = ['in', 'mm', 'cm', 'ft', 'm', 'mil'];
 const CENTRE = /cent(?:re|er)s?\b|shaft to shaft|\bapart\b|between (?:the )?(?:shafts|pulleys|cent)|\bc to c\b|distance/;
 const RPM = /\b(?:turns?|turning|runs?|running|does|doing|do|revs?|revving|at|spins?|spinning|speed(?: is| of)?|goes|going|makes|idles?|governed(?: at| to)?|speed|rpm|hums?|ticks? over)(?: (?:about|around|over|at|at about|is|it|to|round|along|it at|of))* $/;
 
@@ -12,7 +12,8 @@ interface Pulleys { diameters: Figure[]; centre?: Figure; length?: Figure; speed
 /** Sorts the figures of the stretch into pulleys, distance between shafts, belt, and speeds. */
 function sort(scope: Scope, prev?: Given): Pulleys {
   const out: Pulleys = { diameters: [], speeds: scope.measures('rpm') };
-  for (const f of scope.measures(...LENGTHS)) {
+  for (const m of scope.measures(...LENGTHS)) {
+    const f = m.unit === 'mil' ? { ...m, unit: 'mm' } : m;
     if (/^an? /.test(scope.desk.text.slice(f.start, f.end)) && f.value === 1 && f.unit === 'ft') continue;
     if (centred(scope, f)) out.centre ??= f;
     else if (isBelt(scope, f)) out.length ??= f;
@@ -28,6 +29,7 @@ function sort(scope: Scope, prev?: Given): Pulleys {
   out.speeds.sort((a, b) => a.start - b.start);
   const unit = out.diameters.find(d => d.unit)?.unit ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined);
   if (unit) out.diameters = out.diameters.map(d => ({ ...d, unit: d.unit ?? unit }));
+  if (!prev && out.diameters.length === 1 && /\b(?:both|two equal|same size|each|a pair of)\b/.test(scope.text)) out.diameters.push(out.diameters[0]!);
   if (unit && out.centre && !out.centre.unit) out.centre = { ...out.centre, unit };
   return out;
 }
@@ -128,6 +130,9 @@ export const SHEAVE: SumKind = {
     /\bwhat (?:does|do|will|would|s|is|ll|did) (?:the |my |it |that |this |she |they )?(?:[a-z]+ ){0,3}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
     /\bwhat(?:s|ll)? (?:(?:speed|rpm|revs|revolutions|rpms)\b|the (?:speed|rpm|revs|blade speed|shaft speed|[a-z]+ (?:speed|rpm|revs))\b)/,
     /\bhow fast (?:(?:does|will|would|is|s|do|should|ll|can|might|did|am i) )?(?:the |my |it |that |this |she |they |ll )?(?:[a-z]+ ){0,4}?(?:turn|spin|run|go|rev|turning|spinning|running|going|be|end up|does|will|it)\b/,
+    /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:size|speed|rpm|revs|how fast|what (?:size|speed|rpm|revs)(?: is that| on the [a-z]+| at the [a-z]+| for the [a-z]+)?)(?= ?(?:\?|$))/,
+    /\bwhat (?:has|must|should|does|would|will) (?:the |my )?(?:engine|motor|tractor|pto|crank|driver|saw|blade|mill|pump) (?:to |have to |need to |got to )*(?:turn|run|do|be|rev|spin|be doing|turning)\b(?: (?:at|over))?/,
+    /\bwhat size(?: (?:do i (?:need|want|put)|should i (?:put|use|get)|goes|for|on|to go))* (?:on |for )?(?:the |my )?[a-z]+(?= ?(?:\?|$))/,
     /\bhow many (?:revs|rpms?|turns|revolutions)\b(?! (?:is|on the (?:screw|nut|adjust)))/,
     /\b(?:what|which)(?: size| diameter|s the size of)?(?: (?:of|a|drive|driven|motor|engine|the))* (?:pulley|sheave)s?(?: (?:size|diameter|do|would|should|will|does|must|for|on|to|goes|is|i|gives|gets))*\b/,
     /\b(?:blade|shaft|saw|fan|mill|pump|arbor|spindle|output|driven|drum|cylinder|blower) (?:speed|rpm|revs)\b(?= ?(?:$|\?|,|with|if|at|and|please))/,
@@ -148,6 +153,10 @@ export const BELT: SumKind = {
     /\bhow long (?:(?:is|of|a|does|should|will|would|must|do i|s|need|ll|to be|make|cut) )*(?:the |my |a |that |of a )?(?:new |drive |v |flat |fan |main )*belt(?:ing)?\b(?: (?:do|does|be|need|needs?|want|to|have|i|it|should|is|that|for|would|will|on))*/,
     /\bwhat(?:s)? (?:the |is the )?(?:length|size|long)(?: (?:of|a))?(?: (?:a|the|of|v|drive|flat|new))* belt(?:ing)?\b(?: (?:do|does|be|need|want|to|i|it|should|is|that|would|will))*/,
     /\b(?:belt|belting) (?:length|size)\b/,
+    /\bhow long (?:does|should|will|would|must|do|is) (?:it|that|she|one) (?:come out|need to be|have to be|want to be|be|end up|work out|want|need)\b/,
+    /\bhow long (?:a|an|of a) (?:[a-z]+ )?(?:belt|rope|chain|band)\b/,
+    /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:belt |the )?(?:length|belt|cent(?:re|er)s)(?= ?(?:\?|$))/,
+    /\bwhat length(?= ?(?:\?|$|,))/,
     /\bwhat(?:s)? (?:belt|length)(?: (?:do|does|should|would|will|is|i|it|need|want|that|take|to|order|get|fits?|goes|buy|of|ask for))+\b/,
     /\bwhat(?:s)?(?: the)? (?:shaft )?cent(?:re|er)s?(?: to cent(?:re|er)s?)?(?: distance)?(?: (?:do|does|should|would|will|is|that|it|i|want|need|give|for|be|are|the|shafts?|put|me|this|to|set|at|s))*/,
     /\bhow far apart (?:(?:do|does|should|would|will|are|is|must|can) )?(?:the |those |my |i |we )?(?:shafts|pulleys|cent(?:re|er)s|sheaves|set|put|space|mount|need|two|have)/,

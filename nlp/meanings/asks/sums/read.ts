@@ -26,9 +26,11 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
     const points = followPoints(desk, c.end, ceiling);
     const stop = points[0] ?? leadOf(desk, c.end, ceiling);
     const read = readOne(desk, c, floor, stop, earlier, before);
-    last = { kind: c.kind, given: read.given };
-    earlier.push(last);
-    hits.push(hit(c.start, c.end, last, read.used, desk));
+    const scope = new Scope(desk, floor, stop, c.start), many = c.kind.each?.(scope) ?? [];
+    const sums = (many.length > 1 ? many : [read.given]).map((given): Sum => ({ kind: c.kind, given }));
+    earlier.push(...sums);
+    last = sums.at(-1)!;
+    hits.push(hit(c.start, c.end, sums, many.length > 1 ? scope.taken : read.used, desk));
     const more = follows(desk, stop, ceiling, last, points, false);
     for (const m of more) { hits.push(m); const a = m.asks[0]!; if (a.kind === 'sum') earlier.push({ kind: c.kind, given: a.given }); }
   });
@@ -45,7 +47,7 @@ function leadOf(desk: Desk, from: number, ceiling: number): number {
 
 /** The figures of one question: its own stretch first, then, for what is missing, the sums before it and the whole note. */
 function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier: Sum[], before?: Sum): { given: Given; used: [number, number][] } {
-  const scope = new Scope(desk, floor, stop);
+  const scope = new Scope(desk, floor, stop, c.start);
   let given = c.kind.given(scope);
   const used = [...scope.taken];
   const lacks = (c.kind.wants ?? []).filter(f => given[f] === undefined);
@@ -53,7 +55,7 @@ function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier:
     const same = earlier.filter(e => e.kind.of === c.kind.of).at(-1);
     if (same) given = follow(c.kind, same.given, given);
     else {
-      const wide = new Scope(desk, 0, stop), more = c.kind.given(wide);
+      const wide = new Scope(desk, 0, stop, c.start), more = c.kind.given(wide);
       const better = lacks.some(f => more[f] !== undefined);
       if (better) { given = { ...more, ...given }; used.push(...wide.taken); }
     }
@@ -62,7 +64,7 @@ function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier:
 }
 
 const FOLLOW = /(?:^|[.?!;,] |\s)((?:and |or |but |then |so |also |ok |okay )*(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|would it be|happens)\b)/g;
-const AND = /(?:^|[.?!;] |,? )((?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|if|with|on|from|to|in|say|using|the same)\b|(?:and|or) (?=an? |the |one |#|\d|m ?\d))/g;
+const AND = /(?:^|[.?!;] |,? )((?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|if|with|on|from|to|in|say|using|the same)\b|(?:and|or) (?=an? |the |one |#|\d|m ?[#\d]))/g;
 
 /** Where the words after a sum's question turn to another figure: "what if", and at the head of a sentence or near its end "and for", "and at". */
 function followPoints(desk: Desk, from: number, to: number): number[] {
@@ -90,19 +92,19 @@ function follows(desk: Desk, from: number, to: number, first: Sum, given: number
     const changed = Object.keys(next).filter(f => next[f] !== undefined || f in last.given);
     if (!changed.length || (fresh && !/^(?:and|or|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|so|try|say|\d)\b/.test(desk.text.slice(p)))) return;
     last = { kind: last.kind, given: clean(follow(last.kind, last.given, next)) };
-    out.push(hit(p, Math.max(p + 1, Math.min(stop, sentenceAt(desk, stop > p ? stop - 1 : p).end)), last, [], desk));
+    out.push(hit(p, Math.max(p + 1, Math.min(stop, sentenceAt(desk, stop > p ? stop - 1 : p).end)), [last], [], desk));
   });
   return out;
 }
 const clean = (g: Given): Given => Object.fromEntries(Object.entries(g).filter(([, v]) => v !== undefined));
 
-function hit(start: number, end: number, s: Sum, taken: [number, number][], desk: Desk): Hit {
-  const ask: Ask = { kind: 'sum', of: s.kind.of, given: clean(s.given) };
+function hit(start: number, end: number, sums: Sum[], taken: [number, number][], desk: Desk): Hit {
+  const asks = sums.map((s): Ask => ({ kind: 'sum', of: s.kind.of, given: clean(s.given) }));
   const used = taken.filter(([a, b]) => a < start || b > end).map(([a, b]): [number, number] => {
     const at = sentenceAt(desk, a);
     return [at.start, Math.max(b, Math.min(at.end, start > a ? start : at.end))];
   });
-  return { start, end, asks: [ask], rule: `sum ${s.kind.of}`, weight: 6, used: merge(used) };
+  return { start, end, asks, rule: `sum ${sums[0]!.kind.of}`, weight: 6, used: merge(used) };
 }
 function merge(ranges: [number, number][]): [number, number][] {
   const out: [number, number][] = [];

@@ -1,6 +1,6 @@
 import type { FoundValue } from '../../../types.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
-import { type Desk, foundIn } from '../desk.ts';
+import { type Desk, foundIn, sentenceAt } from '../desk.ts';
 
 export type Given = Record<string, unknown>;
 
@@ -12,6 +12,8 @@ export class Scope {
   readonly desk: Desk;
   readonly start: number;
   readonly end: number;
+  /** Where the question itself begins. */
+  readonly at: number;
   /** The words of the stretch; offsets into it are offsets into the line less `start`. */
   readonly text: string;
   /** The same with every number written as # and ~. */
@@ -20,7 +22,8 @@ export class Scope {
   private readonly found: ReturnType<typeof foundIn>;
   private readonly numAt: Map<number, { value: number; end: number; frac?: [number, number]; pair?: [number, number] }>;
 
-  constructor(desk: Desk, start: number, end: number) {
+  constructor(desk: Desk, start: number, end: number, at = start) {
+    this.at = at;
     this.desk = desk;
     this.start = start;
     this.end = end;
@@ -63,6 +66,12 @@ export class Scope {
   /** The words just before and just after a figure, within its clause. */
   before(f: { start: number }, length = 26): string { return this.desk.text.slice(Math.max(this.start, f.start - length), f.start); }
   after(f: { end: number }, length = 26): string { return this.desk.text.slice(f.end, Math.min(this.end, f.end + length)); }
+
+  /** Of several, the one nearest to the question: in its own sentence, else the last before it, else the first after. */
+  nearest<F extends { start: number; end: number }>(figures: readonly F[]): F | undefined {
+    const s = sentenceAt(this.desk, this.at);
+    return figures.find(f => f.start >= s.start && f.end <= s.end) ?? figures.filter(f => f.end <= this.at).at(-1) ?? figures[0];
+  }
 
   /** Marks a figure as one that the sum took. */
   take(...figures: ({ start: number; end: number } | undefined)[]): void { for (const f of figures) if (f) this.taken.push([f.start, f.end]); }

@@ -44,6 +44,7 @@ export const SHIMS: SumKind = {
     /\bhow (?:do|would|can|should|could|will) i (?:make(?: up)?|get(?: to)?|build(?: up)?|stack(?: up)?|shim(?: up)?|come up with|reach)\b(?=[^.?!]*(?:#|thou|\d|shim|mm))/,
     /\bwhat (?:makes|adds up to|gets me(?: to)?|will make|gives me|adds to|would make|comes to)\b(?=[^.?!]*(?:thou|shim|mm))/,
     /\b(?:shim stack|stack)(?= (?:for|to (?:make|get)|please|\?))/,
+    /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:the )?(?:shim )?(?:stack|combo|combination)(?= ?(?:\?|$))/,
     /\bwhich ones?(?: (?:do|should) i| to)? (?:stack|use|put (?:in|under|together))\b/,
   ],
   unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b/,

@@ -29,7 +29,7 @@ export function surfaceIn(text: string): string | undefined {
 /** The bolt's size: a thread found, else a diameter that stands by a bolt or its grade. */
 export function sizeIn(scope: Scope): { size: string; at: { start: number; end: number } } | undefined {
   const threads = scope.values('thread');
-  const t = threads.at(-1);
+  const t = scope.nearest(threads);
   if (t) return { size: t.value.size, at: t };
   const d = [...scope.measures('in').filter(f => /^(?:\d+\/\d+|\d+[- ]\d+\/\d+|1|[a-z ]+)/.test(scope.desk.text.slice(f.start, f.end)))].find(f => boltish(scope, f));
   if (d) return { size: fraction(d.value), at: d };
@@ -65,13 +65,28 @@ const bareGrade = (scope: Scope): { grade: string; at: number } | undefined => {
   return n && [2, 5, 8].includes(n.value) ? { grade: String(n.value), at: n.start - scope.start } : undefined;
 };
 
+/** One question of several bolts in a row: each takes the grade and surface that follow it, else those said for all. */
+function each(scope: Scope): Given[] {
+  const threads = scope.values('thread').filter(t => !/\b(?:tap|die|drill) $/.test(scope.before(t)));
+  if (threads.length < 2) return [];
+  const all = given(scope);
+  return threads.map((t, i) => {
+    const own = scope.desk.text.slice(t.end, threads[i + 1]?.start ?? scope.end);
+    const grade = gradesIn(own)[0]?.grade ?? all.grade, surface = surfaceIn(own) ?? all.surface;
+    scope.take(t);
+    return { size: t.value.size, ...(grade ? { grade } : {}), ...(surface ? { surface } : {}) };
+  });
+}
+
 export const TORQUE: SumKind = {
   of: 'torque',
+  each,
   ask: [
     /\b(?:whats|what is|what are|what|give me|need|find|tell me|work out|remind me|figure|get me|any idea|calculate|i want|how much|know|look up|is there|got)\b(?: (?:the|a|an|me|kind of|sort of|my|right|correct|proper|of|for|out|to|is|recommended|max|full|book|s|what|would be|should be|is it|do i|i|need|of the|about))* ?torques?\b(?! (?:wrench|rod|was|tube|arm|converter|did))/,
     /\b(?:what|how (?:tight|hard|much|many (?:ft|foot|newton|nm|pounds)[a-z -]*))(?: (?:do|should|shall|would|can|could|does|will|must|d|ll|are|is|to|torque|am|did you say|foot pounds|lb ft|newton metres|newton meters))*(?: (?:i|it|they|that|those|these|she|we|the [a-z]+(?: [a-z]+)?|you|one))* (?:\b(?:go|get|supposed|meant|need|have|want|to|safely|going) )*(?:pull|tighten|torque|do|nip|wind|crank|yank|snug|cinch|run|take|set|draw|bring|wrench|want|get|stand|need|torqued|tightened|pulled|done up|go)(?: (?:it|them|those|that|these|this|one|him|her|the [a-z]+(?: [a-z]+)?))?(?: (?:up|down|in|dry|oiled|to|at|tight))*(?= ?(?:$|[?.,]| and| with| if| for| when))/,
     /\b(?:torque|tightening torque|tightness)(?: (?:spec|figure|value|setting|number|for|on|please|needed|wanted|required|should|is|of))* ?(?=$|\?| (?:a|an|the|those|my|five|half|three|seven|quarter|m\d|\d|#))/,
     /\b(?:how many|what|the|whats the) (?:foot pounds?|ft ?lbs?|newton metres|nm|lb ft)(?: (?:for|on|do))(?= (?:a|an|the|my|five|half|three|seven|those|these|\d|m ?\d))/,
+    /\bwhat (?:do|does|should|are|is|would|will) [^.?!,]{1,44}? (?:get |be |being |supposed to be |meant to be |need to be |to be )?(?:torqued?|tightened?|pulled|done up|tighten|nipped|pull) (?:(?:down|up|in) )?to\b/,
     /\bwhats (?:it|that|this|she|they|that one|one of those|those) (?:want|take|get|need|pull(?:ed)? to|tighten to|go to|torque(?: to)?)(?: to)?\b/,
   ],
   unless: /\b(?:what was|what were|did i (?:torque|do|pull|set|tighten)|had i|whatd i|torque was|(?:was|were) (?:it |they |that )?torqued|before i (?:took|pulled)|convert|torqued (?:the|it|them) to)\b/,

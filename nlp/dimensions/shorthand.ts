@@ -1,0 +1,25 @@
+import type { Token } from '../types.ts';
+
+/** Words as thumbs write them, and what they stand for. */
+const SHORT: Record<string, string> = {
+  wat: 'what', wot: 'what', wats: 'whats', wots: 'whats', wut: 'what', wuts: 'whats', hw: 'how', hows: 'hows', wen: 'when', wens: 'whens', wer: 'where', wher: 'where', wheres: 'wheres',
+  n: 'and', nd: 'and', an: 'an', b4: 'before', bfore: 'before', '2day': 'today', '2mrw': 'tomorrow', '2moro': 'tomorrow', '2morrow': 'tomorrow', tmw: 'tomorrow', '2nite': 'tonight', tonite: 'tonight',
+  gona: 'going to', gunna: 'going to', wkend: 'weekend', wknd: 'weekend', pls: 'please', plz: 'please', wether: 'weather', weathr: 'weather', ordr: 'order', orderd: 'ordered', u: 'you', ur: 'your',
+  finishd: 'finished', thru: 'through', til: 'till', cheepest: 'cheapest', chepest: 'cheapest', stoppin: 'stopping', holdin: 'holding', yday: 'yesterday', ystrdy: 'yesterday', hav: 'have', cn: 'can', shud: 'should', cud: 'could',
+  torq: 'torque', tork: 'torque', tourque: 'torque', humidty: 'humidity', antifreze: 'antifreeze', gettin: 'getting', doin: 'doing', waitin: 'waiting', missin: 'missing', wantin: 'wanting', spose: 'suppose', reckn: 'reckon', abt: 'about',
+};
+/** Words of this kind never belong to the name of a part. */
+export const isShorthand = (low: string): boolean => low in SHORT && low !== 'an';
+
+const ARTICLE = /^(?:the|my|a|an|it|this|that|next|me|get|do|be|go|put|fit|paint|buy)$/;
+
+/** What a token says when it is written short: "b4" is "before", "4 the pump" is "for the pump", "w/" is "with". */
+export function longhand(tokens: readonly Token[], i: number): string {
+  const low = tokens[i]!.low, next = tokens[i + 1]?.low ?? '', prev = tokens[i - 1]?.low ?? '';
+  if (low === '2' && (ARTICLE.test(next) || (/^(?:good|down|due|back|up)$/.test(prev) && next === '-'))) return 'to';
+  if (low === '4' && ARTICLE.test(next) && !/^(?:a|an|get|do|be|go|put|fit|paint|buy)$/.test(next)) return 'for';
+  if (low === 'n' && (/^m\b/.test(next) || /\d/.test(prev) && next === 'm')) return low;
+  if (low === 'w' && (next === '/' || !/^\d/.test(prev)) && i > 0 || low === 'w' && next === '/') return 'with';
+  if (low === '/' && prev === 'w') return '';
+  return Object.hasOwn(SHORT, low) ? SHORT[low]! : low;
+}
