@@ -26,10 +26,10 @@ export interface Line {
   moment(seconds: number): string;
 }
 
-export function telegramLine({ token, api, zone }: LineConfig): Line {
+export function telegramLine({ token, api, zone }: LineConfig, callSeconds = CALL_SECONDS): Line {
   const root = (api ?? 'https://api.telegram.org').replace(/\/+$/, '');
   const redact = redactor(token);
-  const client: ApiClientOptions = { apiRoot: root, timeoutSeconds: CALL_SECONDS };
+  const client: ApiClientOptions = { apiRoot: root, timeoutSeconds: callSeconds };
   const tokenless: Transformer<RawApi> = async (call, method, payload, signal) => {
     try { return await call(method, payload, signal); } catch (error) { throw cleaned(error, redact); }
   };

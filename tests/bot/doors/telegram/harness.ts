@@ -24,7 +24,7 @@ export type Answering = (m: DoorMessage & { media: string[] }) => Partial<Outgoi
 
 /** The real door, intake and outbox over a store in a folder of its own, with a handler that repeats what it was told. */
 export interface House { store: Store; line: Line; door: TelegramDoor; intake: Intake; outbox: Loop; taken: (DoorMessage & { media: string[] })[]; log: string[]; dir: string; close(keep?: boolean): Promise<void> }
-export interface HouseOptions { dir?: string; answer?: Answering; now?: () => number; paired?: number[]; token?: string; put?: (intake: Intake) => Intake['put'] }
+export interface HouseOptions { dir?: string; answer?: Answering; now?: () => number; paired?: number[]; token?: string; put?: (intake: Intake) => Intake['put']; callSeconds?: number }
 
 export function openHouse(cloud: Pick<Loopback, 'url' | 'token'>, options: HouseOptions = {}): House {
   const dir = options.dir ?? mkdtempSync(join(tmpdir(), 'pawl-telegram-'));
@@ -32,7 +32,7 @@ export function openHouse(cloud: Pick<Loopback, 'url' | 'token'>, options: House
   const log: string[] = [];
   const taken: House['taken'] = [];
   for (const person of options.paired ?? [OWNER]) pair(store, 'telegram', person, '2026-03-14T09:00:00Z');
-  const line = telegramLine({ token: options.token ?? cloud.token, api: cloud.url, zone: ZONE });
+  const line = telegramLine({ token: options.token ?? cloud.token, api: cloud.url, zone: ZONE }, options.callSeconds);
   const media = (hash: string) => { const m = mediaByHash(store, hash); return m && mediaPath(store, m); };
   const outbox = openOutbox(store, 'telegram', sendTelegram({ store, line, media }), options.now);
   const onOut = () => outbox.wake();
