@@ -24,10 +24,10 @@ export function lookUp(shop: Shop, said: string, current?: string, likely?: (thi
     ?? first(others, m => (keyOn(m, said) === '' ? wholeOf(m) : exactly(m, said))) ?? shortMachine(shop, said) ?? first(others, m => roughly(m, said, likely));
 }
 
-/** The machine in hand: the chat's, else the only one there is, else what was said of no machine. */
+/** The machine in hand: the chat's (of which nothing may have been said yet), else the only one there is, else what was said of no machine. */
 export function hereOf(shop: Shop, current: string | undefined): Machine | undefined {
-  const named = current === undefined ? undefined : machineNamed(shop, current);
-  return named ?? (shop.machines.size === 1 ? [...shop.machines.values()][0] : shop.machines.get(''));
+  if (current !== undefined) return machineNamed(shop, current);
+  return shop.machines.size === 1 ? [...shop.machines.values()][0] : shop.machines.get('');
 }
 
 const wholeOf = (machine: Machine): Found => ({ machine, ref: { key: '', name: machine.name }, thing: machine.things.get(''), whole: true });

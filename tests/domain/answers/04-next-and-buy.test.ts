@@ -46,7 +46,7 @@ describe('what is next', () => {
   it('is on the machine in hand', () => {
     const shop = new BenchShop();
     shop.say([{ kind: 'job', do: 'paint', part: 'hood' }, { kind: 'job', do: 'oil', part: 'drum', machine: 'winch' }]);
-    expect([jobs(shop, {}, 'winch'), jobs(shop, {}, 'Heron')]).toEqual([['oil drum'], ['paint hood']]);
+    expect([jobs(shop, {}, 'winch'), jobs(shop, {}, 'Heron'), jobs(shop, {}, 'sawmill')]).toEqual([['oil drum'], ['paint hood'], []]);
   });
 
   it('fits the minutes and the place, by what works usually take and where they are usually done', () => {
