@@ -42,7 +42,7 @@ export function openTerminal({ service, input, output, now = () => DateTime.now(
     output.write(`${live ? '\r\x1b[K' : ''}${text}\n`);
     if (live && !closed) lines.prompt(true);
   };
-  const say = (text: string, look = (t: string) => t) => print(look(wrapped(seen(text), live ? (screen.columns ?? 80) : Infinity)));
+  const say = (text: string, look = (t: string) => t) => print(look(wrapped(seen(text), live ? screen.columns || 80 : Infinity)));
 
   const turn = async (text: string): Promise<void> => {
     const m = { key: `terminal:${randomUUID()}`, door: 'terminal', chat: BENCH, at: now(), text } as const;

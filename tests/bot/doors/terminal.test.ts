@@ -84,6 +84,17 @@ describe('at a real terminal', () => {
     b.terminal.close();
     await b.terminal.done;
   });
+  test('a screen that does not know its width is taken to be 80 wide', async () => {
+    const b = bench(true);
+    b.output.columns = 0;
+    b.service.elsewhere('page', 'word '.repeat(40).trim(), 'Noted.');
+    await expect.poll(() => b.shown()).toContain('Noted.');
+    const widths = b.shown().replace(/\x1b\[[\d;]*[A-Za-z]/g, '').split(/[\r\n]+/).map(l => l.length);
+    expect(Math.max(...widths)).toBeGreaterThan(60);
+    expect(Math.max(...widths)).toBeLessThan(80);
+    b.terminal.close();
+    await b.terminal.done;
+  });
   test('a paste of several lines is a note each', async () => {
     const b = bench(true);
     b.input.write('Radiator is off.\rFan belt came.\rOil drained.\r');

@@ -59,7 +59,7 @@ export function talkView(say: (words: string) => void): TalkView {
 }
 
 function exchange(t: Talk, say: (words: string) => void): HTMLElement {
-  const words = make('p', 'words', beginning(t.text) || 'Something without words');
+  const words = make('p', 'words', beginning(t.text) || 'Without words');
   words.dir = 'auto';
   const about = make('p', 'about', make('span', 'number', String(t.id)), ` ${moment(t.at)}${BY[t.door] ?? ''}${t.struck ? ', struck out' : ''}`);
   const li = make('li', t.struck ? 'struck' : '', about, t.struck ? make('del', '', words) : words, replyOf(t.say));
