@@ -1,0 +1,53 @@
+import { Tensor } from '@xenova/transformers';
+
+/** What the decoder has worked out so far, by the model's own input names. */
+export type Cache = Record<string, Tensor>;
+
+/** Rows of the first dimension in a new order; a row may be taken more than once. */
+function takeRows(tensor: Tensor, order: number[]): Tensor {
+  const [, ...rest] = tensor.dims;
+  const size = rest.reduce((a, b) => a * b, 1);
+  const from = tensor.data as Float32Array;
+  const data = new Float32Array(size * order.length);
+  order.forEach((row, i) => data.set(from.subarray(row * size, (row + 1) * size), i * size));
+  return new Tensor('float32', data, [order.length, ...rest]);
+}
+
+const each = (cache: Cache, act: (tensor: Tensor) => Tensor): Cache =>
+  Object.fromEntries(Object.entries(cache).map(([name, tensor]) => [name, act(tensor)]));
+
+/** The part of a decoder's answer that it wants back at the next step: what was said (`own`) and what was heard (`sound`). */
+export function splitCache(output: Record<string, Tensor>): { own: Cache; sound: Cache } {
+  const own: Cache = {};
+  const sound: Cache = {};
+  for (const [name, tensor] of Object.entries(output)) {
+    if (!name.startsWith('present')) continue;
+    (name.includes('encoder') ? sound : own)[name.replace('present', 'past_key_values')] = tensor;
+  }
+  return { own, sound };
+}
+
+/** Makes the rows of the cache follow the readings that live on. */
+export function follow(own: Cache, order: number[], rows: number): Cache {
+  const same = order.length === rows && order.every((row, i) => row === i);
+  return same ? own : each(own, (tensor) => takeRows(tensor, order));
+}
+
+/** The same sound for several readings at once; kept, because the number of readings seldom changes. */
+export class SoundCache {
+  private readonly copies = new Map<number, Cache>();
+
+  constructor(private readonly one: Cache) {
+    this.copies.set(1, one);
+  }
+
+  forRows(rows: number): Cache {
+    let copy = this.copies.get(rows);
+    if (!copy) {
+      const order = new Array<number>(rows).fill(0);
+      copy = each(this.one, (tensor) => takeRows(tensor, order));
+      this.copies.set(rows, copy);
+    }
+    return copy;
+  }
+}

@@ -1,0 +1,122 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { AutoProcessor, AutoTokenizer, env, LogLevel, Tensor, WhisperForConditionalGeneration } from '@xenova/transformers';
+import { LogMel } from './features.ts';
+
+/** Which model to hear with: a folder of models and a name under it. */
+export interface ModelChoice {
+  modelsDir: string;
+  model: string;
+}
+
+/** The one that comes along. */
+export const BUILT_IN: ModelChoice = { modelsDir: fileURLToPath(new URL('./model/', import.meta.url)), model: 'openai/whisper-tiny.en' };
+
+/** Files without which the library can't load a model; the weights are the 8-bit ones. */
+export const MODEL_FILES = [
+  'config.json', 'generation_config.json', 'preprocessor_config.json', 'tokenizer.json', 'tokenizer_config.json',
+  'onnx/encoder_model_quantized.onnx', 'onnx/decoder_model_merged_quantized.onnx',
+];
+
+/** Names of files that are missing from a model's folder; empty when it is whole. */
+export function missingFiles({ modelsDir, model }: ModelChoice): string[] {
+  return MODEL_FILES.filter((file) => !existsSync(join(modelsDir, model, file)));
+}
+
+/** The special pieces of this model's vocabulary. */
+interface SpecialIds {
+  before: number;
+  start: number;
+  end: number;
+  noSpeech: number;
+  /** What stands between start and transcript: language and task where the model knows several, and "no timestamps". */
+  after: number[];
+}
+
+interface LibraryModel {
+  sessions: Record<string, { run(feeds: object): Promise<Record<string, unknown>> }>;
+  forward(inputs: object): Promise<Record<string, Tensor>>;
+  generation_config: { suppress_tokens?: number[]; begin_suppress_tokens?: number[]; is_multilingual?: boolean };
+  config: { d_model: number; vocab_size: number };
+  dispose(): Promise<unknown>;
+}
+
+interface LibraryTokenizer {
+  encode(text: string, options: { add_special_tokens: boolean }): number[];
+  decode(ids: number[], options?: object): string;
+}
+
+/** The runtime's bare tensor in the library's dress; its constructor takes one, but its types don't say so. */
+const asTensor = (bare: unknown) => new (Tensor as unknown as new (bare: unknown) => Tensor)(bare);
+
+/** A loaded Whisper of any size, as the search needs it: features, encoder, decoder, vocabulary. */
+export class Whisper {
+  readonly ids: SpecialIds;
+  readonly banned: Uint8Array;
+  readonly bannedFirst: Uint8Array;
+
+  private constructor(
+    private readonly library: LibraryModel,
+    private readonly tokenizer: LibraryTokenizer,
+    readonly features: LogMel,
+  ) {
+    this.ids = this.specialIds();
+    const { vocab_size: size } = library.config;
+    const { suppress_tokens: never = [], begin_suppress_tokens: notFirst = [] } = library.generation_config;
+    this.banned = new Uint8Array(size).fill(1, this.ids.end + 1);
+    for (const piece of never) this.banned[piece] = 1;
+    this.bannedFirst = this.banned.slice();
+    for (const piece of notFirst) this.bannedFirst[piece] = 1;
+  }
+
+  /** Loads from the folder alone: nothing is ever fetched here. Throws when files are missing or damaged. */
+  static async load(choice: ModelChoice): Promise<Whisper> {
+    env.allowRemoteModels = false;
+    env.localModelPath = choice.modelsDir;
+    env.logLevel = LogLevel.ERROR;
+    const processor = await AutoProcessor.from_pretrained(choice.model);
+    const tokenizer = await AutoTokenizer.from_pretrained(choice.model);
+    const library = await WhisperForConditionalGeneration.from_pretrained(choice.model, { dtype: 'q8' });
+    const extractor = processor.feature_extractor as unknown as { window: Float64Array; config: { mel_filters: number[][]; hop_length: number; nb_max_frames: number } };
+    const features = new LogMel({
+      window: extractor.window, filters: extractor.config.mel_filters, hop: extractor.config.hop_length, frames: extractor.config.nb_max_frames,
+    });
+    return new Whisper(library as unknown as LibraryModel, tokenizer as unknown as LibraryTokenizer, features);
+  }
+
+  encode = (text: string): number[] => this.tokenizer.encode(text, { add_special_tokens: false });
+
+  /** Text of ordinary pieces; the end mark is left off. */
+  text = (pieces: number[]): string => this.tokenizer.decode(pieces.filter((piece) => piece < this.ids.end));
+
+  /** What is said in the sound, as the decoder wants it: [1, positions, width]. `samples`: 16 kHz, at most 30 s. */
+  async hearSound(samples: Float32Array): Promise<Tensor> {
+    const features = this.features.compute(samples);
+    const input = new Tensor('float32', features, [1, this.features.bandCount, features.length / this.features.bandCount]);
+    const output = await this.library.sessions['model']!.run({ input_features: (input as unknown as { ort_tensor: object }).ort_tensor });
+    return asTensor(output['last_hidden_state']);
+  }
+
+  decode = (inputs: object): Promise<Record<string, Tensor>> => this.library.forward(inputs);
+
+  /** After the first step the decoder keeps what it heard in its cache; it still asks for something of the right width. */
+  emptySound(rows: number): Tensor {
+    const { d_model: width } = this.library.config;
+    return new Tensor('float32', new Float32Array(rows * width), [rows, 1, width]);
+  }
+
+  async close(): Promise<void> {
+    await this.library.dispose();
+  }
+
+  private specialIds(): SpecialIds {
+    const id = (name: string) => this.encode(`<|${name}|>`)[0]!;
+    const many = this.library.generation_config.is_multilingual ?? false;
+    const noSpeech = this.encode('<|nospeech|>').length === 1 ? id('nospeech') : id('nocaptions');
+    return {
+      before: id('startofprev'), start: id('startoftranscript'), end: id('endoftext'), noSpeech,
+      after: [...(many ? [id('en'), id('transcribe')] : []), id('notimestamps')],
+    };
+  }
+}

@@ -1,0 +1,69 @@
+import { HEARING_RATE } from './decode/sound.ts';
+import { trust, unsureWords, wordsOf, type Trust } from './doubt.ts';
+import { TRADE_WORDS } from './mend/trade-words.ts';
+import type { Whisper } from './model.ts';
+import { promptText } from './prompt.ts';
+import { search, type Found } from './search.ts';
+import { buildWordTree, type WordNode } from './word-tree.ts';
+
+/** Words written down for one stretch of sound, and how far to trust them. */
+export interface Transcript {
+  text: string;
+  trust: Trust;
+  unsure: string[];
+  /** Mean log-probability a word piece. */
+  score: number;
+}
+
+/** Readings followed at once, and the bonus an expected word gets for each of its pieces (measured: see the hearing bench). */
+const READINGS = 3;
+const BONUS = 1;
+
+/** Fast talk is 7 pieces a second; a few more let a short note end. */
+const mostPieces = (seconds: number) => Math.ceil(7 * seconds) + 12;
+/** Nobody who talks for `SLOW_FROM` seconds says less than this many pieces a second: the recogniser skipped something. */
+const FEWEST_A_SECOND = 1.3;
+const SLOW_FROM = 5;
+
+/** What one shop expects to hear: its names, worked out once for all the stretches of a note. */
+export interface Expected {
+  prompt: number[];
+  words: WordNode;
+}
+
+const plural = (word: string) => (word.endsWith('s') ? [word] : [word, `${word}s`]);
+const TRADE_FORMS = TRADE_WORDS.flatMap(plural);
+
+/** `names`: machines, parts and places of the shop, the most recent first. All lend their words a bonus; as many as fit are shown before. */
+export function expectNames(whisper: Whisper, names: string[]): Expected {
+  const wordsOfNames = names.flatMap((name) => [name, ...name.split(/\s+/)]);
+  return {
+    prompt: whisper.encode(` ${promptText(names, whisper.encode)}`),
+    words: buildWordTree([...wordsOfNames, ...TRADE_FORMS], whisper.encode),
+  };
+}
+
+/** Hears one stretch of at most 30 s (16 kHz). */
+export async function transcribe(whisper: Whisper, samples: Float32Array, expected: Expected): Promise<Transcript> {
+  const sound = await whisper.hearSound(samples);
+  const seconds = samples.length / HEARING_RATE;
+  const listen = (before: number[]) =>
+    search(whisper, sound, [...before, whisper.ids.start, ...whisper.ids.after], { readings: READINGS, bonus: BONUS, expected: expected.words, most: mostPieces(seconds) });
+  const found = await listen([whisper.ids.before, ...expected.prompt]);
+  if (seconds < SLOW_FROM || found.pieces.length > FEWEST_A_SECOND * seconds) return judge(whisper, found);
+  // A fore-run that sounds like the note makes the recogniser go on after it instead of beginning: hear again without.
+  const again = await listen([]);
+  return judge(whisper, again.pieces.length > found.pieces.length ? again : found);
+}
+
+function judge(whisper: Whisper, found: Found): Transcript {
+  const said = found.pieces.filter((piece) => piece < whisper.ids.end);
+  const scores = found.scores.slice(0, said.length);
+  const text = whisper.text(said).trim();
+  return {
+    text,
+    trust: trust(text, found.scores, found.noSpeech),
+    unsure: unsureWords(wordsOf(said.map((piece) => whisper.text([piece])), scores)),
+    score: found.scores.reduce((a, b) => a + b, 0) / Math.max(1, found.scores.length),
+  };
+}
