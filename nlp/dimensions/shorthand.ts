@@ -11,11 +11,16 @@ const SHORT: Record<string, string> = {
 /** Words of this kind never belong to the name of a part. */
 export const isShorthand = (low: string): boolean => low in SHORT && low !== 'an';
 
+/** The tokens of "2mrw" are "2" and "mrw". */
+const AFTER_TWO: Record<string, string> = { mrw: 'tomorrow', moro: 'tomorrow', morow: 'tomorrow', morrow: 'tomorrow', nite: 'tonight', night: 'tonight', day: 'today' };
+
 const ARTICLE = /^(?:the|my|a|an|it|this|that|next|me|get|do|be|go|put|fit|paint|buy)$/;
 
 /** What a token says when it is written short: "b4" is "before", "4 the pump" is "for the pump", "w/" is "with". */
 export function longhand(tokens: readonly Token[], i: number): string {
   const low = tokens[i]!.low, next = tokens[i + 1]?.low ?? '', prev = tokens[i - 1]?.low ?? '';
+  if (low === '2' && tokens[i + 1]?.start === tokens[i]!.end && Object.hasOwn(AFTER_TWO, next)) return '';
+  if (prev === '2' && tokens[i - 1]!.end === tokens[i]!.start && Object.hasOwn(AFTER_TWO, low)) return AFTER_TWO[low]!;
   if (low === '2' && (ARTICLE.test(next) || (/^(?:good|down|due|back|up)$/.test(prev) && next === '-'))) return 'to';
   if (low === '4' && ARTICLE.test(next) && !/^(?:a|an|get|do|be|go|put|fit|paint|buy)$/.test(next)) return 'for';
   if (low === 'n' && (/^m\b/.test(next) || /\d/.test(prev) && next === 'm')) return low;

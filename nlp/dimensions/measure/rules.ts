@@ -8,7 +8,7 @@ const about = (n: Num | undefined): { about?: true } => n?.about ? { about: true
 const of = (value: number, unit: string | undefined, n?: Num): MeasureValue | undefined => unit ? { ...inContract(tidy(value), unit), ...about(n) } : undefined;
 
 /** The end of a unit's reach: "in" written short is a unit only where it cannot be the preposition. */
-const SHORT_IN = String.raw`in\.?(?= ?(?:$|[,.;:?!)x]|dia|bore|long|wide|thick|deep|od\b|id\b|cent|pulley|sheave|belt|by\b|and\b|flywheel|hub|shaft|wheel|pipe|pitch|plate|bolt|stud|coarse|fine|unc|unf|grade|gr\b|crank|driv|on\b|to\b|from\b|sch|round|rod|bar\b|drum))`;
+const SHORT_IN = String.raw`in\.?(?= ?(?:$|[,.;:?!)x]|dia|bore|long|wide|thick|deep|od\b|id\b|cent|pulley|sheave|belt|by\b|and\b|flywheel|hub|shaft|wheel|pipe|pitch|plate|bolt|stud|coarse|fine|unc|unf|grade|gr\b|crank|driv|on\b|to\b|from\b|both(?= ?(?:$|[,.;?]))|sch|round|rod|bar\b|drum))`;
 
 const RULES: Rule<'measure'>[] = [
   { name: '# UNIT', pattern: rx(`${N} ?(?:of an? |an? )?(${UNIT}|${SHORT_IN})`),
@@ -41,7 +41,7 @@ const RULES: Rule<'measure'>[] = [
 function plain(m: RegExpExecArray, n: Num, slate: Slate): MeasureValue | undefined {
   const written = m[2]!.trim();
   const unit = /^in\.?$/.test(written) ? 'in' : unitOf(written);
-  if (written === 'in' && n.form === 'words') return undefined;
+  if (/^in\.?$/.test(written) && n.form === 'words') return undefined;
   if (written.length === 1 && /[a-z]/.test(written) && n.form === 'words') return undefined;
   if (/^(?:'|")$/.test(written) && n.form === 'words') return undefined;
   if (/\bof an? |\ban? /.test(m[0].slice(n.end - n.start, m[0].length - written.length)) && !n.frac) return undefined;

@@ -20,7 +20,7 @@ export function numbersOf(line: Line): Num[] {
   const out: Num[] = [];
   for (let i = 0; i < words.length;) {
     const got = mixedAt(words, i) ?? fractionAt(words, i) ?? plainAt(words, i);
-    if (!got) { i++; continue; }
+    if (!got || (got.n === 1 && words[i]!.text === 'one' && POINTING.test(line.text.slice(0, words[i]!.start)))) { i++; continue; }
     const start = words[i]!.start, end = words[i + got.n - 1]!.end;
     const about = ABOUT.test(line.text.slice(Math.max(0, start - 16), start));
     out.push({ start, end, ...got.num, ...(about ? { about } : {}) });
@@ -28,6 +28,9 @@ export function numbersOf(line: Line): Num[] {
   }
   return out;
 }
+
+/** "the left one", "a new one": not a count. */
+const POINTING = /\b(?:the|this|that|each|every|which|any|left|right|old|new|other|another|good|bad|first|second|last|next|front|back|rear|top|bottom|same|big|small|little|cheap|cheapest|a [a-z]+) $/;
 
 type Part = Omit<Num, 'start' | 'end'>;
 interface Got { n: number; num: Part }

@@ -1,5 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { thingAt } from './desk.ts';
+import { sentenceAt, thingAt } from './desk.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 type Status = 'needed' | 'ordered' | 'late';
@@ -27,10 +27,11 @@ const head = (s: Seen): boolean => s.desk.text.slice(Math.max(0, s.start - 2), s
 
 function buy(s: Seen, status: Status): Ask[] {
   const rest = s.desk.text.slice(s.end, s.stop);
-  const m = /^(?: (?:still|yet|now|today|else|right now|again|at the moment|in town|so far|parts|wise))*,? (?:for|on|to finish|to do|to get) (?=(?:the|my|this|that|our|[a-z])\b)/.exec(rest);
+  const m = /^(?: (?:still|yet|now|today|else|right now|again|at the moment|in town|so far|parts|wise))*,? (?:for|on|to finish|to do|to get) (?=(?:the|my|this|that|our|[a-z]+)\b)/.exec(rest);
   const t = m && thingAt(s.desk, s.end + m[0].length, s.stop);
   const inside = /\b(?:for|on) (?=(?:the|my|this|that) )/.exec(s.m[0]);
   const u = !t && inside ? thingAt(s.desk, s.start + inside.index + inside[0].length, s.stop) : undefined;
-  const part = (t ?? u)?.name;
+  const titled = /^([a-z]+(?: [a-z]+){0,2}): ?$/.exec(s.desk.text.slice(sentenceAt(s.desk, s.start).start, s.start));
+  const part = (t ?? u)?.name ?? titled?.[1];
   return [{ kind: 'buy', status, ...(part && !/^(?:order|time|moment|now|good|way|post|mail|back|friday|town)$/.test(part) ? { part } : {}) }];
 }

@@ -91,7 +91,7 @@ export function thingsAt(desk: Desk, at: number, limit = sentenceAt(desk, at).en
   const names = [first.name];
   let end = first.end;
   for (;;) {
-    const more = /^(?:,? and (?:also )?|, ?(?:and )?| plus |,? or )(?=(?:the|my|those|that|both|a|an|[a-z])\b)/.exec(desk.text.slice(end, limit));
+    const more = /^(?:,? and (?:also )?|, ?(?:and )?| plus |,? or )(?=(?:the|my|those|that|both|a|an|[a-z]+)\b)/.exec(desk.text.slice(end, limit));
     if (!more) break;
     const next = thingAt(desk, end + more[0].length, limit);
     if (!next || /^(?: ?(?:is|are|was|were|has|have|does|did|went|goes|came|comes|wants|needs)\b|s\b)/.test(desk.text.slice(next.end, limit))) break;

@@ -45,7 +45,7 @@ const sentenceStart = (s: Seen): number => s.desk.sentences.find(x => s.start >=
 /** "to spray the hopper", "for spraying the hood", "paint it": base verb and part. */
 function doing(s: Seen, from: number, stop = s.stop): string | undefined {
   const { text } = s.desk;
-  for (const m of overlapping(text.slice(from, stop), /\b(?:to|for|i|and|get|the|get on with|do|doing|let me|me|of|a|some) (?:be |go |start |get |do some |do a bit of |put |a |the |some |bit of |on with |finish |risk |more )*([a-z]+)\b/g)) {
+  for (const m of overlapping(text.slice(from, stop), /\b(?:to|for|i|and|get|the|get on with|do|doing|let me|me|of|a|some|would|could|should|can|will|person|you) (?:be |go |start |get |do some |do a bit of |put |a |the |some |bit of |on with |finish |risk |more )*([a-z]+)\b/g)) {
     const verb = m[1]!;
     const form = verbForms(verb).find(f => f.form === 'ing' || f.form === 'base');
     if (!form || /^(?:be|rain|snow|do|go|get|have|freeze|hold|come|last|look|stay|say|blow|dry|wind|frost|turn|clear|check|fit|know|see|work|plan|think|expect|let|want|need|try|wait|start|finish)$/.test(form.base)) continue;

@@ -26,7 +26,7 @@ function when(s: Seen, part?: string): Ask[] {
   const days = daysOf(s.desk, s.start, stop, 'past');
   let name = part;
   if (!name) {
-    for (const m of s.desk.text.slice(s.end - 4, stop).matchAll(/\b(?:to|on|with|about|for|at|in) (?=(?:the|my|that|this|it|them|both|[a-z])\b)/g)) {
+    for (const m of s.desk.text.slice(s.end - 4, stop).matchAll(/\b(?:to|on|with|about|for|at|in) (?=(?:the|my|that|this|it|them|both|[a-z]+)\b)/g)) {
       const t = thingAt(s.desk, s.end - 4 + m.index + m[0].length, stop);
       if (t && !dayWord(t.name)) { name = t.name; break; }
     }

@@ -3,7 +3,7 @@ import { thingAt } from './desk.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const LOOSE = String.raw`(?:temporar(?:y|ily)|provisional(?:ly)?|finger ?tight|hand ?tight|mock(?:ed)?(?: |-)?up|tacked|hung|hanging|not (?:on |there )?for good|not on properly|not for keeps|not permanent(?:ly)?|not final(?:ly)?|not done up|not tight(?:ened)?|nipped(?: up)?|loose(?:ly)?|test fit(?:ted)?|trial fit(?:ted)?|just (?:sitting|hanging|resting|propped|held|clamped|pinned|placed|tried|wired|tied|tacked|hung)|only (?:sitting|hanging|held|tried|nipped|tacked|hung|started|half|on loose|on for)|held on (?:by|with)|tried(?: on)?|for now|for the time being|to come off again|coming off again|come off again|got to come (?:back )?off|still (?:to be )?(?:torqued|tightened)|isnt (?:on )?for good|arent (?:on )?for good|isnt final|not torqued|isnt torqued|untorqued|roughed in|dry fit(?:ted)?|stop ?gap|makeshift|borrowed bolts?|wrong bolts?|slave bolts?|pro ?tem|only on for)`;
-const ON = /\b(?:on|in|about|for|around|with|off) (?=(?:the|my|that|this|our|old|[a-z])\b)/g;
+const ON = /\b(?:on|in|about|for|around|with|off) (?=(?:the|my|that|this|our|old|[a-z]+)\b)/g;
 
 /** What is only tried or temporary, on the whole or on one machine. */
 export const PROVISIONAL: readonly AskRule[] = [

@@ -23,7 +23,7 @@ function hours(s: Seen): Ask[] | undefined {
 
 function partsIn(s: Seen, stop: number): string[] {
   const from = Math.max(s.start, s.end - 6);
-  for (const m of s.desk.text.slice(from, stop).matchAll(/\b(?:on|in|into|at|with|for|to|doing|over|against) (?=(?:the|my|this|that|it|them|both|[a-z])\b)/g)) {
+  for (const m of s.desk.text.slice(from, stop).matchAll(/\b(?:on|in|into|at|with|for|to|doing|over|against) (?=(?:the|my|this|that|it|them|both|[a-z]+)\b)/g)) {
     const at = from + m.index + m[0].length;
     const t = thingAt(s.desk, at, stop);
     if (t && !/^(?:total|all|far|year|month|week|weekend|date|.*day|january|february|march|april|june|july|august|september|october|november|december|shop|new years?|hours?)$/.test(t.name)) return [t.name];

@@ -7,7 +7,7 @@ const was = (part: string | undefined, what: string | undefined): Ask[] | undefi
 /** "the shim count" is the shims. */
 const counted = (what: string): string => what.replace(/^(?:number of |count of )/, '').replace(/^([a-z]+[^s\s]) (?:count|total|number|pack)$/, '$1s').replace(/ count$/, '');
 const ON = String.raw`(?:behind|under|underneath|beneath|below|in front of|ahead of|in|on|onto|between|at|for|off|off of|from|over|above|around|round|inside|across|of|to|with|beside|against|through|along|left in|up against)`;
-const BEFORE = /^[ ,]*(?:(?:before|when|originally|as found|to (?:begin|start) with|from new|at first|first time|the first time|as it was|as it came|prior to)\b[^.?!]*)?/;
+const BEFORE = /^[ ,]*(?:(?:before|when|originally|as found|to (?:begin|start) with|from new|at first|first time|the first time|as it was|as it came|prior to)\b[^.?!]*?(?=$|[.?!]|,? (?:and|or) (?:have|where|what|how|when|who|can|is|are|any|show|did|got)[a-z]*\b))?/;
 const WHAT = String.raw`([a-z]+(?: [a-z]+){0,2}?)`;
 /** The thing after the words, or the one spoken of. */
 const thing = (s: Seen): string | undefined => s.names[0] ?? spokenOf(s.desk, s.start);

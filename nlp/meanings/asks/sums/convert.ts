@@ -62,8 +62,8 @@ function degrees(scope: Scope): Given {
 export const CONVERT: SumKind = {
   of: 'convert',
   ask: [
-    /\b(?:convert|change|turn|translate|put)(?: me)? (?:(?!\b(?:and )?(?:what|whats|how|where)\b)[^.?!]){1,50}? (?:to|into|in) [a-z.°]+(?: (?:pounds?|inch|met(?:er|re)s|feet|lbs?|money|an? hour))?/,
-    /\bwhat(?:s|d| is| would| does| are| s|re)? (?:that |the [a-z]+ |about )?(?:be )?(?:(?!\b(?:what|whats|how|where)\b)[^.?!]){0,40}? (?:in|to|into|as) (?:plain |old |decimal |us |imperial )?(?:mm|mil|cm|in\b|inch|met|thou|foot|feet|ft|lb|pound|newton|nm|n m|kg|kilo|psi|bar|kpa|cel|cent|fahr|far|litre|liter|quart|gal|pint|mile|km|yard|gram|ounce|old money|imperial|english|decimal|hp|horse|kw|kilowatt|c\b|f\b|degrees)[a-z.]*/,
+    /\b(?:convert|change|turn|translate|put)(?: me)? (?:(?!\b(?:and )?(?:what|whats|how|where)\b)[^.?!]){1,50}? (?:to|into|in) [a-z°]+(?: (?:pounds?|inch|met(?:er|re)s|feet|lbs?|money|an? hour))?/,
+    /\bwhat(?:s|d| is| would| does| are| s|re)? (?:that |the [a-z]+ |about )?(?:be )?(?:(?!\b(?:what|whats|how|where)\b)[^.?!]){0,40}? (?:in|to|into|as) (?:plain |old |decimal |us |imperial )?(?:mm|mil|cm|in\b|inch|met|thou|foot|feet|ft|lb|pound|newton|nm|n m|kg|kilo|psi|bar|kpa|cel|cent|fahr|far|litre|liter|quart|gal|pint|mile|km|yard|gram|ounce|old money|imperial|english|decimal|hp|horse|kw|kilowatt|c\b|f\b|degrees)[a-z]*/,
     new RegExp(String.raw`\bhow many (?:${NAMES})(?: (?:is|are|in|to|s|make|makes|does|would|there|be|equal|equals|that|its|do))+`),
     new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about )?#~*(?!~) ?(?:${NAMES}) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also))`),
   ],

@@ -72,7 +72,7 @@ export const BOILING: SumKind = {
 
 export const DEW_POINT: SumKind = {
   of: 'dewPoint',
-  ask: [/\bdew ?points?\b/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
+  ask: [/\bdew ?(?:points?|pt)\b/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
   unless: /\b(?:was the|was) dew ?point\b/,
   given(scope, prev) {
     const out: Given = {};

@@ -1,3 +1,4 @@
+import { sentenceAt } from '../desk.ts';
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
@@ -25,6 +26,7 @@ function sort(scope: Scope, prev?: Given): Pulleys {
     if (centred(scope, n)) out.centre ??= n;
     else if (pulleyish(scope, n, !!prev)) out.diameters.push(n);
   }
+  out.diameters = atMostTwo(scope, out.diameters.filter(d => !/^(?:ft|m)$/.test(d.unit ?? '') || /^ ?(?:pulley|sheave|wheel|drum|flywheel)/.test(scope.after(d))));
   out.diameters.sort((a, b) => a.start - b.start);
   out.speeds.sort((a, b) => a.start - b.start);
   const unit = out.diameters.find(d => d.unit)?.unit ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined);
@@ -32,6 +34,14 @@ function sort(scope: Scope, prev?: Given): Pulleys {
   if (!prev && out.diameters.length === 1 && /\b(?:both|two equal|same size|each|a pair of)\b/.test(scope.text)) out.diameters.push(out.diameters[0]!);
   if (unit && out.centre && !out.centre.unit) out.centre = { ...out.centre, unit };
   return out;
+}
+
+/** Of more than two lengths the pulleys are those that say so, else those of the question's own sentence, else the last. */
+function atMostTwo(scope: Scope, all: Figure[]): Figure[] {
+  if (all.length <= 2) return all;
+  const said = all.filter(d => /^[^,.;?]{0,4}(?:inch |mm |in )?(?:pulley|sheave|wheel)/.test(scope.after(d)) || /\b(?:pulley|sheave|wheel|flywheel)[^,.;?]{0,14}$/.test(scope.before(d)));
+  const s = sentenceAt(scope.desk, scope.at), here = all.filter(d => d.start >= s.start && d.end <= s.end);
+  return said.length >= 2 ? said.slice(-2) : here.length >= 2 ? here.slice(-2) : all.slice(-2);
 }
 
 const centred = (scope: Scope, f: Figure): boolean => {
@@ -57,7 +67,7 @@ function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | 
   return /\bon (?:the|my|a) /.test(tail) ? pick(tail) ?? pick(own) : pick(left.split(/[,.;?]/).at(-1) ?? left) ?? pick(tail) ?? pick(left);
 }
 
-const WANTED = /\b(?:want|wants|need|needs|needed|after|should|aiming for|has to|have to|got to|supposed to|likes?|ought to|target|get|to get|to give|must|to make|rated)\b/;
+const WANTED = /\b(?:want|wants|need|needs|needed|after|should|aiming for|has to|have to|got to|supposed to|likes?|ought to|meant to|target|get|to get|to give|must|to make|rated)\b/;
 
 function sheaveGiven(scope: Scope, prev?: Given): Given {
   const p = sort(scope, prev);
@@ -70,7 +80,7 @@ function sheaveGiven(scope: Scope, prev?: Given): Given {
     const clause = scope.before(s, 46).split(/[,.;?]| and /).at(-1) ?? '';
     const which = side(scope, s, others);
     const driven = (WANTED.test(clause) && which !== 'driver') || (which === 'driven' && !/\bmotor|engine\b/.test(clause));
-    const name = (driven && out.rpm2 === undefined) || out.rpm1 !== undefined ? 'rpm2' : 'rpm1';
+    const name = ((driven || /\bwhat (?:has|must|should|does) (?:the |my )?(?:engine|motor|tractor|pto|crank|driver)\b/.test(scope.text)) && out.rpm2 === undefined) || out.rpm1 !== undefined ? 'rpm2' : 'rpm1';
     if (prev && prev.rpm2 !== undefined && prev.rpm1 === undefined) out.rpm2 ??= s.value; else out[name] ??= s.value;
     scope.take(s);
   }
