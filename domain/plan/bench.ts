@@ -87,7 +87,7 @@ function bySuccessor(network: Network, lag: Int32Array): Int32Array {
  */
 export function seenFromTheEnd(bench: Bench): { bench: Bench; end: number } {
   const { slots, network, masks } = bench;
-  const end = Math.max(slots.dayStart.at(-1)! + 1440, slots.end.at(-1) ?? 0);
+  const end = Math.max(slots.days.dayStart.at(-1)!, slots.end.at(-1) ?? 0);
   const turned = (times: Int32Array) => times.map((at) => end - at).reverse();
   return {
     end,

@@ -31,7 +31,7 @@ export interface Drawer {
 
 export function drawer(input: PlanInput, bench: Bench): Drawer {
   const count = input.jobs.length;
-  const draw: Draw = { minutes: new Int32Array(count), release: new Int32Array(count), wet: new Uint8Array(bench.slots.dates.length) };
+  const draw: Draw = { minutes: new Int32Array(count), release: new Int32Array(count), wet: new Uint8Array(bench.slots.days.dates.length) };
   const arrival = new Int32Array(input.supplies.length);
   const place = new Map(input.supplies.map(({ id }, s) => [id, s]));
   // A supply nobody knows of has no date: the job then has none either.

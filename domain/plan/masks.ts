@@ -1,6 +1,6 @@
 import { DateTime } from 'luxon';
 import { FIT, OBSTACLES, SAMPLED, weatherJudge, type Conditions } from './conditions.ts';
-import { atWallClock, stretchOn, type HelpDay, type Slots } from './calendar.ts';
+import { stretchOn, type HelpDay, type LocalDays, type Slots } from './calendar.ts';
 import type { PlanInput, Site } from './input.ts';
 import { sunOn } from './sun.ts';
 
@@ -27,7 +27,7 @@ export function masksFor(input: PlanInput, slots: Slots): { masks: Masks; row: I
     return rows.get(key)!;
   });
   const helped = helpIn(input, slots);
-  const light = input.site ? daylight(input.site, slots, input.hours.zone) : undefined;
+  const light = input.site && conditions.some((c) => c.daylight) ? daylight(input.site, slots, input.hours.zone) : undefined;
   const fit = conditions.map((c) => judged(c, input, slots, helped, light));
   return {
     row,
@@ -39,7 +39,7 @@ export function masksFor(input: PlanInput, slots: Slots): { masks: Masks; row: I
 }
 
 function judged(c: Conditions, input: PlanInput, slots: Slots, helped: Uint8Array, light: ((k: number) => boolean) | undefined): Uint8Array {
-  const judge = weatherJudge(c, input.weather ?? {}, (at) => slots.dates[dayAt(slots, (at - slots.origin) / 60_000)] ?? '9999-12-31');
+  const judge = weatherJudge(c, input.weather ?? {}, (at) => slots.days.dates[dayAt(slots.days, (at - slots.origin) / 60_000)]!);
   return Uint8Array.from({ length: slots.count }, (_, k) => {
     if (c.hands === 2 && !helped[k]) return NO_HELP;
     if (c.daylight && light && !light(k)) return DARK;
@@ -48,13 +48,13 @@ function judged(c: Conditions, input: PlanInput, slots: Slots, helped: Uint8Arra
 }
 
 function lastDays(c: Conditions, slots: Slots): Int32Array {
-  return slots.day.map((day, k) => (c.cureHours ? dayAt(slots, slots.end[k]! + c.cureHours * 60) : day));
+  return slots.day.map((day, k) => (c.cureHours ? dayAt(slots.days, slots.end[k]! + c.cureHours * 60) : day));
 }
 
 /** Index of the local day in which a minute lies; past the last one, the last. */
-export function dayAt({ dayStart }: Slots, minute: number): number {
+export function dayAt({ dates, dayStart }: LocalDays, minute: number): number {
   let low = 0;
-  let high = dayStart.length;
+  let high = dates.length;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
     if (dayStart[middle]! <= minute) low = middle;
@@ -64,25 +64,23 @@ export function dayAt({ dayStart }: Slots, minute: number): number {
 }
 
 /** Slots in which somebody is there to help: the dated days, and after the last of them the usual ones. */
-function helpIn({ help = [], helpUsually = [], hours }: PlanInput, slots: Slots): Uint8Array {
+function helpIn({ help = [], helpUsually = [] }: PlanInput, slots: Slots): Uint8Array {
+  const { days } = slots;
   const dated = new Map<string, HelpDay[]>();
   for (const day of help) dated.set(day.date, [...(dated.get(day.date) ?? []), day]);
   const last = [...dated.keys()].sort().at(-1) ?? '';
-  const stretches = slots.dates.map((date): [number, number][] => {
-    if (date <= last && !dated.has(date)) return [];
-    const day = DateTime.fromISO(date, { zone: hours.zone });
-    if (date <= last) return dated.get(date)!.map(({ from, to }) => [atWallClock(day, from ?? '00:00'), atWallClock(day, to ?? '24:00')]);
-    return helpUsually.filter(({ weekday }) => weekday === day.weekday).map((stretch) => stretchOn(day, stretch));
+  const stretches = days.dates.map((date, d) => {
+    if (date > last) return helpUsually.filter(({ weekday }) => weekday === days.weekday[d]).map((stretch) => stretchOn(days, d, stretch));
+    return (dated.get(date) ?? []).map(({ from = '00:00', to = '24:00' }) => stretchOn(days, d, { from, to }));
   });
-  return Uint8Array.from({ length: slots.count }, (_, k) => {
-    const [from, to] = [slots.origin + slots.start[k]! * 60_000, slots.origin + slots.end[k]! * 60_000];
-    return stretches[slots.day[k]!]!.some(([a, b]) => a <= from && to <= b) ? 1 : 0;
-  });
+  return Uint8Array.from({ length: slots.count }, (_, k) => (
+    stretches[slots.day[k]!]!.some(([from, to]) => from <= slots.start[k]! && slots.end[k]! <= to) ? 1 : 0
+  ));
 }
 
 /** Whether a slot lies between sunrise and sunset. */
 function daylight(site: Site, slots: Slots, zone: string): (k: number) => boolean {
-  const days = slots.dates.map((date) => sunOn(DateTime.fromISO(date, { zone }), site));
+  const days = slots.days.dates.map((date) => sunOn(DateTime.fromISO(date, { zone }), site));
   return (k) => {
     const [up, down] = days[slots.day[k]!]!;
     return up <= slots.origin + slots.start[k]! * 60_000 && slots.origin + slots.end[k]! * 60_000 <= down;

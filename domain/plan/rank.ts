@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon';
-import { atWallClock } from './calendar.ts';
+import { localDays, wallClock } from './calendar.ts';
 import { saidObstacle, weatherJudge, FIT, SAMPLED, type Conditions } from './conditions.ts';
 import { forecastAt, isWet } from './forecast.ts';
 import type { PlanInput, PlanJob } from './input.ts';
@@ -101,11 +101,11 @@ function endOfDrySpell({ weather = {}, hours, now }: PlanInput): number | undefi
 }
 
 function helpNow({ help = [], hours, now }: PlanInput, { helpHere }: NextAsk): { until: number | undefined } | undefined {
-  const today = DateTime.fromMillis(now, { zone: hours.zone });
+  const today = localDays(hours.zone, now, 1);
   for (const { date, from = '00:00', to = '24:00' } of help) {
-    if (date !== today.toISODate()) continue;
-    const until = atWallClock(today, to);
-    if (atWallClock(today, from) <= now && now < until) return { until: to === '24:00' ? undefined : until };
+    if (date !== today.dates[0] || wallClock(today, 0, from) > 0) continue;
+    const minutes = wallClock(today, 0, to);
+    if (minutes > 0) return { until: to === '24:00' ? undefined : now + minutes * 60_000 };
   }
   return helpHere ? { until: undefined } : undefined;
 }

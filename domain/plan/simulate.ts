@@ -61,7 +61,7 @@ export function simulate(given: PlanInput, options: SimulateOptions = {}): Simul
   const aim = aimOf(input, targets);
   const list = soonestList(bench, drawn, [best, ...hints], aim, seed);
   const times = newTimes(input.jobs.length);
-  const watching = watch(input, bench, drawn, times, dayAt(bench.slots, last));
+  const watching = watch(input, bench, drawn, times, dayAt(bench.slots.days, last));
   const ends = runAll(bench, drawn, list, times, watching, aim, runs, seed);
   return summed({ input, bench, drawn, list, aim, ends, watching, runs, seed, orderBy: (options.orderBy ?? false) && !targets });
 }

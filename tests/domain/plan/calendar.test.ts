@@ -24,8 +24,7 @@ describe('free half hours', () => {
 
   it('reach over midnight and up to 24:00', () => {
     const night = { zone, exceptions: [], weekly: [{ weekday: 1, from: '22:00', to: '01:00' }, { weekday: 2, from: '23:00', to: '24:00' }] };
-    expect(minutesOn(night, '2026-05-04')).toBe(180);
-    expect(minutesOn(night, '2026-05-05')).toBe(60);
+    expect(Array.from(freeSlots(night, at('2026-05-04'), 2).start)).toEqual([22, 22.5, 23, 23.5, 24, 24.5, 47, 47.5].map((hour) => hour * 60));
   });
 
   // The clock goes from 02:00 to 03:00 on 8 March 2026 and from 02:00 back to 01:00 on 1 November 2026 (US rule, IANA zone data).
@@ -35,6 +34,16 @@ describe('free half hours', () => {
     expect(minutesOn(nights, '2026-11-01')).toBe(300);
     const slots = freeSlots(evenings, at('2026-03-06 12:00'), 5);
     expect(clock(slots.origin + slots.start.at(-1)! * 60_000)).toBe('Tue 2026-03-10 19:30');
+  });
+
+  // Egypt puts its clock forward at midnight: 24 April 2026 begins at 01:00 (IANA zone data).
+  it('know days that begin at one in the morning', () => {
+    const cairo = { zone: 'Africa/Cairo', exceptions: [], weekly: [{ weekday: 5, from: '00:00', to: '02:00' }, { weekday: 6, from: '00:00', to: '02:00' }] };
+    const noon = Date.UTC(2026, 3, 24, 9);
+    const slots = freeSlots(cairo, noon, 2);
+    expect(new Date(noon + slots.start[0]! * 60_000).toISOString()).toBe('2026-04-24T21:00:00.000Z'); // Saturday 00:00, three hours ahead of UTC
+    const dayBefore = freeSlots(cairo, noon - 864e5, 2);
+    expect(Array.from(dayBefore.start, (start, k) => dayBefore.end[k]! - start)).toEqual([30, 30]); // Friday has only 01:00 to 02:00 of it
   });
 
   it('do not count a stretch twice', () => {
