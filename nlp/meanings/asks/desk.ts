@@ -23,7 +23,7 @@ export interface Desk {
   /** Sentences as characters [start, end), with their closing mark. */
   sentences: { start: number; end: number; asked: boolean }[];
   /** Names of parts and machines asked about so far, for "it" and "both of them". */
-  spoken: string[];
+  spoken: { name: string; end: number }[];
 }
 
 export function openDesk(sheet: Sheet): Desk {
@@ -48,7 +48,8 @@ export function thingAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end
   if (token === undefined) return undefined;
   const to = nameLimit(sheet, token, limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length);
   const phrase = phraseAt(sheet, token, to);
-  const owned = /^(?:its|their|his|her) /.test(text.slice(from)) && desk.spoken.length ? `${desk.spoken.at(-1)} ` : '';
+  const owner = /^(?:its|their) /.test(text.slice(from)) ? desk.spoken.filter(s => s.end <= from).at(-1) : undefined;
+  const owned = owner ? `${owner.name} ` : '';
   if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return { name: owned + (phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? [])), end: pastOf(desk.line, phrase.to) };
   if (pron) {
     const name = spokenOf(desk, from);
@@ -93,7 +94,9 @@ export function thingsAt(desk: Desk, at: number, limit = sentenceAt(desk, at).en
   for (;;) {
     const more = /^(?:,? and (?:also )?|, ?(?:and )?| plus |,? or )(?=(?:the|my|those|that|both|a|an|[a-z]+)\b)/.exec(desk.text.slice(end, limit));
     if (!more) break;
+    if (OPENS.test(desk.text.slice(end + more[0].length, limit))) break;
     const next = thingAt(desk, end + more[0].length, limit);
+    if (next && /^ and all\b/.test(desk.text.slice(next.end, limit))) break;
     if (!next || /^(?: ?(?:is|are|was|were|has|have|does|did|went|goes|came|comes|wants|needs)\b|s\b)/.test(desk.text.slice(next.end, limit))) break;
     names.push(next.name);
     end = next.end;
@@ -101,9 +104,13 @@ export function thingsAt(desk: Desk, at: number, limit = sentenceAt(desk, at).en
   return { names, end };
 }
 
+/** A word that opens another question or request is not the next thing of a list. */
+const OPENS = /^(?:what|where|how|when|who|why|which|is|are|can|could|show|tell|give|pull|any|do|did|have|list|find|will|remind)[a-z]*\b/;
+
 /** What "it" is: the thing asked about last, else the last thing named before, here or in the note before. */
 export function spokenOf(desk: Desk, before: number): string | undefined {
-  if (desk.spoken.length) return desk.spoken.at(-1);
+  const asked = desk.spoken.filter(s => s.end <= before).at(-1);
+  if (asked) return asked.name;
   const { sheet, line } = desk;
   const stop = line.tokenAt[before] ?? sheet.tokens.length;
   let last: string | undefined, subject: string | undefined;

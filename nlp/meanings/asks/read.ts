@@ -44,7 +44,7 @@ export function readAsks(sheet: Sheet): AskRead[] {
   const before = cached.get(sheet);
   if (before) return before;
   const desk = openDesk(sheet);
-  const plain = choose(desk, spoken(desk, hitsOf(desk, RULES)));
+  const plain = inherit(desk, choose(desk, spoken(desk, hitsOf(desk, RULES))));
   const hits = choose(desk, [...plain, ...readSums(desk, plain)]);
   const cuts = extents(desk, hits);
   const made = hits.flatMap((h, i) => h.asks.map((ask): AskRead => {
@@ -67,10 +67,18 @@ export function readAsk(sheet: Sheet, from: number, to: number): AskRead[] | und
  */
 function spoken(desk: Desk, hits: Hit[]): Hit[] {
   const first = choose(desk, hits);
-  const names = first.flatMap(h => h.asks.flatMap(a => ('part' in a && a.part ? [a.part] : 'item' in a ? [a.item] : [])));
-  if (first.length < 2 || !names.length || !/\b(?:it|them|that|both|its|they)\b|ll\b/.test(desk.text)) return hits;
-  const [head, ...rest] = first;
-  desk.spoken = names.slice(0, -1).length ? names.filter((n, i) => names.indexOf(n) === i) : names;
-  const again = hitsOf(desk, RULES);
-  return [...hits.filter(h => h.start <= head!.start || !rest.length), ...again.filter(h => h.start > head!.start)];
+  const names = first.flatMap(h => h.asks.flatMap(a => ('part' in a && a.part ? [{ name: a.part, end: h.end }] : 'item' in a ? [{ name: a.item, end: h.end }] : [])));
+  if (first.length < 2 || !names.length || !/\b(?:it|them|that|both|its|they|their|itll)\b/.test(desk.text)) return hits;
+  desk.spoken = names;
+  return hitsOf(desk, RULES);
+}
+
+/** "how many quid have I in the tractor, and how many hours?": of the same thing. */
+function inherit(desk: Desk, hits: readonly Hit[]): Hit[] {
+  return hits.map((h, i) => {
+    const [a] = h.asks, [b] = hits[i - 1]?.asks ?? [];
+    if (!a || !b || !(a.kind === 'timeSpent' && b.kind === 'spent' || a.kind === 'spent' && b.kind === 'timeSpent') || a.part || !b.part) return h;
+    const bare = /^ ?(?:$|[?.,!])/.test(desk.text.slice(h.end)) && /^(?:,? ?and |, )/.test(desk.text.slice(hits[i - 1]!.end, h.start));
+    return bare ? { ...h, asks: [{ ...a, part: b.part }] } : h;
+  });
 }

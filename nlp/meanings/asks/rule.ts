@@ -44,7 +44,7 @@ export function hitsOf(desk: Desk, rules: readonly AskRule[]): Hit[] {
 }
 
 function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined {
-  const head = m.index + (/^[.?!;, -]+(?=.)/.exec(m[0])?.[0].length ?? 0);
+  const head = m.index + (/^[.?!;:, -]+(?=.)/.exec(m[0])?.[0].length ?? 0);
   const s = sentenceAt(desk, head);
   let end = m.index + m[0].length;
   if (end > s.end + 1) return undefined;

@@ -16,7 +16,7 @@ function hours(s: Seen): Ask[] | undefined {
   const cut = /(?:,? and|,) (?:uh )?(?:whats?|where|wheres|how|when|whens|who|is|can|do|any)\b/.exec(desk.text.slice(s.end, s.stop));
   const stop = cut ? s.end + cut.index : s.stop;
   const days = daysOf(desk, s.start, stop, 'past');
-  if (/\b(?:both|the two|each|all) of them\b|\bthe pair of them\b/.test(desk.text.slice(s.start, stop)) && desk.spoken.length > 1) return [...new Set(desk.spoken)].map(part => ({ kind: 'timeSpent', part, ...days }));
+  if (/\b(?:both|the two|each|all) of them\b|\bthe pair of them\b/.test(desk.text.slice(s.start, stop)) && desk.spoken.length > 1) return [...new Set(desk.spoken.filter(x => x.end <= s.start).map(x => x.name))].map(part => ({ kind: 'timeSpent', part, ...days }));
   const names = partsIn(s, stop);
   return names.length ? names.map(part => ({ kind: 'timeSpent' as const, part, ...days })) : [{ kind: 'timeSpent', ...days }];
 }
