@@ -1,36 +1,47 @@
-import { mediaByHash, readMedia } from '../domain/store/media.ts';
-import { byteType } from './kept-file.ts';
-import { intake } from '../domain/store/intake.ts';
-import type { Queued } from '../domain/store/queue.ts';
-import { inOneTransaction } from '../domain/store/open.ts';
 import { saveSnapshot } from '../domain/log/keeper.ts';
-import { noteById, noteByKey } from '../domain/store/notes.ts';
-import { replyTo } from '../domain/store/replies.ts';
+import { intake } from '../domain/store/intake.ts';
+import { mediaByHash, readMedia } from '../domain/store/media.ts';
+import { noteByKey } from '../domain/store/notes.ts';
+import { inOneTransaction } from '../domain/store/open.ts';
+import type { Queued } from '../domain/store/queue.ts';
+import { addReply, lastAnswered } from '../domain/store/replies.ts';
 import { glance } from './glance.ts';
-import type { Reply } from './incoming.ts';
+import type { Later, Reply } from './incoming.ts';
 import { openIntake, type Intake } from './intake.ts';
+import { byteType } from './kept-file.ts';
 import { putOut } from './outbox.ts';
 import { isSound, messageOf, type Received, type Receiving } from './receive.ts';
 import type { DoorMessage, Service, Talk } from './service.ts';
-import { talkOf, talks } from './talk.ts';
+import { keptForm, replyAgain, talkOf, talks } from './talk.ts';
 import { takeTurn } from './turn.ts';
 import { readContext } from './turn/context.ts';
 import type { Deps } from './turn/deps.ts';
 import { readSafely } from './turn/read-safely.ts';
 
-/** What the service is made of. Doors that must be called back (chat) name how their rows are unpacked, and get their replies by the outbox. */
+/** Words with things to tap and pictures to show. */
+export type Words = Pick<Reply, 'say' | 'buttons' | 'files'>;
+
 export interface ServeOptions {
   deps: Deps;
   receiving: Receiving;
-  /** Doors whose replies leave by the outbox. */
+  /** Doors that must be called back (chat): their replies leave by the outbox. */
   outboxDoors?: readonly string[];
-  /** Answers that were handed out, worked out away from the turn. */
-  workOut?: (ask: NonNullable<Reply['later']>[number], at: string) => Promise<string>;
+  /** Works out what a turn handed out. */
+  workOut?: (ask: Later, at: string) => Promise<Words>;
+  /** There is something new in the outbox. */
   onOut?: () => void;
   now?: () => number;
 }
 
-export interface RunningService extends Service { intake: Intake; close(): Promise<void> }
+export interface RunningService extends Service {
+  intake: Intake;
+  /** Says something unasked: shown after the newest exchange at every live door, and sent to `target` where a door must be called. */
+  tellUnasked(words: Words, to: { key: string; at: string; door?: string; target?: string }): void;
+  close(): Promise<void>;
+}
+
+/** How often a message is looked after that another process may be handling, ms. */
+const LOOK_MS = 200;
 
 /** Puts the rooms together: durable intake, hearing, one turn in one transaction with the done-mark, reply by the way it came. */
 export function createService(options: ServeOptions): RunningService {
@@ -39,43 +50,42 @@ export function createService(options: ServeOptions): RunningService {
   const talkers = new Set<(t: Talk) => void>();
   const progress = new Set<(p: { key: string; text: string }) => void>();
   const waiting = new Map<string, (r: Reply) => void>();
-  const report = (key: string) => (text: string) => progress.forEach(p => p({ key, text }));
+  const working = new Set<Promise<void>>();
+  const tell = (talk: Talk | undefined): void => { if (talk) talkers.forEach(l => l(talk)); };
 
   const handle = async (row: Queued): Promise<void> => {
-    const got = await messageOf(row, receiving, report(row.key));
-    finish(row, got);
-  };
-  /** The synchronous end: turn, outgoing reply and done-mark together, then whoever waits is told. */
-  const finish = (row: Queued, got: Received): void => {
-    const reply = inOneTransaction(store, () => {
-      if (!intake.done(store, row.seq)) return undefined;
-      if (!got.incoming) return undefined;
-      const made = takeTurn(got.incoming, deps);
-      const said = got.aside ? { ...made, say: `${got.aside}\n${made.say}` } : made;
-      if (options.outboxDoors?.includes(row.door) && got.target)
-        putOut(store, { key: row.key, door: row.door, at: row.at }, { target: got.target, say: said.say, buttons: said.buttons, files: said.files });
-      return said;
-    });
+    const got = await messageOf(row, receiving, text => progress.forEach(p => p({ key: row.key, text })));
+    const reply = inOneTransaction(store, () => turned(row, got));
     if (!reply) return;
     options.onOut?.();
     waiting.get(row.key)?.(reply);
-    waiting.delete(row.key);
-    tell(reply.note);
-    for (const ask of reply.later ?? []) void later(ask, row, got);
+    tell(talkOf(store, reply.note));
+    for (const ask of reply.later ?? []) later(ask, row, got, reply.note);
   };
-  const tell = (note: number): void => {
-    const t = talkOf(store, note);
-    if (t) talkers.forEach(l => l(t));
+  /** Turn, outgoing reply and done-mark; undefined when another process was first, or the row holds nothing to read. */
+  const turned = (row: Queued, got: Received): Reply | undefined => {
+    if (!intake.done(store, row.seq) || !got.incoming) return undefined;
+    const reply = takeTurn(got.incoming, deps, got.aside);
+    send(row, got.target, row.key, reply);
+    return reply;
   };
-  const later = async (ask: NonNullable<Reply['later']>[number], row: Queued, got: Received): Promise<void> => {
-    const say = await options.workOut?.(ask, row.at).catch(() => 'That sum of days came to grief; ask again.');
-    if (say === undefined) return;
-    if (options.outboxDoors?.includes(row.door) && got.target) {
-      putOut(store, { key: `${row.key}:later:${ask.kind}`, door: row.door, at: row.at }, { target: got.target, say, buttons: [], files: [] });
-      options.onOut?.();
-    }
-    const note = noteByKey(store, row.key);
-    if (note) talkers.forEach(l => l({ id: note.id, at: row.at, door: row.door, text: '', say, buttons: [], files: [] }));
+  const send = (row: Pick<Queued, 'door' | 'at'>, target: string | undefined, key: string, { say, buttons, files }: Words): void => {
+    if (options.outboxDoors?.includes(row.door) && target) putOut(store, { key, door: row.door, at: row.at }, { target, say, buttons, files });
+  };
+  const said = (note: number, at: string, door: string, words: Words): void => {
+    addReply(store, note, keptForm(words));
+    options.onOut?.();
+    tell({ id: note, at, door, text: '', ...words });
+  };
+  const later = (ask: Later, row: Queued, got: Received, note: number): void => {
+    const task = (async () => {
+      const words = await options.workOut?.(ask, row.at).catch((): Words => ({ say: 'I could not work that out; ask again.', buttons: [], files: [] }));
+      if (!words) return;
+      send(row, got.target, `${row.key}:later:${ask.kind}`, words);
+      said(note, row.at, row.door, words);
+    })();
+    working.add(task);
+    void task.finally(() => working.delete(task));
   };
 
   /** A typed question may be answered while sound of the same chat is still being heard. */
@@ -87,13 +97,30 @@ export function createService(options: ServeOptions): RunningService {
     return asks.length > 0 && !entries.length && !act;
   };
   const queue = openIntake(store, { handle, isSlow: isSound, onlyAsks, now: options.now });
+
+  /** Resolves with the reply to a message, whichever process handles it. */
+  const answered = (key: string): Promise<Reply> => new Promise(resolve => {
+    const end = (reply: Reply): void => { clearInterval(look); waiting.delete(key); resolve(reply); };
+    const look = setInterval(() => {
+      const note = noteByKey(store, key);
+      const reply = note && replyAgain(store, note.id);
+      if (reply) end(reply);
+    }, LOOK_MS);
+    waiting.set(key, end);
+  });
+
   return {
     intake: queue,
     async take(m: DoorMessage): Promise<Reply> {
       const kept = await receiving.keep(m);
-      const done = new Promise<Reply>(resolve => waiting.set(m.key, resolve));
-      const fresh = queue.put({ key: m.key, door: m.door, chat: m.chat, at: m.at, body: JSON.stringify(kept) });
-      return fresh ? done : again(m.key, done);
+      const reply = answered(m.key);
+      queue.put({ key: m.key, door: m.door, chat: m.chat, at: m.at, body: JSON.stringify(kept) });
+      return reply;
+    },
+    tellUnasked(words, { key, at, door = 'unasked', target }) {
+      inOneTransaction(store, () => send({ door, at }, target, key, words));
+      const note = lastAnswered(store);
+      if (note !== undefined) said(note, at, door, words);
     },
     glance: at => glance(deps, at),
     talk: (after, limit) => talks(store, after, limit),
@@ -105,17 +132,8 @@ export function createService(options: ServeOptions): RunningService {
     },
     async close() {
       await queue.close();
+      await Promise.all(working);
       saveSnapshot(deps.log);
     },
   };
-
-  /** A repeated message: what was answered then, or the answer of the one still in hand. */
-  async function again(key: string, done: Promise<Reply>): Promise<Reply> {
-    const note = noteByKey(store, key);
-    const held = note && replyTo(store, note.id);
-    if (!note || held === undefined) return done;
-    waiting.delete(key);
-    const { say, buttons, files } = JSON.parse(held) as Pick<Reply, 'say' | 'buttons' | 'files'>;
-    return { note: note.id, entries: [], asks: [], answers: [], warnings: [], question: null, unread: noteById(store, note.id)?.unread ?? [], say, buttons, files };
-  }
 }

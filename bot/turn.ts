@@ -9,6 +9,7 @@ import { readChat, writeChat } from '../domain/store/chats.ts';
 import { keepNote, keepUnread, noteByKey } from '../domain/store/notes.ts';
 import { keepReply } from '../domain/store/replies.ts';
 import type { Incoming, Reply } from './incoming.ts';
+import { keptForm } from './talk.ts';
 import { answerAsks } from './turn/answers.ts';
 import { answersOpen, variesSum } from './turn/answered-question.ts';
 import { machineAsSaid, readContext } from './turn/context.ts';
@@ -25,9 +26,9 @@ import { compose } from './say/reply.ts';
 /**
  * One turn of the conversation, the same at every door: keep the note, read it, record what it says, answer what it asks.
  * Synchronous; `incoming.at` is the only clock. Call it inside the transaction that marks the message done, so that a note, its
- * entries, its reply and the state of the chat are kept together or not at all.
+ * entries, its reply and the state of the chat are kept together or not at all. `aside`: what its door or the hearing has to say first.
  */
-export function takeTurn(incoming: Incoming, deps: Deps): Reply {
+export function takeTurn(incoming: Incoming, deps: Deps, aside?: string): Reply {
   const { log } = deps;
   catchUp(log);
   const chat = readChat(log.store, incoming.chat);
@@ -37,10 +38,11 @@ export function takeTurn(incoming: Incoming, deps: Deps): Reply {
   });
   const turn: Turn = { incoming, deps, note, machine: chat.machine, open: openQuestion(chat.open), page: heldPage(chat.page), kept: chat.kept };
   const out = understood(turn);
+  if (aside) out.reply.say = `${aside}\n${out.reply.say}`;
   writeChat(log.store, incoming.chat, { machine: out.machine ?? chat.machine, open: out.open, page: out.page ?? chat.page, kept: out.kept ?? chat.kept });
   keepUnread(log.store, note.id, out.reply.unread);
   linkPhotos(log, note, incoming, out.reply.entries, out.machine ?? chat.machine);
-  keepReply(log.store, note.id, JSON.stringify({ say: out.reply.say, buttons: out.reply.buttons, files: out.reply.files }));
+  keepReply(log.store, note.id, keptForm(out.reply));
   return out.reply;
 }
 

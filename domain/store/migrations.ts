@@ -68,8 +68,8 @@ const FIRST = `
   ) STRICT, WITHOUT ROWID;
   ${appendOnly('subject')}
 
-  -- What was answered to a note, so that every door can show the talk again.
-  CREATE TABLE reply (note INTEGER PRIMARY KEY REFERENCES note (id), body TEXT NOT NULL) STRICT;
+  -- What was answered to a note (part 0), and what was said after it unasked or when it was worked out, so that every door can show the talk again.
+  CREATE TABLE reply (note INTEGER NOT NULL REFERENCES note (id), part INTEGER NOT NULL, body TEXT NOT NULL, PRIMARY KEY (note, part)) STRICT, WITHOUT ROWID;
 
   CREATE TABLE media (hash TEXT PRIMARY KEY, mime TEXT NOT NULL, ext TEXT NOT NULL, bytes INTEGER NOT NULL, at TEXT NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE media_link (
