@@ -1,6 +1,8 @@
+import { DateTime } from 'luxon';
 import { NEVER, type Bench } from './bench.ts';
+import type { LocalDays } from './calendar.ts';
 import type { PlanInput, Supply } from './input.ts';
-import { USUAL_CLIMATE, type Climate } from './forecast.ts';
+import { isWet, USUAL_CLIMATE, type Climate, type Weather } from './forecast.ts';
 import type { Draw } from './course.ts';
 import { seeded, type Random } from './random.ts';
 import { drawThreePoint, meanOf, type ThreePoint } from './threePoint.ts';
@@ -40,6 +42,7 @@ export function drawer(input: PlanInput, bench: Bench): Drawer {
   const jobStreams = input.jobs.map(({ id }) => streamOf(`job ${id}`));
   const supplyStreams = input.supplies.map(({ id }) => streamOf(`supply ${id}`));
   const climate = input.weather?.climate ?? USUAL_CLIMATE;
+  const known = knownDays(input.weather ?? {}, bench.slots.days);
 
   function releaseWith(job: number, changed: number, at: number): number {
     let release = dated[job]!;
@@ -53,7 +56,7 @@ export function drawer(input: PlanInput, bench: Bench): Drawer {
       arrival[s] = minutesFrom(input.now, arrivalOf(input.supplies[s]!, input.now, (points) => value(points, supplyStreams[s]!)));
     }
     for (let i = 0; i < count; i++) draw.release[i] = releaseWith(i, -1, 0);
-    wetDays(draw.wet, climate, seeded(mixed(WEATHER, seed)));
+    wetDays(draw.wet, climate, seeded(mixed(WEATHER, seed)), known);
   }
 
   return {
@@ -85,12 +88,29 @@ function streamOf(name: string): number {
 
 const minutesFrom = (now: number, at: number) => (Number.isFinite(at) ? Math.min(NEVER, Math.max(0, Math.ceil((at - now) / 60_000))) : NEVER);
 
-/** A wet day is likelier after a wet one: a first-order chain of two states (Gabriel & Neumann 1962, Q. J. R. Meteorol. Soc. 88:90-95). */
-export function wetDays(wet: Uint8Array, { wetAfterDry, wetAfterWet }: Climate, random: Random): void {
+/**
+ * A wet day is likelier after a wet one: a first-order chain of two states (Gabriel & Neumann 1962, Q. J. R. Meteorol. Soc.
+ * 88:90-95). Days that are known (`known`: 1 wet, 0 dry, -1 not known) stay as they are, and the chain goes on from the last.
+ */
+export function wetDays(wet: Uint8Array, { wetAfterDry, wetAfterWet }: Climate, random: Random, known?: Int8Array): void {
   const share = wetAfterDry / (1 + wetAfterDry - wetAfterWet);
   let yesterday = random.unit() < share;
   for (let d = 0; d < wet.length; d++) {
-    yesterday = random.unit() < (yesterday ? wetAfterWet : wetAfterDry);
+    const drawn = random.unit() < (yesterday ? wetAfterWet : wetAfterDry);
+    yesterday = known && known[d]! >= 0 ? known[d] === 1 : drawn;
     wet[d] = yesterday ? 1 : 0;
   }
+}
+
+/** Which days the person or the forecast has spoken of: wet when rain falls between eight in the morning and eight at night. */
+function knownDays({ forecast = [], said = [] }: Weather, { zone, dates }: LocalDays): Int8Array {
+  const known = new Int8Array(dates.length).fill(-1);
+  const place = new Map(dates.map((date, d) => [date, d]));
+  for (const block of forecast) {
+    const moment = DateTime.fromISO(block.startUtc, { zone });
+    const d = place.get(moment.toISODate()!);
+    if (d !== undefined && moment.hour >= 8 && moment.hour < 20) known[d] = known[d] === 1 || isWet(block) ? 1 : 0;
+  }
+  for (const { date, sky } of said) if (place.has(date)) known[place.get(date)!] = sky === 'rain' || sky === 'snow' ? 1 : 0;
+  return known;
 }

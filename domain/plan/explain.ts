@@ -76,7 +76,9 @@ export function explainer(input: PlanInput, bench: Bench, drawn: Drawer, times: 
     const { ready, reason } = readiness(job);
     const waits = reason ? [reason] : [];
     if (ready >= NEVER || input.jobs[job]!.conditions.hands === 0) return waits;
-    return [...waits, ...between(job, ready)];
+    const longest = masks.longest[bench.row[job]!]!;
+    const inPieces: Reason[] = bench.unbroken[job] && drawn.draw.minutes[job]! > longest && longest > 0 ? [{ why: 'tooLong', hours: longest / 60 }] : [];
+    return [...waits, ...between(job, ready), ...inPieces];
   };
 }
 

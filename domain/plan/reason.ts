@@ -13,4 +13,6 @@ export type Reason =
   /** `expected`: nobody knows the weather of that day yet, the plan allows for wet days. */
   | { why: Obstacle; until?: number; expected?: boolean }
   /** Adjoining hours, long enough to do it in one go. */
-  | { why: 'stretch'; until?: number };
+  | { why: 'stretch'; until?: number }
+  /** To be done in one go, but longer than any stretch there is (`hours`): planned in pieces. */
+  | { why: 'tooLong'; hours: number; until?: undefined };

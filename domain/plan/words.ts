@@ -30,6 +30,7 @@ export function reasonWords(reason: Reason, naming: Naming): string {
     case 'busy': return `your hours go to ${naming.nameOf(reason.job)}${until}`;
     case 'hours': return reason.until === undefined ? 'no free hours known' : `no free hours${until}`;
     case 'stretch': return `no unbroken stretch long enough${until}`;
+    case 'tooLong': return `longer than your longest free stretch of ${reason.hours} hours, so in pieces`;
     case 'help': return reason.until === undefined ? `${obstacleWords('help')}, none promised` : `${obstacleWords('help')}${until}`;
     default: return reason.expected ? 'allowing for wet days' : `${obstacleWords(reason.why)}${until}`;
   }

@@ -108,6 +108,19 @@ describe('one plan of the work', () => {
     expect(planWork(shop([job('a', 1, { after: [{ job: 'b' }] }), job('b', 1, { after: [{ job: 'a' }] })]))).toEqual({ ok: false, why: 'circle', path: ['b', 'a', 'b'] });
   });
 
+  it('is empty for an empty shop, and has no dates without free hours or for a supply nobody knows', () => {
+    expect(planned(shop([]))).toMatchObject({ jobs: [], stuck: [], finish: undefined });
+    const never = planned(shop([job('file', 1)], { hours: { zone: 'UTC', weekly: [], exceptions: [] } }));
+    expect(never).toMatchObject({ jobs: [], stuck: [{ id: 'file', why: [{ why: 'hours' }] }], finish: undefined });
+    expect(planned(shop([job('fit', 1, { needs: ['belt'] })])).stuck).toEqual([{ id: 'fit', why: [{ why: 'supply', supply: 'belt', until: undefined }] }]);
+  });
+
+  it('keeps a coat that is too long for any evening, in pieces, rather than never', () => {
+    const plan = planned(shop([job('coat', 5, { unbroken: true })]));
+    expect(planOf(plan, 'coat').pieces.length).toBeGreaterThan(1);
+    expect(planOf(plan, 'coat').why.at(-1)).toEqual({ why: 'tooLong', hours: 4 });
+  });
+
   it('does not depend on the order in which unrelated jobs were noted', () => {
     const jobs = ['a', 'b', 'c', 'd'].map((id, i) => job(id, 1 + i, i > 1 ? { after: [{ job: 'a', lagHours: 20 }] } : {}));
     expect(planned(shop(jobs.toReversed()))).toEqual(planned(shop(jobs)));

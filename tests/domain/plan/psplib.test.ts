@@ -31,7 +31,7 @@ describe('project files', () => {
 });
 
 // Kolisch & Sprecher 1996, PSPLIB, EJOR 96:205-216: 480 projects of 30 jobs with proved optima. Not shipped with the program.
-describe.skipIf(!here)('PSPLIB J30 (skipped: ../shared/psplib is not on this machine)', () => {
+describe.skipIf(!here)(here ? 'PSPLIB J30' : 'PSPLIB J30: skipped, ../shared/psplib is not on this machine', () => {
   const known = here ? optima(readFileSync(new URL('optimum/optimum.csv', j30), 'utf8')) : new Map<string, number>();
   const networks = here ? readdirSync(j30).filter((file) => file.endsWith('.sm')).map((file) => ({
     optimum: known.get(file)!, network: parsePsplib(readFileSync(new URL(file, j30), 'utf8')),
@@ -49,6 +49,6 @@ describe.skipIf(!here)('PSPLIB J30 (skipped: ../shared/psplib is not on this mac
   }
 
   it('has all its projects', () => expect(networks.length).toBe(480));
-  it('is within 0.45 % of the optimum on average after 1,000 schedules', () => expect(meanGap(1000)).toBeLessThanOrEqual(0.45));
-  it('is within 0.20 % after 5,000', () => expect(meanGap(5000)).toBeLessThanOrEqual(0.2));
+  it('is within 0.45 % of the optimum on average after 1,000 schedules', () => expect(meanGap(1000)).toBeLessThanOrEqual(0.45), 300_000);
+  it('is within 0.20 % after 5,000', () => expect(meanGap(5000)).toBeLessThanOrEqual(0.2), 600_000);
 });

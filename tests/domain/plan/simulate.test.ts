@@ -65,6 +65,17 @@ describe('draws', () => {
     const pairs = wet.reduce((sum, day, d) => sum + (d > 0 && day && wet[d - 1] ? 1 : 0), 0);
     expect(pairs / (share * wet.length)).toBeCloseTo(0.6, 1.7);
   });
+
+  it('go on from the last day that is known', () => {
+    const climate = { wetAfterDry: 0.1, wetAfterWet: 0.9 };
+    const wet = new Uint8Array(2);
+    const second = (known: number) => Array.from({ length: 2000 }, (_, k) => {
+      wetDays(wet, climate, seeded(k), Int8Array.of(known, -1));
+      return wet[1]!;
+    }).reduce((sum, day) => sum + day, 0) / 2000;
+    expect(second(1)).toBeGreaterThan(0.85);
+    expect(second(0)).toBeLessThan(0.15);
+  });
 });
 
 describe('a simulated shop', () => {
@@ -106,6 +117,10 @@ describe('a simulated shop', () => {
     expect(result).toMatchObject({ p50: undefined, p80: undefined, stuck: ['lift'] });
     expect(result.jobs.find(({ id }) => id === 'file')!.p50).toBeDefined();
     expect(chanceBy(result, at('2036-01-01'))).toBe(0);
+  });
+
+  it('has nothing to say of an empty shop', () => {
+    expect(simulated(shop([]), { runs: 10 })).toMatchObject({ p50: undefined, driver: undefined, jobs: [], orderBy: [], stuck: [] });
   });
 
   it('refuses a circle with its path', () => {

@@ -1,0 +1,63 @@
+import { DateTime } from 'luxon';
+import type { Now } from '../../answers/answer.ts';
+import { saidOf } from '../../answers/weather.ts';
+import { addDays, dayOf } from '../../log/days.ts';
+import type { Shop, Thing } from '../../log/shop.ts';
+import { usualConditions } from '../../lore/conditions.ts';
+import { lagBetween } from '../../lore/cures.ts';
+import { usualHours } from '../../lore/hours.ts';
+import { act } from '../../lore/act.ts';
+import type { SaidSky } from '../forecast.ts';
+import type { Link, PlanJob } from '../input.ts';
+import { actId, loreAct, type OpenAct } from './act-of.ts';
+import { dayIn, HOUR, momentOf } from './moments.ts';
+
+/** An open act as the planner takes it: usual hours and conditions of such work, and what the log says of this one. */
+export function jobOf(one: OpenAct, shop: Shop, now: Now, after: Link[], needs: string[]): PlanJob {
+  if (one.origin === 'get') return { id: one.id, hours: { low: 0, likely: 0, high: 0 }, conditions: { place: 'either', hands: 0 }, after, needs };
+  const lore = loreAct(one.ref);
+  const { conditions, unbroken } = usualConditions(lore);
+  const { low, likely, high } = usualHours(lore);
+  const left = one.begun ? 0.5 : 1;
+  const helped = shop.hands.some(h => h.machine === one.machine.key && h.for && actId(one.machine, h.for) === one.id && h.when >= dayOf(now.at));
+  const notBefore = restOf(one, now);
+  return {
+    id: one.id, after, needs, hours: { low: low * left, likely: likely * left, high: high * left },
+    conditions: helped ? { ...conditions, hands: 2 } : conditions,
+    ...(unbroken ? { unbroken } : {}), ...(notBefore ? { notBefore } : {}),
+  };
+}
+
+/** What was told to be left alone, or was coated or glued a short while ago. The person's word about it beats the usual cure. */
+function restOf(one: OpenAct, now: Now): PlanJob['notBefore'] {
+  const t = one.machine.things.get(one.ref.key);
+  if (!t || !one.ref.key) return undefined;
+  const at = Date.parse(now.at);
+  const waits = t.wait?.until === undefined ? [] : [{ at: momentOf(t.wait.until, now.zone), what: `the ${t.name} to be left alone` }];
+  return [...waits, ...cures(one, t)].filter(w => w.at > at).sort((a, b) => b.at - a.at)[0];
+}
+
+function cures(one: OpenAct, t: Thing): { at: number; what: string }[] {
+  return [...t.works.values()].filter(w => w.done && w.id > (t.wait?.id ?? 0)).flatMap(w => {
+    const lag = lagBetween(act(w.action, t.name), loreAct(one.ref), w.product);
+    return lag ? [{ at: Date.parse(w.at) + lag.hours * HOUR, what: `the ${w.product ?? w.action} on the ${t.name} to ${lag.lag}` }] : [];
+  });
+}
+
+/** How far ahead the person's words about the weather can reach, days. */
+const SKY_DAYS = 21;
+
+/** The person's words about the weather, day by day. */
+export function skiesSaid(shop: Shop, now: Now): SaidSky[] {
+  const today = dayIn(Date.parse(now.at), now.zone);
+  return Array.from({ length: SKY_DAYS }, (_, d) => addDays(today, d)).flatMap(date => {
+    const sky = saidOf(shop, date)?.sky;
+    return sky ? [{ date, sky }] : [];
+  });
+}
+
+/** Help that was said for a day to come: all of that day, for no hours were named. */
+export function helpDays(shop: Shop, now: Now): { date: string }[] {
+  const today = DateTime.fromISO(now.at, { setZone: true }).setZone(now.zone).toISODate()!;
+  return [...new Set(shop.hands.map(h => h.when).filter(day => day >= today))].sort().map(date => ({ date }));
+}
