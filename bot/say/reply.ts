@@ -61,7 +61,10 @@ const asked = ({ text, choices }: OpenQuestion): string => {
 };
 
 /** Every button also has its typed form: that is what it sends. */
-function buttons({ open, entries = [], note }: Came): Button[] {
+function buttons({ open, entries = [], answered, note }: Came): Button[] {
   if (open) return open.choices.map(c => ({ label: c, send: c }));
-  return entries.some(e => e.entry.kind !== 'amend') ? [{ label: 'Scratch that', send: scratchNote(note) }] : [];
+  return [
+    ...(answered?.page?.lines.length ? [{ label: 'More', send: 'more' }] : []),
+    ...(entries.some(e => e.entry.kind !== 'amend') ? [{ label: 'Scratch that', send: scratchNote(note) }] : []),
+  ];
 }
