@@ -50,7 +50,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
 function action(base: string, c: Clause): string {
   if (base === 'top' && c.prt.includes('up')) return 'fill';
   if (base === 'miked' || base === 'mike') return 'measure';
-  return base.replace(/^wire-?brush$|^wire-?wheel$/, 'clean');
+  return base;
 }
 
 const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|try|commence|get)$/.test(i.base ?? ''));

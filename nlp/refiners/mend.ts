@@ -1,0 +1,154 @@
+import { doubleMetaphone } from 'double-metaphone';
+import { nameKey } from '../../domain/model/names.ts';
+import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
+import type { Sheet, Token } from '../types.ts';
+import { MISHEARD } from '../words/misheard.ts';
+import { nounClasses, singular } from '../words/nouns.ts';
+import { FIGURED, SHORTHAND } from '../words/shorthand.ts';
+import { BY_LENGTH, isWord } from './vocabulary.ts';
+import { slips } from './slip.ts';
+
+const NONE: readonly string[] = [];
+
+/**
+ * Puts right what was typed in haste or heard wrong: shorthand, the shop's own names by sound and spelling, everyday words heard for the
+ * trade's where a neighbour makes it plain, and slips in words that are none. Only `low` changes; `text` keeps what was said, and all is traced.
+ */
+export function mend(sheet: Sheet): void {
+  const parts = knownNames(sheet.ctx.parts ?? NONE), machines = knownNames(sheet.ctx.machines ?? NONE);
+  sheet.tokens = expand(sheet, sheet.tokens);
+  heardBeside(sheet);
+  sheet.tokens = ownNames(sheet, sheet.tokens, parts, machines);
+  for (const t of sheet.tokens) {
+    if (!/^[a-z]{4,}$/.test(t.low) || t.mended || isWord(t.low) || parts.words.has(singular(t.low)) || parts.words.has(t.low) || machines.words.has(t.low)) continue;
+    const meant = nearest(t.low, parts, machines);
+    if (meant) change(sheet, t, meant, 'a slip in a word');
+  }
+}
+
+function change(sheet: Sheet, t: Token, low: string, rule: string): void {
+  sheet.trace.push({ stage: 'mend', rule, text: t.text, gave: low });
+  t.low = low;
+  t.mended = true;
+}
+
+/** "b4", "w/", "2day", "2 the", "4 the": shorthand written out. */
+function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
+  const out: Token[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const t = { ...tokens[i]! }, next = tokens[i + 1], prev = tokens[i - 1];
+    const joined = next && next.start === t.end ? FIGURED[t.low + next.low] : undefined;
+    if (joined) { out.push({ ...t, text: t.text + next!.text, low: joined, end: next!.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: t.text + next!.text, gave: joined }); i++; continue; }
+    if (t.low === 'w' && next?.low === '/' && next.start === t.end) { out.push({ ...t, text: 'w/', low: 'with', end: next.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: 'w/', gave: 'with' }); i++; continue; }
+    const worded = SHORTHAND[t.low];
+    if (worded && !(t.low === 'w' && !next) && !knownWord(sheet, t.low) && !/^\d/.test(prev && prev.end === t.start ? prev.text : '') || worded && /^(wks?|hrs?|mins|yrs?)$/.test(t.low)) change(sheet, t, worded, 'shorthand');
+    else if (t.low === '2' && next && /^(the|a|my|go|get|do|be|see|it|him|them)$/.test(next.low) || t.low === '2' && next && /^(\d|-)/.test(next.low) && prev && /^(torqued|set|good|gapped|down|up|tightened|adjusted)$/.test(prev.low)) change(sheet, t, 'to', 'shorthand');
+    else if (t.low === '4' && next && /^(the|a|my|it|now|good|supper|dinner|tea|lunch|paint|this|that)$/.test(next.low) && prev && !/^(the|of|all|need|got|has|had|only|have)$/.test(prev.low)) change(sheet, t, 'for', 'shorthand');
+    else if (t.low === 'n' && prev && next && /^\p{L}/u.test(next.low)) change(sheet, t, 'and', 'shorthand');
+    out.push(t);
+  }
+  return out;
+}
+const knownWord = (sheet: Sheet, low: string): boolean => knownNames(sheet.ctx.parts ?? NONE).words.has(low);
+
+/** "break lines", "king bold": an everyday word that sounds like the trade's, with a neighbour that only the trade's would have. */
+function heardBeside(sheet: Sheet): void {
+  sheet.tokens.forEach((t, i) => {
+    for (const m of MISHEARD) {
+      if (!m.heard.test(t.low) || t.low === m.meant) continue;
+      if (m.before && !m.before.test(sheet.tokens[i + 1]?.low ?? '') || m.after && !m.after.test(sheet.tokens[i - 1]?.low ?? '')) continue;
+      change(sheet, t, /s$/.test(t.low) && !/s$/.test(m.meant) && /^(breaks|bearings|brings|letters|peddles|petals|valves|bolds|pens|vals|collars)$/.test(t.low) ? `${m.meant}s` : m.meant, 'heard for a word of the trade');
+      break;
+    }
+  });
+}
+
+const sound = (s: string): string => doubleMetaphone(s.replace(/\s+/g, ''))[0];
+
+/** The shop's own names, misheard: "treble lathe", "hug bearing", "magnet oh". One word of the name stands as it is, or the whole sounds alike. */
+function ownNames(sheet: Sheet, tokens: readonly Token[], parts: KnownNames, machines: KnownNames): Token[] {
+  const out: Token[] = [...tokens];
+  for (let i = 0; i < out.length; i++) {
+    for (const n of [3, 2, 1]) {
+      const run = out.slice(i, i + n);
+      if (run.length < n || run.some(t => !/^[\p{L}-]+$/u.test(t.low)) || /^(the|a|my|of|to|and|is|are|it|in|on|off|with)$/.test(run[0]!.low) || n === 1 && run[0]!.low.length < 4) continue;
+      const said = run.map(t => t.low).join(' ');
+      if (parts.exact(nameKey(said)) || machines.exact(nameKey(said)) || nounClasses(said).size > 0 && n > 1) break;
+      const hit = n === 1 ? (isWord(run[0]!.low) ? undefined : soundsLike(said, parts, machines)) : misheardName(run, parts, machines);
+      if (!hit) continue;
+      const words = hit.split(' ');
+      if (words.length === n) run.forEach((t, k) => { if (t.low !== words[k] && singular(t.low) !== words[k]) { const c = { ...t }; change(sheet, c, words[k]!, "the shop's own name"); out[i + k] = c; } });
+      else {
+        sheet.trace.push({ stage: 'mend', rule: "the shop's own name", text: run.map(t => t.text).join(' '), gave: hit });
+        out.splice(i, n, { ...run[0]!, text: sheet.text.slice(run[0]!.start, run.at(-1)!.end), low: hit, end: run.at(-1)!.end, mended: true });
+      }
+      break;
+    }
+  }
+  return out;
+}
+
+/** A known name that shares a word with the run at the same place, the other being close in spelling or sound; or a single name split in two. */
+function misheardName(run: readonly Token[], parts: KnownNames, machines: KnownNames): string | undefined {
+  const words = run.map(t => t.low);
+  for (const index of [parts, machines]) {
+    const near = new Set(words.flatMap(w => index.words.get(singular(w)) ?? []));
+    for (const name of near) {
+      const have = name.toLowerCase().split(/[\s-]+/);
+      if (have.length !== words.length) continue;
+      const off = have.flatMap((h, k) => (singular(h) === singular(words[k]!) ? [] : [k]));
+      if (off.length !== 1) continue;
+      const said = words[off[0]!]!, meant = have[off[0]!]!;
+      if (said.length < 3 || meant.length < 3 || /^(left|right|front|rear|back|top|bottom|upper|lower|inner|outer|first|second|other|new|old)$/.test(said) || nounClasses(said).has('part') && slips(said, meant) > 1) continue;
+      if (slips(said, meant) <= (meant.length > 4 ? 2 : 1) && (said[0] === meant[0] || sound(said) === sound(meant) || slips(said, meant) === 1) || sound(said) === sound(meant)) return have.join(' ');
+    }
+    if (words.length === 2) {
+      const whole = words.join('');
+      for (const name of index.words.keys()) if (name.length >= 6 && Math.abs(name.length - whole.length) <= 2 && name[0] === whole[0] && (slips(whole, name) <= 1 || sound(whole) === sound(name) && slips(whole, name) <= 2) && !words.every(isName)) return name;
+    }
+  }
+  return undefined;
+}
+const isName = (w: string): boolean => nounClasses(w).has('part');
+
+/** A single word that is none, and sounds like one of the shop's. */
+function soundsLike(said: string, parts: KnownNames, machines: KnownNames): string | undefined {
+  const s = sound(singular(said));
+  if (s.length < 2) return undefined;
+  for (const index of [parts, machines]) for (const w of candidates(said, index)) if (sound(w) === s && slips(singular(said), w) <= 2) return /s$/.test(said) && !/s$/.test(w) ? `${w}s` : w;
+  return undefined;
+}
+const byLength = new WeakMap<KnownNames, Map<number, string[]>>();
+function candidates(said: string, index: KnownNames): string[] {
+  let table = byLength.get(index);
+  if (!table) {
+    table = new Map();
+    for (const w of index.words.keys()) table.set(w.length, [...(table.get(w.length) ?? []), w]);
+    byLength.set(index, table);
+  }
+  const out: string[] = [];
+  for (let n = said.length - 2; n <= said.length + 2; n++) out.push(...(table.get(n) ?? []));
+  return out;
+}
+
+/** The word that a slip was meant to be: the shop's own first, then the trade's; none where two are as near. */
+function nearest(low: string, parts: KnownNames, machines: KnownNames): string | undefined {
+  const allow = low.length >= 8 ? 2 : 1;
+  const pick = (list: Iterable<string>, most: number): string | undefined => {
+    let best: string | undefined, at = most + 1, tie = false;
+    for (const w of list) {
+      const d = slips(low, w);
+      if (d < at) { best = w; at = d; tie = false; } else if (d === at && w !== best && singular(w) !== singular(best ?? '')) tie = true;
+    }
+    return tie ? undefined : best;
+  };
+  const own = [...candidates(low, parts), ...candidates(low, machines)];
+  const plural = /s$/.test(low) ? own.map(w => `${w}s`) : [];
+  const hit = pick([...own, ...plural], low.length >= 6 ? 2 : 1);
+  if (hit && (hit[0] === low[0] || slips(low, hit) === 1)) return hit;
+  if (low.length < 5) return undefined;
+  const near: string[] = [];
+  for (let n = low.length - allow; n <= low.length + allow; n++) near.push(...(BY_LENGTH.get(n) ?? []));
+  const trade = pick(near, allow);
+  return trade && (trade[0] === low[0] || low.length > 5) ? trade : undefined;
+}
