@@ -32,7 +32,7 @@ export function compose(came: Came): Reply {
   const switched = came.machine && (came.switched || (!read && !asks.length)) ? [`At the ${came.machine} now.`.replace(/^At the (?=\p{Lu})/u, 'At ')] : [];
   const later = answered?.later.length ? ['Working it out…'] : [];
   const nothing = !read && !asks.length && !lines.length && !warnings.length && !open && !switched.length ? ['Kept, but I found nothing in it to log.'] : [];
-  const left = unread.length && (read || asks.length) ? [`Not understood: "${unread.join('", "')}".`] : [];
+  const left = unread.length && (read || asks.length) ? [`Not understood: "${shortened(unread.join('", "'))}".`] : [];
   const say = [...lines, ...switched, ...(read ? [read] : []), ...warnings, ...(answered?.lines ?? []), ...later, ...nothing, ...left, ...(open ? [asked(open)] : [])];
   return {
     note: came.note, entries: [...entries], asks: [...asks], answers: answered?.answers ?? [], warnings: [...warnings],
@@ -40,6 +40,9 @@ export function compose(came: Came): Reply {
     buttons: buttons(came), files: [...(came.files ?? [])], later: answered?.later,
   };
 }
+
+/** Enough of long words to know them again; the note keeps them all. */
+const shortened = (words: string): string => (words.length > 200 ? `${words.slice(0, 200)}…` : words);
 
 /** Everything logged, in one line; an amend that found nothing says so. */
 function readBack(entries: readonly StoredEntry[], at: string): string {
