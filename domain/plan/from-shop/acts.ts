@@ -57,7 +57,7 @@ function ofThing(machine: Machine, t: Thing, now: Now, open: Open): void {
     const replace = t.fault.verdict === 'replace';
     open(replace ? { key: t.key, name: t.name } : { key: t.key, name: t.name, verb: 'repair' }, 'fault', t.fault.id, replace ? 'replace' : 'repair');
   }
-  const fit = toBeFitted(t);
+  const fit = toBeFitted(machine, t);
   if (fit) open({ key: t.key, name: t.name }, ...fit);
 }
 
@@ -65,14 +65,23 @@ function ofThing(machine: Machine, t: Thing, now: Now, open: Open): void {
 const handled = (t: Thing): boolean => t.out !== undefined || t.jobs.some(j => !isFitting(j.do) && (t.fault?.verdict !== 'replace' || isReplacing(j.do)));
 
 /** Whether a part has yet to go on for good, and what says so. */
-function toBeFitted(t: Thing): [origin: Origin, since: number, verb: string] | undefined {
+function toBeFitted(machine: Machine, t: Thing): [origin: Origin, since: number, verb: string] | undefined {
   const state = t.fit?.state;
   if (state === 'temporary') return ['temporary', t.fit!.id, 'put on for good'];
-  if (t.inHand && t.inHand.id > (t.fit?.id ?? 0) && (t.finding?.verdict === 'replace' || state === 'off' || (!t.fit && isPart(t)))) return ['came', t.inHand.id, 'fit'];
+  if (t.inHand && t.inHand.id > (t.fit?.id ?? 0) && (t.finding?.verdict === 'replace' || state === 'off' || (!t.fit && isPart(t))) && !wentOnWith(machine, t, t.inHand.id))
+    return ['came', t.inHand.id, 'fit'];
   if (state === 'off' || state === 'tried') return ['off', t.fit!.id, state === 'tried' ? 'put on for good' : 'fit'];
   if (t.out) return ['off', t.out.id, 'fit'];
   return t.back && t.back.id > (t.fit?.id ?? 0) && isPart(t) ? ['came', t.back.id, 'fit'] : undefined;
 }
 
-/** Whether a thing is a part that gets fitted, rather than paint, wire or rod: the usual order of assembly knows it, or it was on or off before. */
-export const isPart = (t: Thing): boolean => t.fit !== undefined || t.finding !== undefined || rulesFor({ part: t.name }).length > 0;
+/** "Head gasket", "pump seal": what is named after another part is taken to be in once that part went on for good after it came. */
+function wentOnWith(machine: Machine, t: Thing, since: number): boolean {
+  const named = t.key.split(' ').slice(0, -1).join(' ');
+  if (!named) return false;
+  return [...machine.things.values()].some(o => (o.key === named || o.key.endsWith(` ${named}`)) && (o.fit?.state === 'on' || o.fit?.state === 'tight') && o.fit.id > since);
+}
+
+/** Whether a thing is a part that gets fitted, rather than paint, wire or rod: it was on or off before, or the usual order of assembly names it. */
+export const isPart = (t: Thing): boolean =>
+  t.fit !== undefined || t.finding !== undefined || rulesFor({ part: t.name }).some(({ rule, side }) => !rule[side].includes('*'));

@@ -31,7 +31,8 @@ export function orderOf(machine: Machine, acts: OpenActs, refused: ReadonlySet<s
 
 /** Off, then worked on, then fitted, then adjusted. */
 function onOnePart(acts: readonly OpenAct[]): Proposal[] {
-  const byKey = Map.groupBy(acts.filter(a => a.ref.key !== '' && a.origin !== 'get'), a => a.ref.key);
+  const byKey = new Map<string, OpenAct[]>();
+  for (const a of acts) if (a.ref.key !== '' && a.origin !== 'get') byKey.set(a.ref.key, [...(byKey.get(a.ref.key) ?? []), a]);
   return [...byKey.values()].flatMap(same => {
     const fit = same.find(a => !a.ref.verb && !a.ref.off);
     const off = same.find(a => a.ref.off);
