@@ -1,4 +1,4 @@
-import { InlineKeyboard } from 'grammy';
+import type { InlineKeyboardMarkup } from 'grammy/types';
 import type { Store } from '../../../domain/store/open.ts';
 import type { Button } from '../../incoming.ts';
 import { addressOf } from './moved.ts';
@@ -11,15 +11,16 @@ const SHORT = 16;
  * What a button carries is 64 bytes at most, so it names the row of the outbox it went out with and its place there; the words lie in
  * that row, and so outlive a restart.
  */
-export function keyboardOf(buttons: readonly Button[], row: number): InlineKeyboard | undefined {
+export function keyboardOf(buttons: readonly Button[], row: number): InlineKeyboardMarkup | undefined {
   if (!buttons.length) return undefined;
-  const keyboard = new InlineKeyboard();
+  const rows: { text: string; callback_data: string }[][] = [];
   buttons.forEach(({ label }, i) => {
-    keyboard.text(label, `${row}.${i}`);
-    const pair = i % 2 === 0 && [label, buttons[i + 1]?.label ?? ''].every(l => l.length <= SHORT);
-    if (!pair) keyboard.row();
+    const last = rows.at(-1);
+    const button = { text: label, callback_data: `${row}.${i}` };
+    if (last?.length === 1 && [last[0]!.text, label].every(l => l.length <= SHORT)) last.push(button);
+    else rows.push([button]);
   });
-  return keyboard;
+  return { inline_keyboard: rows };
 }
 
 /** The words that a tap stands for; undefined when its message did not go out to that chat. */
