@@ -1,4 +1,5 @@
 import type { Token } from '../types.ts';
+import { UNIT } from './measure/units.ts';
 
 /** Words as thumbs write them, and what they stand for. */
 const SHORT: Record<string, string> = {
@@ -11,6 +12,9 @@ const SHORT: Record<string, string> = {
 /** Words of this kind never belong to the name of a part. */
 export const isShorthand = (low: string): boolean => low in SHORT && low !== 'an';
 
+/** Words of number, unit and money are never misheard names. */
+const MEASURED = new RegExp(`^(?:${UNIT}|dollars?|bucks?|quid|cents?|pounds?|core|ton|percent|shipping|freight|carriage|post)$`);
+
 /** The tokens of "2mrw" are "2" and "mrw". */
 const AFTER_TWO: Record<string, string> = { mrw: 'tomorrow', moro: 'tomorrow', morow: 'tomorrow', morrow: 'tomorrow', nite: 'tonight', night: 'tonight', day: 'today' };
 
@@ -18,6 +22,7 @@ const ARTICLE = /^(?:the|my|a|an|it|this|that|next|me|get|do|be|go|put|fit|paint
 
 /** What a token says when it is written short: "b4" is "before", "4 the pump" is "for the pump", "w/" is "with". */
 export function longhand(tokens: readonly Token[], i: number): string {
+  if (tokens[i]!.mended && MEASURED.test(tokens[i]!.text.toLowerCase())) return tokens[i]!.text.toLowerCase();
   const low = tokens[i]!.low, next = tokens[i + 1]?.low ?? '', prev = tokens[i - 1]?.low ?? '';
   if (low === '2' && tokens[i + 1]?.start === tokens[i]!.end && Object.hasOwn(AFTER_TWO, next)) return '';
   if (prev === '2' && tokens[i - 1]!.end === tokens[i]!.start && Object.hasOwn(AFTER_TWO, low)) return AFTER_TWO[low]!;

@@ -78,7 +78,7 @@ function inherit(desk: Desk, hits: readonly Hit[]): Hit[] {
   return hits.map((h, i) => {
     const [a] = h.asks, [b] = hits[i - 1]?.asks ?? [];
     if (!a || !b || !(a.kind === 'timeSpent' && b.kind === 'spent' || a.kind === 'spent' && b.kind === 'timeSpent') || a.part || !b.part) return h;
-    const bare = /^ ?(?:$|[?.,!])/.test(desk.text.slice(h.end)) && /^(?:,? ?and |, )/.test(desk.text.slice(hits[i - 1]!.end, h.start));
+    const bare = /^ ?(?:$|[?.,!])/.test(desk.text.slice(h.end)) && /(?:,? ?and |, )$/.test(desk.text.slice(hits[i - 1]!.end, h.start));
     return bare ? { ...h, asks: [{ ...a, part: b.part }] } : h;
   });
 }

@@ -95,11 +95,3 @@ export const SHRINK_FIT: SumKind = {
   needs: ['diameter', 'interference'],
   wants: ['interference'],
 };
-
-export const PRESS_FIT: SumKind = {
-  of: 'pressFit',
-  ask: [/\b(?:how (?:much|hard)|what|whats|how many tons?)(?: (?:force|pressure|tonnage|tons|of|press|is|does|will|would|the|do|a|it|i|size|big))*[^.?!]{0,24}\b(?:to press|press(?:ing)? (?:it|the|that|in|out|force)|push it in|press fit)\b/, /\b(?:how much|what)(?: [a-z]+){0,2} (?:interference|press|nip)\b(?: (?:do|should|does|would|for|on|is|i))/],
-  given(scope) { const { material: made, ...rest } = shrink(scope); return made ? { ...rest, material: made } : rest; },
-  needs: ['diameter', 'interference'],
-  weight: 1,
-};

@@ -1,0 +1,143 @@
+import { byWord } from './engine.ts';
+import type { SumKind } from './kind.ts';
+import { type Figure, type Given, put, type Scope } from './scope.ts';
+
+const RPM_WORDS = /rpm|revs|turns|a minute/;
+const speedOf = (scope: Scope): Figure | undefined => scope.measures('rpm')[0] ?? scope.numbers().find(n => n.value >= 60 && (/\b(?:turns?|runs?|does|at|doing|turning|running|spins?)(?: (?:at|about))* $/.test(scope.before(n)) || RPM_WORDS.test(scope.after(n, 8))));
+/** "6.5 to 1", "13:1": how many to one. */
+function ratio(scope: Scope): { value: number; start: number; end: number } | undefined {
+  const r = scope.seen(/#~*(?!~)(?: ?: ?| to )#~*(?!~)/);
+  return r && r.nums[1] === 1 ? { value: r.nums[0]!, start: r.start, end: r.end } : undefined;
+}
+
+export const GEARING: SumKind = {
+  of: 'gearing',
+  ask: [/\b(?:what|whats|how fast|how many)[^.?!]{0,50}\b(?:ratio|speed|turn|rpm|revs|spin|run|reduction)\b/, /\b(?:gear|sprocket|chain) ratio\b/, /\b(?:what|whats) (?:(?:is|the|s|my) )*(?:ratio|reduction)\b/],
+  given(scope) {
+    const out: Given = {};
+    const teeth = [...scope.mask.matchAll(/#~*(?!~)(?: |-)?(?:tooth|teeth|t\b)/g)].map(m => ({ value: scope.num(m.index)?.value ?? 0, start: scope.start + m.index, end: scope.start + m.index + m[0].length }));
+    const bare = teeth.length === 1 ? scope.numbers().filter(n => n.value >= 6 && n.value <= 200 && Number.isInteger(n.value) && n.start !== teeth[0]!.start && /\b(?:a|on|to|onto|driving|into|the|and|with)(?: an?)? $/.test(scope.before(n))) : [];
+    const all = [...teeth, ...bare].sort((a, b) => a.start - b.start);
+    const [a, b] = all;
+    const swap = a && b && /\bdriven by\b|\bdriven\b[^.?!]*\bdriv(?:er|ing)\b/.test(scope.desk.text.slice(a.start - 20 < scope.start ? scope.start : a.start - 20, b.end + 10));
+    if (a) out.teeth1 = (swap ? b! : a).value;
+    if (b) out.teeth2 = (swap ? a! : b).value;
+    const n = speedOf(scope);
+    if (n && all.length) out.rpm1 = n.value;
+    scope.take(...all, n);
+    return out;
+  },
+  needs: ['teeth1', 'teeth2'],
+  wants: ['teeth1', 'teeth2'],
+  weight: 1,
+};
+
+export const ROAD_SPEED: SumKind = {
+  of: 'roadSpeed',
+  ask: [/\b(?:what|how fast|whats|how many miles an hour)[^.?!]{0,60}\b(?:road speed|ground speed|miles an hour|mph|km\/h|kph|on the road|top speed|go(?:ing)? in (?:top|third|fourth|high|gear))\b/, /\b(?:road|ground|top) speed\b/, /\bhow fast (?:(?:does|will|would|is|s|do|am|ll) )?(?:it|she|i|the (?:tractor|truck|crawler|heron)|that)? ?(?:go|going|travel|drive|move)\b/],
+  given(scope) {
+    const out: Given = {};
+    const n = speedOf(scope);
+    if (n) out.rpm = n.value;
+    const r = ratio(scope) ?? (() => { const f = scope.numbers().find(x => /\b(?:ratio|reduction|geared)(?: (?:is|of|at|overall|down))* $/.test(scope.before(x))); return f && { value: f.value, start: f.start, end: f.end }; })();
+    if (r) out.ratio = r.value;
+    const len = scope.measures('in', 'mm', 'cm', 'ft', 'm');
+    const radius = len.find(f => /^ ?(?:loaded |rolling )?radius/.test(scope.after(f)) || /\bradius(?: (?:is|of|at))* $/.test(scope.before(f)));
+    const across = len.find(f => f !== radius);
+    put(out, 'radius', radius);
+    if (!radius) put(out, 'diameter', across);
+    const v = scope.measures('mph', 'km/h')[0];
+    put(out, 'speed', v);
+    scope.take(n, r, radius, across, v);
+    return out;
+  },
+  needs: ['rpm', 'ratio', 'radius', 'diameter', 'speed'],
+  wants: ['ratio'],
+  weight: 2,
+};
+
+export const HYDRAULIC: SumKind = {
+  of: 'hydraulic',
+  ask: [/\b(?:how (?:much|hard|many (?:tons?|pounds))|what|whats)[^.?!]{0,50}\b(?:force|push|lift|ram|cylinder|tonnage|tons|pull)\b/, /\bhow fast[^.?!]{0,30}\b(?:ram|cylinder|rod|extend|stroke)\b/, /\bwhat pressure[^.?!]{0,50}\b(?:lift|push|ram|cylinder|tons?|lb|pounds)\b/],
+  unless: /\b(?:leg|sling|chain|wheel cylinders?|master|spent|cost|torque|bolt)\b/,
+  given(scope) {
+    const out: Given = {};
+    const p = scope.measures('psi', 'bar', 'kPa')[0];
+    put(out, 'pressure', p);
+    const rod = byWord(scope, /rod/, ['in', 'mm', 'cm']), bore = byWord(scope, /bore|ram|cylinder|piston/, ['in', 'mm', 'cm'], rod ? [rod] : []) ?? scope.measures('in', 'mm', 'cm').find(f => f.start !== rod?.start);
+    put(out, 'bore', bore); put(out, 'rod', rod);
+    const flow = scope.measures('gpm', 'L/min')[0];
+    put(out, 'flow', flow);
+    const force = scope.measures('lb', 'ton', 't', 'kg')[0];
+    put(out, 'force', force);
+    scope.take(p, rod, bore, flow, force);
+    return out;
+  },
+  needs: ['bore', 'pressure', 'force'],
+  wants: ['bore'],
+  weight: 1,
+};
+
+export const ADJUSTABLE: SumKind = {
+  of: 'adjustableSheave',
+  ask: [/\b(?:what|how (?:fast|much)|whats)[^.?!]{0,60}\b(?:turns? (?:open|out)|flange|adjustable|variable pitch|opened? (?:it )?up)\b/, /\b(?:adjustable|variable(?: pitch)?) (?:sheave|pulley)\b[^.?!]*\b(?:what|how)\b/, /\bturns? (?:open|out)\b[^.?!]*\b(?:what|how)\b/],
+  given(scope) {
+    const out: Given = {};
+    const d = scope.measures('in', 'mm');
+    const d2 = d.find(f => /^ ?(?:inch |mm )?(?:driven|pulley on|on the|fixed|plain)/.test(scope.after(f)) || /\bdriven(?: [a-z]+)* $/.test(scope.before(f)));
+    put(out, 'd1', d.find(f => f !== d2)); put(out, 'd2', d2);
+    const turns = scope.measures('turns')[0], tpi = scope.measures('tpi')[0];
+    if (turns) out.turns = turns.value;
+    if (tpi) out.pitch = tpi.value;
+    const n = speedOf(scope);
+    if (n) out.rpm1 = n.value;
+    scope.take(...d, turns, tpi, n);
+    return out;
+  },
+  needs: ['d1', 'turns'],
+  wants: ['d1', 'turns'],
+  weight: 3,
+};
+
+const SECTION = /\b(?:an? |section |size )?([abc]|[345]l)(?: |-)?(?:section|belt|size)\b|\bsection (?:is )?(?:an? )?([abc]|[345]l)\b/;
+export const BELT_NUMBER: SumKind = {
+  of: 'beltNumber',
+  ask: [/\b(?:what|which|whats)[^.?!]{0,40}\b(?:belt number|standard belt|stock belt|v ?belt|section|b ?belt|a ?belt|numbered belt)\b/, /\bhow long is (?:an? )?[abc] ?#~*(?!~)/, /\bwhat section\b/, /\b(?:nearest|closest) (?:standard |stock |v )?(?:belt|size)\b/],
+  unless: /\b(?:tension|deflect)\b/,
+  given(scope) {
+    const out: Given = {};
+    const named = scope.seen(/\b([abc]) ?#~*(?!~)/);
+    const s = SECTION.exec(scope.text);
+    const letter = s?.[1] ?? s?.[2] ?? named?.m[1];
+    if (letter) out.section = letter.toUpperCase();
+    if (named) { out.number = named.nums[0]; scope.take(named); }
+    const len = scope.measures('in', 'mm');
+    const wide = len.find(f => /^ ?(?:wide|across|top)/.test(scope.after(f)) || /\b(?:width|across the top|top)(?: (?:is|of|width))* $/.test(scope.before(f)));
+    put(out, 'width', wide);
+    put(out, 'length', len.find(f => f !== wide));
+    const kind = /\b(inside|outside|datum|pitch)\b/.exec(scope.text)?.[1];
+    if (kind && !named) out.kind = kind === 'pitch' ? 'datum' : kind;
+    scope.take(...len);
+    return out;
+  },
+  needs: ['section', 'number', 'length', 'width'],
+  weight: 2,
+};
+
+export const BELT_TENSION: SumKind = {
+  of: 'beltTension',
+  ask: [/\b(?:how (?:tight|much|far)|what|whats)[^.?!]{0,50}\b(?:belt tension|deflect(?:ion)?|tension (?:the|a|that|my|on the) (?:[a-z]+ )?belt|belt (?:deflect|give|sag|push))\b/, /\bhow (?:tight|far|much)[^.?!]{0,40}\b(?:fan |drive |v )?belt\b[^.?!]{0,20}\b(?:be|push|give|deflect|in|go|tight)?\b/, /\bbelt tension\b/],
+  unless: /\b(?:length|long|cost|order|apart)\b/,
+  given(scope) {
+    const out: Given = {};
+    const len = scope.measures('in', 'mm', 'ft', 'cm');
+    const small = len.find(f => /^ ?(?:inch )?(?:pulley|sheave)/.test(scope.after(f)));
+    put(out, 'span', len.find(f => f !== small)); put(out, 'd1', small);
+    const s = SECTION.exec(scope.text), letter = s?.[1] ?? s?.[2];
+    if (letter) out.section = letter.toUpperCase();
+    scope.take(...len);
+    return out;
+  },
+  needs: ['span', 'section'],
+  weight: 1,
+};
