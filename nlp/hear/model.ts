@@ -87,6 +87,9 @@ export class Whisper {
 
   encode = (text: string): number[] => this.tokenizer.encode(text, { add_special_tokens: false });
 
+  /** Whether a word is so common that the vocabulary has one piece for it. */
+  isCommon = (word: string): boolean => this.encode(` ${word.toLowerCase()}`).length === 1;
+
   /** Text of ordinary pieces; the end mark is left off. */
   text = (pieces: number[]): string => this.tokenizer.decode(pieces.filter((piece) => piece < this.ids.end));
 
