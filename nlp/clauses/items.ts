@@ -22,7 +22,7 @@ const RANK: Record<Found['dim'], number> = { when: 7, span: 6, money: 5, measure
 /** The value that begins at a token: the longest, certain before implied. */
 export function valueAt(sheet: Sheet, i: number, to: number): Found | undefined {
   return sheet.found.filter(f => f.from === i && f.to <= to)
-    .sort((a, b) => Number(b.sure === 'certain') - Number(a.sure === 'certain') || (b.to - b.from) - (a.to - a.from) || RANK[b.dim] - RANK[a.dim])[0];
+    .sort((a, b) => Number(a.dim === 'number') - Number(b.dim === 'number') || Number(b.sure === 'certain') - Number(a.sure === 'certain') || (b.to - b.from) - (a.to - a.from) || RANK[b.dim] - RANK[a.dim])[0];
 }
 
 /** The chunks of the tokens [from, to), in order and without gaps. */

@@ -133,7 +133,6 @@ function candidates(said: string, index: KnownNames): string[] {
 
 /** The word that a slip was meant to be: the shop's own first, then the trade's; none where two are as near. */
 function nearest(low: string, parts: KnownNames, machines: KnownNames): string | undefined {
-  const allow = low.length >= 8 ? 2 : 1;
   const pick = (list: Iterable<string>, most: number): string | undefined => {
     let best: string | undefined, at = most + 1, tie = false;
     for (const w of list) {
@@ -148,7 +147,7 @@ function nearest(low: string, parts: KnownNames, machines: KnownNames): string |
   if (hit && (hit[0] === low[0] || slips(low, hit) === 1)) return hit;
   if (low.length < 5) return undefined;
   const near: string[] = [];
-  for (let n = low.length - allow; n <= low.length + allow; n++) near.push(...(BY_LENGTH.get(n) ?? []));
-  const trade = pick(near, allow);
-  return trade && (trade[0] === low[0] || low.length > 5) ? trade : undefined;
+  for (let n = low.length - 1; n <= low.length + 1; n++) near.push(...(BY_LENGTH.get(n) ?? []));
+  const trade = pick(near, 1);
+  return trade && trade[0] === low[0] ? trade : undefined;
 }

@@ -103,12 +103,14 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
     if (low === 'loose' && (prev === 'be' || prev === 'adv' || prev === 'noun')) return 'adj';
     return 'prt';
   }
+  if (low === 'x' && (prev === 'num') && /^\d/.test(next)) return 'prep';
   if (g.SUBORD.has(low)) return 'sub';
   if (g.PRONOUN.has(low)) return 'pron';
   if (g.PREP.has(low)) return 'prep';
   if (low === 'finger' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
   if (/^(pretty|clean|clear|early|late|dead|once|half|straight|finger|right)$/.test(low)) return undefined;
   if (g.ADVERB.has(low)) return 'adv';
+  if (/^(ok|okay)$/.test(low) && (prev === 'noun' || prev === 'num' || prev === 'be' || prev === 'pron' || prev === 'adv')) return 'adj';
   if (g.FILLER.has(low) || /^(okay|ok|yeah|yep|yes|nope|righto|oh|cheers|please|aye|damn|bloody|sorry|correction|hang|testing|oops|hello|hi|thanks|ha|haha|lol|btw|nope|nah)$/.test(low)) return 'intj';
   return undefined;
 }

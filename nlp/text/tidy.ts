@@ -1,3 +1,5 @@
+import { IDIOMS } from '../words/idioms.ts';
+import { tokenize } from './tokens.ts';
 import { FILLER } from '../words/grammar.ts';
 import type { Sheet, Token } from '../types.ts';
 import { openClitics } from './clitics.ts';
@@ -9,6 +11,7 @@ export function tidy(sheet: Sheet): void {
   dropRanges(sheet, 'stutter', stutters(sheet.tokens));
   dropRanges(sheet, 'recogniser goodbye', goodbyes(sheet.tokens));
   sheet.tokens = openClitics(sheet.tokens);
+  dropRanges(sheet, 'set phrase', idioms(sheet.tokens));
 }
 
 function dropWhere(sheet: Sheet, rule: string, gone: (i: number) => boolean): void {
@@ -53,6 +56,26 @@ function loops(tokens: readonly Token[]): [number, number][] {
       i += n * times - 1;
       break;
     }
+  }
+  return out;
+}
+
+const SET = IDIOMS.map(s => tokenize(s).map(t => t.low));
+
+/** Set phrases, where they stand alone: at a note's or sentence's edge, or between marks. "Of course" is dropped anywhere. */
+function idioms(tokens: readonly Token[]): [number, number][] {
+  const out: [number, number][] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const hit = SET.find(s => s.every((w, k) => tokens[i + k]?.low === w));
+    if (!hit) continue;
+    const edge = (k: number): boolean => k < 0 || k >= tokens.length || /^[.,;:!?…–—-]+$/.test(tokens[k]!.low);
+    const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it)$/.test(hit.join(' '));
+    const whole = edge(i - 1) && edge(i + hit.length);
+    if (!(whole || loose || hit.length > 3 && (edge(i - 1) || edge(i + hit.length)))) continue;
+    if (/^(hang on|hold on|hold up|as usual)$/.test(hit.join(' ')) && !whole) continue;
+    const end = whole && tokens[i + hit.length]?.low === ',' && i > 0 && tokens[i - 1]?.low === ',' ? i + hit.length + 1 : i + hit.length;
+    out.push([i, end]);
+    i = end - 1;
   }
   return out;
 }
