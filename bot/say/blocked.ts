@@ -8,7 +8,7 @@ export function causeLine(c: Cause, { at }: Saying): string {
   switch (c.cause) {
     case 'not bought': return `${c.what} not bought yet`;
     case 'on order': return `${c.what} on order${by}`;
-    case 'late': return `${c.what} is late${c.clears ? `, was due ${day(c.clears, at)}` : ''}`;
+    case 'late': return `${c.what} is late`;
     case 'out': return `${c.what} is out for work${c.clears ? `, back ${day(c.clears, at)}` : ''}`;
     case 'temporary': return `${c.what} is only on for now`;
     case 'rule': return `${c.what} comes first`;
@@ -26,8 +26,20 @@ function acts(causes: readonly Cause[]): string[] {
   return [...new Set(ends)];
 }
 
+/** With the earliest day of each, where its words don't name one already. */
 function tree(causes: readonly Cause[], saying: Saying, depth = 0): string[] {
-  return causes.flatMap(c => [`${'  '.repeat(depth)}${capital(causeLine(c, saying))}${c.act && !c.causes.length ? `: ${c.act}` : ''}`, ...tree(c.causes, saying, depth + 1)]);
+  return causes.flatMap(c => {
+    const line = `${capital(causeLine(c, saying))}${c.act && !c.causes.length ? `: ${c.act}` : ''}`;
+    const clears = c.clears && !line.includes(day(c.clears, saying.at)) ? ` (${day(c.clears, saying.at)} at the earliest)` : '';
+    return [`${'  '.repeat(depth)}${line}${clears}`, ...tree(c.causes, saying, depth + 1)];
+  });
+}
+
+/** The day on which all of it can be clear, where every cause has one. */
+function clearBy(causes: readonly Cause[], { at }: Saying): string {
+  const days = causes.map(c => c.clears);
+  const last = days.includes(undefined) ? undefined : days.sort().at(-1);
+  return last && last > at.slice(0, 10) ? ` Clear ${day(last, at)} at the earliest.` : '';
 }
 
 export function sayBlocked(a: BlockedAnswer, saying: Saying): Spoken {
@@ -37,7 +49,7 @@ export function sayBlocked(a: BlockedAnswer, saying: Saying): Spoken {
   const todo = acts(a.causes);
   const more = a.causes.length > 3 ? `, and ${a.causes.length - 3} more` : '';
   return {
-    say: `${capital(a.part)} waits: ${stop(first + more)}${todo.length ? ` You can ${stop(listed(todo.slice(0, 2), 'or'))}` : ''}`,
+    say: `${capital(a.part)} waits: ${stop(first + more)}${todo.length ? ` You can ${stop(listed(todo.slice(0, 2), 'or'))}` : ''}${clearBy(a.causes, saying)}`,
     longer: tree(a.causes, saying).join('\n'),
   };
 }

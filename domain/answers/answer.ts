@@ -2,6 +2,7 @@ import type { Answer } from '../model/answer.ts';
 import type { Ask } from '../model/ask.ts';
 import type { Past } from '../log/past.ts';
 import type { Shop } from '../log/shop.ts';
+import type { PlanSettings } from '../plan/from-shop/settings.ts';
 import { blocked } from './blocked.ts';
 import { buy } from './buy.ts';
 import { cheapest } from './cheapest.ts';
@@ -20,8 +21,8 @@ import { where } from './where.ts';
 /** The moment of the question: ISO with offset, and the person's zone by its IANA name. */
 export interface Now { at: string; zone: string }
 
-/** What an answer may need beside the state: the chat's current machine, what was said word for word, money a mile driven costs. */
-export interface More { past: Past; machine?: string; mileRate?: number }
+/** What an answer may need beside the state: the chat's current machine, what was said word for word, money a mile driven costs, what the planner is told. */
+export interface More { past: Past; machine?: string; mileRate?: number; planning?: PlanSettings }
 
 /** The asks answered from the log; sums are worked out elsewhere. */
 export type LogAsk = Exclude<Ask, { kind: 'sum' }>;
@@ -39,7 +40,7 @@ export function answer(shop: Shop, ask: LogAsk, now: Now, more: More): Answer {
     case 'history': return history(shop, ask, more);
     case 'spent': return spent(shop, ask, more);
     case 'timeSpent': return timeSpent(shop, ask, more);
-    case 'finish': return finish(ask);
+    case 'finish': return finish(shop, ask, now, more);
     case 'cheapest': return cheapest(shop, ask, more);
     case 'forecast': return forecast(shop, ask, now, more);
     case 'picture': return picture(shop, ask, more);

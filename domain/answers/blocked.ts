@@ -1,17 +1,23 @@
-import type { BlockedAnswer } from '../model/answer.ts';
+import type { BlockedAnswer, Cause } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import type { Shop } from '../log/shop.ts';
+import { planOf } from '../plan/from-shop/plan-of.ts';
 import type { More, Now } from './answer.ts';
 import { causesOf, machineCauses, type Asking } from './causes.ts';
+import { dated } from './dated.ts';
 import { hereOf, lookUp, type Found } from './find.ts';
 
-/** What holds up a part, a work on it, or (with no part named) the machine in hand. Clear is null for a part never heard of. */
+/**
+ * What holds up a part, a work on it, or (with no part named) the machine in hand, with the earliest day each can clear, the cheapest act
+ * first. Clear is null for a part never heard of.
+ */
 export function blocked(shop: Shop, ask: AskOf<'blocked'>, now: Now, more: More): BlockedAnswer {
   const found = ask.part === undefined ? machineInHand(shop, more) : lookUp(shop, ask.part, more.machine);
   if (!found) return { kind: 'blocked', part: ask.part ?? more.machine ?? '', clear: null, causes: [] };
   const asking: Asking = { shop, machine: found.machine, now, seen: new Set() };
   const causes = found.whole ? machineCauses(asking) : causesOf(found.ref, asking);
-  return { kind: 'blocked', part: ask.part ?? found.machine.name, clear: causes.length === 0, causes };
+  const withDays = (c: Cause[]): Cause[] => (c.length ? dated(c, found.machine, planOf({ machines: [found.machine], shop, now, settings: more.planning })) : c);
+  return { kind: 'blocked', part: ask.part ?? found.machine.name, clear: causes.length === 0, causes: withDays(causes) };
 }
 
 function machineInHand(shop: Shop, more: More): Found | undefined {

@@ -33,13 +33,14 @@ export interface DueAnswer { kind: 'due'; items: DueItem[] }
 export interface HistoryItem { at: string; text: string; note?: number }
 export interface HistoryAnswer { kind: 'history'; part?: string; from?: string; to?: string; items: HistoryItem[]; /** Older ones were left out. */ older?: boolean }
 export interface SpentItem { item: string; price: number; source?: string; at: string }
-export interface SpentAnswer { kind: 'spent'; part?: string; total: number; items: SpentItem[]; /** Ordered, not yet paid for by arrival. */ onOrder?: number; unpriced?: string[] }
+export interface SpentAnswer { kind: 'spent'; part?: string; total: number; items: SpentItem[]; /** Ordered, not yet paid for by arrival. */ onOrder?: number; unpriced?: string[]; /** Older purchases were left out of the list. */ older?: boolean }
 export interface TimeSpentAnswer { kind: 'timeSpent'; part?: string; from?: string; to?: string; hours: number }
 export interface LandedQuote { source?: string; landed: number; price: number; shipping?: number; qty?: number; at?: string }
 export interface CheapestAnswer { kind: 'cheapest'; item: string; best: LandedQuote | null; others: LandedQuote[] }
 export interface ForecastWindow { from: string; to: string; fit: boolean; why: string[] }
 export interface ForecastAnswer { kind: 'forecast'; for?: string; windows: ForecastWindow[]; /** Where the words come from: said by the person, or fetched, and when. */ basis: string; age?: string }
-export interface FinishAnswer { kind: 'finish'; part?: string; p50: string | null; p80: string | null; driver: string | null; chance: number | null; why?: string }
+/** `chance`: of being done by the end of the day `by`, where the question named one (0 to 1). */
+export interface FinishAnswer { kind: 'finish'; part?: string; by?: string; p50: string | null; p80: string | null; driver: string | null; chance: number | null; why?: string }
 export interface PictureAnswer { kind: 'picture'; part: string; files: string[] }
 export type Answer =
   | BlockedAnswer | BuyAnswer | NextAnswer | WhereAnswer | WasHowAnswer | ProvisionalAnswer | DueAnswer | HistoryAnswer | SpentAnswer

@@ -22,7 +22,8 @@ export const Ask = z.discriminatedUnion('kind', [
   ask('history', { part, from, to }),
   ask('spent', { part }),
   ask('timeSpent', { part, from, to }),
-  ask('finish', { part }),
+  /** `by`: the day whose chance is asked for. */
+  ask('finish', { part, by: Day.optional() }),
   ask('cheapest', { item: Phrase }),
   ask('forecast', { for: Phrase.optional(), from, to }),
   ask('sum', { of: z.string(), given: z.record(z.string(), z.unknown()) }),

@@ -16,14 +16,15 @@ import { dayIn, HOUR, momentOf } from './moments.ts';
 export function jobOf(one: OpenAct, shop: Shop, now: Now, after: Link[], needs: string[]): PlanJob {
   if (one.origin === 'get') return { id: one.id, hours: { low: 0, likely: 0, high: 0 }, conditions: { place: 'either', hands: 0 }, after, needs };
   const lore = loreAct(one.ref);
-  const { conditions, unbroken } = usualConditions(lore);
+  const { conditions, unbroken, orHoist } = usualConditions(lore);
   const { low, likely, high } = usualHours(lore);
   const left = one.begun ? 0.5 : 1;
   const helped = shop.hands.some(h => h.machine === one.machine.key && h.for && actId(one.machine, h.for) === one.id && h.when >= dayOf(now.at));
   const notBefore = restOf(one, now);
   return {
     id: one.id, after, needs, hours: { low: low * left, likely: likely * left, high: high * left },
-    conditions: helped ? { ...conditions, hands: 2 } : conditions,
+    // What a hoist does as well is not held up for want of a second person, unless one was asked to come for it.
+    conditions: helped ? { ...conditions, hands: 2 } : orHoist ? { ...conditions, hands: 1 } : conditions,
     ...(unbroken ? { unbroken } : {}), ...(notBefore ? { notBefore } : {}),
   };
 }
