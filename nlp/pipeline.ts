@@ -12,6 +12,7 @@ import { quote } from './meanings/quote.ts';
 import { reading } from './meanings/reading.ts';
 import { recheck } from './meanings/recheck.ts';
 import { rule } from './meanings/rule.ts';
+import { same } from './meanings/same.ts';
 import { stow } from './meanings/stow.ts';
 import type { Meaning } from './meanings/telling.ts';
 import { wait } from './meanings/wait.ts';
@@ -22,6 +23,7 @@ import { work } from './meanings/work.ts';
 /** The meanings of statements, in the order in which a clause is shown to them; the first that knows it has it. */
 export const MEANINGS: readonly (readonly [name: string, meaning: Meaning])[] = [
   ['amend', amend], // a correction speaks of an earlier note, whatever its words look like
+  ['same', same], // says nothing of its own, so it must not be taken for a finding
   ['rule', rule], // joins two clauses, so it must see them before either is taken alone
   ['weather', weather], // "dry", "hot", "clear" are also conditions of parts
   ['hands', hands], // people, not parts

@@ -1,6 +1,6 @@
 import type { Sheet } from '../types.ts';
 import { PERSONS } from '../words/persons.ts';
-import { verbForms } from '../words/verbs.ts';
+import { isClass, verbForms } from '../words/verbs.ts';
 import type { Clause, Reality, Thing } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
@@ -93,6 +93,7 @@ function predicate(c: Clause, start: number): void {
         if (ing > 0 && c.items.slice(i + 1, ing).some(x => x.f?.dim === 'span')) { c.pred = 'verb'; c.verb = c.items[ing]!; c.vi = ing; c.ing = true; return; }
       }
       if (it.base === 'get' && next?.t === 'verb' && /^(past|part)$/.test(next.form ?? '') && c.subj.length && !/^(i|we)$/.test(c.who ?? '')) { be = true; continue; }
+      if (it.base === 'let' && next?.t === 'pron' && /^(me|us)$/.test(next.low) && c.items[i + 2]?.t === 'verb') { i++; continue; }
       if (chains(it, next)) { c.pred = 'verb'; c.verb = it; c.vi = i; continue; }
       c.verb = it; c.vi = i; c.pred = 'verb';
       c.ing = it.form === 'ing';
@@ -148,7 +149,9 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   }
   particles();
   c.rest = items.slice(i);
+  if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && !(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
 }
+const DONE_TO = ['work', 'on', 'off', 'tight', 'hang', 'stow', 'order'] as const;
 
 /** "off the tractor", "in the tin": a particle that takes a noun is a preposition, unless the verb has no other object ("took off the hood"). */
 function prepHere(items: readonly Item[], i: number, c: Clause): boolean {

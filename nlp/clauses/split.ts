@@ -33,6 +33,11 @@ export function splitClauses(items: readonly Item[]): Cut[] {
 
 /** "the breather I'd ordered for the gearbox turned up": the words that only say which one are passed over. */
 function withoutRelatives(items: readonly Item[]): readonly Item[] {
+  for (let k = 0; k + 4 < items.length; k++) {
+    if (items[k]!.t !== 'np' || items[k + 1]!.low !== ',' || !/^(who|which)$/.test(items[k + 2]!.low)) continue;
+    const end = items.findIndex((x, n) => n > k + 3 && x.low === ',' && (isAux(items[n + 1]) || finite(items[n + 1])));
+    if (end > 0) return [...items.slice(0, k + 1), ...items.slice(end + 1), ...(items[k + 2]!.low === 'which' ? [{ ...items[k + 1]!, low: ';', t: 'mark' as const }, items[k]!, ...items.slice(k + 3, end)] : [])];
+  }
   for (let k = 0; k + 3 < items.length; k++) {
     if (items[k]!.t !== 'np' || items[k + 1]!.t !== 'pron' || !/^(i|we)$/.test(items[k + 1]!.low)) continue;
     let i = k + 2;
@@ -104,7 +109,9 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.t === 'wh' || it.t === 'sub') return false;
   const after = it.t === 'np' ? afterNouns(items, i) : i;
   if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return true;
+  if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
   if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np'));
+  if (it.f?.dim === 'number' && (items[i + 1]?.t === 'adj' || items[i + 1]?.low === 'of' && items[i + 3]?.t === 'adj') && predicateAt(items, i + 1 + (items[i + 1]?.low === 'of' ? 2 : 0)) && !cur.some(x => x.base === 'need' || x.base === 'want')) return true;
   if (countsOf(items, i)) return true;
   return false;
 }
@@ -121,6 +128,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   const verb = cur.findLast(i => i.t === 'verb');
   const next = items[k + 1];
   if (countsOf(items, k)) return true;
+  if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'past' && (next?.t === 'np' || next?.t === 'pron') && !/^(get|have|keep|start|begin|help|go|come)$/.test(verb.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && !/^(help|let|make|have|get|be)$/.test(verb.base ?? '') && (next?.t === 'np' || next?.t === 'pron')) return true;
   if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {
     if (it.low === 'it' || /^(that|this|those|these|them|one|both|all)$/.test(it.low)) return prev !== verb && (isAux(next) || finite(next)) && prev.t !== 'prt' || prev.t === 'prt' && isAux(next);
@@ -139,6 +147,8 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && prev !== verb && prev.t !== 'pron') return true;
   return it.t === 'adj' && it.low === 'good' && next?.t === 'to' && prev.t !== 'det';
 }
+
+const endsAt = (items: readonly Item[], k: number): boolean => items[k] === undefined || items[k]!.t === 'mark' || items[k]!.t === 'cc' || items[k]!.low === 'at';
 
 /** "three of them are": a count of things named before, as a subject. */
 const countsOf = (items: readonly Item[], k: number): boolean => items[k]?.f?.dim === 'number' && items[k + 1]?.low === 'of' && (items[k + 2]?.t === 'pron' || items[k + 2]?.t === 'np') && predicateAt(items, k + 3);

@@ -26,6 +26,7 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
   if ((sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name)) return true;
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
   if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;
+  if (classes.has('source') || classes.size === 1 && classes.has('quantity')) return false;
   return !EVERYDAY.has(head) && !EVERYDAY.has(singular(head)) && !PERSONS.test(name);
 };
 export const isPlaceNoun = (np: Phrase): boolean => nounClasses(np.said).has('place') || nounClasses(np.said.split(' ').at(-1)!).has('place');

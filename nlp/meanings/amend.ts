@@ -9,12 +9,13 @@ import { textOf } from '../dimensions/part/phrase.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const STRIKE = /^(no |okay |oh |sorry |actually |wait |hang on |hold on |um |well )*(scratch|strike|forget|ignore|undo|delete|cancel|disregard|take back|wipe|drop|scrub|bin|remove|cross out|rub out) (that|it|the last|what i|my last|the previous|all that|the bit|everything i|this|the note|last (note|one|entry|bit)|about|the (one|entry|remark|thing) about|that last|what)\b|^(no |sorry |actually )*(i was wrong about|i take (it|that) back|that('s| was| is) (wrong|not right|a mistake|rubbish)|never mind (that|what i said|about)|that never happened|didn't happen|that wasn't (right|me|it)|i got that wrong|ignore me)\b/;
+const CROSSED = /\b(cross|take|strike|scratch|knock) (the |those |that |them |it |off )?.{0,30}\boff\b( the list)?/;
 const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it)|should (be|have|'ve)|not \w+|misread|wrong|mistake|i said|it was|that was|it's|change (that|it|the)|rather|instead|turns out|no wait|wait no|oops|scrap that|read it wrong|correct that|meant to say|better make|checked|counted again|measured again|looked again|on second thoughts?|found the|no\b)/;
 
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
   const c = t.clause, text = lowText(t);
-  if (STRIKE.test(text)) {
+  if (STRIKE.test(text) || t.at === 0 && t.prior.some(e => e.kind === 'want') && /^(cross|strike|scratch)\b/.test(text) && CROSSED.test(text)) {
     for (const x of t.clauses) if ((x as Placed).sentence === (c as Placed).sentence) (x as Clause & { spoken?: boolean }).spoken = true;
     return [{ kind: 'amend', undo: true } as Entry];
   }

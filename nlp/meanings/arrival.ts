@@ -13,7 +13,7 @@ export const arrival: Meaning = t => {
   if (c.verb && (c.verb.form === 'base' || c.verb.form === 's')) return undefined;
   const came = base === 'arrive' || base === 'come' && comesHere(text) || /^(turn|show)$/.test(base) && c.prt.includes('up') || base === 'land' && c.verb!.form === 'past' && !c.obj.length
     || base === 'deliver' && (c.passive || c.subj.length > 0) || /\b(got|came|come) here\b/.test(text);
-  const back = (c.pred === 'be' || c.pred === 'none') && (/\bback from\b|\bback (already|early|today|now|at last|finally)\b|^(\S+ ){1,5}('s |is |are |was )?(finally |now |just )?(back|home|here)( (at last|already|now|today|finally))?$/.test(text) && !/\bback (on|in|together|up|down)\b|\bthere\b/.test(text) || /\b(is|are|'s) (finally |now )?(here|in the post box|on the doorstep|on the step|on the porch)\b/.test(text));
+  const back = (c.pred === 'be' || c.pred === 'none') && (/\bback from\b|\bback (already|early|today|now|at last|finally)\b|^(\S+ ){1,5}('s |is |are |was )?(finally |now |just )?(back|home|here)( (at last|already|now|today|finally))?$/.test(text) && !/\bback (on|in|together|up|down)\b|\bthere\b/.test(text) || /\b(is|are|'s) (finally |now )?(here|in the post box|on the doorstep|on the step|on the porch)\b/.test(text) || /^(home|here)$/.test(c.rest.find(i => i.t !== 'adv' && i.low !== ',')?.low ?? c.items.at(-1)?.low ?? '') && c.subj.length > 0);
   const fetched = /^(get|pick|collect|fetch|bring|have)$/.test(base) && c.verb?.form !== 'base' && (/\bback\b/.test(c.prt.join(' ')) && /\b(back from|from the|from my)\b/.test(text) || base === 'get' && /\bgot .{1,30} back\b/.test(text) && !/back (on|in|together|up|out)/.test(text)
     || /^(pick|collect|fetch)$/.test(base) && (c.prt.includes('up') || base !== 'pick') && waiting(t));
   if (!came && !back && !fetched) return undefined;
@@ -23,7 +23,7 @@ export const arrival: Meaning = t => {
   return things.map(s => ({ kind: 'arrival', item: expectedName(t, s.name) }) as Entry);
 };
 
-const comesHere = (text: string): boolean => !/\b(came|come|comes|coming) (off|out|apart|loose|up|down|with|undone|on|over|to|clean|as|from under|unstuck|adrift|away|free|round|back (on|off))\b/.test(text) || /\b(came|come) (in|with) (the|today's) (post|mail|morning)\b|\bcame back from\b|\bcame in (today|yesterday|this)/.test(text);
+const comesHere = (text: string): boolean => !/\b(came|come|comes|coming) (like|wrapped|off|out|apart|loose|up|down|with|undone|on|over|to|clean|as|from under|unstuck|adrift|away|free|round|back (on|off))\b/.test(text) || /\b(came|come) (in|with) (the|today's) (post|mail|morning)\b|\bcame back from\b|\bcame in (today|yesterday|this)/.test(text);
 
 /** Something fetched that was out or on order: by the words of the note or of the ones before. */
 const waiting = (t: Parameters<Meaning>[0]): boolean => t.prior.concat(t.told.map(x => x.entry)).some(e => e.kind === 'out' || e.kind === 'order') || /\b(ready|done|finished|from the)\b/.test(t.clauses.slice(Math.max(0, t.at - 2), t.at + 1).map(x => lowText(t, x)).join(' '));

@@ -17,7 +17,7 @@ export const bought: Meaning = t => {
   const pays = /^(buy|purchase)$/.test(base) && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
   const paid = base === 'pay' && c.verb!.form !== 'base' || base === 'cost' && (c.verb!.low === 'cost') && /\bme\b/.test(lowText(t)) || base === 'set' && /\bback\b/.test(lowText(t));
   const got = /^(get|grab|pick|score|snag|nab|find|collect|have|bag|give|hand|spend|fork|lay|come|be|run|knock)$/.test(base) && money && !c.prt.includes('off') && (base !== 'have' || false) && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined) && !/^(come|be|run|give|knock)$/.test(base)
-    || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && !/back|quote|price/.test(lowText(t));
+    || base === 'come' && money && /\b(home|away|back) with\b/.test(lowText(t)) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && !/back|quote|price/.test(lowText(t));
   if (!pays && !paid && !got) return undefined;
   if (base === 'spend' && (!money || dims(c.items, 'span').length)) return undefined;
   const last = end();

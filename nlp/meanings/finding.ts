@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
-import { isMachine, partLike, said } from '../clauses/things.ts';
+import { isMachine, isStuff, partLike, said } from '../clauses/things.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { isClass } from '../words/verbs.ts';
@@ -17,8 +17,10 @@ export const finding: Meaning = t => {
   if (c.who === 'it' && /\b(too|got|getting|was|is) (too )?(cold|dark|late|wet|hot|windy|damp) (to|out|for|in here)\b/.test(lowText(t))) return undefined;
   const later = verdictOnly(t);
   if (later) return later;
+  const can = usable(t);
+  if (can) return can;
   if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !/can \w*/.test(lowText(t))) return undefined;
-  return goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
+  return fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
 };
 
 const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
@@ -96,6 +98,7 @@ function acted(t: Telling): Entry[] | undefined {
   if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg) return undefined;
   const text = condition(t, c, c.neg ? c.items.find(i => /n't$|^not$|^never$|^no$/.test(i.low))?.from ?? verb.from : verb.from);
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
+  if (parts.every(p => isStuff(p.name))) return undefined;
   const fails = isClass(base, 'fail'), acts = isClass(base, 'state') || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
   if (c.passive && isClass(base, 'fail') && !isClass(base, 'work')) return parts.map(p => make(p.name, (counted(t, c) + text), verdictIn(text)));
   if (c.passive) return undefined;
@@ -142,6 +145,34 @@ function fault(t: Telling): Entry[] | undefined {
   if (!part || isMachine(t.sheet, part)) return undefined;
   const text = said(t.sheet, c.items[k]!.from, prep >= 0 ? c.items[prep]!.from : c.to);
   return [make(part, text, verdictIn(lowText(t)))];
+}
+
+/** "left bush can be reused": a part of its own with a verdict that "can" gives. */
+function usable(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (c.neg || !/\b(can|could|will|'ll) (be |still be )?(re-?used|saved|welded|repaired|fixed|brazed|straightened|do|go again|go back|run again|last|serve|clean up|polish up|live on|see another)\b/.test(lowText(t))) return undefined;
+  const parts = partsOf(t, c.subj).filter(s => !s.carried);
+  const modal = c.items.find(i => i.t === 'modal');
+  if (!parts.length || !modal) return undefined;
+  const text = condition(t, c, modal.from);
+  return parts.map(p => make(p.name, text, verdictIn(lowText(t)) ?? 'reuse'));
+}
+
+/** "needles: 3 bent, 1 ok", "22 sections, 4 chipped", "flat now": a state without a name is said of what was just named. */
+function fragment(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (c.pred !== 'none' || c.subj.some(s => !s.carried) && !c.counted || c.who) return undefined;
+  const items = c.items.filter(i => i.t !== 'cc' && i.t !== 'mark' && i.t !== 'adv');
+  const k = items.findIndex(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb' && isClass(i.base ?? '', 'fail'));
+  const topic = t.memory.topic();
+  if (k < 0 || !topic || topic.machine) return undefined;
+  const lead = items.slice(0, k);
+  const counts = lead.some(i => i.f?.dim === 'number') || c.counted !== undefined;
+  if (!counts && lead.length > 0 || lead.some(i => i.np && i.np.name !== topic.name && !i.np.stands)) return undefined;
+  if (!counts && t.told.at(-1)?.clause !== t.clauses[t.at - 1]) return undefined;
+  const from = lead[0]?.from ?? items[k]!.from;
+  const text = condition(t, c, from);
+  return text ? [make(topic.name, text, verdictIn(text.replace(/^(\w+ of (the|them|\w+) )?\w+ (?=\w)/, m => (counts ? '' : m))))] : undefined;
 }
 
 /** "cracked and let go of the shell": a second thing said of the same part in one breath goes on with the condition. */

@@ -12,7 +12,11 @@ export const fit: Meaning = t => {
   const state = fitState(t);
   if (!state) return undefined;
   const parts = patients(c).filter(p => partLike(t.sheet, p.name) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));
-  if (!parts.length) return undefined;
+  if (!parts.length) {
+    const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
+    if (!again || again.machine) return undefined;
+    parts.push(again);
+  }
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
   return [...parts.map(p => trim({ kind: 'fit', part: p.name, state, with: held })) as Entry[], ...figures(t, c, parts.map(p => p.name))];
 };
@@ -38,10 +42,17 @@ function holds(t: Telling, state: FitState): string | undefined {
 }
 const lastNoun = (items: Clause['items']): string => items.find(i => i.np)!.np!.said;
 
+/** "…rear cap torqued to 25": the unit is that of the figure before. */
+function bareFigure(t: Telling, c: Clause, parts: string[]): Entry[] {
+  const n = dims(c.items, 'number')[0], last = t.told.findLast(x => x.entry.kind === 'reading' && x.entry.what === 'torque')?.entry;
+  return n && last?.kind === 'reading' && parts[0] ? [{ kind: 'reading', part: parts[0], what: 'torque', value: n.value.value, unit: last.unit } as Entry] : [];
+}
+
 /** "Torqued to 35 foot-pounds", "gapped to 15 thou": the figure that a part was brought to is a reading beside the fit. */
 function figures(t: Telling, c: Clause, parts: string[]): Entry[] {
   const m = dims(c.items, 'measure').find(f => !f.value.to);
-  if (!m || !/\b(to|at)\b/.test(lows(c.items.filter(i => i.from < m.from))) && c.verb?.base !== 'gap') return [];
+  if (!m && /^(torque|retorque)$/.test(c.verb?.base ?? '')) return bareFigure(t, c, parts);
+  if (!m || !/\b(to|at)\b/.test(lows(c.items.filter(i => i.from < m.from))) && !/^(gap|torque|retorque|regap|tighten)$/.test(c.verb?.base ?? '')) return [];
   const base = c.verb?.base ?? '', text = lowText(t);
   const what = /^(lb-ft|lb-in|N·m)$/.test(m.value.unit) ? 'torque'
     : /^(in|mm)$/.test(m.value.unit) && /gap|set|adjust|reset|regap|shim/.test(base) ? (/(clearance|lash|end play|sag|travel)/.exec(text)?.[0] ?? 'gap')

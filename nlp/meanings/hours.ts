@@ -27,7 +27,8 @@ const timeIn = (t: Telling, c: Clause): Extract<Found, { dim: 'span' }> | undefi
 function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
   if (/\b(in|after|within|every|until|till|for another|next|about)$/.test(t.sheet.tokens.slice(Math.max(0, f.from - 1), f.from).map(x => x.low).join(' ')) && !/\b(took|spent|put|call it)\b/.test(text)) return false;
   if (/\b(running|of running|ran|run time|on the clock|on the meter|hour meter|hourmeter|cure|dry|drying|curing|overnight|soak\w*|drive|drove|away|idl\w+|ran (it|her)|under load|warm|cool\w*|simmer\w*|boil\w*|charg\w+|bak\w+|cook\w*|in the oven|in the tank|bath)\b/.test(text) && !/\b(spent|took me|put in|hours? on)\b/.test(text)) return false;
-  if (/\bspent\b/.test(text)) return true;
+  if (/\b(free|left|to spare|to kill|spare|before (the|my|i|choir|dinner|tea|supper|lunch|work))\b/.test(text) && !/\bspent\b/.test(text)) return false;
+  if (/\bspent\b/.test(text) || TOTAL.test(text) && /^(bring|make|come|take)$/.test(c.verb?.base ?? '')) return true;
   if (/^(i|we)$/.test(c.who ?? '') && (c.pred === 'have' || c.verb?.base === 'have') && !/\b(in|into|on) (it|that|this|the|them)\b/.test(text)) return false;
   if (/^(spend|take|put|log|waste|do|use|sink|burn|work|have|get|lose|be|call|make|clock)$/.test(c.verb?.base ?? '') || c.pred === 'none' || c.pred === 'be' || c.pred === 'have') {
     if (c.pred === 'be' && !/\b(that's|that is|that was|it's|was|been)\b/.test(text)) return false;

@@ -6,7 +6,7 @@ import { goodsIn, isSeller } from './lib/goods.ts';
 import { dayIn } from './lib/day.ts';
 import { sourceIn, trim } from './lib/fields.ts';
 import { spanForward, tailText } from './lib/reach.ts';
-import { sumsIn, total } from './lib/money.ts';
+import { moneyClause, sumsIn, total } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -30,7 +30,7 @@ export const order: Meaning = t => {
   const reach = t.clauses.slice(t.at, end + 1);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   const chosen = t.clauses[t.at - 1];
-  const source = (chosen?.verb?.base === 'go' ? withSeller(t, chosen) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? named(t, reach);
+  const source = (chosen?.verb?.base === 'go' ? withSeller(t, chosen) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach);
   const expected = reach.map(r => dayIn(t, r, true)).find(Boolean);
   const quoted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'quote' && source !== undefined && (e.source ?? '').includes(source.replace(/^other /, '')) );
   const q = quoted?.kind === 'quote' && sums.price === undefined ? quoted : undefined;
@@ -51,7 +51,7 @@ function continues(t: Telling, c: Clause): boolean {
   if (c.asks || c.verb?.base === 'order') return false;
   const text = lowText(t, c);
   if (/^(and |but |so )?((it|they|that|he|she|the \w+|\w+ \w+|supposed|should|due|expected|says?|said|reckons?|promised|will|'ll|shipping|free|plus|delivery)\b)/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length || dims(c.items, 'money').length || /\b(shipping|postage|carriage|delivery|each|be here|arrive|land)\b/.test(text)) && !/\b(came|arrived|showed|went|is off|is on)\b/.test(text)) return true;
-  return c.pred === 'none' && (dims(c.items, 'money').length > 0 || tailText(text));
+  return c.pred === 'none' && !c.subj.some(s => !s.carried && !isSeller(s.name)) && (moneyClause(t, c) || tailText(text) || sourceSubject(t, [c], true) !== undefined || sourceIn(t.sheet, c.items) !== undefined || c.items.filter(i => i.t !== 'mark').every(i => i.f?.dim === 'when' || i.t === 'adv' || i.t === 'prep'));
 }
 
 /** "ordered now, bearing house in town, 59.95": a seller named between commas. */

@@ -1,5 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
+import type { Placed } from '../clauses/clauses.ts';
 import type { Item } from '../clauses/items.ts';
 import { isMachine } from '../clauses/things.ts';
 import type { Found } from '../types.ts';
@@ -10,7 +11,8 @@ import { trim } from './lib/fields.ts';
 import { quantityOf } from './lib/quantity.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const AS_WAS = /\b(when (it|i|they|that|she) (came|pulled|took|had|was)|before (i|it|we|they) (took|pulled|came|had|stripped)|came apart|as it came|as found|how it (was|came|sat|went)|originally|was (set|shimmed)|used to|as-was|before (strip|teardown|dismantling|disassembly|taking|pulling)\w*|on strip ?down|when .{0,20} apart|had .* (under|behind|in|on) (it|them)|write that down|(there )?(was|were) \w+ .{0,30}(under|behind|between)|as it was|as they were|off the old)\b/;
+const NEAR = /\b(came apart|how it (was|came|sat|went)|write that down|as (found|removed|it was|they were|it came|received|bought)|when (i|it) (pulled|took|came|stripped)|before (i|we) (took|pulled|had|stripped))\b/;
+const AS_WAS = /\bas (removed|received|bought)\b|\bbefore (i |we )?(teardown|strip|stripping|strip-down|dismantl\w+|stripped|i stripped)\b|\b(when (it|i|they|that|she) (came|pulled|took|had|was)|before (i|it|we|they) (took|pulled|came|had|stripped)|came apart|as it came|as found|how it (was|came|sat|went)|originally|was (set|shimmed)|used to|as-was|before (strip|teardown|dismantling|disassembly|taking|pulling)\w*|on strip ?down|when .{0,20} apart|had .* (under|behind|in|on) (it|them)|write that down|(there )?(was|were) \w+ .{0,30}(under|behind|between)|as it was|as they were|off the old)\b/;
 
 /** Something counted or measured on a part. */
 export const reading: Meaning = t => {
@@ -18,10 +20,20 @@ export const reading: Meaning = t => {
   if (c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|so|that)$/.test(c.sub)) return undefined;
   if (/\b(book|manual|spec|should be|supposed|limit|says)\b/.test(lowText(t)) && !/\b(i|we) (got|get|measure|read)/.test(lowText(t))) return undefined;
   const got = [...counts(t, c), ...measures(t, c)];
+  if (got.length === 1 && restates(t, got[0]!)) return [];
   return got.length ? got : undefined;
 };
 
-const asWas = (t: Telling, c: Clause): boolean => AS_WAS.test([t.clauses[t.at - 1], c, t.clauses[t.at + 1]].filter((x): x is Clause => x !== undefined && !x.asks).map(x => lowText(t, x)).join(' ')) && !/\bnow\b/.test(lowText(t, c));
+/** "…set to one and a half thou. No, dial says one thou": the later figure holds. */
+function restates(t: Telling, now: Entry): boolean {
+  const last = t.told.at(-1)?.entry;
+  const lead = t.sheet.tokens.slice(Math.max(0, t.clause.from - 2), t.clause.from + 2).map(x => x.low).join(' ');
+  if (now.kind !== 'reading' || last?.kind !== 'reading' || last.unit !== now.unit || !/(^|[.,;] )(no|wait|sorry|correction|actually|scratch that|make that)\b/.test(lead)) return false;
+  last.value = now.value;
+  return true;
+}
+
+const asWas = (t: Telling, c: Clause): boolean => !/\bnow\b/.test(lowText(t, c)) && (AS_WAS.test(lowText(t, c)) || [t.clauses[t.at - 2], t.clauses[t.at - 1], t.clauses[t.at + 1]].some(x => x !== undefined && !x.asks && NEAR.test(lowText(t, x)) && Math.abs((x as Placed).sentence - (c as Placed).sentence) <= 1) || t.clauses[t.at + 1]?.sub === 'before' && AS_WAS.test(`before ${lowText(t, t.clauses[t.at + 1]!)}`));
 
 /** "three shims under it", "34 links", "I counted 68 links a side", "bottom cap had two". */
 function counts(t: Telling, c: Clause): Entry[] {
@@ -40,7 +52,8 @@ function counts(t: Telling, c: Clause): Entry[] {
     }
     if (it.f?.dim === 'number' && Number.isInteger(it.f.value.value) && !c.items[k + 1]?.np) {
       const said = [...t.told].reverse().find(x => x.entry.kind === 'reading' && x.entry.unit === 'count')?.entry ?? spokenOf(t);
-      const owner = c.subj.find(s => !s.carried)?.name ?? under(c.items, k);
+      const fronted = c.items.slice(0, k).findLast(x => x.np && !x.np.stands)?.np?.name;
+      const owner = c.subj.find(s => !s.carried)?.name ?? under(c.items, k) ?? fronted;
       if (said?.kind === 'reading' && owner && owner !== said.part && (c.pred === 'have' || c.pred === 'none' || c.pred === 'be')) out.push(trim({ kind: 'reading', part: owner, what: said.what, value: it.f.value.value, unit: 'count', asWas: said.asWas ?? (asWas(t, c) || undefined) }) as Entry);
     }
   });

@@ -13,6 +13,7 @@ export const remark: Meaning = t => {
 };
 
 function worth(t: Telling, c: Clause): boolean {
+  if (c.neg && c.reality === 'deed' && c.verb && c.pred === 'verb' && /^(i|we)?$/.test(c.who ?? '') && c.verb.form !== 'ing') return false;
   if (!c.verb && c.pred !== 'be' && c.pred !== 'have') return c.items.some(i => i.low === 'no' || i.np?.quant === 'no') && shopTalk(t, c);
   return shopTalk(t, c);
 }

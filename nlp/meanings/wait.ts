@@ -12,7 +12,8 @@ const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*
 export const wait: Meaning = t => {
   const c = t.clause, text = lowText(t);
   if (c.asks || c.sub && /^(if|unless)$/.test(c.sub) || c.reality === 'past plan' || c.who && /^(he|they|she|person)$/.test(c.who) && !c.subj.length) return undefined;
-  if (!WAITS.test(text) || !REASON.test(text)) return undefined;
+  const bareSpan = /^(and |so |now |just )?(leave|let|leaving|give) (it|them|that|her|him|the \w+)\b/.test(text) && t.sheet.found.some(f => (f.dim === 'span' || f.dim === 'when') && f.from >= t.clause.from && f.to <= t.clause.to);
+  if (!WAITS.test(text) || !REASON.test(text) && !bareSpan) return undefined;
   const base = c.verb?.base ?? '';
   if (!/^(leave|let|cure|dry|set|harden|cool|sit|touch|wait|give|need|want|stay|flash|be|have|go|stand|rest|keep|soak|off-gas|handle|get|take|say)$/.test(base) && c.pred !== 'be' && c.pred !== 'none') return undefined;
   if (base === 'set' && c.obj.length && !c.obj.some(o => o.carried) || base === 'dry' && c.verb!.form === 'past' && c.obj.length || base === 'leave' && c.verb!.form === 'past' && /soak/.test(text)) return undefined;
@@ -20,7 +21,7 @@ export const wait: Meaning = t => {
   const until = /\b(till|until|'til|before|by|to)\b/.test(text) || !dims(c.items, 'span').length ? whenIn(t, c) : undefined;
   const span = t.sheet.found.find(f => f.dim === 'span' && f.from >= c.from && f.to <= c.to && /^(hours|days|weeks)$/.test(f.value.unit));
   if (!until && !span) return undefined;
-  const things = (c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel)s?$/.test(s.name));
+  const things = (c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|can|tin|label|book|sheet|instructions|stuff|data sheet|packet|tube|bottle)s?$/.test(s.name));
   const about = things.length ? things : t.memory.lastGroup().slice(0, 1);
   if (!about.length) return undefined;
   if (until && !span || until && /\b(till|until)\b/.test(text)) return about.map(s => ({ kind: 'wait', part: s.name, until }) as Entry);

@@ -13,7 +13,7 @@ export const work: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which)$/.test(c.sub)) return undefined;
   if (/^(wire|tie|tape|clip|strap|bundle|band|zip-tie)$/.test(c.verb!.base!) && /\btogether\b/.test(lowText(t))) return undefined;
-  const given = gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
+  const given = tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;
   const verb = c.verb!;
   const base = verb.base!;
@@ -40,6 +40,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
   const begun = startsWork(c);
   if (form === 'base' || form === 's') return false;
   if (form === 'ing' && !begun && !(c.who && /^(i|we)$/.test(c.who)) && !/\b(spent|been|still|half|hours?)\b/.test(lowText(t))) return false;
+  if (begun && form === 'ing' && (isClass(base!, 'off') || isClass(base!, 'on') || isClass(base!, 'work') || isClass(base!, 'tight'))) return c.obj.length > 0 || c.subj.length > 0;
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;
   if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && /^(re|de|un|bead|sand|wire|pressure|spot)/.test(base!) && base!.length > 5;
@@ -96,6 +97,19 @@ function gave(t: Telling): Entry[] | undefined {
   if (stuff) { const act = COATS[stuff.split(' ').at(-1)!]; if (act) return [trim({ kind: 'work', part: thing.name, action: act, product: stuff }) as Entry]; }
   const act = words.map(w => NOUNED[w]).find(Boolean);
   return act ? [trim({ kind: 'work', part: thing.name, action: act, product: withPhrase(t.sheet, items) }) as Entry] : undefined;
+}
+
+/** "ran a file over the guides", "took the hone to the bore": the tool is the work. */
+function tooled(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (!/^(run|take|put|pass|draw|stick|chase)$/.test(c.verb?.base ?? '') || c.verb!.form === 'base' && c.verb!.low !== 'run' || !c.obj.length) return undefined;
+  const tool = c.obj[0]!.np?.said.split(' ').at(-1) ?? '';
+  const acts: Record<string, string> = { file: 'file', tap: 'tap', hone: 'hone', reamer: 'ream', brush: 'brush', rag: 'wipe', emery: 'sand', stone: 'stone', die: 'thread', scraper: 'scrape', cloth: 'wipe', sandpaper: 'sand', plane: 'plane', grinder: 'grind' };
+  const k = c.items.findIndex((i, n) => n > c.vi && /^(over|through|across|down|to|along|up|around|round)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron'));
+  if (!acts[tool] || k < 0) return undefined;
+  const np = c.items[k + 1]!.np;
+  const part = np && !np.stands ? np.name : (np?.stands ? undefined : t.memory.topic()?.name) ?? t.memory.topic()?.name;
+  return part ? [{ kind: 'work', part, action: acts[tool]! } as Entry] : undefined;
 }
 
 /** "got the hub hot with the torch": heated. */

@@ -14,6 +14,9 @@ export function snap(said: string, ctx: ReadContext): { name: string; known?: bo
   const parts = knownNames(ctx.parts ?? NONE), machines = knownNames(ctx.machines ?? NONE);
   const exact = parts.exact(key) ?? machines.exact(key);
   if (exact) return { name: exact.toLowerCase(), known: true };
+  const long = expand(key);
+  const full = long !== key ? parts.exact(long) : undefined;
+  if (full) return { name: full.toLowerCase(), known: true };
   const words = key.split(' ');
   const head = words.at(-1)!;
   const sameHead = (n: string): boolean => nameWords(n).at(-1) === head;
@@ -22,6 +25,10 @@ export function snap(said: string, ctx: ReadContext): { name: string; known?: bo
   if (holding.length > 1) return { name: said, choices: holding };
   return shortened(words, parts.exact, parts.words) ?? { name: said };
 }
+
+/** The trade's own short names, read out in full where the shop keeps the long one. */
+const SHORT: Readonly<Record<string, string>> = { mag: 'magneto', carb: 'carburettor', rad: 'radiator', gen: 'generator', alt: 'alternator', diff: 'differential', trans: 'transmission', mani: 'manifold', stat: 'thermostat', pto: 'power take off', con: 'connecting', 'con rod': 'connecting rod', conrod: 'connecting rod', tach: 'tachometer', plug: 'spark plug' };
+const expand = (key: string): string => key.split(' ').map(w => SHORT[w] ?? w).join(' ');
 
 /** "windmill gearbox" where the shop has "gearbox": the said name with its first words, which no known name has, left off. */
 function shortened(words: readonly string[], exact: (key: string) => string | undefined, known: ReadonlyMap<string, readonly string[]>): { name: string; known: boolean } | undefined {

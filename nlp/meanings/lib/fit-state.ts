@@ -21,6 +21,7 @@ const FOR_GOOD = /\b(for good|for keeps|permanent\w*|for real|final(ly)? (on|in|
 /** The state a clause tells of its part, from its verb and particles or from the words after "is"; undefined when it tells none. */
 export function fitState(t: Telling): FitState | undefined {
   const c = t.clause, text = around(t);
+  if (c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|commence|try)$/.test(i.base ?? ''))) return undefined;
   const base = c.pred === 'verb' || c.pred === 'have' ? byVerb(t, c) ?? byHand(c, text) : byState(t, c) ?? byHand(c, text);
   if (!base) return undefined;
   if (base === 'off' || base === 'tried') return base;
@@ -105,9 +106,9 @@ function putting(base: string, c: Clause, prt: string, toward: boolean): boolean
 
 /** States without a verb of their own: "carb off", "rings are on the piston", "belt's tight". */
 function byState(_t: Telling, c: Clause): FitState | undefined {
-  const rest = c.rest.filter(i => i.t !== 'adv' && i.t !== 'neg');
+  const rest = c.rest.filter(i => i.t !== 'adv' && i.t !== 'neg' && i.low !== ',');
   const first = rest[0], second = rest[1];
-  if (!first || !c.subj.length) return undefined;
+  if (!first || !c.subj.length && first.t !== 'prt') return undefined;
   const words = c.rest.map(i => i.low).join(' ');
   if (/^(still |only |just |all )*(finger|hand) ?-?tight/.test(words)) return 'temporary';
   if (/^(now |all |nice and |good and |nicely |up |done up |down )*tight\b/.test(words)) return 'tight';

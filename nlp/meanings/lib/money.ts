@@ -24,7 +24,7 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
     }
   }
   if (out.price === undefined && loose) bareNumber(t, from, to, out);
-  if (/\b(free (shipping|post|postage|delivery|carriage)|no (shipping|postage|carriage|delivery)|(post|postage|carriage|shipping|delivery) (is )?(free|included|paid)|delivered free|post free|carriage paid)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.shipping ??= 0;
+  if (/\b(free (shipping|post|postage|delivery|carriage)|no (shipping|postage|carriage|delivery|freight)|delivered|(post|postage|carriage|shipping|delivery) (is )?(free|included|paid)|delivered free|post free|carriage paid)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.shipping ??= 0;
   if (out.per === undefined && /\b(each|apiece|a piece|per piece)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' ')) && out.price !== undefined) out.per = 'each';
   const pct = t.sheet.found.find(f => f.dim === 'percent' && f.from >= from && f.to <= to);
   if (pct?.dim === 'percent' && /tax|vat/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.tax = pct.value.value;
@@ -33,7 +33,7 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
 
 const roleBeside = (t: Telling, f: Found): MoneyValue['role'] | undefined => {
   const after = t.sheet.tokens.slice(f.to, f.to + 3).map(x => x.low).join(' '), before = t.sheet.tokens.slice(Math.max(0, f.from - 3), f.from).map(x => x.low).join(' ');
-  if (/^(for |in )?(the )?(shipping|postage|post|carriage|delivery|freight|p&p|to ship|to post)\b/.test(after) || /\b(shipping|postage|carriage|delivery|freight|post)( is| of| was|'s| at|,)?( another| about)?$/.test(before)) return 'shipping';
+  if (/^(more |extra )?(for |in |of )?(the |it )?(ship|shipping|postage|post|carriage|delivery|freight|p&p|to ship|to post|courier)\b/.test(after) || /\b(shipping|postage|carriage|delivery|freight|post)( is| of| was|'s| at|,)?( another| about)?$/.test(before)) return 'shipping';
   if (/^(dollar |quid )?core\b/.test(after) || /\bcore( charge)?( of| is)?$/.test(before)) return 'core';
   return undefined;
 };

@@ -13,7 +13,10 @@ const BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/\bout of round\b/, 'out of round'], [/\bout of true\b|\brun-?out\b|\bruns out\b/, 'runout'], [/\bend ?play\b/, 'end play'], [/\bend ?float\b/, 'end float'], [/\bfree travel\b/, 'free travel'], [/\bfree play\b/, 'free play'], [/\bbacklash\b/, 'backlash'],
   [/\bclearance\b/, 'clearance'], [/\bcompression\b/, 'compression'], [/\boversize\b/, 'oversize'], [/\bundersize\b/, 'undersize'], [/\bworn\b|\bwear\b/, 'wear'], [/\bgap\b/, 'gap'], [/\bslack\b/, 'slack'], [/\bsag\b/, 'sag'], [/\bbore\b/, 'bore'], [/\bplay\b/, 'play'], [/\btoe\b/, 'toe-in'], [/\bapart\b/, 'spacing'], [/\b(pulled|pulls) .* vacuum|\bvacuum\b/, 'vacuum'],
 ];
-const NAMED = /^(end play|end float|endplay|endfloat|side play|free travel|free play|pedal travel|backlash|lash|clearance|tappet clearance|valve clearance|valve lash|gap|ring gap|end gap|runout|run-out|wobble|taper|bore|diameter|od|id|length|width|height|depth|thickness|stroke|travel|sag|slack|deflection|lift|offset|pitch|toe-in|toe in|camber|weight|pressure|oil pressure|compression|vacuum|tension|preload|torque|voltage|current|draw|resistance|temperature|speed|level|capacity|contact|wear|interference|play|float|protrusion|spacing|crush|output|flow|reading|measurement|outside diameter|inside diameter|tread|dwell|timing|advance|specific gravity|gravity|ovality|out of round|side clearance|step|bow|twist|lean|drop|concentration|charge|rpm)$/;
+const NAMED = /^(end play|end float|endplay|endfloat|side play|free travel|free play|pedal travel|backlash|lash|clearance|tappet clearance|valve clearance|valve lash|gap|ring gap|end gap|runout|run-out|wobble|taper|bore|diameter|od|id|length|width|height|depth|thickness|stroke|travel|sag|slack|deflection|lift|offset|pitch|toe-in|toe in|camber|weight|pressure|oil pressure|compression|vacuum|tension|preload|torque|voltage|current|draw|resistance|temperature|speed|level|capacity|contact|wear|interference|play|float|protrusion|spacing|crush|output|flow|reading|measurement|outside diameter|inside diameter|tread|dwell|timing|advance|specific gravity|gravity|ovality|out of round|side clearance|step|bow|twist|lean|drop|concentration|charge|rpm|film|end gap|sag|bore size|fit)$/;
+const FAMILY: readonly (readonly [RegExp, RegExp])[] = [[/pressure|compression|vacuum/, /^(psi|bar|kPa)$/], [/torque/, /^(lb-ft|lb-in|N·m)$/], [/voltage/, /^V$/], [/current|draw/, /^A$/], [/resistance/, /^Ω$/], [/temperature/, /^°/], [/^(lift|travel|play|float|gap|bore|od|id|diameter|length|width|height|depth|thickness|stroke|clearance|backlash|wear|wobble|runout|step|bow|drop|offset)$/, /^(in|ft|mm|m|mil|cm)$/]];
+/** A quantity named beside a figure of another kind is not what it measures: "lifts at 148 psi". */
+const suits = (what: string, unit: string | undefined): boolean => unit === undefined || FAMILY.every(([w, u]) => !w.test(what) || u.test(unit));
 
 export interface Quantity { part: string; what: string; unit?: string }
 
@@ -32,7 +35,7 @@ export function quantityOf(t: Telling, c: Clause, f: Found, k: number): Quantity
   const part = named?.part ?? partBeside(t, c);
   if (!part || !evident && !named?.what && !BY_UNIT[unit ?? '']) return undefined;
   const words = `${lowText(t)}`;
-  const what = named?.what ?? sameAs(t, c, unit) ?? BY_WORD.find(([re]) => re.test(words))?.[1] ?? (unit !== undefined ? BY_UNIT[unit] : undefined) ?? (/^(measure|mike|be|read)$/.test(c.verb?.base ?? '') && c.verb ? 'size' : undefined);
+  const what = named?.what ?? sameAs(t, c, unit) ?? BY_WORD.find(([re, w]) => re.test(words) && suits(w, unit))?.[1] ?? (unit !== undefined ? BY_UNIT[unit] : undefined) ?? (/^(measure|mike|be|read)$/.test(c.verb?.base ?? '') && c.verb ? 'size' : undefined);
   if (!what) return undefined;
   return { part, what: what + qualifier(t, c, k), ...(unit !== undefined ? { unit } : f.dim === 'thread' || f.dim === 'number' ? { unit: /gap|clearance|play|travel|sag|backlash|diameter|length|bore|thick|width|depth|lash|runout/.test(what) ? 'in' : undefined } : {}) } as Quantity;
 }
@@ -53,7 +56,7 @@ function namedIn(t: Telling, c: Clause, k: number, unit: string | undefined): { 
     for (let cut = 0; cut < words.length; cut++) {
       const tail = words.slice(cut).join(' ');
       const name = NAMED.test(tail) ? tail : NAMED.test(words.slice(cut).map(singular).join(' ')) ? words.slice(cut).map(singular).join(' ') : undefined;
-      if (!name || name === 'charge' && unit !== 'V' || name === 'weight' && !/^(lb|kg)$/.test(unit ?? '')) continue;
+      if (!name || !suits(name, unit) || name === 'charge' && unit !== 'V' || name === 'weight' && !/^(lb|kg)$/.test(unit ?? '')) continue;
       const before = words.slice(0, cut).join(' ');
       const owner = ownerOf(t, c, n);
       const part = before && !/^(the|a|some|about|running|total|good|cold|hot|static|open|right|left)$/.test(before) ? (owner ? `${owner} ${before}` : before) : owner;
@@ -68,7 +71,7 @@ const snapped = (t: Telling, name: string): string => { const known = t.sheet.ct
 /** "end play in the crank", "gap at the points", "the crank's end play". */
 function ownerOf(t: Telling, c: Clause, n: number): string | undefined {
   const prep = c.items[n + 1], np = c.items[n + 2]?.np;
-  if (prep && np && /^(on|in|at|of|between|for|across|to|under|from)$/.test(prep.low) && !isMachine(t.sheet, np.name) && !np.stands) return np.name;
+  if (prep && np && /^(on|in|at|of|between|for|across|under)$/.test(prep.low) && np.nameFrom > 0 && !/^(top|bottom|end|front|back|nose|middle|centre|center|idle|edge|rim|skirt|load|rest|moment)$/.test(np.said) && !isMachine(t.sheet, np.name) && !np.stands) return np.name;
   return undefined;
 }
 

@@ -7,7 +7,7 @@ const PHRASED: readonly (readonly [RegExp, Verdict])[] = [
   [/\b(needs? (re)?(welding|brazing|straightening|patching|rebuilding|rewinding|repair(ing)?|fixing|mending|repouring|pouring|rebushing|resleeving|regrinding|skimming|a weld|a patch|re-?\w+ing)|can be (welded|repaired|fixed|saved|straightened|brazed|patched)|i can (weld|braze|fix|patch|save|straighten|mend|repair|file|solder)|(has|have|'ll have|got|needs?) to be (re-?poured|poured again|welded|brazed|repaired|fixed|mended|patched|straightened|rebuilt|rewound|re-?lined|re-?bushed|sleeved|reground))/, 'repair'],
   [/\b(keep (an|my) eye on|keeping an eye|watch (it|that|them|this|for)|will watch|'ll watch|one to watch|needs watching|bears? watching)\b/, 'watch'],
   [/\b(it|they|that|she|he)('ll| will) (do|go again|go round again|serve|see|last|clean up|polish out|pass|be fine|go one more|run|live|hold)|\b(good|fit|fine) for (another|a few more|a while|years|one more)|\bgo again\b|\b(reus(e|able)|use it again|use them again|(goes|go|going) back (in|on)( as it is| as is| again)?$)|\b(be|are) (reused|used again)/, 'reuse'],
-  [/\b(got to|has to|have to|must|needs to|need to|wants|needs|should) (be )?(replaced|replacing|renewed|renewing|chucked|binned|scrapped)\b|\bneeds? (a )?(new|replac)|\bpast (it|saving)|\bno good\b|\bbeyond (repair|saving|help|hope)/, 'replace'],
+  [/\b(got to|has to|have to|must|needs to|need to|wants|needs|should) (be )?(replaced|replacing|renewed|renewing|chucked|binned|scrapped)\b|\b(gets|getting|be) (replaced|binned|scrapped)\b|\bneeds? (a )?(new|replac)|\bpast (it|saving)|\bno good\b|\bbeyond (repair|saving|help|hope)/, 'replace'],
 ];
 /** Words that say good or junk only when they are the whole of what is said, not "fine crack" or "good inch". */
 const ALONE = new Set(['fine', 'good', 'sound', 'solid', 'true', 'okay', 'ok', 'gone', 'finished', 'great', 'perfect', 'alright', 'lovely', 'grand', 'beautiful', 'healthy', 'mint', 'toast', 'shot', 'scrap', 'junk', 'excellent', 'serviceable', 'useless', 'rubbish', 'garbage', 'usable', 'past it', 'had it', 'gone']);
@@ -15,6 +15,9 @@ const ALONE = new Set(['fine', 'good', 'sound', 'solid', 'true', 'okay', 'ok', '
 /** The verdict that is plain from the words of a condition; undefined when they only describe. */
 export function verdictIn(text: string): Verdict | undefined {
   const low = text.toLowerCase();
+  const but = /\b(?:but|though|yet)\b(.*)$/.exec(low)?.[1];
+  const turned = but ? verdictIn(but.replace(/^\s*(?:it's|they're|it is|they are|is|are|still|it|they)\s+/, '').trim()) : undefined;
+  if (turned) return turned;
   for (const [re, v] of PHRASED) if (re.test(low)) return v;
   if (/\bnot (good|great|fine|sound|right|too good|perfect|true|okay)\b|n't (good|great|fine)/.test(low)) return undefined;
   for (const [phrase, v] of VERDICT_WORDS) {
