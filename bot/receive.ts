@@ -41,8 +41,11 @@ async function keepFiles(store: Store, { files = [], ...m }: DoorMessage): Promi
   return out;
 }
 
-/** Whether a row brings sound: known from its body without fetching anything. A chat row names its voice or audio by those words. */
-export const isSound = (row: Queued): boolean => /"(sound|voice|audio)":[[{]/.test(row.body);
+/**
+ * Whether a row brings sound, or a file that must be fetched first: known from its body without fetching anything, by the words the doors
+ * name them with. Inside a JSON text these would have their quotes escaped.
+ */
+export const takesLong = (row: Queued): boolean => /"(sound|voice|audio|video|video_note|photo)":[[{]/.test(row.body);
 
 /** Makes of an intake row what a turn takes: unpacked by its door, its files kept, its sound heard. */
 export async function messageOf(row: Queued, { options }: Receiving, progress: (text: string) => void): Promise<Received> {
@@ -50,8 +53,7 @@ export async function messageOf(row: Queued, { options }: Receiving, progress: (
   const fetched = unpack ? await unpack(row) : undefined;
   if (unpack && !fetched) return {};
   const m = fetched ? await keepFiles(options.store, fetched) : (JSON.parse(row.body) as KeptMessage);
-  // The row's key is the message's identity whatever its door calls it inside.
-  const incoming: Incoming = { key: row.key, door: m.door, chat: row.chat, at: m.at, text: m.text, edits: m.edits, media: [...(m.media ?? []), ...(m.sound ?? [])] };
+  const incoming: Incoming = { key: m.key, door: m.door, chat: m.chat, at: m.at, text: m.text, edits: m.edits, media: [...(m.media ?? []), ...(m.sound ?? [])] };
   const heard = m.sound?.length ? await hearAll(m.sound, options, progress) : undefined;
   const asides = [...(m.refused ?? []), ...(heard?.why ? [heard.why] : [])];
   if (heard?.text) Object.assign(incoming, { text: [m.text, heard.text].filter(Boolean).join(' '), spoken: { raw: heard.raw, doubtful: heard.doubtful, unsure: heard.unsure } });

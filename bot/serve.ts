@@ -10,7 +10,7 @@ import type { Later, Reply } from './incoming.ts';
 import { openIntake, type Intake } from './intake.ts';
 import { byteType } from './kept-file.ts';
 import { putOut } from './outbox.ts';
-import { isSound, messageOf, type Received, type Receiving } from './receive.ts';
+import { takesLong, messageOf, type Received, type Receiving } from './receive.ts';
 import type { DoorMessage, Service, Talk } from './service.ts';
 import { keptForm, replyAgain, talkOf, talks } from './talk.ts';
 import { takeTurn } from './turn.ts';
@@ -90,21 +90,23 @@ export function createService(options: ServeOptions): RunningService {
 
   /** A typed question may be answered while sound of the same chat is still being heard. */
   const onlyAsks = async (row: Queued): Promise<boolean> => {
-    if (isSound(row)) return false;
+    if (takesLong(row)) return false;
     const { incoming } = await messageOf(row, receiving, () => {});
     if (!incoming || incoming.media?.length) return false;
     const { entries, asks, act } = readSafely(incoming.text, readContext(deps.log, incoming, undefined, Number.MAX_SAFE_INTEGER), deps);
     return asks.length > 0 && !entries.length && !act;
   };
-  const queue = openIntake(store, { handle, isSlow: isSound, onlyAsks, now: options.now });
+  const queue = openIntake(store, { handle, isSlow: takesLong, onlyAsks, now: options.now });
 
   /** Resolves with the reply to a message, whichever process handles it. */
   const answered = (key: string): Promise<Reply> => new Promise(resolve => {
     const end = (reply: Reply): void => { clearInterval(look); waiting.delete(key); resolve(reply); };
     const look = setInterval(() => {
-      const note = noteByKey(store, key);
-      const reply = note && replyAgain(store, note.id);
-      if (reply) end(reply);
+      try {
+        const note = noteByKey(store, key);
+        const reply = note && replyAgain(store, note.id);
+        if (reply) end(reply);
+      } catch { /* a store in trouble is looked at again; the message itself is safe in the intake */ }
     }, LOOK_MS);
     waiting.set(key, end);
   });
@@ -113,9 +115,9 @@ export function createService(options: ServeOptions): RunningService {
     intake: queue,
     async take(m: DoorMessage): Promise<Reply> {
       const kept = await receiving.keep(m);
-      const reply = answered(m.key);
+      // Nothing is waited for that could not be written down: put throws first. The loop takes it up only after this turn of the event loop.
       queue.put({ key: m.key, door: m.door, chat: m.chat, at: m.at, body: JSON.stringify(kept) });
-      return reply;
+      return answered(m.key);
     },
     tellUnasked(words, { key, at, door = 'unasked', target }) {
       inOneTransaction(store, () => send({ door, at }, target, key, words));
@@ -133,7 +135,8 @@ export function createService(options: ServeOptions): RunningService {
     async close() {
       await queue.close();
       await Promise.all(working);
-      saveSnapshot(deps.log);
+      // A snapshot only makes the next start faster; a full disk must not keep the program from stopping in order.
+      try { saveSnapshot(deps.log); } catch (error) { console.error((error as Error).message); }
     },
   };
 }

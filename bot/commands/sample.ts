@@ -1,5 +1,6 @@
 import { readConfig } from '../config.ts';
 import { loadSample } from '../sample.ts';
+import { takeTurn } from '../turn.ts';
 import { openShop } from '../shop.ts';
 import { saveSnapshot } from '../../domain/log/keeper.ts';
 import { argumentsOf, command, UsageError } from './arguments.ts';
@@ -10,7 +11,7 @@ await command(() => {
   const config = readConfig();
   const { log, deps } = openShop(values.data ?? config.dataDir, config.zone);
   try {
-    const result = loadSample(deps);
+    const result = loadSample(deps, takeTurn);
     if ('refused' in result) throw new UsageError(result.refused);
     saveSnapshot(log);
     console.log(`${result.loaded} notes of the sample shop are in ${log.store.file}.`);

@@ -1,0 +1,60 @@
+import { mediaByHash, mediaPath } from '../domain/store/media.ts';
+import type { Store } from '../domain/store/open.ts';
+import { readChat } from '../domain/store/chats.ts';
+import { nowIn } from './clock.ts';
+import type { Config } from './config.ts';
+import { openPage } from './doors/page/server.ts';
+import { telegramLine } from './doors/telegram/line.ts';
+import { openTelegram } from './doors/telegram/open.ts';
+import { pairingLine } from './doors/telegram/pairing.ts';
+import { sendTelegram } from './doors/telegram/send.ts';
+import { unpackTelegram } from './doors/telegram/unpack.ts';
+import { openTerminal, type TerminalOptions } from './doors/terminal.ts';
+import { hearWith, openEar } from './ears.ts';
+import { BENCH } from './incoming.ts';
+import { openOutbox } from './outbox.ts';
+import { receiver } from './receive.ts';
+import { createService } from './serve.ts';
+import { openShop } from './shop.ts';
+import { intake } from '../domain/store/intake.ts';
+
+/** The running program: where its page is, what to print at the start, and how to stop it in order. */
+export interface Running { pageUrl: string; pairing?: string; store: Store; ended: Promise<void>; stop(): Promise<void> }
+
+export type Streams = Pick<TerminalOptions, 'input' | 'output'>;
+
+/** Puts doors, ear and log together. `terminal`: the streams of the terminal door, when there is one. Throws StoreError, or when the page's port is taken. */
+export async function run(config: Config, terminal: Streams | undefined, log: (line: string) => void): Promise<Running> {
+  const shop = openShop(config.dataDir, config.zone);
+  const { store } = shop.log;
+  intake.release(store);
+  const ear = openEar(config.hearing);
+  const line = config.telegram && telegramLine({ ...config.telegram, zone: config.zone });
+  const media = (hash: string) => { const m = mediaByHash(store, hash); return m && mediaPath(store, m); };
+  const outbox = line && openOutbox(store, 'telegram', sendTelegram({ store, line, media }));
+  const onOut = () => outbox?.wake();
+  const receiving = receiver({
+    store, hear: hearWith(ear, shop.log, () => readChat(store, BENCH).machine), unpack: line ? { telegram: unpackTelegram({ store, line, onOut }) } : {},
+  });
+  const service = createService({ deps: shop.deps, receiving, outboxDoors: line ? ['telegram'] : [], onOut });
+  const page = await openPage({ service, port: config.port, dataDir: config.dataDir, zone: config.zone });
+  const chat = line && openTelegram({ store, line, intake: service.intake, onOut, log });
+  const bench = terminal && openTerminal({ service, ...terminal, now: () => nowIn(config.zone) });
+
+  const stop = once(async () => {
+    bench?.close();
+    await chat?.close();
+    await page.close();
+    await service.close();
+    await outbox?.close();
+    await ear.close();
+    store.close();
+  });
+  return { pageUrl: page.url, pairing: line && pairingLine(store, Date.now()), store, ended: bench?.done ?? new Promise(() => {}), stop };
+}
+
+/** The stop of a program may be asked for twice (a signal, and the end of the terminal); it is done once. */
+function once(act: () => Promise<void>): () => Promise<void> {
+  let done: Promise<void> | undefined;
+  return () => (done ??= act());
+}
