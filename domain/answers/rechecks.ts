@@ -27,10 +27,20 @@ function dueDay(recheck: OpenRecheck): string {
  * rather too early than too late. A meter that goes back was changed or set back, and counts from nought too.
  */
 function runSince(points: readonly MeterPoint[], from: Said, upTo: number): number | undefined {
-  const latest = points.findLast(p => p.id <= upTo);
+  const latest = latestUpTo(points, upTo);
   if (!latest) return undefined;
-  const start = points.findLast(p => p.id <= from.id)?.value ?? 0;
+  const start = latestUpTo(points, from.id)?.value ?? 0;
   return latest.value >= start ? latest.value - start : latest.value;
+}
+
+/** The last reading that an entry up to that number gave; readings are in the order of the log, so half of them fall away at each step. */
+function latestUpTo(points: readonly MeterPoint[], id: number): MeterPoint | undefined {
+  let [from, to] = [0, points.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (points[middle]!.id <= id) from = middle + 1; else to = middle;
+  }
+  return points[from - 1];
 }
 
 /** A look at the thing since then settles it, if it was due by then. */

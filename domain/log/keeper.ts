@@ -17,8 +17,9 @@ export interface Log { readonly store: Store; readonly past: Past; shop: Shop; f
 /** Changes whenever the shape of the folded state, or the way it is folded, does: older snapshots are then passed over. */
 const FORM = 'shop 1';
 const BATCH = 2_000;
-/** After so many entries a turn keeps a snapshot, so that a cold start never folds more. */
+/** After so many entries (in a long log: so great a part of it) a turn keeps a snapshot, so that a cold start never folds more. */
 const SNAPSHOT_EVERY = 5_000;
+const SNAPSHOT_PART = 1 / 50;
 
 /** Loads the newest snapshot and folds what came after it. */
 export function openLog(store: Store): Log {
@@ -31,7 +32,7 @@ export function openLog(store: Store): Log {
 /** Folds on what other processes recorded since; call it at the start of a turn. Cheap when there is nothing new. */
 export function catchUp(log: Log): void {
   foldNew(log);
-  if (log.folded - log.snapshotAt >= SNAPSHOT_EVERY) saveSnapshot(log);
+  if (log.folded - log.snapshotAt >= Math.max(SNAPSHOT_EVERY, log.folded * SNAPSHOT_PART)) saveSnapshot(log);
 }
 
 /** Keeps the folded state so that the next start is fast; call it at an orderly stop too. */

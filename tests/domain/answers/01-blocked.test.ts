@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { causesOf, machineCauses } from '../../../domain/answers/causes.ts';
+import { lookUp } from '../../../domain/answers/find.ts';
 import type { Entry } from '../../../domain/model/entry.ts';
 import { BenchShop } from '../log/tools/shop.ts';
 import { ask, NOW, tree } from './tools/ask.ts';
@@ -8,7 +10,12 @@ const after = (...said: Entry[]): BenchShop => {
   for (const entry of said) shop.say([entry]);
   return shop;
 };
-const held = (shop: BenchShop, part: string, at?: string): string[] => tree(ask(shop, { kind: 'blocked', part }, at).causes);
+/** The tree of causes as it is found, before anything is said of the days on which they clear. */
+function held({ log: { shop } }: BenchShop, part: string, at = NOW.at): string[] {
+  const { machine, ref, whole } = lookUp(shop, part, 'Heron')!;
+  const asking = { shop, machine, now: { at, zone: 'UTC' }, seen: new Set<string>() };
+  return tree(whole ? machineCauses(asking) : causesOf(ref, asking));
+}
 const clear = (shop: BenchShop, part: string): boolean | null => ask(shop, { kind: 'blocked', part }).clear;
 
 describe('what holds up a part', () => {

@@ -49,6 +49,14 @@ describe('spent', () => {
     expect(ask(shop, { kind: 'spent', part: 'Heron' })).toMatchObject({ total: 59.4, items: [{ item: 'radiator cap' }, { item: 'top hose', price: 47.5, source: 'belt supply' }] });
   });
 
+  it('names the newest when there are very many, and counts all', () => {
+    const many = new BenchShop();
+    many.log.store.transaction(() => { for (let i = 0; i < 250; i++) many.say([{ kind: 'bought', item: `part ${i % 7}`, price: 1 + i / 100 }]); });
+    const answer = ask(many, { kind: 'spent' });
+    expect(answer.total).toBe(new Decimal(250).plus(new Decimal(249 * 250).div(200)).toNumber());
+    expect([answer.items.length, answer.items[0]!.price, answer.items.at(-1)!.price, answer.older]).toEqual([200, 1.5, 3.49, true]);
+  });
+
   it('on a part counts what belongs to it and what was got for it', () => expect(ask(shop, { kind: 'spent', part: 'radiator' }).total).toBe(59.4));
   it('on a thing never heard of is nothing', () => expect(ask(shop, { kind: 'spent', part: 'gizmo' })).toEqual({ kind: 'spent', part: 'gizmo', total: 0, items: [] }));
 });
