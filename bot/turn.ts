@@ -6,6 +6,7 @@ import { catchUp } from '../domain/log/keeper.ts';
 import { record } from '../domain/log/record.ts';
 import { warnings } from '../domain/answers/warn.ts';
 import { readChat, writeChat } from '../domain/store/chats.ts';
+import { keepHeard } from '../domain/store/heard.ts';
 import { keepNote, keepUnread, noteByKey } from '../domain/store/notes.ts';
 import { keepReply } from '../domain/store/replies.ts';
 import type { Incoming, Reply } from './incoming.ts';
@@ -37,9 +38,13 @@ export function takeTurn(incoming: Incoming, deps: Deps, aside?: string): Reply 
   const { note } = keepNote(log.store, {
     key: incoming.key, at: incoming.at, door: incoming.door, chat: incoming.chat, text: incoming.text, machine: chat.machine, edits: replaced?.id,
   });
+  const { spoken } = incoming;
+  if (spoken) keepHeard(log.store, note.id, spoken);
   const turn: Turn = { incoming, deps, note, machine: chat.machine, open: openQuestion(chat.open), page: heldPage(chat.page), kept: chat.kept };
   const out = understood(turn);
-  if (aside) out.reply.say = `${aside}\n${out.reply.say}`;
+  // What was heard is said first, so that a wrong word is seen before what was made of it; a doubtful hearing says it in its question.
+  const first = [aside, spoken && !spoken.doubtful ? `I heard: "${incoming.text}"` : undefined].filter(Boolean);
+  if (first.length) out.reply.say = [...first, out.reply.say].join('\n');
   writeChat(log.store, incoming.chat, { machine: out.machine ?? chat.machine, open: out.open, page: out.page ?? chat.page, kept: out.kept ?? chat.kept });
   keepUnread(log.store, note.id, out.reply.unread);
   linkPhotos(log, note, incoming, out.reply.entries, out.machine ?? chat.machine);

@@ -40,6 +40,10 @@ const FIRST = `
   CREATE INDEX note_by_chat ON note (chat, id);
   ${appendOnly('note')}
 
+  -- Of a spoken note: the recogniser's own words, before mending; the note holds the mended ones.
+  CREATE TABLE heard (note INTEGER PRIMARY KEY REFERENCES note (id), raw TEXT NOT NULL, doubtful INTEGER NOT NULL) STRICT;
+  ${appendOnly('heard')}
+
   CREATE TABLE unread (note INTEGER NOT NULL REFERENCES note (id), text TEXT NOT NULL, exact BLOB) STRICT;
   CREATE INDEX unread_by_note ON unread (note);
   ${appendOnly('unread')}
