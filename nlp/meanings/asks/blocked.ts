@@ -4,7 +4,7 @@ import { spokenOf, thingAt } from './desk.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const on = (part: string | undefined): Ask[] | undefined => part ? [{ kind: 'blocked', part }] : undefined;
-const HOLD = String.raw`(?:hold(?:s|ing)?(?: me)? (?:up|back)|stop(?:s|ping)?(?: me)?(?: from)?|block(?:s|ing)?|keep(?:s|ing)?(?: me)? from|prevent(?:s|ing)?(?: me)?(?: from)?|delay(?:s|ing)?|in the way of|stand(?:s|ing)? in the way of|between me and|hang(?:s|ing) up|the (?:hold ?up|holdup|hang ?up|hold up) (?:on|with)|jamming up|the delay (?:on|with)|left before i can|to (?:be )?do(?:ne)? before)`;
+const HOLD = String.raw`(?:hold(?:s|ing)?(?: me)? (?:up|back)|keep(?:s|ing)? me from|stands? (?:still )?between me and|stop(?:s|ping)?(?: me)?(?: from)?|block(?:s|ing)?|keep(?:s|ing)?(?: me)? from|prevent(?:s|ing)?(?: me)?(?: from)?|delay(?:s|ing)?|in the way of|stand(?:s|ing)? in the way of|between me and|hang(?:s|ing) up|the (?:hold ?up|holdup|hang ?up|hold up) (?:on|with)|jamming up|the delay (?:on|with)|left before i can|to (?:be )?do(?:ne)? before)`;
 /** "putting the seat on", "paint", "fit": the verb before the part, so that the part alone is named. */
 const DOING = /^ ?(?:me )?(?:from )?(?:to |about |on )?(?:(?:getting|get|go(?:ing)?|start(?:ing)?|finish(?:ing)?|begin(?:ning)?) (?:on |to |and |ahead and |ahead with )?)?([a-z]+(?:ing)?)? ?(?:up |down |in |on |back |off |out |together )*(?=(?:the|my|that|those|it|them|both|[a-z]))/;
 
@@ -20,6 +20,8 @@ function partAfter(s: Seen, from = s.end): { name: string; end: number } | undef
 
 /** What holds up a part or job; can it be done yet. */
 export const BLOCKED: readonly AskRule[] = [
+  { name: 'holding X up', open: /\b(?:whats|what is|anything|something|what else is)(?: still)? (?:holding|hanging|keeping|tying) (?=(?:the|my|that|this|those|it|them) )/, things: 'one', tail: /^ (?:up|back|from going on|off)\b/, tailNeeded: true, weight: 4, make: s => on(s.names[0]) },
+  { name: 'what does X need before', open: /\bwhat(?: all| else)? (?:does|do|is|must|should|has|have) /, things: 'one', tail: /^ (?:still )?(?:need|want|wait(?:ing)? (?:on|for)|lack|require|missing|got to have|have to have|take)(?: (?:done|doing|to have|to be done|fitted))* (?:before|first|so)\b/, tailNeeded: true, weight: 4, make: s => on(s.names[0]) },
   { name: "what's holding up X", open: new RegExp(String.raw`\b(?:whats|what is|what|whats still|whats all|what all is|what else is|anything|is (?:there )?(?:something|anything)|something|somethings|is anything still|tell me whats|who is|whos)(?: (?:still|else|thats|that is|is|all|now|that|it|really|do i have))* ${HOLD}`), weight: 3, make: s => {
     const t = partAfter(s) ?? (/\b(?:it|that|them)?\b/.test(s.desk.text.slice(s.end, s.stop)) ? it(s) : undefined);
     return on(t?.name); } },

@@ -67,7 +67,7 @@ function shaped(desk: Desk, from: number, limit: number): { name: string; end: n
 }
 
 /** A name ends before words that never are in one, whatever the tagger holds them for. */
-const NEVER = /^(?:altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
+const NEVER = /^(?:ready|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
 function nameLimit(sheet: Sheet, from: number, to: number): number {
   for (let i = from + 1; i < to; i++) if (NEVER.test(sheet.tokens[i]!.low) || isShorthand(sheet.tokens[i]!.low)) return i;
   return to;

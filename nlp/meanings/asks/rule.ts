@@ -19,14 +19,14 @@ export interface AskRule {
   make(seen: Seen): Ask[] | undefined;
 }
 
-const INDIRECT = /\b(?:remind me|tell me|let me know|do you know|you know|(?:want|need|like|love|care) to know|wonder|wondering|any idea|any ideas|no idea|not sure|unsure|i forget|ive forgotten|i forgot|(?:can ?t|dont|cannot|couldn ?t) (?:for the life of me )?(?:remember|recall|think|find)|show me|look up|find out|work out|figure out|give me|ask(?:ing)?|curious|check|list|question|see|say|hear)[ ,:]*(?:again |about |of |out |me |just |exactly |is |was |on )*$/;
+const INDIRECT = /\b(?:remind me|tell me|let me know|do you know|you know|(?:want|need|like|love|care) to know|wonder|wondering|any idea|any ideas|no idea|not sure|unsure|i forget|ive forgotten|i forgot|(?:can ?t|dont|cannot|couldn ?t) (?:for the life of me )?(?:remember|recall|think|find)|show me|look up|find out|work out|figure out|give me|ask(?:ing)?|curious|check|list|question|see|say|hear)[ ,:]*(?:again |about |of |out |me |just |exactly |is |was |on |the |my |all |any |a |some |back |up )*$/;
 const CLAUSE_HEAD = /(?:^|[.?!,;:] |\b(?:and|or|but|so|now|okay|ok|right|hey|well|also|then|please|anyway|by the way|btw|oh|just|plus|actually|listen|quick question|question|pawl|righto|mate|yet)[, ]+|^- )$/;
 
 /** Whether the words before `at` make what follows a question, or its sentence is marked as one. */
 export function asking(desk: Desk, at: number): boolean {
   const s = sentenceAt(desk, at);
   const before = desk.text.slice(s.start, at);
-  return s.asked || before.trim() === '' || INDIRECT.test(before) || CLAUSE_HEAD.test(before);
+  return s.asked || /\b(?:what|whats|whatve|which|how|whos|is there|are there|do i have|have i got|got any)(?: (?:is|are|s|on|the|my|a|any|in|all|of|are|there|got|i|have))* $/.test(before) || before.trim() === '' || INDIRECT.test(before) || CLAUSE_HEAD.test(before);
 }
 
 /** Everything that a list of rules finds in the note. */

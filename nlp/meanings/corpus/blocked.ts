@@ -1,0 +1,15 @@
+import { type AskCorpus, same } from './phrase.ts';
+
+export const BLOCKED_CORPUS: AskCorpus = {
+  phrases: [
+    ...same({ kind: 'blocked', part: 'radiator' }, [
+      "what's holding up the radiator", 'can I put the radiator on yet', 'Can the radiator go on yet?', 'why can\'t I fit the radiator', 'what is stopping me from putting the radiator on', "What's the holdup on the radiator?", 'is the radiator ready to go on',
+      'what am I waiting on for the radiator', 'am I clear to fit the radiator', 'what does the radiator need before it goes on', 'can i mount the radiator now', "what's keeping me from hanging the radiator", 'what has to be done before the radiator can go on',
+      'whats blocking the radiator', 'Is anything holding up the radiator?', 'what is the radiator waiting on', "why isn't the radiator on yet", 'tell me whats holding the radiator up', 'anything in the way of fitting the radiator', 'what still stands between me and the radiator',
+      'is it ok to put the radiator back in now', 'what do I need to do before I can fit the radiator', "what's the radiator stuck on", 'how come I can\'t put the radiator on', 'could I bolt the radiator up yet',
+    ]),
+    { text: 'Sanded the hood inside and out. Can I paint it yet?', asks: [{ kind: 'blocked', part: 'hood' }] },
+    { text: 'greased the pulley can it go on now', asks: [{ kind: 'blocked', part: 'pulley' }] },
+  ],
+  never: ['I can put the radiator on tomorrow.', "Can't hitch the sweep until the king bolt's back.", 'I can weld the back one.', 'Nothing is holding it up now.', 'The radiator is ready.', 'So what can you do.'],
+};

@@ -1,0 +1,14 @@
+import { type AskCorpus, same } from './phrase.ts';
+
+export const FORECAST_CORPUS: AskCorpus = {
+  phrases: [
+    ...same({ kind: 'forecast', for: 'paint the hood', from: '2026-03-21', to: '2026-03-21' }, [
+      'will the weather be fit to paint the hood on Saturday', 'Is Saturday any good for painting the hood?', 'is it going to be dry enough to paint the hood Saturday', 'what is the weather like for painting the hood on saturday', 'will it be warm enough to paint the hood saturday', 'can I paint the hood outside on Saturday', 'Is it going to be too cold to paint the hood on Saturday?', 'hows the weather looking for painting the hood Saturday', 'weather ok to paint the hood saturday?',
+      'will Saturday do for painting the hood', 'is it fit to paint the hood saturday',
+    ]),
+    ...same({ kind: 'forecast', from: '2026-03-20', to: '2026-03-20' }, ['is it going to rain tomorrow', 'Will it rain tomorrow?', "What's the weather doing tomorrow?", 'whats the forecast for tomorrow', 'will it freeze tomorrow night', 'hows the weather tomorrow', 'is there rain coming tomorrow', 'weather tomorrow?', 'is it supposed to rain tomorrow?', 'any frost tomorrow?']),
+    ...same({ kind: 'forecast', from: '2026-03-21', to: '2026-03-22' }, ["what's the weather for the weekend", 'is it going to be dry at the weekend', 'will it rain over the weekend', 'forecast for the weekend']),
+    ...same({ kind: 'forecast', for: 'spray the fenders', from: '2026-03-23', to: '2026-03-29' }, ['which day next week is good to spray the fenders', 'when is a good day to spray the fenders next week', 'is there a dry day next week to spray the fenders']),
+  ],
+  never: ['Rain tomorrow and Wednesday.', "It's going to rain tomorrow.", 'Radio says snow through Sunday.', "I'll be up the tower Saturday if it isn't windy.", "It's too cold to paint.", 'Weather permitting I will paint it.', 'It rained all day.'],
+};

@@ -1,0 +1,12 @@
+import { type AskCorpus, same } from './phrase.ts';
+
+export const NEXT_CORPUS: AskCorpus = {
+  phrases: [
+    ...same({ kind: 'next' }, ["what's next", 'what can I do now', 'What should I work on next?', 'anything I can do', 'whats the next job', 'what do I do next', "What's to do?", 'tell me what I can get on with', 'what should I tackle first', 'give me something to do', 'next job', 'What could I be getting on with', 'So what now?'].filter(t => t !== 'So what now?')),
+    ...same({ kind: 'next', minutes: 30 }, ["I've got half an hour. What can I do?", 'what can i do in half an hour', 'What fits in thirty minutes?', 'got 30 minutes, whats next', 'anything I can get done in half an hour', 'half an hour free what should i do', 'Half an hour before supper. Anything?', 'what could I knock out in thirty minutes', 'is there anything i can do with half an hour']),
+    ...same({ kind: 'next', minutes: 120, place: 'indoors' }, ['what can I do inside for two hours', "I've got two hours and it's raining, what's there to do indoors?", 'anything to do in the shop for a couple of hours', 'two hours. what have I got indoors', 'any indoor jobs for two hours']),
+    ...same({ kind: 'next', place: 'outdoors' }, ['what can i do outside', 'Anything I can be at outdoors?', 'what outside work have I got', 'any outdoor jobs']),
+    ...same({ kind: 'next', minutes: 45, place: 'indoors' }, ['three quarters of an hour to kill inside, what can I do', '45 minutes indoors, what should I tackle', "Stuck inside with 45 minutes. What's next?"]),
+  ],
+  never: ["I'm going to grind the key next.", 'Next week I will paint it.', 'They come in boxes of twelve so what can you do.', 'Half an hour on the pinion face.', 'Two hours on the sweep.', 'Nothing I can do about it now.'],
+};

@@ -1,0 +1,13 @@
+import { type AskCorpus, same } from './phrase.ts';
+
+export const PICTURE_CORPUS: AskCorpus = {
+  phrases: [
+    ...same({ kind: 'picture', part: 'steering box' }, [
+      'show me the pictures of the steering box', 'photos of the steering box please', 'Pull up the photos of the steering box.', 'any pics of the steering box', 'have I got pictures of the steering box?',
+      'let me see the steering box photos', 'Can I see the steering box pictures?', 'bring up what photos there are of the steering box', 'steering box photos', 'what did the steering box look like',
+      'I want the pictures of the steering box', 'show us the steering box snaps', 'Did I take any photos of the steering box?', 'gimme a look at the photos of the steering box', 'got any shots of the steering box',
+    ]),
+    { text: 'show me photos of the left hub and the right hub', asks: [{ kind: 'picture', part: 'left hub' }, { kind: 'picture', part: 'right hub' }] },
+  ],
+  never: ['Took some pictures of the steering box.', 'I should have taken photos of it first.', 'Sent him a picture of the casting.', 'She looks a picture with the new paint.', 'Took photos of the hood before I started.'],
+};

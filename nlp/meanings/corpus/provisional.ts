@@ -1,0 +1,13 @@
+import { type AskCorpus, same } from './phrase.ts';
+
+export const PROVISIONAL_CORPUS: AskCorpus = {
+  phrases: [
+    ...same({ kind: 'provisional', part: 'baler' }, [
+      "What's only temporary on the baler?", 'what on the baler is just finger tight', 'anything on the baler thats not on for good', 'list what is provisional on the baler', 'whats only mocked up on the baler',
+      "which bits on the baler are only hung", "what have I got on the baler that's just tacked", 'What still has to come off again on the baler?', 'remind me what is only held on temporarily on the baler', "what's loose on the baler",
+      'whats on the baler just for now', 'tell me whats not tight on the baler', 'What parts are temporary on the baler?', 'What have I only test fitted on the baler',
+    ]),
+    ...same({ kind: 'provisional' }, ["what's temporary", 'anything still just finger tight', 'what have I got thats only provisional', 'Whats not on for good yet?', 'show me everything thats only tried', 'what is still mocked up']),
+  ],
+  never: ['The fender is only finger tight.', 'Hung the door with two bolts just for now.', "It's only temporary.", 'Seat is just sitting there for a mock-up.', 'not on for good yet'],
+};

@@ -1,0 +1,13 @@
+import { type AskCorpus, same } from './phrase.ts';
+
+export const SPENT_CORPUS: AskCorpus = {
+  phrases: [
+    ...same({ kind: 'spent', part: 'windmill' }, [
+      'how much have I spent on the windmill', 'what have I spent on the windmill', 'how much money is in the windmill so far', 'total money on the windmill', 'what has the windmill cost me', 'how much have i sunk into the windmill', "What's the windmill cost me so far?",
+      'what have I put into the windmill in dollars', 'how many dollars have I got in the windmill', 'tell me what I have spent on the windmill', 'how much am I into the windmill for', 'what am I in for on the windmill', 'total spent on the windmill', "what's the damage so far on the windmill",
+      'how much did I blow on the windmill', 'money spent on the windmill', 'how much has the windmill set me back', 'how much cash have I put in the windmill',
+    ]),
+    ...same({ kind: 'spent' }, ['how much have I spent', 'what have I spent so far', 'total spent so far', 'How much money have I put in altogether?', "what's the total spend to date"]),
+  ],
+  never: ['Spent forty dollars on hose.', 'I have spent enough on that windmill.', "Don't ask how much I spent.", 'Spent three hours on the windmill.'],
+};

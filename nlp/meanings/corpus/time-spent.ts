@@ -1,0 +1,14 @@
+import { type AskCorpus, same } from './phrase.ts';
+
+export const TIME_SPENT_CORPUS: AskCorpus = {
+  phrases: [
+    ...same({ kind: 'timeSpent', part: 'grain drill' }, [
+      'how many hours have I got in the grain drill', 'how long have I spent on the grain drill', 'total hours on the grain drill', 'How much time have I put into the grain drill?', 'hours on the grain drill so far', 'what hours have I got on the grain drill', 'how many hours so far on the grain drill',
+      'tell me the hours on the grain drill', 'how many hours went into the grain drill', 'time spent on the grain drill', 'How long have I been working on the grain drill?', 'what are my hours on the grain drill', 'add up the hours on the grain drill', 'how many hours am I into the grain drill', 'how long did I spend on the grain drill',
+    ]),
+    ...same({ kind: 'timeSpent', part: 'mill', from: '2026-03-16' }, ['how many hours on the mill since monday', 'how long have i spent on the mill since monday', 'hours on the mill since Monday?']),
+    ...same({ kind: 'timeSpent', from: '2026-03-09', to: '2026-03-15' }, ['how many hours did I put in last week', 'how long did I work last week', 'total hours last week']),
+    ...same({ kind: 'timeSpent', part: 'truck', from: '2026-02-01', to: '2026-02-28' }, ['how many hours did I spend on the truck in February', 'time spent on the truck in February']),
+  ],
+  never: ['Three hours on the grain drill.', 'Nine hours all told on that sheller.', 'How long it takes is anybody\'s guess.', 'Ran it for two hours.', 'Retorque after two hours running.'],
+};

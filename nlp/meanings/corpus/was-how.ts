@@ -1,0 +1,25 @@
+import { type AskCorpus, same } from './phrase.ts';
+
+export const WAS_HOW_CORPUS: AskCorpus = {
+  phrases: [
+    ...same({ kind: 'wasHow', part: 'carrier bearing', what: 'shims' }, [
+      'how many shims were behind the carrier bearing', 'How many shims did the carrier bearing have?', 'how many shims under the carrier bearing when it came apart',
+      'remind me how many shims there were behind the carrier bearing', 'How many shims came out from behind the carrier bearing?', 'what was the shim count on the carrier bearing',
+      'How many shims did I take out from behind the carrier bearing', 'how many shims was on the carrier bearing originally', 'I forget how many shims were under the carrier bearing',
+      'How many shims had I behind the carrier bearing before?',
+    ]),
+    ...same({ kind: 'wasHow', part: 'crown wheel', what: 'backlash' }, [
+      'What was the backlash on the crown wheel before I pulled it?', 'what backlash did the crown wheel have', 'what backlash was on the crown wheel', 'tell me what the backlash was on the crown wheel',
+      'what was the original backlash on the crown wheel', 'What was the crown wheel backlash before it came out?', 'What backlash did I measure on the crown wheel when it came apart', 'what was the backlash at the crown wheel as found',
+    ]),
+    ...same({ kind: 'wasHow', part: 'fan blades', what: 'which way round' }, ['Which way round did the fan blades go?', 'which way round were the fan blades', 'what way round do the fan blades go']),
+    ...same({ kind: 'wasHow', part: 'thermostat', what: 'which way up' }, ['which way up was the thermostat', 'Which way up does the thermostat go?']),
+    ...same({ kind: 'wasHow', part: 'vane spring', what: 'hole' }, ['which hole was the vane spring in', 'what hole was the vane spring hooked in', 'Which hole did the vane spring go in?']),
+    ...same({ kind: 'wasHow', part: 'points', what: 'gap' }, ['what were the points gapped at', 'what gap did the points have', 'What was the gap on the points before I stripped it?']),
+    ...same({ kind: 'wasHow', part: 'throttle linkage' }, ['how did the throttle linkage go', 'How was the throttle linkage fitted?', 'remind me how the throttle linkage was', 'how was the throttle linkage set before', 'how did the throttle linkage come apart']),
+    ...same({ kind: 'wasHow', part: 'head', what: 'torque' }, ['what was the head torqued to before', 'what torque was on the head when it came apart']),
+  ],
+  never: [
+    'There were three shims behind the carrier bearing.', 'How many hours are on it I could not say.', 'what a day', 'That is how it was when I got it.', 'Before it came apart the belt was crossed.',
+  ],
+};
