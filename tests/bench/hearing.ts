@@ -1,0 +1,149 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { decodeSound } from '../../nlp/hear/decode/decode.ts';
+import { isRefusal } from '../../nlp/hear/decode/sound.ts';
+import { Listener, type StageTimes } from '../../nlp/hear/listen.ts';
+import { BUILT_IN, Whisper } from '../../nlp/hear/model.ts';
+import { search } from '../../nlp/hear/search.ts';
+import { buildWordTree } from '../../nlp/hear/word-tree.ts';
+import { humanClips, HUMAN, wordErrors } from '../nlp/hear/human-clips.ts';
+import { NOISE_KINDS, shopNoise, toWav, withNoise } from '../nlp/hear/shop-noise.ts';
+
+/**
+ * How well and how fast notes are heard: time by stage, memory, errors against other notes' words, and another recogniser on
+ * the same clips in the same run. Skips what isn't installed and says so. `npm run bench:hearing -- quick` leaves noise out.
+ */
+const SHARED = fileURLToPath(new URL('../../../shared/', import.meta.url));
+const quick = process.argv.includes('quick');
+
+interface Note { id: string; known?: { machines?: string[]; parts?: string[] } }
+interface Clip { id: string; file: string }
+type Heard = { id: string; raw?: string; text?: string };
+
+const lines = <T>(file: string): T[] => readFileSync(file, 'utf8').trim().split('\n').map((line) => JSON.parse(line) as T);
+const median = (values: number[]) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+const show = (ms: number) => `${ms.toFixed(0)} ms`;
+
+async function samplesOf(bytes: Uint8Array): Promise<Float32Array> {
+  const sound = await decodeSound(bytes);
+  if (isRefusal(sound)) throw new Error(sound.why);
+  return sound.samples;
+}
+
+/** The recogniser alone: the likeliest piece each time, no names, no bonus, no mending. */
+async function alone(whisper: Whisper, bytes: Uint8Array): Promise<string> {
+  const samples = await samplesOf(bytes);
+  const found = await search(whisper, await whisper.hearSound(samples), [whisper.ids.start, ...whisper.ids.after],
+    { readings: 1, bonus: 0, expected: buildWordTree([], whisper.encode), most: Math.ceil((7 * samples.length) / 16_000) + 12 });
+  return whisper.text(found.pieces).trim();
+}
+
+function score(label: string, heard: Heard[]): void {
+  const dir = mkdtempSync(join(tmpdir(), 'hearing-'));
+  const file = join(dir, 'heard.jsonl');
+  writeFileSync(file, heard.map((h) => JSON.stringify(h)).join('\n'));
+  const said = execFileSync(process.execPath, [join(SHARED, 'speech/wer.mjs'), join(SHARED, 'contract/dev-notes.jsonl'), file], { encoding: 'utf8' });
+  console.log(`  ${label.padEnd(34)} ${said.trim()}`);
+  rmSync(dir, { recursive: true });
+}
+
+/** Synthetic voices prove the pipe, not people: they say nothing of a shop, wind, or half-finished words. */
+async function spokenNotes(listener: Listener, whisper: Whisper): Promise<void> {
+  const index = join(SHARED, 'speech/index.jsonl');
+  if (!existsSync(index)) return console.log('spoken notes: skipped, there are none beside the repository');
+  const notes = new Map(lines<Note>(join(SHARED, 'contract/dev-notes.jsonl')).map((note) => [note.id, note]));
+  for (const ratio of quick ? [undefined] : [undefined, 20, 10, 5]) {
+    console.log(`spoken notes (synthetic voices), ${ratio === undefined ? 'clean' : `shop noise at ${ratio} dB`}`);
+    const without: Heard[] = [];
+    const raw: Heard[] = [];
+    const withAll: Heard[] = [];
+    const took: { seconds: number; ms: number; times: StageTimes }[] = [];
+    for (const [i, { id, file }] of lines<Clip>(index).entries()) {
+      const clean = readFileSync(join(SHARED, 'speech', file));
+      const bytes = ratio === undefined ? clean : toWav(withNoise(await samplesOf(clean), ratio, 100 * ratio + i));
+      const known = notes.get(id)?.known;
+      const heard = await listener.listen(bytes, [...(known?.machines ?? []), ...(known?.parts ?? [])]);
+      took.push({ seconds: heard.seconds, ms: heard.tookMs, times: listener.times });
+      raw.push({ id, text: heard.raw });
+      withAll.push({ id, text: heard.text });
+      without.push({ id, text: await alone(whisper, bytes) });
+    }
+    score('recogniser alone', without);
+    score('with names, trade words, readings', raw);
+    score('and mended', withAll);
+    reportTimes(took);
+  }
+}
+
+function reportTimes(took: { seconds: number; ms: number; times: StageTimes }[]): void {
+  const about = (from: number, to: number) => took.filter(({ seconds }) => seconds >= from && seconds <= to);
+  for (const [label, some] of [['6–8 s', about(6, 8)], ['9–11 s', about(9, 11)]] as const) {
+    const stage = (name: keyof StageTimes) => `${name} ${show(median(some.map(({ times }) => times[name])))}`;
+    console.log(`  ${label}: p50 ${show(median(some.map(({ ms }) => ms)))} of ${some.length} (${(['decode', 'detect', 'transcribe', 'mend'] as const).map(stage).join(', ')})`);
+  }
+}
+
+/** Nobody speaks: no words may come. */
+async function noise(listener: Listener): Promise<void> {
+  let words = 0;
+  let seconds = 0;
+  for (const kind of NOISE_KINDS) {
+    for (const [i, level] of [0.02, 0.2].entries()) {
+      for (let part = 0; part < 2; part++) {
+        const heard = await listener.listen(toWav(shopNoise(kind, 22, 10 * i + part, level)), []);
+        seconds += heard.seconds;
+        const count = heard.raw.split(/\s+/).filter(Boolean).length;
+        if (count) console.log(`  ${kind} at ${level}: ${heard.raw}`);
+        words += count;
+      }
+    }
+  }
+  console.log(`noise and silence: ${words} words from ${(seconds / 60).toFixed(1)} min`);
+}
+
+/** Another recogniser's own model on the same clips, when it is there. */
+function otherRecogniser(wav: string): string | undefined {
+  const run = spawnSync('pocketsphinx_continuous', ['-infile', wav, '-logfn', '/dev/null'], { encoding: 'utf8' });
+  return run.status === 0 ? run.stdout.replace(/\s+/g, ' ').trim() : undefined;
+}
+
+async function humanSpeech(listener: Listener): Promise<void> {
+  const clips = humanClips();
+  if (clips.length === 0) return console.log(`human speech: skipped, ${HUMAN} is not there (Debian: pocketsphinx-testdata)`);
+  const there = spawnSync('pocketsphinx_continuous', ['-help']).error === undefined;
+  if (!there) console.log('human speech: pocketsphinx is not installed, only ours is measured');
+  const dir = mkdtempSync(join(tmpdir(), 'hearing-'));
+  const ours = { errors: 0, ms: 0 };
+  const theirs = { errors: 0, ms: 0 };
+  let words = 0;
+  for (const { bytes, said } of clips) {
+    const heard = await listener.listen(bytes, []);
+    words += wordErrors(said, '');
+    ours.errors += wordErrors(said, heard.text);
+    ours.ms += heard.tookMs;
+    if (!there) continue;
+    const wav = join(dir, 'clip.wav');
+    writeFileSync(wav, bytes);
+    const begun = performance.now();
+    theirs.errors += wordErrors(said, otherRecogniser(wav) ?? '');
+    theirs.ms += performance.now() - begun;
+  }
+  rmSync(dir, { recursive: true });
+  const line = (who: string, { errors, ms }: typeof ours) => console.log(`  ${who.padEnd(14)} ${((100 * errors) / words).toFixed(1)} % of ${words} words wrong, ${show(ms)} in all`);
+  console.log(`human speech, ${clips.length} clips`);
+  line('ours', ours);
+  if (there) line('pocketsphinx', theirs);
+}
+
+const listener = await Listener.load(BUILT_IN);
+const whisper = await Whisper.load(BUILT_IN);
+await listener.listen(toWav(shopNoise('hum', 1, 1)), []);
+await humanSpeech(listener);
+await spokenNotes(listener, whisper);
+if (!quick) await noise(listener);
+console.log(`peak memory of this process (two copies of the model): ${(process.resourceUsage().maxRSS / 1024).toFixed(0)} MB`);
+await listener.close();
+await whisper.close();
