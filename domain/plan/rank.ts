@@ -34,6 +34,8 @@ export type NextReason =
   | { why: 'ready' };
 
 export interface NextJob { id: string; reasons: NextReason[] }
+/** `score`: the greater, the sooner. */
+export interface ReadyJob extends NextJob { score: number }
 
 const HOUR = 3_600_000;
 /** Below this nothing is begun and laid down again. Common practice, no source. */
@@ -42,16 +44,21 @@ const SOON = 24 * HOUR;
 
 /** Up to three jobs that can be done now, best first, each with at most three reasons. Deterministic; `input.now` is now. */
 export function rankNext(input: PlanInput, ask: NextAsk = {}, notes: NextNotes = {}): NextJob[] {
+  return rankReady(input, ask, notes).slice(0, 3).map(({ id, reasons }) => ({ id, reasons }));
+}
+
+/** All jobs that can be done now, best first. */
+export function rankReady(input: PlanInput, ask: NextAsk = {}, notes: NextNotes = {}): ReadyJob[] {
   const unlocks = dependents(input.jobs);
   const dryUntil = endOfDrySpell(input);
   const help = helpNow(input, ask);
-  const ready = input.jobs.filter((job) => isReady(job, input) && suits(job, ask, help !== undefined) && weatherAllows(job, input));
+  const ready = input.jobs.filter((job) => isReady(job, input) && suits(job, ask, help !== undefined) && weatherAllows(job, input, ask));
   const rated = ready.map((job) => {
     const reasons: [weight: number, reason: NextReason][] = [];
     const minutes = Math.round(meanOf(job.hours) * 60);
     const temporary = notes.temporary?.get(job.id);
     const count = unlocks.get(job.id)!.size;
-    if (temporary) reasons.push([count > 0 ? 6 : 3, { why: 'temporary', ...temporary }]);
+    if (temporary) reasons.push([count > 0 ? 6 : 0.5, { why: 'temporary', ...temporary }]);
     if (job.conditions.place === 'outdoors' && dryUntil) reasons.push([dryUntil - input.now < SOON ? 5 : 1, { why: 'dryUntil', until: dryUntil }]);
     if (job.conditions.hands === 2) reasons.push([5, { why: 'helpUntil', until: help?.until }]);
     if ((notes.critical?.get(job.id) ?? 0) >= 0.5) reasons.push([4, { why: 'decides' }]);
@@ -61,7 +68,7 @@ export function rankNext(input: PlanInput, ask: NextAsk = {}, notes: NextNotes =
     const told = reasons.toSorted((a, b) => b[0] - a[0]).slice(0, 3).map(([, reason]) => reason);
     return { id: job.id, score: reasons.reduce((sum, [weight]) => sum + weight, 0), reasons: told.length > 0 ? told : [{ why: 'ready' } as const] };
   });
-  return rated.sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1)).slice(0, 3).map(({ id, reasons }) => ({ id, reasons }));
+  return rated.sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
 }
 
 /** Nothing before it is open: jobs done and supplies in hand are no longer in the input. */
@@ -73,14 +80,14 @@ function suits({ conditions, hours, unbroken }: PlanJob, { minutes, place }: Nex
   if (conditions.hands === 0 || (conditions.hands === 2 && !helped)) return false;
   if (place && conditions.place !== 'either' && conditions.place !== place) return false;
   if (minutes === undefined) return true;
-  const needed = meanOf(hours) * 60;
-  return minutes >= (unbroken ? needed : Math.min(needed, WORTHWHILE_MINUTES));
+  return minutes >= (unbroken ? meanOf(hours) * 60 : Math.min(hours.low * 60, WORTHWHILE_MINUTES));
 }
 
 /** By the forecast for as long as the job takes, at most the next four hours; what nobody knows does not hold it up. */
-function weatherAllows(job: PlanJob, { weather = {}, hours, now }: PlanInput): boolean {
+function weatherAllows(job: PlanJob, { weather = {}, hours, now }: PlanInput, ask: NextAsk): boolean {
   const dateOf = (at: number) => DateTime.fromMillis(at, { zone: hours.zone }).toISODate()!;
-  const verdict = weatherJudge(job.conditions, weather, dateOf)(now, now + Math.min(4, Math.max(1, meanOf(job.hours))) * HOUR);
+  const place = job.conditions.place === 'either' ? ask.place ?? 'either' : job.conditions.place;
+  const verdict = weatherJudge({ ...job.conditions, place }, weather, dateOf)(now, now + Math.min(4, Math.max(1, meanOf(job.hours))) * HOUR);
   return verdict === FIT || verdict === SAMPLED;
 }
 

@@ -24,7 +24,7 @@ describe('what is next', () => {
     shop.say([{ kind: 'job', do: 'paint', part: 'hood' }, { kind: 'job', do: 'weld', part: 'bracket' }, { kind: 'want', item: 'welding rod', for: 'weld the bracket' }]);
     expect(ask(shop, { kind: 'next' }).jobs).toEqual([{ do: 'paint', part: 'hood', why: ['nothing in the way'], machine: 'Heron' }]);
     shop.say([{ kind: 'bought', item: 'welding rod' }]);
-    expect(ask(shop, { kind: 'next' }).jobs[1]).toMatchObject({ do: 'weld', why: ['welding rod is in'] });
+    expect(ask(shop, { kind: 'next' }).jobs[0]).toMatchObject({ do: 'weld', why: ['welding rod is in'] });
   });
 
   it('has rechecks first, then what unlocks most, then what only hangs, then the oldest; three at most', () => {
