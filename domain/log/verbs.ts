@@ -17,11 +17,11 @@ const SAME: readonly (readonly string[])[] = [
   ['test', 'try'],
   ['bend'], ['polish'], ['prime'], ['sand'], ['weld'], ['braze'], ['solder'], ['grind'], ['file'], ['drill'], ['tap'], ['ream'], ['hone'], ['bore'],
   ['machine'], ['turn'], ['mill'], ['cut'], ['patch'], ['straighten'], ['pour'], ['cast'], ['rebuild', 'overhaul'], ['seal'], ['mask'], ['unmask'],
-  ['drain'], ['fill'], ['flush'], ['bleed'], ['soak'], ['oil'], ['wire', 'rewire'], ['solder'], ['crimp'], ['charge'], ['glue'], ['clamp'],
-  ['varnish'], ['scrape'], ['degrease'], ['derust'], ['blast'], ['lap'], ['shim'], ['bleed'], ['balance'], ['rivet'], ['thread'], ['knock'], ['free'],
+  ['drain'], ['fill'], ['flush'], ['bleed'], ['soak'], ['oil'], ['wire', 'rewire'], ['crimp'], ['charge'], ['glue'], ['clamp'],
+  ['varnish'], ['scrape'], ['degrease'], ['derust'], ['blast'], ['lap'], ['shim'], ['balance'], ['rivet'], ['thread'], ['knock'], ['free'],
   ['lift', 'hoist', 'raise', 'jack'], ['flip'], ['stand'], ['swing'], ['start', 'run'], ['order'], ['buy', 'get', 'find', 'source'], ['collect', 'fetch', 'pick'],
   ['send'], ['label', 'tag', 'mark'], ['photograph'], ['plane'], ['saw'], ['sharpen'], ['harden'], ['anneal'], ['chase'], ['extract'], ['sleeve'], ['line'],
-  ['plug'], ['pack'], ['boil'], ['coat'], ['etch'], ['strip'], ['make', 'fabricate', 'build'], ['sew'], ['upholster'], ['finish'],
+  ['plug'], ['pack'], ['boil'], ['coat'], ['etch'], ['make', 'fabricate', 'build'], ['sew'], ['upholster'], ['finish'],
 ];
 
 const HEAD = new Map<string, string>();
