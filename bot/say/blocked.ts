@@ -43,7 +43,7 @@ function clearBy(causes: readonly Cause[], { at }: Saying): string {
 }
 
 export function sayBlocked(a: BlockedAnswer, saying: Saying): Spoken {
-  if (a.clear === null) return { say: `I have nothing about the ${a.part} yet.` };
+  if (a.clear === null) return { say: a.part ? `I have nothing about the ${a.part} yet.` : 'Nothing is said to be in the way.' };
   if (a.clear) return { say: `Nothing holds up the ${a.part}.` };
   const first = listed(a.causes.slice(0, 3).map(c => causeLine(c, saying)));
   const todo = acts(a.causes);
