@@ -9,6 +9,7 @@ import { machineOf } from './machine.ts';
 import { readAsks, type AskRead } from './meanings/asks/read.ts';
 import { remember, tell } from './tell.ts';
 import { openSheet } from './sheet.ts';
+import { traceClauses } from './trace.ts';
 import { unreadOf } from './unread.ts';
 
 /**
@@ -32,7 +33,8 @@ function readOne(text: string, ctx: ReadContext, memory: Memory, prior: readonly
   const asked = readAsks(sheet);
   const used = asked.flatMap(a => a.used);
   const clauses = clausesOf(sheet, [...asked.map((a): [number, number] => [a.from, a.to]), ...(named?.cut ? [named.cut] : [])], memory);
-  const told = tell(sheet, clauses, prior, used, asked.length > 0);
+  traceClauses(sheet, clauses);
+  const told = tell(sheet, clauses, prior, used);
   remember(memory, clauses, told.told);
   const asks = asked.map(a => withSpan(a, sheet.text, sheet.tokens));
   const act = actOf(sheet, told.entries, asks);

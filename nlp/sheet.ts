@@ -3,6 +3,7 @@ import { solidTokens } from './dimensions/part/solid.ts';
 import { findDimensions } from './dimensions/find.ts';
 import { tagTokens } from './text/tag.ts';
 import { mend } from './refiners/mend.ts';
+import { restart } from './refiners/restart.ts';
 import { tidy } from './text/tidy.ts';
 import { tokenize } from './text/tokens.ts';
 import type { Sheet } from './types.ts';
@@ -13,6 +14,7 @@ export function openSheet(text: string, ctx: ReadContext): Sheet {
   tidy(sheet);
   mend(sheet);
   sheet.found = findDimensions(sheet.tokens, ctx);
+  for (let tries = 0; tries < 3 && restart(sheet); tries++) sheet.found = findDimensions(sheet.tokens, ctx);
   sheet.tags = tagTokens(sheet.tokens, solidTokens(sheet.tokens, ctx), sheet.found);
   return sheet;
 }

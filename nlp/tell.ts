@@ -12,8 +12,8 @@ import type { Sheet } from './types.ts';
 export interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: NearMiss[] }
 
 /** Shows every clause to the meanings in their order and gathers what they give. Clauses whose figures feed a sum give no reading. */
-export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], asked: boolean): Tale {
-  const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [];
+export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][]): Tale {
+  const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [];
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
@@ -38,32 +38,37 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
       sheet.trace.push({ stage: 'meaning', rule: name, text: clauseText(t), gave: got.map(show).join(' ') });
     }
     if (known || told.length > before) covered.push(clause);
-    else if (!feeds) {
-      const got = remark(t);
-      if (got) { told.push({ entry: got[0]!, clause, rule: 'remark' }); covered.push(clause); }
-      else sheet.trace.push({ stage: 'meaning', rule: 'none', text: clauseText(t) });
-    } else covered.push(clause);
+    else if (feeds) covered.push(clause);
+    else left.push(t);
   });
-  const kept = joinRemarks(sheet, settle(told), clauses, asked);
+  const remarks = remarked(left, covered);
+  for (const x of remarks) told.push(x);
+  told.sort((a, b) => a.clause.from - b.clause.from);
+  const kept = settle(told).map(x => old(sheet, x, told));
   return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
 }
 
-/** One remark a sentence: clauses of it that gave nothing else are said together. */
-function joinRemarks(sheet: Sheet, told: readonly Told[], clauses: readonly Placed[], _asked: boolean): Told[] {
+/** One remark for a sentence that gave nothing else, where it is worth keeping; the clauses left go to the trace. */
+function remarked(left: readonly Telling[], covered: Clause[]): Told[] {
   const out: Told[] = [];
-  for (const x of told) {
-    const sentence = (x.clause as Placed).sentence;
-    const last = out.findLast(y => y.rule === 'remark' && (y.clause as Placed).sentence === sentence);
-    if (x.rule !== 'remark') { out.push(x); continue; }
-    if (last && last.entry.kind === 'remark') { last.entry.text = sheet.text.slice(sheet.tokens[last.clause.from]!.start, sheet.tokens[x.clause.to - 1]!.end).trim(); continue; }
-    const alone = !told.some(y => y.rule !== 'remark' && (y.clause as Placed).sentence === sentence);
-    if (alone && x.entry.kind === 'remark') {
-      const all = clauses.filter(c => c.sentence === sentence);
-      x.entry.text = sheet.text.slice(sheet.tokens[all[0]!.from]!.start, sheet.tokens[all.at(-1)!.to - 1]!.end).trim();
-    }
-    out.push(x);
+  const read = new Set(covered.map(c => (c as Placed).sentence));
+  const sentences = new Set(left.map(t => (t.clause as Placed).sentence));
+  for (const n of sentences) {
+    const own = left.filter(t => (t.clause as Placed).sentence === n);
+    const got = read.has(n) ? undefined : remark(own);
+    if (got) { out.push({ entry: got, clause: { ...own[0]!.clause, to: own.at(-1)!.clause.to }, rule: 'remark' }); covered.push(...own.map(t => t.clause)); }
+    for (const t of own) t.sheet.trace.push({ stage: 'meaning', rule: got ? 'remark' : 'none', text: clauseText(t) });
   }
   return out;
+}
+
+/** "the old bushing" is told from the new one that the note has just put on. */
+function old(sheet: Sheet, x: Told, told: readonly Told[]): Told {
+  if (!('part' in x.entry) || !x.entry.part || x.entry.part.startsWith('old ')) return x;
+  const name = x.entry.part;
+  const saidOld = sheet.tokens.slice(x.clause.from, x.clause.to).some((t, k) => t.low === 'old' && name.startsWith(sheet.tokens[x.clause.from + k + 1]?.low ?? '-'));
+  const other = told.some(y => y !== x && y.clause !== x.clause && y.entry.kind === 'fit' && y.entry.part === name && y.entry.state !== 'off');
+  return saidOld && other ? { ...x, entry: { ...x.entry, part: `old ${name}` } as Entry } : x;
 }
 
 /** A fit said again in one breath ("lowered it down, it's just hung there") is one fact; the later word holds. */

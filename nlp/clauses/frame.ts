@@ -59,6 +59,9 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     }
     // "the rears I honed": the object stands first
     if (c.items[n]?.t === 'pron' && /^(i|we)$/.test(c.items[n]!.low)) { c.who = c.items[n]!.low; n++; }
+    // said twice: "the shaker cam, it's not bent"
+    else if (c.items[n]?.t === 'pron' && /^(it|they|she|that|he)$/.test(c.items[n]!.low)) n++;
+    else if (c.items[n]?.low === ',' && c.items[n + 1]?.t === 'pron' && /^(it|they|she|that)$/.test(c.items[n + 1]!.low) && things.length) n += 2;
     return Math.max(n, i + 1);
   }
   return i;
@@ -135,7 +138,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   particles();
   const it = items[i];
   if (it?.t === 'pron' && /^(it|them|that|this|those|these|one|both|all|everything|her|him)$/.test(it.low)) {
-    c.obj = pronoun(it.low === 'her' ? 'it' : it.low, memory) ?? [];
+    c.obj = c.subj.length && !c.subj[0]!.carried && (!c.who || /^(i|we)$/.test(c.who)) ? c.subj : pronoun(it.low === 'her' ? 'it' : it.low, memory) ?? [];
     i++;
     if (items[i]?.np?.stands && /^(all|both)$/.test(items[i]!.np!.said)) i++;
     if (it.low === 'all' && items[i]?.low === 'of') i += 2;

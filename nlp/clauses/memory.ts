@@ -24,7 +24,7 @@ export class Memory {
   plural(): Thing | undefined { return this.mentioned.find(t => t.plural) ?? this.topic(); }
 
   /** The last thing named; machines are passed over while a part is to be had. */
-  topic(): Thing | undefined { return this.named[0]?.[0]; }
+  topic(): Thing | undefined { return this.named[0]?.[0] ?? this.mentioned.find(t => !t.machine); }
   /** The last list or plural, for "they", "both". */
   several(): Thing[] {
     const list = this.named.find(n => n.length > 1 || n[0]!.plural);

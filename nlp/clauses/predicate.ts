@@ -14,7 +14,7 @@ export function predicateAt(items: readonly Item[], k: number): boolean {
   while (items[i] && (items[i]!.t === 'adv' || items[i]!.t === 'neg' || items[i]!.t === 'intj')) i++;
   const it = items[i];
   if (!it) return false;
-  if (isAux(it) || finite(it)) return true;
+  if (isAux(it) || finite(it) || it.np?.said === 'same') return true;
   if (it.t === 'adj') return CONDITION.has(it.low) || /(ed|y)$/.test(it.low);
   return it.t === 'prt' && STATE_PARTICLE.test(it.low) && !startsNoun(items[i + 1]);
 }

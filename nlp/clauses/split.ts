@@ -18,6 +18,7 @@ export function splitClauses(items: readonly Item[]): Cut[] {
     const asks = opensQuestion(items, k, cur.items);
     if (asks) { close({ items: [], asks: true, ...(joinBefore(cur) ? { join: joinBefore(cur)! } : {}) }); cur.items.push(it); continue; }
     if (it.t === 'sub' && opensSub(items, k)) { close({ items: [], sub: it.low }); continue; }
+    if (it.low === 'when' && cur.items.some(x => x.np) && isSubjectPronoun(items[k + 1]) && finite(items[k + 2])) { close({ items: [], sub: it.low }); continue; }
     if (it.t === 'wh' && hasPredicate(cur.items) && !/^(how|what)$/.test(it.low)) { close({ items: [], sub: it.low }); continue; }
     if (it.t === 'cc') {
       if (it.low === 'so' || opensAfter(items, k + 1, cur.items)) { close({ items: [], join: it.low }); continue; }
@@ -42,11 +43,15 @@ function withoutRelatives(items: readonly Item[]): readonly Item[] {
     if (items[k]!.t !== 'np' || items[k + 1]!.t !== 'pron' || !/^(i|we)$/.test(items[k + 1]!.low)) continue;
     let i = k + 2;
     while (items[i] && (isAux(items[i]) || items[i]!.t === 'adv')) i++;
-    if (!finite(items[i]) || i === k + 2 && items[i]!.form !== 'past') continue;
+    const held = i > k + 2 && items[i - 1]!.t === 'have' && !finite(items[i]) ? i - 1 : -1;
+    if (held >= 0) i = held;
+    if (held < 0 && (!finite(items[i]) || i === k + 2 && items[i]!.form !== 'past')) continue;
     i++;
     while (items[i] && (items[i]!.t === 'adv' || items[i]!.f?.dim === 'when' || items[i]!.t === 'prt' && !startsNoun(items[i + 1]))) i++;
     const owner = (items[i]?.t === 'prep' || items[i]?.t === 'prt') && items[i + 1]?.t === 'np' ? i + 2 : i;
     const after = items[owner];
+    const tail = k > 0 && items.slice(0, k).some(x => x.t === 'verb') && /^(have|buy|find|get|lose|order|pick|keep|mention|see|need|make|use|borrow)$/.test(items[i - 1]?.base ?? items.slice(k + 2, i).findLast(x => x.t === 'verb' || x.t === 'have')?.base ?? 'have') && (!after || after.t === 'mark' || after.t === 'cc') && items[k - 1]!.t !== 'cc';
+    if (tail) return [...items.slice(0, k + 1), ...items.slice(owner)];
     if (after && (isAux(after) || finite(after)) && after.t !== 'modal' || after?.t === 'modal') return [...items.slice(0, k + 1), ...(items[i]?.low === 'for' ? items.slice(i, owner) : []), ...items.slice(owner)];
   }
   return items;
@@ -73,6 +78,7 @@ function opensQuestion(items: readonly Item[], k: number, cur: readonly Item[]):
     if (it.low === 'what' && (next?.t === 'np' || next?.low === 'if')) return prev?.t !== 'verb';
     if (it.low === 'which' && next?.t === 'np') return true;
   }
+  if (prev?.low === 'there') return false;
   if ((it.t === 'modal' || it.t === 'do' || it.t === 'be' || it.t === 'have') && !it.low.startsWith("'") && (isSubjectPronoun(next) || next?.t === 'np') && it.low !== 'been' && it.low !== 'being' && it.low !== 'be' && it.low !== "don't") {
     const bare = !prev || prev.t === 'mark' || prev.t === 'cc';
     if (it.t === 'have' && !bare) return false;
@@ -107,6 +113,11 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.t === 'verb') return hasSubjectOrVerb(cur);
   if (isSubjectPronoun(it)) return isAux(items[i + 1]) || items[i + 1]?.t === 'verb' || items[i + 1]?.t === 'adv' || items[i + 1]?.t === 'modal' || predicateAt(items, i + 1);
   if (it.t === 'wh' || it.t === 'sub') return false;
+  if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(items[i + 1]?.low ?? '') && items[i + 2]?.np) return true;
+  if (it.low === 'with' && items[i + 1]?.np && hasPredicate(cur)) {
+    const subj = items[i + 2]?.t === 'prt' ? i + 3 : i + 2;
+    if (isSubjectPronoun(items[subj]) && (isAux(items[subj + 1]) || finite(items[subj + 1]))) return true;
+  }
   const after = it.t === 'np' ? afterNouns(items, i) : i;
   if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return true;
   if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
@@ -128,6 +139,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   const verb = cur.findLast(i => i.t === 'verb');
   const next = items[k + 1];
   if (countsOf(items, k)) return true;
+  if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(next?.low ?? '') && items[k + 2]?.np) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'past' && (next?.t === 'np' || next?.t === 'pron') && !/^(get|have|keep|start|begin|help|go|come)$/.test(verb.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && !/^(help|let|make|have|get|be)$/.test(verb.base ?? '') && (next?.t === 'np' || next?.t === 'pron')) return true;
   if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {
@@ -136,7 +148,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   }
   if (it.t === 'np') {
     if (prev === verb || prev.t === 'prt' && !stateEnds(cur)) return false;
-    return predicateAt(items, prev.t === 'prt' ? k + 1 : afterNouns(items, k, false)) && !causative(verb, items, k);
+    return predicateAt(items, prev.t === 'prt' ? k + 1 : afterNouns(items, k, false)) && !(causative(verb, items, k) && /^(help|let|make|have|see|hear|watch|want|need|think|say|know|guess|reckon)$/.test(verb?.base ?? ''));
   }
   if (it.t === 'verb' && it.form !== 'ing' && prev !== verb) {
     if (it.base === 'get' && next?.t === 'to' || it.base === 'need' || it.base === 'go' && next?.t === 'to') return true;

@@ -21,6 +21,7 @@ export const amend: Meaning = t => {
   }
   if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark')) return undefined;
   const sentence = t.sheet.tokens.slice(0, (t.clauses[t.at + 1] ?? c).to).map(x => x.low).join(' ').replace(/ (?='(?:s|d|ll|re|ve|m)\b)/g, '');
+  if (c.neg && /^(pay|buy|want|need|order)$/.test(c.verb?.base ?? '')) return undefined;
   if (!MARK.test(sentence) && !movedDate(t, text) && !bareFigure(t, c)) return undefined;
   if (c.verb && /^(need|order|buy|clean|paint|prime|fit|pull|check)$/.test(c.verb.base!) && !/\b(sorry|correction|make that|meant)\b/.test(sentence)) return undefined;
   return changed(t, c, text);

@@ -32,7 +32,7 @@ export const bought: Meaning = t => {
 };
 
 const make = (g: Goods, price: number | undefined, source: string | undefined, sums: { shipping?: number; core?: number; tax?: number }): Entry =>
-  trim({ kind: 'bought', item: g.item, source, price, shipping: sums.shipping, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax }) as Entry;
+  trim({ kind: 'bought', item: g.item, source, price: price !== undefined && price === g.qty ? undefined : price, shipping: sums.shipping, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax }) as Entry;
 
 /** Several things in one breath: each with the money named after it, up to the next thing. */
 function several(t: Telling, reach: readonly Clause[], goods: Goods[], source: string | undefined): Entry[] {

@@ -83,8 +83,16 @@ function possessed(t: Telling): Entry[] | undefined {
   if (!np && !adj) return undefined;
   if (np && np.np!.count !== undefined && !FAULT.test(np.np!.said.split(' ').at(-1)!)) return undefined;
   if (np && !FAULT.test(np.np!.said.split(' ').at(-1)!) && !np.np!.states.length && !adj && !/\b(no|worst|bad|nice|too|plenty|more|good)\b/.test(lowText(t))) { if (nounClasses(np.np!.said).size) return undefined; }
-  const text = condition(t, c, first.from);
+  const text = condition(t, c, first.from) + throughIt(t);
   return parts.map(p => make(p.name, text, verdictIn(text)));
+}
+
+/** "a hole I could put my thumb in": the clause that says how big goes with it. */
+function throughIt(t: Telling): string {
+  const n = t.clauses[t.at + 1];
+  if (!n || n.join || n.sub || !/^(i|you|we)$/.test(n.who ?? '') || n.reality !== 'maybe' || t.clause.items.at(-1)?.t === 'mark') return '';
+  (n as Clause & { spoken?: boolean }).spoken = true;
+  return ` ${clauseText(t, n)}`;
 }
 
 /** "X leaks", "X snapped", "X holds now", "X reads empty": what a part does or what happened to it. */

@@ -1,27 +1,38 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
-import type { Placed } from '../clauses/clauses.ts';
 import { isTradeWord, nounClasses } from '../words/nouns.ts';
-import { lowText, clauseText, type Meaning, type Telling } from './telling.ts';
+import { lowText, type Telling } from './telling.ts';
 
-/** Statements worth keeping that give no other entry: what is not so, what may be, what was only meant or heard about the machine. */
-export const remark: Meaning = t => {
-  const c = t.clause;
-  if (c.asks || /^(which|who|that|than|so|how|what|where)$/.test(c.sub ?? '') || c.join === 'so') return undefined;
-  if (t.told.some(x => x.rule !== 'remark' && (x.clause as Placed).sentence === (c as Placed).sentence)) return undefined;
-  return worth(t, c) ? [{ kind: 'remark', text: clauseText(t) } as Entry] : undefined;
+/** The marks of a statement that is worth keeping though it says nothing that is so: doubt, wish, duty, hearsay about the machine. */
+const UNREAL = /\b(if|unless|should|would|could|might|maybe|perhaps|wish|hope|not sure|don't know|doubt|think|wonder|supposed|book|manual|says|said|told|reckons?|going to|gonna|need|ought|'d like|forgot|remember|keep thinking|swear|probably|seems?)\b/;
+
+/** One remark for a sentence whose clauses gave no entry, or none when it is chatter or a plain negation. */
+export function remark(sentence: readonly Telling[]): Entry | undefined {
+  const first = sentence[0]!;
+  const { sheet } = first;
+  const from = sentence[0]!.clause.from, to = sentence.at(-1)!.clause.to;
+  const text = sheet.text.slice(sheet.tokens[from]!.start, sheet.tokens[to - 1]!.end).trim();
+  const low = sentence.map(t => lowText(t)).join(' , ');
+  if (sentence.every(t => denied(t.clause)) || !sentence.some(t => worth(t.clause, low))) return undefined;
+  return text ? { kind: 'remark', text } as Entry : undefined;
+}
+
+/** "didn't order it", "thermostat housing isn't": said not to be so, and no more. */
+const denied = (c: Clause): boolean => c.neg && c.reality === 'deed' && (c.pred === 'be' && c.rest.length === 0 || c.pred === 'verb' && c.verb?.form !== 'ing');
+
+function worth(c: Clause, low: string): boolean {
+  if (!c.verb && c.pred === 'none') return c.items.some(i => i.low === 'no' || i.np?.quant === 'no') && shopTalk(c, low);
+  return shopTalk(c, low);
+}
+
+/** Whether a clause speaks of the shop's things, by name or, where the sentence is in doubt about something, by a pronoun. */
+function shopTalk(c: Clause, low: string): boolean {
+  if (c.items.some(i => i.np && (i.np.known || named(i.np.said)))) return true;
+  if (/\b(book|manual|spec|data sheet)\b.*\b(says?|calls?|gives?|reckons?)\b/.test(low)) return true;
+  return UNREAL.test(low) && c.subj.concat(c.obj).some(s => s.carried && isTradeWord(s.name.split(' ').at(-1)!));
+}
+
+const named = (said: string): boolean => {
+  const k = nounClasses(said), head = nounClasses(said.split(' ').at(-1)!);
+  return k.size > 0 && ![...k].every(x => x === 'place' || x === 'source' || x === 'tool') || head.has('part');
 };
-
-function worth(t: Telling, c: Clause): boolean {
-  if (c.neg && c.reality === 'deed' && c.verb && c.pred === 'verb' && /^(i|we)?$/.test(c.who ?? '') && c.verb.form !== 'ing') return false;
-  if (!c.verb && c.pred !== 'be' && c.pred !== 'have') return c.items.some(i => i.low === 'no' || i.np?.quant === 'no') && shopTalk(t, c);
-  return shopTalk(t, c);
-}
-
-/** Whether a clause speaks of the shop's things at all, by name or by a pronoun for one. */
-export function shopTalk(t: Telling, c: Clause): boolean {
-  const named = c.items.some(i => i.np && (i.np.known || nounClasses(i.np.said).size > 0 && !onlyPlace(i.np.said) || nounClasses(i.np.said.split(' ').at(-1)!).has('part')));
-  if (named) return true;
-  return c.items.some(i => i.t === 'pron' && /^(it|them|they|that|those|one)$/.test(i.low)) && c.subj.concat(c.obj).some(s => s.carried && isTradeWord(s.name.split(' ').at(-1)!)) && /(not|n't|if|would|should|could|might|never|book|says?)/.test(lowText(t));
-}
-const onlyPlace = (said: string): boolean => { const k = nounClasses(said); return k.size > 0 && [...k].every(x => x === 'place' || x === 'source' || x === 'tool'); };

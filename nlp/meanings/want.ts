@@ -6,7 +6,7 @@ import { isMachine, partLike } from '../clauses/things.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { moneyClause } from './lib/money.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
-import { goodsIn } from './lib/goods.ts';
+import { goodsIn, specAfter } from './lib/goods.ts';
 import { trim } from './lib/fields.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -20,6 +20,9 @@ export const want: Meaning = t => {
   if (k === undefined) return undefined;
   const goods = k < c.items.length && k >= 0 ? goodsIn(t, c.items, k) : [];
   const list = goods.length ? goods : fronted(t, c);
+  if (!goods.length && list.length) specAfter(t, c.items, Math.max(c.vi + 1, 0) + (c.items[c.vi + 1]?.low === 'some' ? 1 : 0), list);
+  const both = bothNew(t);
+  if (both) return both;
   if (!list.length) return undefined;
   if (/\bnew\b/.test(lowText(t))) condemn(t, list.map(g => g.item));
   const reason = why(t, c, k);
@@ -30,6 +33,14 @@ export const want: Meaning = t => {
 function condemn(t: Telling, items: readonly string[]): void {
   const last = t.told.at(-1);
   if (last?.entry.kind === 'finding' && items.includes(last.entry.part)) last.entry.verdict ??= 'replace';
+}
+
+/** "points pitted, condenser cracked. need both new": everything just found so is to be replaced. */
+function bothNew(t: Telling): Entry[] | undefined {
+  if (!/\bneed (both|all|them all|all of them|all three|all four|the lot|the pair)( of them)? new\b|\bboth need(ed)? new\b/.test(lowText(t))) return undefined;
+  const found = t.told.filter(x => x.entry.kind === 'finding').slice(/\b(both|pair)\b/.test(lowText(t)) ? -2 : -4);
+  for (const x of found) if (x.entry.kind === 'finding') x.entry.verdict ??= 'replace';
+  return found.length ? found.map(x => ({ kind: 'want', item: (x.entry as { part: string }).part }) as Entry) : undefined;
 }
 
 /** "oh and a gland nut", "no wait, two master links": goods said on after a want; after "no" they put the last one right. */

@@ -1,5 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Found } from '../types.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { trim } from './lib/fields.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -39,7 +40,7 @@ function skyIn(t: Telling, text: string): Sky | undefined {
 }
 
 /** A clause about a part or a job rather than the sky. */
-const partTalk = (t: Telling): boolean => t.clause.items.some(i => i.np && !/\b(rain|snow|frost|wind|sun|heat|dry|forecast|weather|radio|tv|paper|week|weekend|day|days|morning|afternoon|evening|night|showers?|spell|storm|storms|gale|gales|gusts|knots|mph|degrees|nineties|eighties|inch|inches|sky|app|wireless|man|woman|lady|outlook|freeze|luck|met office|office|news|wet|hot|fine|clear|sunny|windy|figures|neighbou?r|wife|bones|knee|stretch|run|bit|chance|front|drop|lot|patch|met|thunder|drizzle|sleet|half|heatwave|rest|chap|fella|north|south|west|east|northerly|westerly|fog|mist|cold|snap|downpour|end|first|second|thing)s?$/.test(i.np.said))
+const partTalk = (t: Telling): boolean => t.clause.items.some(i => i.np && !i.np.stands && (i.np.known || [...nounClasses(i.np.said), ...nounClasses(i.np.said.split(' ').at(-1)!)].some(k => /part|fastener|consumable|machine/.test(k))) && !/\b(rain|snow|frost|wind|sun|heat|dry|forecast|weather|radio|tv|paper|week|weekend|day|days|morning|afternoon|evening|night|showers?|spell|storm|storms|gale|gales|gusts|knots|mph|degrees|nineties|eighties|inch|inches|sky|app|wireless|man|woman|lady|outlook|freeze|luck|met office|office|news|wet|hot|fine|clear|sunny|windy|figures|neighbou?r|wife|bones|knee|stretch|run|bit|chance|front|drop|lot|patch|met|thunder|drizzle|sleet|half|heatwave|rest|chap|fella|north|south|west|east|northerly|westerly|fog|mist|cold|snap|downpour|end|first|second|thing)s?$/.test(i.np.said))
   || t.clause.verb !== undefined && /^(paint|spray|prime|mow|bale|fit|weld|clean|varnish|leave|put|take|pull|let|cure|check|need)$/.test(t.clause.verb.base ?? '');
 
 const longest = (list: Extract<Found, { dim: 'when' }>[]): Extract<Found, { dim: 'when' }>[] => {

@@ -2,7 +2,7 @@ import { doubleMetaphone } from 'double-metaphone';
 import { nameKey } from '../../domain/model/names.ts';
 import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
 import type { Sheet, Token } from '../types.ts';
-import { MISHEARD } from '../words/misheard.ts';
+import { HEARD_APART, MISHEARD } from '../words/misheard.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
 import { FIGURED, SHORTHAND } from '../words/shorthand.ts';
 import { BY_LENGTH, isWord } from './vocabulary.ts';
@@ -18,6 +18,7 @@ export function mend(sheet: Sheet): void {
   const parts = knownNames(sheet.ctx.parts ?? NONE), machines = knownNames(sheet.ctx.machines ?? NONE);
   sheet.tokens = expand(sheet, sheet.tokens);
   heardBeside(sheet);
+  sheet.tokens = joinApart(sheet, sheet.tokens);
   sheet.tokens = ownNames(sheet, sheet.tokens, parts, machines);
   for (const t of sheet.tokens) {
     if (!/^[a-z]{4,}$/.test(t.low) || t.mended || isWord(t.low) || parts.words.has(singular(t.low)) || parts.words.has(t.low) || machines.words.has(t.low)) continue;
@@ -56,11 +57,26 @@ function heardBeside(sheet: Sheet): void {
   sheet.tokens.forEach((t, i) => {
     for (const m of MISHEARD) {
       if (!m.heard.test(t.low) || t.low === m.meant) continue;
-      if (m.before && !m.before.test(sheet.tokens[i + 1]?.low ?? '') || m.after && !m.after.test(sheet.tokens[i - 1]?.low ?? '')) continue;
+      const own = m.own && knownWord(sheet, singular(m.meant));
+      if (!own && (m.before && !m.before.test(sheet.tokens[i + 1]?.low ?? '') || m.after && !m.after.test(sheet.tokens[i - 1]?.low ?? ''))) continue;
       change(sheet, t, /s$/.test(t.low) && !/s$/.test(m.meant) && /^(breaks|bearings|brings|letters|peddles|petals|valves|bolds|pens|vals|collars)$/.test(t.low) ? `${m.meant}s` : m.meant, 'heard for a word of the trade');
       break;
     }
   });
+}
+
+/** "a coat of prime her": two words that were one. */
+function joinApart(sheet: Sheet, tokens: readonly Token[]): Token[] {
+  const out: Token[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const t = tokens[i]!, n = tokens[i + 1];
+    const hit = n && HEARD_APART.find(([a, b, , after]) => t.low === a && n.low === b && after.test(tokens[i - 1]?.low ?? ''));
+    if (!hit) { out.push(t); continue; }
+    sheet.trace.push({ stage: 'mend', rule: 'one word heard as two', text: `${t.text} ${n!.text}`, gave: hit[2] });
+    out.push({ ...t, text: sheet.text.slice(t.start, n!.end), low: hit[2], end: n!.end, mended: true });
+    i++;
+  }
+  return out;
 }
 
 const sound = (s: string): string => doubleMetaphone(s.replace(/\s+/g, ''))[0];

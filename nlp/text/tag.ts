@@ -33,6 +33,9 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
   if (!/[\p{L}\p{N}]/u.test(low)) return low === '&' ? 'cc' : low === '+' ? 'cc' : 'mark';
   if (low === "'s") return clitic(tokens, tags, i, solid);
+  if (low === 'wait' && (lowAt(tokens, i - 1) === 'no' || prev === undefined && (/^[,.]$/.test(next) || next === 'no'))) return 'intj';
+  if (/^(other|same|another)$/.test(low) && (prev === 'det' || nominal(tokens, i + 1, solid) || next === 'one')) return 'adj';
+  if (low === 'round' && lowAt(tokens, i - 1) === 'all' || low === 'all' && next === 'round') return 'adv';
   if (low === 'not' || low === 'never' || low === "n't") return 'neg';
   if (low === 'to') return 'to';
   if (/^\d/.test(low) || /^m\d/.test(low)) return 'num';
@@ -63,7 +66,7 @@ export function nominal(tokens: readonly Token[], i: number, solid: ReadonlySet<
 }
 
 export const isClosed = (low: string): boolean => g.DET.has(low) || g.PRONOUN.has(low) || g.PREP.has(low) || g.AUX_BE.has(low) || g.AUX_HAVE.has(low) || g.AUX_DO.has(low)
-  || g.MODAL.has(low) || g.NEGATIVE.has(low) || g.CONJ.has(low) || g.SUBORD.has(low) || g.WH.has(low) || g.ADVERB.has(low) || g.FILLER.has(low) || isNumberWord(low);
+  || g.MODAL.has(low) || g.NEGATIVE.has(low) || g.CONJ.has(low) || g.SUBORD.has(low) || g.WH.has(low) || g.ADVERB.has(low) || g.FILLER.has(low) || isNumberWord(low) || g.CALENDAR.has(low);
 
 /** "left", "right", "back", "front", "top"…: an adjective before a noun or "one", else a particle, verb or adverb. */
 function side(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {

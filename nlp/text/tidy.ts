@@ -31,7 +31,7 @@ function stutters(tokens: readonly Token[]): [number, number][] {
   const out: [number, number][] = [];
   for (let i = 0; i + 1 < tokens.length; i++) {
     const low = tokens[i]!.low;
-    if (low === tokens[i + 1]!.low && /^\p{L}/u.test(low) && !/^(had|that|very|long|really|no|so|knock|testing|tick)$/.test(low)) out.push([i, i + 1]);
+    if (low === tokens[i + 1]!.low && /^\p{L}/u.test(low) && !/^(had|that|very|long|really|no|so|knock|testing|tick|it)$/.test(low)) out.push([i, i + 1]);
     else for (let n = 4; n >= 2; n--) {
       if (same(tokens, i, i + n, n) && tokens.slice(i, i + n).every(t => /^\p{L}/u.test(t.low))) { out.push([i, i + n]); i += n - 1; break; }
     }
@@ -71,7 +71,7 @@ function idioms(tokens: readonly Token[]): [number, number][] {
     const edge = (k: number): boolean => k < 0 || k >= tokens.length || /^[.,;:!?…–—-]+$/.test(tokens[k]!.low);
     const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it)$/.test(hit.join(' '));
     const whole = edge(i - 1) && edge(i + hit.length);
-    if (!(whole || loose || hit.length > 3 && (edge(i - 1) || edge(i + hit.length)))) continue;
+    if (!(whole || loose || hit.length >= 3 && (edge(i - 1) || edge(i + hit.length)))) continue;
     if (/^(hang on|hold on|hold up|as usual)$/.test(hit.join(' ')) && !whole) continue;
     const end = whole && tokens[i + hit.length]?.low === ',' && i > 0 && tokens[i - 1]?.low === ',' ? i + hit.length + 1 : i + hit.length;
     out.push([i, end]);

@@ -22,5 +22,6 @@ soon later earlier early late lately recently first second last next once twice 
 inside outside indoors outdoors up down back forward sideways right left straight dead clean clear halfway mostly partly barely hardly actually basically honestly
 good-and for-good meanwhile afterwards afterward beforehand ago half way home overnight temporarily permanently currently presently supposedly apparently definitely certainly
 slightly lightly heavily carefully thoroughly gently loosely tightly easily freely smoothly evenly slowly quickly nowhere hopefully luckily sadly thankfully finger`);
+export const CALENDAR = set('monday tuesday wednesday thursday friday saturday sunday january february march april may june july august september october november december mon tue tues wed weds thu thur thurs fri sat arvo christmas easter');
 export const FILLER = set('um uh er erm ah eh hmm hm mm uhm umm uhh ehm');
 export const DISCOURSE = set('okay ok right so well now righto oh alright yeah yep yes no anyway anyhow look listen hey hi hello like see mind also and but then plus basically actually still good great nope aye cheers please thanks update note job log');

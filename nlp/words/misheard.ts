@@ -2,7 +2,13 @@
  * What recognisers make of shop talk when an everyday word sounds like the trade's: the word heard, the word meant, and the words beside it
  * that make it plain. Heard so by general recognisers on shop notes; common practice, no source.
  */
-export interface Misheard { heard: RegExp; meant: string; /** The word after it. */ before?: RegExp; /** The word ahead of it. */ after?: RegExp }
+export interface Misheard { heard: RegExp; meant: string; /** The word after it. */ before?: RegExp; /** The word ahead of it. */ after?: RegExp; /** Plain enough where the shop has the word meant. */ own?: boolean }
+
+/** Two words heard where one was said, after a word that only the one could follow. */
+export const HEARD_APART: readonly (readonly [first: string, second: string, meant: string, after: RegExp])[] = [
+  ['prime', 'her', 'primer', /^(of|with|the|some|epoxy|etch|grey|gray|red|zinc|two)$/], ['gas', 'kit', 'gasket', /^(a|the|head|new|old|sump|manifold)$/], ['prime', 'or', 'primer', /^(of|with|the|some)$/], ['var', 'nish', 'varnish', /./], ['fly', 'will', 'flywheel', /^(the|a)$/],
+  ['pin', 'yen', 'pinion', /./], ['tap', 'it', 'tappet', /^(the|a|valve)$/], ['carb', 'or', 'carburettor', /^(the|a)$/], ['rat', 'chet', 'ratchet', /./], ['bush', 'in', 'bushing', /^(the|a|bronze|new|old)$/],
+];
 
 export const MISHEARD: readonly Misheard[] = [
   { heard: /^breaks?$/, meant: 'brake', before: /^(lines?|shoes?|drums?|pads?|pedal|cylinders?|bands?|rods?|cables?|fluid|levers?|dis[ck]s?|calipers?|linings?|springs?|hoses?|pipes?|light|adjusters?|hub|backing|assembly)$/ },
@@ -27,7 +33,7 @@ export const MISHEARD: readonly Misheard[] = [
   { heard: /^(sale|sell|ceil|steel)$/, meant: 'seal', after: /^(oil|shaft|grease|crank|hub|lip|felt|rope|pinion|input|output|axle)$/ },
   { heard: /^(leaver|liver|leather)$/, meant: 'lever', after: /^(gear|clutch|brake|throttle|hand|shift|trip|lift|release)$/ },
   { heard: /^(val|vowel|bowel)s?$/, meant: 'valve', after: /^(exhaust|intake|inlet|relief|check|needle|float|control|slide|safety|foot)$/ },
-  { heard: /^(genes?|gems|gyms|chims|jims|shins|chins)$/, meant: 'shims', after: /^(the|two|three|four|five|six|seven|eight|nine|ten|of|were|some|\d+)$/ },
+  { heard: /^(genes?|gems|gyms|chims|jims|shins|chins)$/, meant: 'shims', after: /^(the|two|three|four|five|six|seven|eight|nine|ten|of|were|some|\d+)$/, own: true },
   { heard: /^(civ|cive|sift|seive)$/, meant: 'sieve' },
   { heard: /^(bag|babit|bobbit|rabbit|babbit|babbet)$/, meant: 'babbitt', after: /^(the|pour|poured|drive|end|old|new|of|re-pour|poor)$/ },
   { heard: /^(collars?|colour|color)$/, meant: 'collar', after: /^(thrust|set|shaft|lock)$/ },

@@ -18,7 +18,7 @@ const BY_CLASS: Record<VerbClass, string> = {
   buy: 'buy get pick pay purchase grab score nab find bag snag collect',
   quote: 'quote ask want say reckon charge offer list sell',
   stow: 'put stow store stash stack leave stick tuck lay keep box bag hang shove set throw toss chuck park drop pop pack move place hide shelve wrap file slide sling dump bury lean',
-  measure: 'measure read mike count check weigh gauge clock find get show come record note draw make sit run reads pull hold spec see drop register give test blow put miked mic',
+  measure: 'measure read mike count check weigh gauge clock find get show come record note draw make sit run pull hold spec see drop register give test blow put',
   begin: 'start begin try commence get',
   stop: 'stop quit finish halt pause give leave',
   find: 'find notice discover spot see',

@@ -89,7 +89,7 @@ function inName(sheet: Sheet, k: number, to: number): boolean {
   if (tag === 'pron') return /^(one|ones)$/.test(low);
   if (tag === 'adj') return more;
   if (tag === 'poss') return more;
-  if (tag === 'num') return more && isNumberWord(low) && tags[k + 1] === 'noun' && k > 0;
+  if (tag === 'num') return more && isNumberWord(low) && tags[k + 1] === 'noun';
   return false;
 }
 

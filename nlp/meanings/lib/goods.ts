@@ -10,7 +10,7 @@ import type { Telling } from '../telling.ts';
 /** A thing to be got or that was got, with its count and the size, grade or length it is known by. */
 export interface Goods { item: string; qty?: number; spec?: string; from: number; to: number; thing: Thing }
 
-const CONTAINERS = /^(roll|length|piece|gallon|quart|pint|litre|liter|tin|can|tube|sheet|foot|feet|yard|metre|meter|coil|box|bag|bottle|jar|bar|tub|pound|kilo|set|pair|dozen|reel|spool|pack|packet|stick|bundle|drum)s?$/;
+const CONTAINERS = /^(roll|length|piece|gallon|quart|pint|litre|liter|tin|can|tube|sheet|foot|feet|yard|metre|meter|coil|box|bag|bottle|jar|bar|tub|pound|kilo|set|pair|dozen|reel|spool|pack|packet|stick|bundle|drum|box)s?$/;
 
 /** Goods named in a run of items: "two 3/8 bolts and a gland nut", "gasket paper, a sheet of it". Prices and sources end it. */
 export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] {
@@ -20,7 +20,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
     const it = items[i]!;
     if (it.np && !it.np.stands) {
       const { things, next } = thingsAt(t.sheet, items, i, t.memory);
-      for (const thing of things) if (!isSeller(thing.name) || things.length === 1 && out.length === 0) out.push(goods(t, thing));
+      for (const thing of things) if (!isSeller(thing.name)) out.push(goods(t, thing));
       i = specAfter(t, items, next, out);
       continue;
     }
@@ -40,6 +40,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
     if (it.f?.dim === 'number' && out.length === 0 && (!items[i + 1] || items[i + 1]!.t === 'mark' || /^(more|extra|spare|for|from|off|at)$/.test(items[i + 1]!.low)) && Number.isInteger(it.f.value.value) && t.memory.topic()) { const topic = t.memory.topic()!; out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i++; continue; }
     if (it.f?.dim === 'number' && items[i + 1]?.low === 'of' && out.length === 0 && items[i + 2]?.t === 'pron') { const topic = t.memory.topic(); if (topic && it.f.dim === 'number') out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i += 3; continue; }
     if (it.f?.dim === 'number' && out.length && /^(of|more)$/.test(items[i + 1]?.low ?? '') && it.f.dim === 'number') { out.at(-1)!.qty ??= it.f.value.value; i += 2; continue; }
+    if (it.low === 'for' && out.length && (items[i + 1]?.np || items[i + 1]?.t === 'pron') && items[i + 2] && (items[i + 2]!.low === ',' || items[i + 2]!.t === 'cc')) { i = specAfter(t, items, i + 2, out); continue; }
     if (/^(for|from|at|off|by|so|before|because|until|to|when|with)$/.test(it.low) && out.length) break;
     i++;
   }
@@ -70,19 +71,20 @@ function amountOf(t: Telling, thing: Thing): string | undefined {
 }
 
 /** Sizes and amounts after a comma or straight after the name: "quarter inch by three, eighteen long", "14 gauge", "about six foot". */
-function specAfter(t: Telling, items: readonly Item[], from: number, out: Goods[]): number {
+export function specAfter(t: Telling, items: readonly Item[], from: number, out: Goods[]): number {
   const last = out.at(-1);
   if (!last) return from;
   let k = from, begin = -1, end = -1;
   for (; k < items.length; k++) {
     const it = items[k]!;
     if (it.low === ',' || it.low === 'about' || it.low === '-' || it.low === ';' || it.low === '(' || it.low === ')') continue;
-    if (it.low === 'by' || it.low === 'x' || it.low === 'long' || it.low === 'thick' || it.low === 'wide' || it.low === 'in' || it.low === 'and' || it.low === 'a' || it.low === 'of' || it.low === 'with') { if (begin >= 0 && it.low !== 'in' && it.low !== 'and' && it.low !== 'with' && it.low !== 'of') { if (it.low === 'long' || it.low === 'thick' || it.low === 'wide') end = k + 1; continue; } else if (it.low === 'in' && items[k + 1]?.np && /^(bronze|steel|brass|copper|stainless|size|oak|ash|leather|rubber)$/.test(items[k + 1]!.np!.said)) { if (begin < 0) begin = k + 1; end = k + 2; k++; continue; } else if (begin < 0 || it.low === 'with' || it.low === 'of') break; else continue; }
+    if (it.low === 'by' || it.low === 'x' || it.low === '×' || it.low === 'long' || it.low === 'thick' || it.low === 'wide' || it.low === 'in' || it.low === 'and' || it.low === 'a' || it.low === 'of' || it.low === 'with') { if (begin >= 0 && it.low !== 'in' && it.low !== 'and' && it.low !== 'with' && it.low !== 'of') { if (it.low === 'long' || it.low === 'thick' || it.low === 'wide') end = k + 1; continue; } else if (it.low === 'in' && items[k + 1]?.np && /^(bronze|steel|brass|copper|stainless|size|oak|ash|leather|rubber)$/.test(items[k + 1]!.np!.said)) { if (begin < 0) begin = k + 1; end = k + 2; k++; continue; } else if (begin < 0 || it.low === 'with' || it.low === 'of') break; else continue; }
     const size = it.f && (it.f.dim === 'measure' || it.f.dim === 'thread' || it.f.dim === 'number' && (sizey(it.f) || items[k + 1]?.low === 'by' || items[k - 1]?.low === 'by' || /^(long|thick|wide|gauge|tooth|grit)$/.test(items[k + 1]?.low ?? '')));
-    const grade = it.np && /^inch$/.test(it.np.said) && /^(thick|long|wide|deep|square|round)$/.test(items[k + 1]?.low ?? '') || it.t === 'verb' && /^(annealed|galvanised|galvanized|hardened|plated|waxed|braided|tinned|threaded|welded|coated)$/.test(it.low) || it.np && /^(grade|class|size|gauge|series|number|grit|section)\b/.test(it.np.said) || it.np && /^(copper|steel|brass|stainless|bronze|white oak|oak|annealed|plain|black|green|red|grey|gray|zinc|galvanised|galvanized|coarse|fine|heavy|light|medium|leather|rubber|cork|fibre|nylon|hardened|left hand|right hand|metric|imperial|\w+ threads?|(coarse|fine) thread|\w+ grit|ply)$/.test(it.np.said) || it.t === 'adj' && begin >= 0 || it.t === 'adj' && /^(fine|coarse|heavy|light|hard|soft|annealed|galvanised|plain|black|long|short)$/.test(it.low);
+    const grade = it.np && /^inch$/.test(it.np.said) && /^(thick|long|wide|deep|square|round)$/.test(items[k + 1]?.low ?? '') || it.t === 'verb' && /^(annealed|galvanised|galvanized|hardened|plated|waxed|braided|tinned|threaded|welded|coated)$/.test(it.low) || it.np && /^(grade|class|size|gauge|series|number|grit|section|sae|npt|bsp|unf|unc|bsw|bsf|ba|din|iso|treated|schedule)\b/.test(it.np.said) || it.np && /\b(npt|bsp|steel|brass|bronze|iron|oak|ash|rubber|thread|grit|ply|gauge|treated|leather)$/.test(it.np.said) || it.np && /^(copper|steel|brass|stainless|bronze|white oak|oak|annealed|plain|black|green|red|grey|gray|zinc|galvanised|galvanized|coarse|fine|heavy|light|medium|leather|rubber|cork|fibre|nylon|hardened|left hand|right hand|metric|imperial|\w+ threads?|(coarse|fine) thread|\w+ grit|ply)$/.test(it.np.said) || it.t === 'adj' && begin >= 0 || it.t === 'adj' && /^(fine|coarse|heavy|light|hard|soft|annealed|galvanised|plain|black|long|short)$/.test(it.low);
     const qty = it.f?.dim === 'number' && items[k + 1]?.low === 'of' && items[k + 2]?.t === 'pron';
     if (qty && it.f?.dim === 'number') { last.qty ??= it.f.value.value; k += 2; continue; }
     if (it.low === 'say' || it.low === 'maybe') continue;
+    if (begin >= 0 && it.f?.dim === 'number' && Number.isInteger(it.f.value.value) && items[k - 1]!.low === ',' && (!items[k + 1] || items[k + 1]!.low === '.' ) && it.f.value.form === 'digits') { last.qty ??= it.f.value.value; continue; }
     if (it.f?.dim === 'number' && items[k - 1]?.np && /^(grade|class|size|number|gauge)$/.test(items[k - 1]!.np!.said)) { end = k + 1; continue; }
     if (size || grade) { if (begin < 0) begin = k; end = k + 1; continue; }
     break;

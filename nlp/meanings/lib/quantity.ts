@@ -23,6 +23,8 @@ export interface Quantity { part: string; what: string; unit?: string }
 /** What a figure measures and on what part, from the nouns and the verb around it; undefined when the clause does not say. */
 export function quantityOf(t: Telling, c: Clause, f: Found, k: number): Quantity | undefined {
   const unit = f.dim === 'measure' ? f.value.unit : f.dim === 'percent' ? '%' : undefined;
+  const apiece = /^(each|apiece)$/.test(t.sheet.tokens[f.to]?.low ?? '') ? c.items.slice(0, k).findLast(i => i.np?.count !== undefined)?.np?.name : undefined;
+  if (apiece && unit) return { part: apiece, what: BY_WORD.find(([re]) => re.test(lowText(t)))?.[1] ?? BY_UNIT[unit] ?? 'length', unit };
   const evident = measuring(c);
   const named = namedIn(t, c, k, unit);
   if (f.dim === 'number' && !named?.what) {

@@ -1,0 +1,45 @@
+import type { Sheet } from '../types.ts';
+import { SIDES } from '../words/sides.ts';
+
+const MARKER = /^(no|wait|sorry|rather|scratch|correction|actually|nope)$/;
+const BETWEEN = /^(no|wait|sorry|rather|scratch|correction|actually|nope|that|i|mean|make|it|hang|on|hold|,|\.|\.\.|\.\.\.|…|-|–|—|say|read|wrong|misread|looking|right|at|now|'m|call|better|lied|tell|a|lie|was|looked|again|the|got)$/;
+
+/**
+ * Someone who corrects himself in one breath means the last: "four no five bolts", "twelve, no, I read it wrong, twenty-one thou",
+ * "the left no the right one". The tokens taken back are dropped, and traced. Needs the values found; gives whether any token went.
+ */
+export function restart(sheet: Sheet): boolean {
+  const cut = takenBack(sheet);
+  if (!cut) return false;
+  const [from, to] = cut;
+  sheet.trace.push({ stage: 'refine', rule: 'said again', text: sheet.tokens.slice(from, to).map(t => t.text).join(' ') });
+  sheet.tokens = sheet.tokens.filter((_, k) => k < from || k >= to);
+  return true;
+}
+
+/** The stretch from the first value to just before the second, where a marker of correction and little else stands between. */
+function takenBack(sheet: Sheet): [number, number] | undefined {
+  const { tokens } = sheet;
+  for (let m = 1; m < tokens.length - 1; m++) {
+    if (!MARKER.test(tokens[m]!.low) && !(tokens[m]!.low === 'make' && /^(that|it)$/.test(tokens[m + 1]!.low))) continue;
+    if (tokens[m]!.low === 'no' && /^(rain|shipping|frost|wind|spark|luck|more|less|need|good|idea|problem|post|postage)/.test(tokens[m + 1]!.low)) continue;
+    let first = m;
+    while (first > 0 && BETWEEN.test(tokens[first - 1]!.low)) first--;
+    let second = m + 1;
+    while (second < tokens.length && BETWEEN.test(tokens[second]!.low) && !valueFrom(sheet, second)) second++;
+    const before = valueTo(sheet, first), after = valueFrom(sheet, second);
+    if (before !== undefined && after !== undefined && alike(sheet, before, after) && !/^\.$/.test(tokens[first]?.low ?? '')) return [before.from, second];
+    if (SIDES.has(tokens[first - 1]?.low ?? '') && second < tokens.length && SIDES.has(tokens[second]!.low) && second - first <= 3) return [first - 1, second];
+  }
+  return undefined;
+}
+
+type Value = { from: number; to: number; dim: string };
+const valueTo = (sheet: Sheet, to: number): Value | undefined => sheet.found.filter(f => f.to === to && f.dim !== 'when').sort((a, b) => (b.to - b.from) - (a.to - a.from))[0];
+const valueFrom = (sheet: Sheet, from: number): Value | undefined => sheet.found.filter(f => f.from === from && f.dim !== 'when').sort((a, b) => (b.to - b.from) - (a.to - a.from))[0];
+
+/** Two values of a kind, or a bare number that gets its unit with the second try. */
+function alike(sheet: Sheet, a: Value, b: Value): boolean {
+  const bare = sheet.found.some(f => f.from === a.from && f.to === a.to && f.dim === 'number');
+  return a.dim === b.dim || bare || sheet.found.some(f => f.from === b.from && f.dim === a.dim);
+}
