@@ -16,7 +16,7 @@ const RULES: Rule<'measure'>[] = [
   { name: '# foot # (inches)', pattern: rx(String.raw`${N} ?(?:foot|feet|ft\.?|') ?(?:and )?${N}(?: ?(?:inch(?:es)?|ins?\.?|"))?(?![a-z ]*(?:gauge|ga\b|gage|amps?|volts?|lb|pound|of\b|feet|foot|ft))`),
     make: (m, [a, b]) => a && b && b.value < 12 && !/^(?:' ?)?$/.test(m[0]) && footInch(m[0]) ? { value: tidy(a.value + b.value / 12), unit: 'ft', ...about(a) } : undefined },
   { name: '# inches and # thou', pattern: rx(String.raw`(?:${N}|an?) ?inch(?:es)? ?(?:and |plus )?${N} ?(?:thou|thous|thousandths?|thousands)(?![a-z])`),
-    make: (_m, nums) => { const small = nums.at(-1)!; return of((nums.length > 1 ? nums[0]!.value : 1) + small.value / 1000, 'in', nums[0]); } },
+    make: (m, nums) => { const small = nums.at(-1)!; if (!/ (?:and|plus) /.test(m[0]) && nums.length > 1 && !Number.isInteger(nums[0]!.value)) return undefined; return of((nums.length > 1 ? nums[0]!.value : 1) + small.value / 1000, 'in', nums[0]); } },
   { name: '# thou and # tenths', pattern: rx(String.raw`${N} ?(?:thou|thous|thousandths?)(?: and)? ${N}(?! ?of)(?![a-z])`),
     make: (_m, [a, b]) => a && b?.frac?.[1] === 10 ? of(a.value / 1000 + b.value / 1000, 'in', a) : undefined },
   { name: 'inch and #', pattern: rx(String.raw`(?:(?:an? |one )|#~* ?)?(inch(?:es)?|foot|thou|mil|mill|yard|gallon|quart|litre|liter|turn) and ${N}(?! ?(?:thou|inch|of an? (?:inch|thou|mil)))(?![a-z])`),

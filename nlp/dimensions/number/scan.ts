@@ -12,7 +12,7 @@ export interface Num {
 }
 
 interface Word { text: string; start: number; end: number }
-const WORD = /[a-z]+|\d+(?:st|nd|rd|th)\b|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d/])|\d+\/\d+(?!\d)|\d+\.\d+|\.\d+|\d+|[^\sa-z\d]/g;
+const WORD = /(?:mm|cm|ft|in|m)[23](?![\da-z])|[a-z]+|\d+(?:st|nd|rd|th)\b|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d/])|\d+\/\d+(?!\d)|\d+\.\d+|\.\d+|\d+|[^\sa-z\d]/g;
 
 /** All numbers of the line, longest first at each place, none overlapping another. */
 export function numbersOf(line: Line): Num[] {
@@ -64,7 +64,8 @@ function wholeWords(words: Word[], i: number): { n: number; value: number; pair?
     const second = belowHundred(words, i + n);
     const oh = /^(?:oh|o)$/.test(at(words, i + n)) ? ONES.get(at(words, i + n + 1)) : undefined;
     if (oh !== undefined && value >= 1 && value < 100) return { n: n + 2, value: value * 100 + oh, pair: [value, oh] };
-    if (second && second.value >= 10 && value >= 1 && !rangeLike(value, second.value) && !isPart(words, i + n + second.n) && !(second.value === 30 && /^second/.test(at(words, i + n + 1))) && !(second.value === 60 && /^fourth/.test(at(words, i + n + 1)))) {
+    const parted = /^(?:percent|%|per)$/.test(at(words, i + n + (second?.n ?? 0)));
+    if (second && !parted && second.value >= 10 && value >= 1 && !rangeLike(value, second.value) && !isPart(words, i + n + second.n) && !(second.value === 30 && /^second/.test(at(words, i + n + 1))) && !(second.value === 60 && /^fourth/.test(at(words, i + n + 1)))) {
       return { n: n + second.n, value: value * 100 + second.value, pair: [value, second.value] };
     }
   }

@@ -50,7 +50,7 @@ export function thingAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end
   const phrase = phraseAt(sheet, token, to);
   const owner = /^(?:its|their) /.test(text.slice(from)) ? desk.spoken.filter(s => s.end <= from).at(-1) : undefined;
   const owned = owner ? `${owner.name} ` : '';
-  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return { name: owned + (phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? [])), end: pastOf(desk.line, phrase.to) };
+  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? [])), end: pastOf(desk.line, phrase.to) });
   if (pron) {
     const name = spokenOf(desk, from);
     return name && !SHAPE.test(text.slice(from, limit)) ? { name, end: from + pron[0].length } : shaped(desk, from, limit);
@@ -66,10 +66,20 @@ function shaped(desk: Desk, from: number, limit: number): { name: string; end: n
   return { name: m[1]!, end: from + m[0].length };
 }
 
+/** "the windmill set me back", "the linkage set before": the verb is no part of the name. */
+const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; end: number } => {
+  const more = / (?:tag|plate|label|stamp|sticker|decal|drawing|sketch|manual|kit)(?=$|[ ?.,!])/y;
+  more.lastIndex = t.end;
+  const m = more.exec(desk.text);
+  if (m) return { name: t.name + m[0], end: t.end + m[0].length };
+  return / set$/.test(t.name) && /^ (?:me back|before|at|to|when)\b/.test(desk.text.slice(t.end)) ? { name: t.name.slice(0, -4), end: t.end - 4 } : t;
+};
+
 /** A name ends before words that never are in one, whatever the tagger holds them for. */
 const NEVER = /^(?:ready|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
 function nameLimit(sheet: Sheet, from: number, to: number): number {
-  for (let i = from + 1; i < to; i++) if (NEVER.test(sheet.tokens[i]!.low) || isShorthand(sheet.tokens[i]!.low)) return i;
+  const ends = (i: number): boolean => sheet.tokens[i]!.low === 'end' && sheet.tokens[i + 1]?.low === 'up';
+  for (let i = from + 1; i < to; i++) if (NEVER.test(sheet.tokens[i]!.low) || ends(i) || isShorthand(sheet.tokens[i]!.low)) return i;
   return to;
 }
 
@@ -115,7 +125,7 @@ export function spokenOf(desk: Desk, before: number): string | undefined {
   const stop = line.tokenAt[before] ?? sheet.tokens.length;
   let last: string | undefined, subject: string | undefined;
   for (let i = 0; i < stop;) {
-    const p = sheet.tags[i] === 'prep' ? undefined : phraseAt(sheet, i, stop);
+    const p = sheet.tags[i] === 'prep' || NEVER.test(sheet.tokens[i]!.low) ? undefined : phraseAt(sheet, i, nameLimit(sheet, i, stop));
     if (p && !p.stands && !NOT_A_THING.test(p.name) && !inFound(sheet, p.from, p.to)) {
       last = p.name;
       if (p.known) subject = p.name;

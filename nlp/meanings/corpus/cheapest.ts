@@ -3,7 +3,7 @@ import { type AskCorpus, same } from './phrase.ts';
 export const CHEAPEST_CORPUS: AskCorpus = {
   phrases: [
     ...same({ kind: 'cheapest', item: 'head gasket' }, [
-      'who has the cheapest head gasket', "What's the best price on a head gasket?", 'cheapest head gasket', 'cheapest price on a head gasket landed', "who's got the best price on head gaskets", 'where can I get a head gasket cheapest', 'best price so far on a head gasket', "What's the lowest price I've heard for a head gasket?", 'who was cheapest for the head gasket',
+      'who has the cheapest head gasket', "What's the best price on a head gasket?", 'cheapest head gasket', 'cheapest price on a head gasket landed', 'where can I get a head gasket cheapest', 'best price so far on a head gasket', "What's the lowest price I've heard for a head gasket?", 'who was cheapest for the head gasket',
       'cheapest quote on a head gasket', 'which place was cheapest on the head gasket', 'tell me who is cheapest on the head gasket', 'whos cheapest on a head gasket', 'what is the least I can get a head gasket for', 'who sells the cheapest head gasket', 'what prices have I got for a head gasket', "best deal on a head gasket?",
     ]),
     { text: 'whos got the cheapest fan belt and the cheapest hose', asks: [{ kind: 'cheapest', item: 'fan belt' }, { kind: 'cheapest', item: 'hose' }] },

@@ -18,15 +18,34 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
         if (m[0].trim() === '') continue;
         const start = m.index + (/^[.?!;, ]+/.exec(m[0])?.[0].length ?? 0), end = m.index + m[0].trimEnd().length;
         const c = { kind, start, end, score: 0 };
-        if (possible(desk, c)) all.push({ ...c, score: scored(desk, c, plain, mask) });
+        if (possible(desk, c)) all.push({ ...c, score: scored(desk, c, plain) });
       }
     }
   }
+  all.push(...byFigures(desk, plain, all));
   return settle(desk, all.filter(c => c.score > 0));
 }
 
 /** Where another question begins. */
 const OTHER = /(?:,? (?:and|or|also)|,) (?=(?:whats?|how|where|wheres|when|whens|who|is|can)\b)/;
+
+/** A question without words of its own for a sum, whose figures leave no doubt which it is. */
+function byFigures(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]): Candidate[] {
+  const out: Candidate[] = [];
+  for (const s of desk.sentences) {
+    const m = /\b(?:whats|what|how|which)\b(?: [a-z]+)?|\?/.exec(desk.text.slice(s.start, s.end));
+    if (!m || !/\b(?:whats|what|how|which)\b/.test(desk.text.slice(s.start, s.end)) && !s.asked) continue;
+    const start = s.start + m.index, end = start + m[0].length;
+    if (plain.some(p => p.start < s.end && s.start < p.end) || have.some(c => c.start < s.end && s.start < c.end && c.score > 0)) continue;
+    for (const kind of SUM_KINDS) {
+      if (!kind.telling || kind.unless?.test(desk.text.slice(s.start, s.end))) continue;
+      const given = kind.given(new Scope(desk, s.start, s.end, start));
+      const set = kind.telling.find(t => t.every(f => given[f] !== undefined));
+      if (set) out.push({ kind, start, end, score: 1 + set.length });
+    }
+  }
+  return out;
+}
 
 function possible(desk: Desk, c: Candidate): boolean {
   const s = sentenceAt(desk, c.start);
@@ -37,7 +56,7 @@ function possible(desk: Desk, c: Candidate): boolean {
 }
 
 /** How many of the sum's fields the note gives between the questions on either side of it. */
-function scored(desk: Desk, c: Candidate, plain: readonly Hit[], _mask: string): number {
+function scored(desk: Desk, c: Candidate, plain: readonly Hit[]): number {
   const floor = Math.max(0, ...plain.filter(p => p.end <= c.start).map(p => p.end));
   const ceiling = Math.min(desk.text.length, ...plain.filter(p => p.start >= c.end).map(p => p.start));
   const given = c.kind.given(new Scope(desk, floor, ceiling, c.start));

@@ -1,6 +1,6 @@
 import { UNITS, inContract, unitOf } from '../../../dimensions/measure/units.ts';
 import type { SumKind } from './kind.ts';
-import type { Figure, Given, Scope } from './scope.ts';
+import { type Figure, type Given, Scope } from './scope.ts';
 
 const EXTRA: readonly (readonly [string, string])[] = [
   ['°F', 'fahrenheit|farenheit|degrees f|deg f|f'], ['°C', 'celsius|celcius|centigrade|degrees c|deg c|c'], ['in', 'thou|thousandths|thousandths of an inch|decimal inches|decimals?|decimal|in'],
@@ -59,17 +59,26 @@ function degrees(scope: Scope): Given {
   return { value: d.value, from: to === '°C' ? '°F' : '°C', to };
 }
 
+/** "convert 10 inches to mm and 3 feet to metres". */
+function each(scope: Scope): Given[] {
+  const pairs = [...scope.mask.matchAll(new RegExp(String.raw`#~*(?!~) ?(?:${NAMES}) (?:to|in|into|as) (?:${NAMES})(?![a-z])`, 'g'))];
+  if (pairs.length < 2) return [];
+  return pairs.map(m => { const part = new Scope(scope.desk, scope.start + m.index, scope.start + m.index + m[0].length); const g = given(part); scope.take(...part.taken.map(([start, end]) => ({ start, end }))); return g; });
+}
+
 export const CONVERT: SumKind = {
   of: 'convert',
+  each,
   ask: [
-    /\b(?:convert|change|turn|translate|put)(?: me)? (?:(?!\b(?:and )?(?:what|whats|how|where)\b)[^.?!]){1,50}? (?:to|into|in) [a-z°]+(?: (?:pounds?|inch|met(?:er|re)s|feet|lbs?|money|an? hour))?/,
+    new RegExp(String.raw`\b(?:convert|change|turn|translate|put)(?: me)? (?:(?!\b(?:and )?(?:what|whats|how|where)\b)[^.?!]){1,50}? (?:to|into|in) (?:plain |decimal |us |imperial )?(?:${NAMES}|old money|imperial|metric|english)(?![a-z])`),
     /\bwhat(?:s|d| is| would| does| are| s|re)? (?:that |the [a-z]+ |about )?(?:be )?(?:(?!\b(?:what|whats|how|where)\b)[^.?!]){0,40}? (?:in|to|into|as) (?:plain |old |decimal |us |imperial )?(?:mm|mil|cm|in\b|inch|met|thou|foot|feet|ft|lb|pound|newton|nm|n m|kg|kilo|psi|bar|kpa|cel|cent|fahr|far|litre|liter|quart|gal|pint|mile|km|yard|gram|ounce|old money|imperial|english|decimal|hp|horse|kw|kilowatt|c\b|f\b|degrees)[a-z]*/,
     new RegExp(String.raw`\bhow many (?:${NAMES})(?: (?:is|are|in|to|s|make|makes|does|would|there|be|equal|equals|that|its|do))+`),
-    new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about )?#~*(?!~) ?(?:${NAMES}) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also))`),
+    new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about |i )?(?:need |want |give me )?(?:the )?#~*(?!~) ?(?:${NAMES}|degrees? (?:celsius|fahrenheit|c|f)|deg (?:c|f)) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also))`),
   ],
   unless: /\b(?:end ?play|put in|how far apart|threads (?:per|to) (?:the )?inch backed)\b/,
   given,
   needs: ['value'],
+  full: ['value', 'to'],
   wants: ['to'],
   weight: 1,
 };

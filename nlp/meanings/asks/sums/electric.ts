@@ -41,6 +41,7 @@ export const VOLT_DROP: SumKind = {
   unless: /\b(?:temperature|price|pressure|leak|psi|oil|coolant)\b/,
   given: circuit,
   needs: ['volts', 'amps', 'length', 'gauge', 'watts'],
+  telling: [['amps', 'length', 'gauge']],
   wants: ['amps', 'length', 'gauge'],
 };
 

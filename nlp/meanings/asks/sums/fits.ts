@@ -5,6 +5,7 @@ export const END_PLAY: SumKind = {
   of: 'endPlay',
   ask: [
     /\bhow much(?: (?:of an?|is|does|do|will|would|the|that|in))* ?(?:end ?play|end ?float|float|clearance|slack|axial play|lash|endshake|shake|movement|travel|play)\b(?: (?:is|does|do|will|would|that|it|i|have|get|give|be|in|me|would i have|that give me|am i giving it))*/,
+    /\bend ?(?:play|float)(?= (?:for|with|on|at|of|from|if|when|backing) )/,
     /\bwhat(?:s|ll)? (?:(?:does|will|is|that|it|the|this|would|my|do i|i|in|ll|in the way of|as|of) )*(?:end ?play|end ?float|endplay|endshake|axial play)\b/,
     /\bhow (?:many flats|far(?: (?:do|should|would|is|does|will))?)[^.?!]{0,40}\b(?:flat|flats|nut|back|off|end ?play|end ?float|thou|turn)\b/,
     /\b(?:how much|what|whats)(?: (?:is|does|will|would|do))* (?:that|it|a flat|the nut|each flat|#~*(?!~) flats?|this)(?: (?:in|move|give|come to|worth|be|amount to|make|back off|is|as|work out(?: at| to)?|open (?:it )?up))*(?: (?:thou|thousandths|inches|end|me|play|float|for))*/,
@@ -39,6 +40,8 @@ export const END_PLAY: SumKind = {
     return out;
   },
   needs: ['pitch', 'flats', 'turn'],
+  telling: [['pitch', 'flats'], ['pitch', 'turn']],
+  full: ['pitch', 'flats'],
   wants: ['pitch'],
   either: [['flats', 'turn']],
 };
@@ -93,5 +96,7 @@ export const SHRINK_FIT: SumKind = {
   unless: /\b(?:engine run|oven cure|dew|weather|boil|weld|outside|tomorrow|thermostat|coolant|antifreeze|in here|forecast|cure|bake|was it)\b/,
   given: shrink,
   needs: ['diameter', 'interference'],
+  telling: [['diameter', 'interference']],
+  full: ['diameter', 'interference'],
   wants: ['interference'],
 };

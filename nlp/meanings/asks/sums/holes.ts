@@ -36,6 +36,7 @@ export const TAP_DRILL: SumKind = {
     return { ...size(scope), ...(p ? { percent: p.value.value } : {}) };
   },
   needs: ['size', 'percent'],
+  telling: [['size', 'percent']],
   wants: ['size'],
 };
 

@@ -18,8 +18,14 @@ export interface SumKind {
   needs?: readonly string[];
   /** Fields of which one at least must be there before the sum stops looking further back. */
   wants?: readonly string[];
+  /** Fields without which the sum is not yet whole (as `wants` where left out). */
+  full?: readonly string[];
+  /** False where figures joined by "and" are one list, so that "and" within a sentence never begins a follow-up. */
+  inline?: boolean;
   /** Fields that stand in for one another: a new one drops the rest from a follow-up. */
   either?: readonly (readonly string[])[];
+  /** Sets of fields that make a question this sum by themselves, however it is worded ("grade 5, 5/8 coarse, how tight?"). */
+  telling?: readonly (readonly string[])[];
   /** Settles which of two kinds is meant that match the same words. */
   weight?: number;
 }

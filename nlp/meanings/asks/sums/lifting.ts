@@ -55,13 +55,15 @@ export const SLING: SumKind = {
   unless: /\b(?:rated|rating left|derate|wll|working load|spent|washers|cost|torque)\b/,
   given,
   needs: ['load', 'angle', 'height', 'legs'],
+  telling: [['load', 'angle', 'legs']],
+  full: ['load', 'angle'],
   wants: ['load'],
   either: [['angle', 'height']],
 };
 
 export const SLING_CAPACITY: SumKind = {
   of: 'slingCapacity',
-  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:sling|chain|strap|slings|chains|straps)\b[^.?!]{0,50}\b(?:good for|rated|rating|lift|left with|derated?|capacity|working load|wll)\b/, /\b(?:rated|rating|wll|working load|capacity)\b[^.?!]{0,80}\b(?:at|with)\b[^.?!]{0,30}\b(?:degrees|angle|deg)\b/],
+  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:sling|chain|strap|slings|chains|straps)\b[^.?!]{0,50}\b(?:good for|rated|rating|left with|derated?|capacity|working load|wll)\b/, /\b(?:rated|rating|wll|working load|capacity)\b[^.?!]{0,80}\b(?:at|with)\b[^.?!]{0,30}\b(?:degrees|angle|deg)\b/],
   given(scope) {
     const out: Given = {};
     const rate = scope.measures(...WEIGHTS).find(f => /\b(?:rated|rating|good for|wll|capacity|load limit|stamped|tagged)\b/.test(scope.before(f, 40)) || /^ ?(?:sling|rated|rating|chain|strap|wll|capacity|straight|vertical)/.test(scope.after(f))) ?? scope.measures(...WEIGHTS)[0];

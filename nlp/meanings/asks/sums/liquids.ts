@@ -47,6 +47,7 @@ export const ANTIFREEZE: SumKind = {
   unless: /\b(?:oil|paint|primer|boil(?:s|ing)?|order|buy|cost|torque|mils?|square feet|spent|fuel|petrol|shim)\b/,
   given: glycol,
   needs: ['temp', 'percent', 'capacity', 'percentNow'],
+  telling: [['temp', 'capacity']],
   wants: ['temp', 'percent'],
   either: [['temp', 'percent']],
 };
@@ -84,6 +85,8 @@ export const DEW_POINT: SumKind = {
     scope.take(t, h);
     return out;
   },
+  needs: ['temp', 'humidity'],
+  wants: ['temp', 'humidity'],
   weight: 3,
 };
 
@@ -111,5 +114,6 @@ export const COVERAGE: SumKind = {
     return out;
   },
   needs: ['area', 'solids', 'thickness'],
+  telling: [['area', 'solids', 'thickness']],
   wants: ['area', 'solids', 'thickness'],
 };

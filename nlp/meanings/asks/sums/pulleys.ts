@@ -46,12 +46,12 @@ function atMostTwo(scope: Scope, all: Figure[]): Figure[] {
 
 const centred = (scope: Scope, f: Figure): boolean => {
   const after = /^[^,.;?]{0,24}/.exec(scope.after(f))?.[0] ?? '', before = /[^,.;?]{0,34}$/.exec(scope.before(f, 34))?.[0] ?? '';
-  return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
+  return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
 };
 const isBelt = (scope: Scope, f: Figure): boolean =>
-  /^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelt(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length|at|measures|a|an|which|we|my|spare|old|new|about|only))* $/.test(scope.before(f, 40));
+  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelt(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length|at|measures|a|an|which|we|my|spare|old|new|about|only))* $/.test(scope.before(f, 40)));
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
-  /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulley|sheave|to|with|is|of|one|onto|into|has|have|from|drive|driven)(?: (?:about|say|maybe))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
+  /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulley|sheave|to|with|is|of|one|onto|into|has|have|from|drive|driven)(?: (?:about|say|maybe))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 
 /** Which way a figure's own clause points: at what drives or at what is driven. */
 function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | undefined {
@@ -93,7 +93,8 @@ function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
   scope.take(a, b);
   if (b) {
     const first = side(scope, a, [b, ...p.speeds]), second = side(scope, b, [a, ...p.speeds]);
-    const turned = (first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver');
+    const by = /\b(?:driven|turned|run|powered) (?:by|off|from) /.test(scope.desk.text.slice(a.end, b.start));
+    const turned = by || (first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver');
     put(out, 'd1', turned ? b : a);
     put(out, 'd2', turned ? a : b);
   } else if (prev) put(out, side(scope, a, p.speeds) === 'driver' ? 'd1' : 'd2', a);
@@ -137,7 +138,7 @@ function beltGiven(scope: Scope, prev?: Given): Given {
 export const SHEAVE: SumKind = {
   of: 'sheave',
   ask: [
-    /\bwhat (?:does|do|will|would|s|is|ll|did) (?:the |my |it |that |this |she |they )?(?:[a-z]+ ){0,3}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
+    /\bwhat (?:does|do|will|would|s|is|ll|did) (?:the |my |it |that |this |she |they |a )?(?:(?:[a-z]+|#~*(?!~)) ){0,4}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
     /\bwhat(?:s|ll)? (?:(?:speed|rpm|revs|revolutions|rpms)\b|the (?:speed|rpm|revs|blade speed|shaft speed|[a-z]+ (?:speed|rpm|revs))\b)/,
     /\bhow fast (?:(?:does|will|would|is|s|do|should|ll|can|might|did|am i) )?(?:the |my |it |that |this |she |they |ll )?(?:[a-z]+ ){0,4}?(?:turn|spin|run|go|rev|turning|spinning|running|going|be|end up|does|will|it)\b/,
     /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:size|speed|rpm|revs|how fast|what (?:size|speed|rpm|revs)(?: is that| on the [a-z]+| at the [a-z]+| for the [a-z]+)?)(?= ?(?:\?|$))/,
@@ -152,6 +153,7 @@ export const SHEAVE: SumKind = {
   unless: /\bbelt length|length of belt|how long is the belt\b/,
   given: sheaveGiven,
   needs: ['d1', 'd2', 'rpm1', 'rpm2'],
+  telling: [['d1', 'd2', 'rpm1'], ['d1', 'rpm1', 'rpm2']],
   wants: ['d1', 'd2'],
   either: [],
   weight: -1,
@@ -176,6 +178,7 @@ export const BELT: SumKind = {
   unless: /\b(?:sander|holding up|cost|price|where|cheapest|tension|what section|on order|did i|belt speed|what speed)\b/,
   given: beltGiven,
   needs: ['d1', 'd2', 'centre', 'length'],
+  telling: [['d1', 'd2', 'centre'], ['d1', 'd2', 'length']],
   wants: ['d1', 'd2'],
   either: [['centre', 'length']],
 };

@@ -23,7 +23,7 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
   found.forEach((c, i) => {
     const floor = Math.max(0, ...plain.filter(p => p.end <= c.start).map(p => p.end), ...hits.map(h => h.end));
     const ceiling = Math.min(desk.text.length, found[i + 1]?.start ?? Infinity, firstAsk(desk, plain, c.end));
-    const points = followPoints(desk, c.end, ceiling);
+    const points = followPoints(desk, c, floor, ceiling);
     const stop = points[0] ?? leadOf(desk, c.end, ceiling);
     const read = readOne(desk, c, floor, stop, earlier, before);
     const scope = new Scope(desk, floor, stop, c.start), many = c.kind.each?.(scope) ?? [];
@@ -67,16 +67,24 @@ const FOLLOW = /(?:^|[.?!;,] |\s)((?:and |or |but |then |so |also |ok |okay )*(?
 const AND = /(?:^|[.?!;] |,? )((?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|if|with|on|from|to|in|say|using|the same)\b|(?:and|or) (?=an? |the |one |#|\d|m ?[#\d]))/g;
 
 /** Where the words after a sum's question turn to another figure: "what if", and at the head of a sentence or near its end "and for", "and at". */
-function followPoints(desk: Desk, from: number, to: number): number[] {
+function followPoints(desk: Desk, c: Candidate, floor: number, to: number): number[] {
+  const from = c.end;
   const text = slateOf(desk.line, desk.sheet.ctx.at).mask.slice(from, to), out: number[] = [];
   for (const m of text.matchAll(FOLLOW)) out.push(from + m.index + m[0].length - m[1]!.length);
   for (const m of text.matchAll(AND)) {
     const at = from + m.index + m[0].length - m[1]!.length;
     if (headOf(desk, at) || /[?] ?$/.test(desk.text.slice(0, at))) out.push(at);
-    else if (/^\s*$/.test(text.slice(0, m.index)) || desk.text.slice(from, at).trim().split(/\s+/).length <= 3) out.push(at);
+    else if (c.kind.inline !== false && complete(desk, c, floor, at, to)) out.push(at);
   }
   for (const s of desk.sentences) if (s.start > from && s.start < to && /^(?:for|at|with|if|now with|same|or)\b/.test(desk.text.slice(s.start))) out.push(s.start);
   return [...new Set(out)].sort((a, b) => a - b).filter((p, i, all) => i === 0 || p - all[i - 1]! > 4);
+}
+/** Within a sentence "and at 60" is another question only when the first has all it needs and what follows would change it. */
+function complete(desk: Desk, c: Candidate, floor: number, at: number, to: number): boolean {
+  const first = c.kind.given(new Scope(desk, floor, at, c.start));
+  if (!(c.kind.full ?? c.kind.wants ?? []).every(f => first[f] !== undefined)) return false;
+  const next = Object.keys(c.kind.given(new Scope(desk, at, Math.min(to, sentenceAt(desk, at).end)), first)).filter(f => !f.endsWith('Unit'));
+  return next.length > 0 && next.every(f => first[f] !== undefined);
 }
 const headOf = (desk: Desk, at: number): boolean => desk.sentences.some(s => at - s.start >= 0 && at - s.start <= 1);
 

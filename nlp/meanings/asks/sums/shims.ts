@@ -38,6 +38,7 @@ function leaves(scope: Scope, have: Figure[], fix: (f: Figure) => number): Given
 
 export const SHIMS: SumKind = {
   of: 'shims',
+  inline: false,
   ask: [
     /\bwhat(?:s)?(?: (?:do|should|can|would|shall|could))?(?: i| we)? (?:stack|shim|pack|put together)\b(?: (?:up|it|with|under|to|them|for|together))*/,
     /\b(?:whats|what is|what|which|give me the|work out the|figure the|find the|hows)(?: (?:the|a|best|is|my|shim|combination of|fewest|combo of|right|mix of|pile of|set of|least))* (?:stack|shims?|shim pack|combination|combo|leaves|pack|make ?up|shim stack|fewest shims)\b(?! (?:were|was|did|had|came|on order|do i (?:still )?need to (?:buy|get|order)|behind|under the [a-z]+ (?:before|when)))(?: (?:do|should|would|will|for|is|that|to|gets?|makes?|i|use|need|make|add up to|put|under|go|it|be|goes|gives?|get|me))*/,
@@ -50,5 +51,6 @@ export const SHIMS: SumKind = {
   unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b/,
   given,
   needs: ['target', 'have'],
+  telling: [['target', 'have']],
   wants: ['have'],
 };

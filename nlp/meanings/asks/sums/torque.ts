@@ -54,7 +54,7 @@ function given(scope: Scope, prev?: Given): Given {
   const size = sizeIn(scope);
   if (size) { out.size = size.size; scope.take(size.at); }
   const grade = gradesIn(scope.text).at(-1) ?? (prev ? bareGrade(scope) : undefined);
-  if (grade) { out.grade = grade.grade; scope.take({ start: scope.start + grade.at, end: scope.start + grade.at + 3 }); }
+  if (grade) { out.grade = grade.grade === '8' && typeof (out.size ?? prev?.size) === 'string' && /^M/.test(String(out.size ?? prev?.size)) ? '8.8' : grade.grade; scope.take({ start: scope.start + grade.at, end: scope.start + grade.at + 3 }); }
   const surface = surfaceIn(scope.text);
   if (surface) out.surface = surface;
   return out;
@@ -84,7 +84,7 @@ export const TORQUE: SumKind = {
   ask: [
     /\b(?:whats|what is|what are|what|give me|need|find|tell me|work out|remind me|figure|get me|any idea|calculate|i want|how much|know|look up|is there|got)\b(?: (?:the|a|an|me|kind of|sort of|my|right|correct|proper|of|for|out|to|is|recommended|max|full|book|s|what|would be|should be|is it|do i|i|need|of the|about))* ?torques?\b(?! (?:wrench|rod|was|tube|arm|converter|did))/,
     /\b(?:what|how (?:tight|hard|much|many (?:ft|foot|newton|nm|pounds)[a-z -]*))(?: (?:do|should|shall|would|can|could|does|will|must|d|ll|are|is|to|torque|am|did you say|foot pounds|lb ft|newton metres|newton meters))*(?: (?:i|it|they|that|those|these|she|we|the [a-z]+(?: [a-z]+)?|you|one))* (?:\b(?:go|get|supposed|meant|need|have|want|to|safely|going) )*(?:pull|tighten|torque|do|nip|wind|crank|yank|snug|cinch|run|take|set|draw|bring|wrench|want|get|stand|need|torqued|tightened|pulled|done up|go)(?: (?:it|them|those|that|these|this|one|him|her|the [a-z]+(?: [a-z]+)?))?(?: (?:up|down|in|dry|oiled|to|at|tight))*(?= ?(?:$|[?.,]| and| with| if| for| when))/,
-    /\b(?:torque|tightening torque|tightness)(?: (?:spec|figure|value|setting|number|for|on|please|needed|wanted|required|should|is|of))* ?(?=$|\?| (?:a|an|the|those|my|five|half|three|seven|quarter|m\d|\d|#))/,
+    /\b(?:torque|tightening torque|tightness)(?: (?:spec|figure|value|setting|number|for|on|please|needed|wanted|required|should|is|of))* ?(?=$|\?| (?:a|an|the|those|my|m ?[\d#]|\d|#))/,
     /\b(?:how many|what|the|whats the) (?:foot pounds?|ft ?lbs?|newton metres|nm|lb ft)(?: (?:for|on|do))(?= (?:a|an|the|my|five|half|three|seven|those|these|\d|m ?\d))/,
     /\bwhat (?:do|does|should|are|is|would|will) [^.?!,]{1,44}? (?:get |be |being |supposed to be |meant to be |need to be |to be )?(?:torqued?|tightened?|pulled|done up|tighten|nipped|pull) (?:(?:down|up|in) )?to\b/,
     /\bwhats (?:it|that|this|she|they|that one|one of those|those) (?:want|take|get|need|pull(?:ed)? to|tighten to|go to|torque(?: to)?)(?: to)?\b/,
@@ -92,5 +92,6 @@ export const TORQUE: SumKind = {
   unless: /\b(?:what was|what were|did i (?:torque|do|pull|set|tighten)|had i|whatd i|torque was|(?:was|were) (?:it |they |that )?torqued|before i (?:took|pulled)|convert|torqued (?:the|it|them) to)\b/,
   given,
   needs: ['size', 'grade', 'surface'],
+  telling: [['size', 'grade']],
   wants: ['size', 'grade'],
 };

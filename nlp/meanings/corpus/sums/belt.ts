@@ -1,0 +1,16 @@
+import { type AskCorpus, sums } from '../phrase.ts';
+
+const INCH = { d1: 6, d1Unit: 'in', d2: 14, d2Unit: 'in', centre: 30, centreUnit: 'in' };
+const MM = { d1: 120, d1Unit: 'mm', d2: 300, d2Unit: 'mm', centre: 700, centreUnit: 'mm' };
+export const BELT_CORPUS: AskCorpus = {
+  phrases: [
+    ...sums('belt', INCH, [
+      'how long a belt for a 6 inch and a 14 inch pulley on 30 inch centres', 'what length of belt do I need, 6 inch pulley, 14 inch pulley, 30 inches centre to centre', 'six inch and fourteen inch pulleys thirty inches apart what belt', "Pulleys are 6 inch and 14 inch, centres 30 inches. What's the belt length?",
+      'belt length for 6 and 14 inch pulleys at 30 inch centers', 'What size belt for a six inch and a fourteen inch sheave, thirty inch centres?', "Motor's got a 6 inch pulley, mill's got a 14, shafts are 30 inches apart. How long is the belt?", 'I want to know how long the belt is on 6 inch and 14 inch pulleys 30 inches apart', 'work out the belt length for a 6 inch and 14 inch pulley with 30 inches between centres', 'centre distance 30 inches, pulleys 6 inch and 14 inch, what does that belt need to be',
+    ]),
+    ...sums('belt', MM, ['pulleys 120 mm and 300 mm, centre distance 700 mm, how long is the belt', 'How long a belt for 120 and 300 millimetre pulleys at 700 millimetre centres?', 'what length belt 120mm pulley 300mm pulley 700mm centres']),
+    ...sums('belt', { d1: 4, d1Unit: 'in', d2: 10, d2Unit: 'in', length: 80, lengthUnit: 'in' }, ["I've an 80 inch belt, pulleys are 4 inch and 10 inch. What centres?", 'what centre distance for a 4 inch and a 10 inch pulley with a belt 80 inches long', "how far apart do I set the shafts for an 80 inch belt on 4 inch and 10 inch pulleys"]),
+    { text: 'how long a belt for a 6 inch and a 14 inch pulley on 30 inch centres? And on 32?', asks: [{ kind: 'sum', of: 'belt', given: INCH }, { kind: 'sum', of: 'belt', given: { ...INCH, centre: 32 } }] },
+  ],
+  never: ["Fan belt's tight.", 'The belt is 75 inches long.', 'Belt came off twice.', 'Need belt lacing about six foot.', 'When it came apart the blower belt was crossed.'],
+};

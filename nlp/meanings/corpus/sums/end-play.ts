@@ -1,0 +1,12 @@
+import { type AskCorpus, sums } from '../phrase.ts';
+
+export const END_PLAY_CORPUS: AskCorpus = {
+  phrases: [
+    ...sums('endPlay', { pitch: 16, flats: 2 }, [
+      "Nut's sixteen threads to the inch. If I back it off two flats how much end play is that?", '16 tpi backed off 2 flats how much end play', 'sixteen threads per inch and i back it off two flats whats that in end play', 'How much end play do I get backing a 16 thread per inch nut off two flats?', "what end play does two flats give on a 16 tpi nut", 'two flats on a sixteen thread nut, how much end float', 'If the spindle is 16 threads an inch and I go back two flats what clearance is that', "backed off two flats, 16 threads to the inch. How much play?", 'tell me the end play for two flats at 16 threads per inch', 'what is the end play with a 16 tpi spindle nut backed off two flats',
+    ]),
+    ...sums('endPlay', { pitch: 1.5, pitchUnit: 'mm', flats: 1 }, ['1.5 mm pitch nut backed off one flat, how much end float', 'nut is 1.5 mm pitch, one flat back, what end play is that']),
+    { text: 'Thrust nut is 12 threads to the inch, one flat, how much end play? And two flats?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 12, flats: 1 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 12, flats: 2 } }] },
+  ],
+  never: ['Blower shaft end play is twenty-one thou.', 'Backed the nut off two flats.', 'End play was eight thou before.', 'Thread is sixteen to the inch.'],
+};

@@ -1,0 +1,14 @@
+import { type AskCorpus, sums } from '../phrase.ts';
+
+const G = { price: 132, shipping: 18, tax: 7 };
+export const LANDED_CORPUS: AskCorpus = {
+  phrases: [
+    ...sums('landed', G, [
+      "What does it land at if it's 132 plus 18 shipping and 7 percent tax?", 'landed cost on 132 dollars, 18 shipping, 7 percent tax', "chain is 132, shipping's 18 and tax is 7 percent, what's that landed", '132 plus 18 freight plus 7 percent tax what does it come to', 'what would a chain land at, $132, 18 to ship, 7% tax', "how much is it all in, 132 dollars with 18 shipping and seven percent tax?", "what's the total on 132 plus 18 shipping and 7 percent tax", 'what will that cost me at the door, 132 with 18 freight and 7 percent tax', 'one hundred and thirty two plus eighteen shipping and seven percent tax whats it land at', 'work out the landed price, 132, 18 shipping, 7 percent tax',
+    ]),
+    ...sums('landed', { price: 80, shipping: 14, core: 20 }, ['landed cost on a casting, eighty quid, fourteen carriage and a twenty quid core charge', "80 quid, 14 carriage, 20 core. What's it land at?"]),
+    ...sums('landed', { price: 120, miles: 60, tax: 7 }, ['what does it land at for 120 with 7 percent tax if I drive 60 miles for it', "120 dollars, 7 percent tax, and 60 miles of driving, what's that landed"]),
+    { text: "What's a pump land at, 90 plus 12 shipping? And one that's 85 with 20 shipping?", asks: [{ kind: 'sum', of: 'landed', given: { price: 90, shipping: 12 } }, { kind: 'sum', of: 'landed', given: { price: 85, shipping: 20 } }] },
+  ],
+  never: ['Paid 132 plus 18 shipping for the chain.', 'Salvage yard wants 18 plus 9 shipping.', 'It landed on my foot.', 'All in it cost me 150.', 'Ordered it, 132 with 7 percent tax.'],
+};

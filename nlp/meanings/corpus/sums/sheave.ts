@@ -1,0 +1,16 @@
+import { type AskCorpus, sums } from '../phrase.ts';
+
+const A = { d1: 4, d1Unit: 'in', d2: 12, d2Unit: 'in', rpm1: 1725 };
+export const SHEAVE_CORPUS: AskCorpus = {
+  phrases: [
+    ...sums('sheave', A, [
+      'motor runs 1725 with a 4 inch pulley and theres a 12 inch on the saw how fast does the saw turn', 'Motor turns 1725, 4 inch pulley on the motor, 12 inch on the mandrel. What speed does the mandrel run?', "What's the blade speed with a 4 inch motor pulley at 1725 and a 12 inch on the arbor?", '1725 rpm motor, four inch driving a twelve inch, what rpm',
+      "The motor's a 1725 and it's got a four inch pulley. The saw has a twelve. What'll the saw do?", 'How many revs does a 12 inch pulley turn driven by a 4 inch at 1725 rpm', 'If the motor does 1725 with a 4 inch sheave what does a 12 inch sheave turn', 'seventeen twenty five motor four inch pulley twelve inch pulley on the pump what does the pump turn', 'work out the shaft speed, 4 inch on the motor at 1725 rpm and 12 inch on the shaft', 'what speed will I get with a 4 inch motor pulley turning 1725 and a 12 inch driven',
+    ]),
+    ...sums('sheave', { d1: 5, d1Unit: 'in', rpm1: 1750, rpm2: 500 }, ['motor does 1750 with a 5 inch pulley, I want 500 at the mill, what size pulley', "What pulley do I need on the fan to turn 500 off a 5 inch at 1750 rpm?", 'five inch pulley on a 1750 motor and the saw needs 500 what size pulley goes on the saw']),
+    ...sums('sheave', { d1: 100, d1Unit: 'mm', d2: 250, d2Unit: 'mm', rpm1: 1440 }, ['100 mm pulley on a 1440 rpm motor, 250 mm on the compressor, how fast does the compressor run', 'motor 1440 rpm 100mm pulley compressor 250mm pulley what speed']),
+    { text: 'Engine does 600 with a 9 inch pulley, saw has a 14. What does it turn? And if I put a 10 inch on the engine?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 9, d1Unit: 'in', d2: 14, d2Unit: 'in', rpm1: 600 } }, { kind: 'sum', of: 'sheave', given: { d1: 10, d1Unit: 'in', d2: 14, d2Unit: 'in', rpm1: 600 } }] },
+    { text: 'and with a 12 on the saw?', prior: ['motor runs 1725 with a 4 inch pulley and theres a 10 inch on the saw how fast does the saw turn'], asks: [{ kind: 'sum', of: 'sheave', given: { ...A, d2: 12 } }] },
+  ],
+  never: ['The engine runs 600 now.', 'Put a 12 inch pulley on the saw.', 'Governor is set at 550.', 'Ran it up to 1200 and shut it down.'],
+};

@@ -1,0 +1,14 @@
+import { type AskCorpus, sums } from '../phrase.ts';
+
+const G = { target: 0.012, targetUnit: 'in', have: [0.002, 0.003, 0.005], haveUnit: 'in' };
+export const SHIMS_CORPUS: AskCorpus = {
+  phrases: [
+    ...sums('shims', G, [
+      'I need twelve thou and I have two thou, three thou and five thou shims. What do I stack?', "Want 12 thou under the cap. Got 2, 3 and 5 thou leaves. What's the stack?", 'what shims make twelve thou out of two three and five thou', 'how do I make up 12 thou from 2 thou, 3 thou and 5 thou shims', "what's the fewest shims for twelve thou with two, three and five thou on hand",
+      'which shims do I use to get 12 thou, I have 2, 3 and 5 thou', "after 12 thou, got two thou, three thou and five thou in the tin, what combination", 'Shim stack for 12 thou from 2, 3 and 5 thou?', 'i want twelve thou and ive got two thou three thou and five thou what stack', 'how can I get twelve thou with 2 thou, 3 thou and 5 thou shims', 'what adds up to 12 thou with 2, 3 and 5 thou leaves',
+    ]),
+    ...sums('shims', { target: 0.35, targetUnit: 'mm', have: [0.05, 0.1, 0.2], haveUnit: 'mm' }, ['need 0.35 mm and I have 0.05, 0.1 and 0.2 mm shims, what stack', "what's the stack for 0.35 mm out of 0.05 mm, 0.1 mm and 0.2 mm shims"]),
+    { text: 'Want 9 thou and have 2, 3 and 5 thou shims. What stack? And for 11?', asks: [{ kind: 'sum', of: 'shims', given: { ...G, target: 0.009 } }, { kind: 'sum', of: 'shims', given: { ...G, target: 0.011 } }] },
+  ],
+  never: ['There were three shims under the cap, two thou each.', 'Took out a five thou shim.', 'Need some shims, two thou and three thou.', 'Stacked the discs behind the stove.'],
+};

@@ -1,0 +1,14 @@
+import { type AskCorpus, sums } from '../phrase.ts';
+
+const G = { load: 900, loadUnit: 'lb', angle: 45, legs: 2 };
+export const SLING_CORPUS: AskCorpus = {
+  phrases: [
+    ...sums('sling', G, [
+      "If I pick the frame with two slings at 45 degrees and it's 900 pounds, what's each leg carry?", '900 pounds two slings forty five degrees whats on each sling', 'Engine is 900 pounds, two legs at 45 degrees. What does each leg see?', 'how much load on each sling, 900 lb, two slings, 45 degrees', "what's the load per leg with two chains at 45 degrees lifting 900 pounds", 'two leg sling at 45 degrees, load 900 pounds, what is the tension in each leg', 'How much does each chain take if I lift 900 pounds on two chains at forty-five degrees?', 'nine hundred pounds on a pair of slings at 45 degrees, what does each one carry', "900 lb on two straps at 45 degrees, what's each strap pull", 'sling load for 900 pounds, 2 legs, 45 degrees?',
+    ]),
+    ...sums('sling', { load: 400, loadUnit: 'kg', angle: 60, legs: 3 }, ['400 kilos on three legs at sixty degrees, what does each leg carry', "what's on each leg, 400 kg, three chains, 60 degrees"]),
+    ...sums('sling', { load: 1000, loadUnit: 'lb', angle: 60, legs: 2 }, ['1000 pounds, two chains, 30 degrees off vertical, what does each chain see', "two slings thirty degrees from vertical, 1,000 pounds, what's each sling carry", 'Gearbox weighs 1000 pounds, two legs with 60 degrees between them. What does each leg take?']),
+    { text: "900 pounds, two slings at 45 degrees, what's each leg carry? And at 60?", asks: [{ kind: 'sum', of: 'sling', given: G }, { kind: 'sum', of: 'sling', given: { ...G, angle: 60 } }] },
+  ],
+  never: ['The frame is about 900 pounds.', 'Slung it from the beam with two chains.', 'Weighed the flywheel, 240 pounds.', 'What a leg it has on it.'],
+};

@@ -1,0 +1,22 @@
+import { type AskCorpus, sums } from '../phrase.ts';
+
+export const TORQUE_CORPUS: AskCorpus = {
+  phrases: [
+    ...sums('torque', { size: '5/8-11', grade: '5', surface: 'oiled' }, [
+      "what's the torque on a 5/8-11 grade 5, oiled", 'five eighths eleven grade five oiled whats it want', 'How tight do I pull a five-eighths coarse grade 5 bolt with oil on the threads?', 'torque for 5/8 coarse grade 5 oiled',
+      'I need the torque for five eighths coarse, grade five, lubed', 'Studs are 5/8-11, grade 5, threads oiled. What torque?', 'how many foot pounds for a five eighths eleven grade five oiled', 'what do I tighten a 5/8 UNC grade 5 bolt to if the threads are oiled',
+      'give me the torque on five eighths coarse grade 5 wet', 'what should I torque 5/8-11 grade 5 to, oiled?', 'tell me what to pull a 5/8 coarse grade 5 stud to with oil', 'grade 5, 5/8-11, oil on it, what torque', 'what does a 5/8-11 grade 5 want oiled',
+    ]),
+    ...sums('torque', { size: 'M12x1.75', grade: '8.8', surface: 'dry' }, [
+      'M12 by one seventy-five class eight eight dry what torque', "what's the torque on an M12x1.75 8.8 dry", 'how tight for an M12 by 1.75, class 8.8, dry', 'torque on M12 coarse class 8.8 dry?', 'M12x1.75, class 8.8, dry threads. What do I pull it to?', 'how many newton metres for an M12 coarse 8.8 dry',
+    ]),
+    ...sums('torque', { size: '1/2-20', grade: '8' }, ['what torque for half inch fine grade 8', 'how tight do half inch fine grade eight bolts go', 'whats a half-inch fine grade 8 torque to']),
+    ...sums('torque', { size: '3/8-16', grade: '2', surface: 'plated' }, ['torque on 3/8-16 grade 2 zinc plated', 'three eighths sixteen grade two plated what do i pull it to']),
+    ...sums('torque', { size: '7/16-14', grade: '5', surface: 'anti-seize' }, ['what torque for seven sixteenths coarse grade 5 with never-seize', '7/16 coarse, grade 5, copper slip on the threads, how tight?']),
+    { text: 'and if its plated', prior: ['what torque for 5/8-11 grade 5 dry'], asks: [{ kind: 'sum', of: 'torque', given: { size: '5/8-11', grade: '5', surface: 'plated' } }] },
+    { text: 'What about dry?', prior: ['whats the torque on half inch coarse grade 8 oiled'], asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-13', grade: '8', surface: 'dry' } }] },
+    { text: 'what torque for 1/2-13 grade 5 dry? And for grade 8?', asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-13', grade: '5', surface: 'dry' } }, { kind: 'sum', of: 'torque', given: { size: '1/2-13', grade: '8', surface: 'dry' } }] },
+    { text: 'what torque for M10x1.5 class 10.9 oiled and M8x1.25', asks: [{ kind: 'sum', of: 'torque', given: { size: 'M10x1.5', grade: '10.9', surface: 'oiled' } }, { kind: 'sum', of: 'torque', given: { size: 'M8x1.25', grade: '10.9', surface: 'oiled' } }] },
+  ],
+  never: ['Torqued the head to 90 foot-pounds.', 'Retorque after two hours.', 'Put four 5/8 grade 5 bolts in it.', 'Did the big end up to 35 foot-pounds.', 'The lug nuts are 80 foot-pounds.', 'Torque wrench is in the drawer.', 'need four half inch coarse grade 8 bolts'],
+};

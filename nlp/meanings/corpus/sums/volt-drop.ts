@@ -1,0 +1,15 @@
+import { type AskCorpus, sums } from '../phrase.ts';
+
+const G = { volts: 6, amps: 11, length: 18, lengthUnit: 'ft', gauge: 14 };
+export const VOLT_DROP_CORPUS: AskCorpus = {
+  phrases: [
+    ...sums('voltDrop', G, [
+      "what's the voltage drop on 18 feet of 14 gauge at 6 volts and 11 amps", '6 volts 11 amps eighteen feet of fourteen gauge how much am i losing', '18 foot of 14 gauge, 6 volt system, 11 amps. Volt drop?', 'How many volts do I lose in 18 feet of 14 gauge, 6 volts, 11 amps?', "headlights draw 11 amps on 6 volts through 18 feet of 14 gauge, what do I lose", 'how much voltage is lost over 18 feet of 14 gauge wire carrying 11 amps at 6 volts', 'I want to know the volt drop, 6 volts, 11 amps, 18 feet of 14 gauge', "what's the drop in 18 ft of 14 ga at 11 amps, 6 volts", 'voltage loss on 18 feet of number 14 wire, 6 volts, 11 amps?', 'fourteen gauge wire eighteen feet long six volts eleven amps whats the drop',
+    ]),
+    ...sums('voltDrop', { volts: 12, amps: 5, length: 8, lengthUnit: 'm', gauge: 2.5, gaugeUnit: 'mm²' }, ['12 volts, 5 amps, 8 metres of 2.5 square mm, what is the volt drop', 'voltage drop over 8 metres of 2.5 mm² at 12 volts and 5 amps']),
+    ...sums('voltDrop', { volts: 12, amps: 20, length: 15, lengthUnit: 'ft' }, ['what gauge wire for 20 amps at 12 volts over 15 feet', 'What size wire do I need for 20 amps, 12 volts, 15 feet?', 'how heavy a wire for 15 feet at 12 volts and 20 amps']),
+    { text: 'How much am I losing in 18 feet of 14 gauge at 6 volts, 11 amps? What if I went to 10 gauge?', asks: [{ kind: 'sum', of: 'voltDrop', given: G }, { kind: 'sum', of: 'voltDrop', given: { ...G, gauge: 10 } }] },
+    { text: 'and with 12 gauge?', prior: ['voltage drop on 18 feet of 14 gauge at 6 volts and 11 amps?'], asks: [{ kind: 'sum', of: 'voltDrop', given: { ...G, gauge: 12 } }] },
+  ],
+  never: ['Battery is sitting at 6.3 volts.', 'Voltage drops to 5.9 with the lights on.', 'Ran 18 feet of 14 gauge to the tail light.', 'Dropped the magneto off.', 'need 20 feet of 14 gauge wire'],
+};
