@@ -1,11 +1,12 @@
-/** A run of pieces that comes this many times over is no speech. */
-const REPEATS = 4;
-const LONGEST_PERIOD = 8;
+/** The longest run that is looked for: a sentence that the recogniser says over and over. */
+const LONGEST_PERIOD = 24;
+/** A short run may come three times in talk ("no, no, no"); a phrase of five pieces and more does not. */
+const repeatsOf = (period: number) => (period < 5 ? 4 : 3);
 
-/** True when the pieces end in the same short run four times over ("2.0.0.0.0"). */
+/** True when the pieces end in the same run over and over ("2.0.0.0.0", or a whole sentence again and again). */
 export function endsInLoop(pieces: number[]): boolean {
-  for (let period = 1; period <= LONGEST_PERIOD && period * REPEATS <= pieces.length; period++) {
-    const from = pieces.length - period * REPEATS;
+  for (let period = 1; period <= LONGEST_PERIOD && period * repeatsOf(period) <= pieces.length; period++) {
+    const from = pieces.length - period * repeatsOf(period);
     let same = true;
     for (let i = from + period; i < pieces.length && same; i++) same = pieces[i] === pieces[i - period];
     if (same) return true;

@@ -66,10 +66,11 @@ export class LogMel {
     return out;
   }
 
-  /** Copies one windowed frame; before the start the sound is mirrored, past the end it is zero. */
+  /** Copies one windowed frame; past the sound it is zero, and both ends of the 30 s are mirrored. */
   private cut(samples: Float32Array, start: number, frame: Float64Array): void {
-    const { window } = this.setting;
-    for (let i = 0; i < frame.length; i++) frame[i] = (samples[Math.abs(start + i)] ?? 0) * window[i]!;
+    const { window, hop, frames } = this.setting;
+    const last = hop * frames - 1;
+    for (let i = 0; i < frame.length; i++) frame[i] = (samples[last - Math.abs(last - Math.abs(start + i))] ?? 0) * window[i]!;
   }
 }
 

@@ -53,7 +53,7 @@ function soundsLike(word: string, expected: readonly string[], unsure: boolean):
   const close = expected.filter((meant) => {
     if (meant.length < SHORTEST) return false;
     const { sound, spelling, length } = likeness(word, meant);
-    return length >= 2 && (sound === 0 ? spelling <= 0.4 : unsure && sound === 1 && length >= 4 && spelling <= 0.25);
+    return length >= 2 && (sound === 0 ? spelling <= 0.4 : unsure && sound === 1 && length >= 3 && spelling <= 0.25);
   });
   const exact = close.some((meant) => bare(meant) === bare(word));
   return exact || new Set(close.map(bare)).size !== 1 ? undefined : close[0];
