@@ -17,6 +17,7 @@ import { receiver } from './receive.ts';
 import { createService } from './serve.ts';
 import { openShop } from './shop.ts';
 import { intake } from '../domain/store/intake.ts';
+import { keepFresh } from './weather/shop-weather.ts';
 
 /** The running program: where its page is, what to print at the start, and how to stop it in order. */
 export interface Running { pageUrl: string; pairing?: string; store: Store; ended: Promise<void>; stop(): Promise<void> }
@@ -25,7 +26,7 @@ export type Streams = Pick<TerminalOptions, 'input' | 'output'>;
 
 /** Puts doors, ear and log together. `terminal`: the streams of the terminal door, when there is one. Throws StoreError, or when the page's port is taken. */
 export async function run(config: Config, terminal: Streams | undefined, log: (line: string) => void): Promise<Running> {
-  const shop = openShop(config.dataDir, config.zone);
+  const shop = openShop(config.dataDir, config.zone, config.weather);
   const { store } = shop.log;
   intake.release(store);
   const ear = openEar(config.hearing);
@@ -39,10 +40,12 @@ export async function run(config: Config, terminal: Streams | undefined, log: (l
   const service = createService({ deps: shop.deps, receiving, outboxDoors: line ? ['telegram'] : [], onOut });
   const page = await openPage({ service, port: config.port, dataDir: config.dataDir, zone: config.zone });
   const chat = line && openTelegram({ store, line, intake: service.intake, onOut, log });
+  const forecasts = keepFresh(shop.deps.weather, log);
   const bench = terminal && openTerminal({ service, ...terminal, now: () => nowIn(config.zone) });
 
   const stop = once(async () => {
     bench?.close();
+    await forecasts.close();
     await chat?.close();
     await page.close();
     await service.close();

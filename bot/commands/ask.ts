@@ -16,7 +16,7 @@ await command(async () => {
   const config = readConfig();
   const at = values.at === undefined ? nowIn(config.zone) : momentIn(config.zone, values.at);
   if (at === undefined) throw new UsageError(`--at must be a moment such as 2026-03-04T15:20:00-05:00. ${USAGE}`);
-  const { log, deps } = openShop(values.data ?? config.dataDir, config.zone);
+  const { log, deps } = openShop(values.data ?? config.dataDir, config.zone, config.weather);
   const service = createService({ deps, receiving: receiver({ store: log.store }) });
   try {
     const reply = await service.take({ key: `command:${randomUUID()}`, door: 'command', chat: BENCH, at, text: positionals.join(' ') });

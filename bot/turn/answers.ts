@@ -1,6 +1,7 @@
 import type { Answer } from '../../domain/model/answer.ts';
 import type { Ask, AskOf } from '../../domain/model/ask.ts';
 import { answer } from '../../domain/answers/answer.ts';
+import { forecast } from '../../domain/answers/forecast.ts';
 import { mileRate } from '../../domain/store/settings.ts';
 import type { SumAnswer } from '../../domain/sums/answer.ts';
 import { computeSum } from '../../domain/sums/compute.ts';
@@ -27,9 +28,10 @@ export function answerAsks(asks: readonly Ask[], turn: Turn): Answered {
 
 /** One answer worked out from the state of the shop. */
 export function answered(ask: Ask, turn: Turn): Answer {
-  const { deps: { log, zone, elsewhere }, incoming: { at }, machine } = turn;
+  const { deps: { log, zone, elsewhere, weather }, incoming: { at }, machine } = turn;
   const other = elsewhere?.(ask, at);
   if (other) return other;
+  if (ask.kind === 'forecast') return forecast(log.shop, ask, { at, zone }, { past: log.past, machine }, weather?.fetched());
   if (ask.kind === 'sum') return computeSum(ask.of, givenFromLog(ask, log.shop, machine));
   return answer(log.shop, ask, { at, zone }, { past: log.past, machine, mileRate: mileRate(log.store) });
 }

@@ -2,6 +2,7 @@ import type { Ask } from '../../domain/model/ask.ts';
 import type { Answer } from '../../domain/model/answer.ts';
 import type { ReadContext, Reading } from '../../domain/model/reading.ts';
 import type { Log } from '../../domain/log/keeper.ts';
+import type { ShopWeather } from '../weather/shop-weather.ts';
 
 /** What a turn works with; everything else it needs comes in with the message. */
 export interface Deps {
@@ -11,7 +12,9 @@ export interface Deps {
   read: (text: string, ctx: ReadContext) => Reading;
   /** Asks that take longer than a breath: they are handed out, and their answer leaves when it is done. */
   handsOut?: (ask: Ask) => boolean;
-  /** Answers that need more than the log: forecasts. Undefined: not mine. */
+  /** The forecast, where the person chose to have one fetched. */
+  weather?: ShopWeather;
+  /** Answers that need more than the log. Undefined: not mine. */
   elsewhere?: (ask: Ask, at: string) => Answer | undefined;
   /** Told of broken machinery in reading; the note is kept all the same. */
   onFault?: (error: unknown) => void;

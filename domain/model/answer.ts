@@ -37,8 +37,23 @@ export interface SpentAnswer { kind: 'spent'; part?: string; total: number; item
 export interface TimeSpentAnswer { kind: 'timeSpent'; part?: string; from?: string; to?: string; hours: number }
 export interface LandedQuote { source?: string; landed: number; price: number; shipping?: number; qty?: number; at?: string }
 export interface CheapestAnswer { kind: 'cheapest'; item: string; best: LandedQuote | null; others: LandedQuote[] }
+/** From and to are days (whole days, the last one included) or moments. */
 export interface ForecastWindow { from: string; to: string; fit: boolean; why: string[] }
-export interface ForecastAnswer { kind: 'forecast'; for?: string; windows: ForecastWindow[]; /** Where the words come from: said by the person, or fetched, and when. */ basis: string; age?: string }
+/** A surface measured today: °C, how far it is over the dew point, and whether that is enough for a coat now. */
+export interface SurfaceMeasured { surfaceC: number; dewC?: number; margin?: number; fit?: boolean; at: string }
+export interface ForecastAnswer {
+  kind: 'forecast';
+  for?: string;
+  windows: ForecastWindow[];
+  /** Where it comes from: `said` by the person, the credit of the weather service, or both. */
+  basis: string;
+  /** How old a fetched forecast is. */
+  age?: string;
+  /** It is for a coat: the surface wants measuring before it is laid on. */
+  coat?: boolean;
+  measured?: SurfaceMeasured;
+  caution?: string;
+}
 /** `chance`: of being done by the end of the day `by`, where the question named one (0 to 1). */
 export interface FinishAnswer { kind: 'finish'; part?: string; by?: string; p50: string | null; p80: string | null; driver: string | null; chance: number | null; why?: string }
 export interface PictureAnswer { kind: 'picture'; part: string; files: string[] }

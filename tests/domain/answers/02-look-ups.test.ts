@@ -125,7 +125,7 @@ describe('the weather', () => {
   const shop = new BenchShop();
   shop.say([{ kind: 'weather', sky: 'dry', from: '2026-03-10', to: '2026-03-12' }, { kind: 'weather', sky: 'rain', from: '2026-03-12', to: '2026-03-12' }, { kind: 'weather', sky: 'wind', from: '2026-03-14', to: '2026-03-14' }]);
   it('is what the person last said of each day, and no more', () => expect(ask(shop, { kind: 'forecast', for: 'paint the hood' })).toEqual({
-    kind: 'forecast', for: 'paint the hood', basis: 'said',
+    kind: 'forecast', for: 'paint the hood', basis: 'said', coat: true, caution: expect.stringContaining('Spray paint'),
     windows: [{ from: '2026-03-10', to: '2026-03-11', fit: true, why: ['dry'] }, { from: '2026-03-12', to: '2026-03-12', fit: false, why: ['rain'] }, { from: '2026-03-14', to: '2026-03-14', fit: false, why: ['wind'] }] }));
   it('that spoils paint leaves other work', () => expect(ask(shop, { kind: 'forecast', for: 'grease the axle', from: '2026-03-14', to: '2026-03-14' }).windows).toMatchObject([{ fit: true }]));
   it('of a day nobody spoke of is not known', () => expect(ask(shop, { kind: 'forecast', from: '2026-03-20' }).windows).toEqual([]));

@@ -1,0 +1,107 @@
+import { DateTime } from 'luxon';
+import type { ForecastWindow } from '../model/answer.ts';
+import type { Ref } from '../model/stored.ts';
+import { nameWords } from '../model/names.ts';
+import { addDays } from '../log/days.ts';
+import { act } from '../lore/act.ts';
+import { usualConditions } from '../lore/conditions.ts';
+import { obstacleIn, saidObstacle, type Conditions } from '../plan/conditions.ts';
+import { forecastAt, isWet, type ForecastHour, type SaidSky } from '../plan/forecast.ts';
+import { coatWindows, type CoatWindow } from '../plan/windows.ts';
+import { obstacleWords } from '../plan/words.ts';
+import type { Now } from './answer.ts';
+import type { FetchedWeather } from './forecast.ts';
+
+/** What a window is wanted for: the work (none: the weather itself), whether that is a coat, and the person's word about a day. */
+export interface Wanted { work: Ref | undefined; coat: boolean; now: Now; said: (day: string) => SaidSky['sky'] | undefined }
+
+const HOUR = 3_600_000;
+/** Castings that are slow to warm up in the morning; their surface is taken to be as cold as the night was. Common practice, no source. */
+const HEAVY = new Set(['engine', 'block', 'gearbox', 'frame', 'chassis', 'axle', 'casting', 'transmission', 'tractor', 'head', 'housing']);
+
+/** Windows by the hour over some local days, each with its reasons; past hours and the dark are left out. */
+export function hourWindows(days: readonly string[], fetched: FetchedWeather, wanted: Wanted): ForecastWindow[] {
+  const { now, work, coat, said } = wanted;
+  const conditions = conditionsOf(wanted);
+  const skies = days.flatMap(date => { const sky = said(date); return sky ? [{ date, sky }] : []; });
+  const ask = {
+    weather: { forecast: fetched.blocks, said: skies }, zone: now.zone, coat: conditions, site: fetched.site,
+    heavy: coat && nameWords(work?.name ?? '').some(w => HEAVY.has(w)),
+  };
+  const stretches = joined(days).map(([first, last]) => ({
+    from: Math.max(hourOf(Date.parse(now.at)), DateTime.fromISO(first, { zone: now.zone }).toMillis()),
+    to: DateTime.fromISO(addDays(last, 1), { zone: now.zone }).toMillis(),
+  }));
+  return stretches.flatMap(s => coatWindows({ ...ask, ...s })).filter(w => !w.why.includes('dark') && !w.why.includes('unknown')).map(w => ({
+    from: isoIn(w.from, now.zone), to: isoIn(w.to, now.zone), fit: w.fit, why: w.fit ? goodWords(w, fetched, wanted) : [badWords(w, fetched, wanted, conditions)],
+  }));
+}
+
+/** What the work usually asks of its hour, taken to be done out of doors. */
+function conditionsOf({ work }: Wanted): Conditions {
+  const usual = work ? usualConditions(act(work.verb, work.name, work.off)).conditions : undefined;
+  return { ...usual, place: 'outdoors', hands: 1 };
+}
+
+/** Days on end as first and last. */
+function joined(days: readonly string[]): [string, string][] {
+  const out: [string, string][] = [];
+  for (const day of days) {
+    const last = out.at(-1);
+    if (last && addDays(last[1], 1) === day) last[1] = day;
+    else out.push([day, day]);
+  }
+  return out;
+}
+
+const hourOf = (at: number): number => Math.floor(at / HOUR) * HOUR;
+const isoIn = (at: number, zone: string): string => DateTime.fromMillis(at, { zone }).toISO({ suppressMilliseconds: true, includeOffset: true })!;
+const clock = (at: number, zone: string): string => DateTime.fromMillis(at, { zone }).toFormat('HH:mm');
+const blocksIn = ({ blocks }: FetchedWeather, from: number, to: number): ForecastHour[] =>
+  blocks.filter(b => Date.parse(b.startUtc) < to && Date.parse(b.startUtc) + b.hours * HOUR > from);
+const range = (values: readonly number[]): string => {
+  const [low, high] = [Math.round(Math.min(...values)), Math.round(Math.max(...values))];
+  return low === high ? `${low}` : `${low} to ${high}`;
+};
+
+/** Why a stretch is fit: what the sky does, warmth, distance to the dew point, wind; and where the person's word goes against the service. */
+function goodWords(w: CoatWindow, fetched: FetchedWeather, { coat, now, said }: Wanted): string[] {
+  const inside = blocksIn(fetched, w.from, w.to);
+  const wet = inside.find(isWet);
+  const words = [wet ? `you said ${said(DateTime.fromMillis(w.from, { zone: now.zone }).toISODate()!) ?? 'dry'}, though the forecast has rain at ${clock(Math.max(w.from, Date.parse(wet.startUtc)), now.zone)}` : 'dry'];
+  if (inside.length) words.push(`${range(inside.map(b => b.tempC))} °C`);
+  if (coat && w.margin !== undefined) words.push(`at least ${w.margin.toFixed(1)} °C over the dew point`);
+  const wind = Math.round(Math.max(0, ...inside.map(b => b.windMs)));
+  if (wind >= 4) words.push(`wind up to ${wind} m/s`);
+  return words;
+}
+
+/** Why a stretch is not fit: the first hour in it (or in the first cure after it) that is in the way, with its figure. */
+function badWords(w: CoatWindow, fetched: FetchedWeather, { now, said }: Wanted, c: Conditions): string {
+  const why = w.why[0]!;
+  if (why === 'short') return 'too short a spell';
+  if (why === 'unknown') return 'beyond the forecast';
+  const lookup = forecastAt(fetched.blocks);
+  const until = w.to + (c.cureHours ?? 0) * HOUR;
+  for (let at = w.from; at <= until; at += HOUR) {
+    const sky = said(DateTime.fromMillis(at, { zone: now.zone }).toISODate()!);
+    const block = lookup(at);
+    const bySaid = saidObstacle(sky, c, false) === why;
+    if (!bySaid && !(block && obstacleIn(block, c, false) === why)) continue;
+    const detail = bySaid ? `${sky}, you said` : figures(why, block!, c);
+    return at > w.from && c.cureHours ? `${detail} from ${clock(at, now.zone)}, within its first ${c.cureHours} h` : detail;
+  }
+  return w.margin !== undefined && why === 'dew' ? `only ${w.margin.toFixed(1)} °C over the dew point after a cold night` : obstacleWords(why);
+}
+
+function figures(why: Exclude<CoatWindow['why'][number], 'unknown' | 'short'>, b: ForecastHour, c: Conditions): string {
+  switch (why) {
+    case 'wet': return b.precipMm / b.hours >= 0.1 ? `rain, ${(b.precipMm / b.hours).toFixed(1)} mm an hour` : `rain likely, ${b.popPct} %`;
+    case 'cold': return `too cold, ${Math.round(b.tempC)} °C (wants ${c.minTempC})`;
+    case 'hot': return `too hot, ${Math.round(b.tempC)} °C`;
+    case 'damp': return `air too damp, ${Math.round(b.rh)} %`;
+    case 'dew': return `only ${(b.tempC - b.dewC).toFixed(1)} °C over the dew point`;
+    case 'wind': return `too windy, ${Math.round(b.windMs)} m/s`;
+    default: return obstacleWords(why);
+  }
+}
