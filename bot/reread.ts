@@ -1,7 +1,10 @@
 import type { Entry } from '../domain/model/entry.ts';
 import type { Note, StoredEntry } from '../domain/model/stored.ts';
 import { amendsIn, standing } from '../domain/log/amend.ts';
+import type { Log } from '../domain/log/keeper.ts';
 import { record } from '../domain/log/record.ts';
+import { apply } from '../domain/log/replay.ts';
+import { emptyShop } from '../domain/log/shop.ts';
 import { entriesOfNote } from '../domain/store/entries.ts';
 import { allNotes } from '../domain/store/notes.ts';
 import { sayEntry } from './say/entry.ts';
@@ -19,8 +22,12 @@ export interface Difference { note: Note; gone: string[]; come: string[] }
 export function rereadAll(deps: Deps, options: { keep: boolean; onDifference: (d: Difference) => void }): { notes: number; changed: number; kept: boolean } {
   let changed = 0;
   const notes = [...allNotes(deps.log.store)];
+  // The names that the shop had when each note was said: what it learned later must not change how the note is read.
+  const then: Log = { ...deps.log, shop: emptyShop() };
   for (const note of notes) {
-    const difference = reread(note, deps);
+    const held = entriesOfNote(deps.log.store, note.id);
+    const difference = reread(note, held, then, deps);
+    held.filter(e => e.entry.kind !== 'amend').forEach(e => apply(then.shop, e));
     if (!difference) continue;
     changed++;
     options.onDifference(difference.shown);
@@ -29,10 +36,9 @@ export function rereadAll(deps: Deps, options: { keep: boolean; onDifference: (d
   return { notes: notes.length, changed, kept: options.keep && changed > 0 };
 }
 
-function reread(note: Note, deps: Deps): { shown: Difference; entries: Entry[] } | undefined {
-  const held = entriesOfNote(deps.log.store, note.id);
+function reread(note: Note, held: readonly StoredEntry[], then: Log, deps: Deps): { shown: Difference; entries: Entry[] } | undefined {
   if (held.some(e => e.entry.kind === 'amend' || !untouched(e, deps))) return undefined;
-  const ctx = readContext(deps.log, { key: note.key, door: 'command', chat: note.chat, at: note.at, text: note.text }, note.machine, note.id);
+  const ctx = readContext(then, { key: note.key, door: 'command', chat: note.chat, at: note.at, text: note.text }, note.machine, note.id);
   const reading = readSafely(note.text, ctx, deps);
   if (reading.entries.some(e => e.kind === 'amend')) return undefined;
   const words = (e: Entry): string => sayEntry(e, { at: note.at });
