@@ -2,11 +2,13 @@ import type { ReadContext } from '../../domain/model/reading.ts';
 import { nameKey } from '../../domain/model/names.ts';
 import type { Log } from '../../domain/log/keeper.ts';
 import { machineNames, partNames, placeNames, sourceNames } from '../../domain/log/shop.ts';
+import type { Note } from '../../domain/model/stored.ts';
+import { entriesOfNote } from '../../domain/store/entries.ts';
 import { lastNotes } from '../../domain/store/notes.ts';
 import type { Incoming } from '../incoming.ts';
 
 /** How many notes back "it" and "the other one" may reach, and how old the oldest may be: another day's talk is another matter. */
-const PRIOR_NOTES = 4;
+const LOOK_BACK = 8;
 const PRIOR_HOURS = 12;
 
 /** The machines that can be named: those with entries, and the one that the chat is at though nothing is said of it yet. */
@@ -19,12 +21,21 @@ export const knownMachines = (log: Log, current?: string): string[] => {
 export function readContext(log: Log, incoming: Incoming, machine: string | undefined, before: number, open?: ReadContext['open']): ReadContext {
   const here = machine ? partNames(log.shop, nameKey(machine)) : [];
   const all = [...new Set([...here, ...partNames(log.shop)])];
-  const since = Date.parse(incoming.at) - PRIOR_HOURS * 3_600_000;
-  const prior = lastNotes(log.store, incoming.chat, PRIOR_NOTES, before).filter(n => Date.parse(n.at) >= since && Date.parse(n.at) <= Date.parse(incoming.at));
   return {
     at: incoming.at, machines: knownMachines(log, machine), parts: all, places: placeNames(log.shop), sources: sourceNames(log.shop),
-    prior: prior.map(n => n.text), open,
+    prior: priorNotes(log, incoming, before).map(n => n.text), open,
   };
+}
+
+/**
+ * The talk just before, oldest first: the last note, whatever it was (a question may go on), and the last two that logged something, for
+ * a correction means what was logged though questions came between.
+ */
+function priorNotes(log: Log, incoming: Incoming, before: number): Note[] {
+  const since = Date.parse(incoming.at) - PRIOR_HOURS * 3_600_000;
+  const recent = lastNotes(log.store, incoming.chat, LOOK_BACK, before).filter(n => Date.parse(n.at) >= since && Date.parse(n.at) <= Date.parse(incoming.at));
+  const logged = new Set(recent.filter(n => entriesOfNote(log.store, n.id).length > 0).slice(-2));
+  return recent.filter((n, i) => i === recent.length - 1 || logged.has(n));
 }
 
 /** A machine's name as the shop has it, else as it was written: a name that was said with a capital keeps it. */
