@@ -1,0 +1,47 @@
+import type { ReminderSetting } from '../reminders.ts';
+
+/** Sentences with the choice they mean, and sentences that must never be taken for one. */
+export const REMINDER_PHRASES: readonly (readonly [said: string, means: ReminderSetting])[] = [
+  ['morning word at half six', { set: 'morning', at: '06:30' }],
+  ['Morning word at half past six', { set: 'morning', at: '06:30' }],
+  ['give me the morning word at quarter to seven', { set: 'morning', at: '06:45' }],
+  ['Morning word at 6:30 am.', { set: 'morning', at: '06:30' }],
+  ['morning word at 7', { set: 'morning', at: '07:00' }],
+  ['send me my morning message around eight', { set: 'morning', at: '08:00' }],
+  ['Move the morning word to nine thirty', { set: 'morning', at: '09:30' }],
+  ['the daily word at 0545', { set: 'morning', at: '05:45' }],
+  ['make the morning word five o\'clock', { set: 'morning', at: '05:00' }],
+  ['daily word at six in the evening', { set: 'morning', at: '18:00' }],
+  ['no morning word', { set: 'morning', on: false }],
+  ['No more morning words.', { set: 'morning', on: false }],
+  ['stop the morning word', { set: 'morning', on: false }],
+  ['I don\'t want the morning word any more', { set: 'morning', on: false }],
+  ['turn on the morning word', { set: 'morning', on: true }],
+  ['bring back the morning word', { set: 'morning', on: true }],
+  ['quiet from nine at night to seven', { set: 'quiet', from: '21:00', to: '07:00' }],
+  ['Quiet from 10 pm to 6 am', { set: 'quiet', from: '22:00', to: '06:00' }],
+  ['quiet hours between half nine and half six', { set: 'quiet', from: '21:30', to: '06:30' }],
+  ['be quiet from eight till eight', { set: 'quiet', from: '20:00', to: '08:00' }],
+  ['Don\'t disturb me between 9 and 7.', { set: 'quiet', from: '21:00', to: '07:00' }],
+  ['no reminders from 2200 to 0630', { set: 'quiet', from: '22:00', to: '06:30' }],
+  ['nothing after nine until seven in the morning', { set: 'quiet', from: '21:00', to: '07:00' }],
+  ['quiet from noon to two in the afternoon', { set: 'quiet', from: '12:00', to: '14:00' }],
+  ['no quiet hours', { set: 'quiet', on: false }],
+  ['no rain warnings', { set: 'topic', topic: 'rain', on: false }],
+  ['stop telling me about late parts', { set: 'topic', topic: 'late', on: false }],
+  ['don\'t remind me about rechecks', { set: 'topic', topic: 'recheck', on: false }],
+  ['Stop reminding me of what\'s temporary', { set: 'topic', topic: 'temporary', on: false }],
+  ['no reminders', { set: 'topic', topic: 'all', on: false }],
+  ['turn off all reminders', { set: 'topic', topic: 'all', on: false }],
+  ['turn on reminders', { set: 'topic', topic: 'all', on: true }],
+  ['warn me about rain again', { set: 'topic', topic: 'rain', on: true }],
+  ['tell me about late orders', { set: 'topic', topic: 'late', on: true }],
+];
+
+export const NOT_REMINDERS: readonly string[] = [
+  'worked on it this morning', 'quiet morning in the shop', 'the engine is quiet now', 'she runs quiet from idle to full throttle', 'Rain from nine to seven tomorrow.',
+  'help is coming at half six', 'no rain tomorrow', 'no rain', 'no help tomorrow', 'stop the engine', 'stop leak in the radiator', 'turn off the fuel', 'what is late', 'which parts are late',
+  'tell me about the radiator', 'is it going to rain', 'no more shims', 'morning', 'good morning', 'word is the parts counter opens at seven', 'from nine to eleven I was at the machinist',
+  'the magneto was silent from the start', 'remind me Monday to check the belt', 'check the belt every morning', 'give me the torque for a half inch bolt', 'i want new tires', 'stop the fuel leak at the sediment bowl',
+  'nothing from the machinist until Friday', 'start the engine', 'no cure for that crack', 'skip the paint', 'end play at six thou', 'drop the front axle',
+];
