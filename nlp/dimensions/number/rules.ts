@@ -3,7 +3,6 @@ import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
 /** Counts that are said by a word of their own, and every number by itself. */
 const RULES: Rule<'number'>[] = [
   { name: 'a dozen', pattern: /(?:a )?dozen\b/g, make: () => ({ value: 12, form: 'words' }) },
-  { name: 'half a dozen', pattern: /#~* (?:a )?dozen\b/g, make: (_m, [n]) => n && n.frac && n.value === 0.5 ? { value: 6, form: 'words' } : undefined },
   { name: 'a couple', pattern: /\ba (?:couple|pair)\b(?: of\b)?/g, sure: 'implied', make: () => ({ value: 2, form: 'words', about: true }) },
   { name: 'minus #', pattern: new RegExp(`(?:\\bminus |\\bnegative |(?<![\\w~)-])-)${N}`, 'g'), make: (_m, [n]) => n && { value: -n.value, form: n.form } },
 ];

@@ -12,7 +12,7 @@ export interface Num {
 }
 
 interface Word { text: string; start: number; end: number }
-const WORD = /(?:mm|cm|ft|in|m)[23](?![\da-z])|[a-z]+|\d+(?:st|nd|rd|th)\b|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d/])|\d+\/\d+(?!\d)|\d+\.\d+|\.\d+|\d+|[^\sa-z\d]/g;
+const WORD = /(?:mm|cm|ft|in|m)[23](?![\da-z])|[a-z]+|\d+(?:st|nd|rd|ths?)\b|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d/])|\d+\/\d+(?!\d)|\d+\.\d+|\.\d+|\d+|[^\sa-z\d]/g;
 
 /** All numbers of the line, longest first at each place, none overlapping another. */
 export function numbersOf(line: Line): Num[] {
@@ -65,13 +65,15 @@ function wholeWords(words: Word[], i: number): { n: number; value: number; pair?
     const oh = /^(?:oh|o)$/.test(at(words, i + n)) ? ONES.get(at(words, i + n + 1)) : undefined;
     if (oh !== undefined && value >= 1 && value < 100) return { n: n + 2, value: value * 100 + oh, pair: [value, oh] };
     const parted = /^(?:percent|%|per)$/.test(at(words, i + n + (second?.n ?? 0)));
-    if (second && !parted && second.value >= 10 && value >= 1 && !rangeLike(value, second.value) && !isPart(words, i + n + second.n) && !(second.value === 30 && /^second/.test(at(words, i + n + 1))) && !(second.value === 60 && /^fourth/.test(at(words, i + n + 1)))) {
+    const twoWord = second && longPart(words, i + n + second.n) !== undefined;
+    if (second && !parted && !twoWord && second.value >= 10 && value >= 1 && !rangeLike(value, second.value) && !isPart(words, i + n + second.n) && !(second.value === 30 && /^second/.test(at(words, i + n + 1))) && !(second.value === 60 && /^fourth/.test(at(words, i + n + 1)))) {
       return { n: n + second.n, value: value * 100 + second.value, pair: [value, second.value] };
     }
   }
   if (at(words, i + n) === 'thousand' && !/^thousandth/.test(at(words, i + n))) {
     value *= 1000; n++;
-    const and = at(words, i + n) === 'and' ? 1 : 0;
+    const comma = at(words, i + n) === ',' && at(words, i + n + 2) === 'hundred';
+    const and = comma || at(words, i + n) === 'and' ? 1 : 0;
     const rest = wholeWords(words, i + n + and);
     if (rest && rest.value < 1000 && !isPart(words, i + n + and + rest.n)) { value += rest.value; n += and + rest.n; }
   }
@@ -93,7 +95,11 @@ function fractionAt(words: Word[], i: number): Got | undefined {
     const th = /^(?:th|ths|inchs)$/.test(at(words, i + 1)) && touches(words, i) ? 1 : 0;
     return { n: 1 + th, num: frac(Number(written[1]), Number(written[2])) };
   }
+  if (first === 'half' && at(words, i + 1) === 'dozen') return { n: 2, num: { value: 6, form: 'words' } };
+  if (first === 'half' && at(words, i + 1) === 'a' && at(words, i + 2) === 'dozen') return { n: 3, num: { value: 6, form: 'words' } };
   if (first === 'half' || first === 'quarter' || first === 'quater') return { n: 1, num: { ...frac(1, first === 'half' ? 2 : 4), loose: true } };
+  const two = TENS.get(first), unit = ONES.get(at(words, i + 1)), below = two !== undefined && unit !== undefined ? longPart(words, i + 2) : undefined;
+  if (below !== undefined && two! + unit! < below) return { n: 4, num: frac(two! + unit!, below) };
   const article = first === 'a' || first === 'an';
   const top = article ? 1 : isDigits(first) && Number.isInteger(digits(first)) ? digits(first) : wordValue(first);
   if (top === undefined || top === 0) return undefined;
