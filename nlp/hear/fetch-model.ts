@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path';
 import { Readable, Transform } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { env } from '@xenova/transformers';
-import type { ModelChoice } from './model.ts';
+import type { ModelChoice } from './model-files.ts';
 
 /** One file of a model as it must be. `sha256` in hex; the hub tells it for large files in an answer's head. */
 export interface WantedFile {

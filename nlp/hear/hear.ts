@@ -1,7 +1,8 @@
 import { Worker } from 'node:worker_threads';
 import type { Hearing, Progress } from './listen.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
-import { BUILT_IN, missingFiles, type ModelChoice } from './model.ts';
+// Only files here: the speech library itself is loaded in the thread, and 160 MB once is enough.
+import { BUILT_IN, missingFiles, type ModelChoice } from './model-files.ts';
 
 export type { Hearing, Progress } from './listen.ts';
 
@@ -101,5 +102,10 @@ function startWorker(choice: ModelChoice): Worker {
   const tsx = import.meta.resolve('tsx/esm/api');
   const source = new URL('./worker.ts', import.meta.url).href;
   const begin = `import { register } from ${JSON.stringify(tsx)}; register(); await import(${JSON.stringify(source)});`;
-  return new Worker(new URL(`data:text/javascript,${encodeURIComponent(begin)}`), { workerData: choice, execArgv: [] });
+  return new Worker(new URL(`data:text/javascript,${encodeURIComponent(begin)}`), {
+    workerData: choice,
+    execArgv: [],
+    // A small nursery is swept often, and with it go the megabytes of numbers that hang on dead tensors.
+    resourceLimits: { maxYoungGenerationSizeMb: 8 },
+  });
 }

@@ -1,7 +1,8 @@
 import { decodeSound } from './decode/decode.ts';
 import { HEARING_RATE, isRefusal } from './decode/sound.ts';
 import { mendHeard } from './mend/mend.ts';
-import { Whisper, type ModelChoice } from './model.ts';
+import type { ModelChoice } from './model-files.ts';
+import { Whisper } from './model.ts';
 import { cutSegments } from './segments.ts';
 import { SpeechDetector } from './speech.ts';
 import { expectNames, transcribe, type Transcript } from './transcribe.ts';

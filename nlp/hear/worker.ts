@@ -1,6 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { Listener } from './listen.ts';
-import type { ModelChoice } from './model.ts';
+import type { ModelChoice } from './model-files.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 
 /** The thread that hears: loads the model at the first recording and keeps it. Work comes one message at a time, in order. */

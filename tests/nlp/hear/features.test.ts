@@ -2,7 +2,7 @@ import { AutoProcessor, env } from '@xenova/transformers';
 import { expect, test } from 'vitest';
 import { LogMel } from '../../../nlp/hear/features.ts';
 import { PowerSpectrum } from '../../../nlp/hear/fft.ts';
-import { BUILT_IN } from '../../../nlp/hear/model.ts';
+import { BUILT_IN } from '../../../nlp/hear/model-files.ts';
 import { shopNoise } from './shop-noise.ts';
 
 test('the spectrum is the one of the definition (a discrete Fourier transform worked out term by term)', () => {

@@ -7,7 +7,7 @@ import { afterAll, expect, test } from 'vitest';
 import { decodeSound } from '../../../nlp/hear/decode/decode.ts';
 import { isRefusal, joinPieces } from '../../../nlp/hear/decode/sound.ts';
 import { chooseModel, createHearer } from '../../../nlp/hear/hear.ts';
-import { BUILT_IN } from '../../../nlp/hear/model.ts';
+import { BUILT_IN } from '../../../nlp/hear/model-files.ts';
 import { HUMAN, humanClips, wordErrors } from './human-clips.ts';
 import { NOISE_KINDS, shopNoise, toWav, withNoise } from './shop-noise.ts';
 
