@@ -1,5 +1,6 @@
 import type { Answer } from '../domain/model/answer.ts';
 import type { Ask } from '../domain/model/ask.ts';
+import type { Task } from './planning/task.ts';
 import type { StoredEntry } from '../domain/model/stored.ts';
 
 /** One message as a door took it, before anything is understood. */
@@ -25,8 +26,8 @@ export const BENCH = 'bench';
 /** A thing to tap, and the same in words: a tap says exactly what `send` says, so that every button also has a typed form. */
 export interface Button { label: string; send: string }
 
-/** An ask that takes longer than a breath; its answer leaves by the outbox when it is done. */
-export type Later = Ask;
+/** What takes longer than a breath; its answer leaves by the outbox when it is done. */
+export type Later = Task;
 
 /** What one turn of the conversation gives back; every door says `say` and offers `buttons`. */
 export interface Reply {

@@ -11,6 +11,10 @@ import { keepNote, keepUnread, noteByKey } from '../domain/store/notes.ts';
 import { keepReply } from '../domain/store/replies.ts';
 import type { Incoming, Reply } from './incoming.ts';
 import { keptForm } from './talk.ts';
+import { wholeFinish } from './planning/asked-day.ts';
+import { keepSpokenOf } from './planning/refuse.ts';
+import { refusedOrders } from './planning/settings.ts';
+import { aboutThePlan } from './planning/ways.ts';
 import { answerAsks } from './turn/answers.ts';
 import { answersOpen, variesSum } from './turn/answered-question.ts';
 import { machineAsSaid, readContext } from './turn/context.ts';
@@ -75,12 +79,16 @@ function doubtful(turn: Turn): TurnOut | undefined {
 /** Reads words as said in `note`, records what they say and answers what they ask. */
 export function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
   if (!text.trim()) return { reply: compose({ note: note.id, at: turn.incoming.at, lines: [turn.incoming.media?.length ? 'Kept.' : 'That was empty: nothing to read.'] }) };
+  const planned = aboutThePlan({ ...turn, note, incoming: { ...turn.incoming, text } });
+  if (planned) return planned;
   const reading = readSafely(text, readContext(turn.deps.log, turn.incoming, turn.machine, note.id), turn.deps);
   const acted = reading.act && actOn(reading.act, reading, turn, recorded);
   if (acted) return acted;
   const silent = !reading.entries.some(e => e.kind !== 'remark') && !reading.asks.length && !reading.machine;
   const varied = silent ? variesSum(turn, { recorded }) : undefined;
   if (varied) return varied;
+  const whole = silent ? wholeFinish(text) : undefined;
+  if (whole) return recorded(turn, [], note, { asks: [whole] });
   const machine = reading.machine === undefined ? undefined : machineAsSaid(turn.deps.log, reading.machine, text, turn.machine);
   const entries = machine ? reading.entries.map(e => ({ ...e, machine: e.machine ?? machine })) : reading.entries;
   return recorded({ ...turn, machine: machine ?? turn.machine }, entries, note, { ...reading, machine });
@@ -95,7 +103,8 @@ export type ReadAndRecord = typeof readAndRecord;
 export function recorded(turn: Turn, entries: readonly Entry[], note: Note, reading: Said): TurnOut {
   const { deps, incoming } = turn;
   const now = { at: incoming.at, zone: deps.zone };
-  const warned = warnings(deps.log.shop, entries, now, turn.machine);
+  const warned = warnings(deps.log.shop, entries, now, turn.machine, refusedOrders(deps.log));
+  keepSpokenOf(turn, warned.warnings);
   const kept = entries.filter((_, i) => !warned.refused.includes(i));
   const stored = record(deps.log, note, kept);
   const near = reading.questions?.[0];

@@ -11,6 +11,7 @@ import { saySpent, sayTimeSpent } from './spent.ts';
 import type { Saying, Spoken } from './spoken.ts';
 import { saySum } from './sum.ts';
 import { sayWasHow } from './wasHow.ts';
+import { sayWhatIf } from './what-if.ts';
 import { sayWhere } from './where.ts';
 
 /** The words of an answer; the same at every door. */
@@ -29,6 +30,7 @@ export function sayAnswer(a: Answer, saying: Saying): Spoken {
     case 'cheapest': return sayCheapest(a);
     case 'forecast': return sayForecast(a, saying);
     case 'finish': return sayFinish(a, saying);
+    case 'whatIf': return sayWhatIf(a, saying);
     case 'picture': return sayPicture(a);
     case 'sum': return saySum(a);
   }

@@ -1,6 +1,8 @@
+import type { Answer } from '../../domain/model/answer.ts';
 import type { Ask } from '../../domain/model/ask.ts';
 import type { StoredEntry } from '../../domain/model/stored.ts';
 import type { Button, Reply } from '../incoming.ts';
+import { DRAW_IT } from '../planning/draw-button.ts';
 import type { Answered } from '../turn/answers.ts';
 import type { OpenQuestion } from '../turn/open-question.ts';
 import { areNumbered } from '../turn/choice.ts';
@@ -68,6 +70,9 @@ function buttons({ open, entries = [], answered, note }: Came): Button[] {
   if (open) return open.choices.map(c => ({ label: c, send: c }));
   return [
     ...(answered?.page?.lines.length ? [{ label: 'More', send: 'more' }] : []),
+    ...(answered?.answers.some(canBeDrawn) ? [DRAW_IT] : []),
     ...(entries.some(e => e.entry.kind !== 'amend') ? [{ label: 'Scratch that', send: scratchNote(note) }] : []),
   ];
 }
+
+const canBeDrawn = (a: Answer): boolean => (a.kind === 'blocked' && a.causes.length > 0) || (a.kind === 'finish' && a.p50 !== null);

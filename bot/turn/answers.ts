@@ -2,10 +2,12 @@ import type { Answer } from '../../domain/model/answer.ts';
 import type { Ask, AskOf } from '../../domain/model/ask.ts';
 import { answer } from '../../domain/answers/answer.ts';
 import { forecast } from '../../domain/answers/forecast.ts';
-import { mileRate } from '../../domain/store/settings.ts';
 import type { SumAnswer } from '../../domain/sums/answer.ts';
 import { computeSum } from '../../domain/sums/compute.ts';
 import type { Later } from '../incoming.ts';
+import { withDay } from '../planning/asked-day.ts';
+import { factsFor } from '../planning/facts.ts';
+import { keepDrawable } from '../planning/draw-it.ts';
 import { sayAnswer } from '../say/answer.ts';
 import type { Turn } from '../turn.ts';
 import { givenFromLog } from './given-from-log.ts';
@@ -19,21 +21,24 @@ export interface Answered { answers: Answer[]; lines: string[]; files: string[];
 /** Answers every ask of a note, in order; what takes long is handed out and said to be on its way. */
 export function answerAsks(asks: readonly Ask[], turn: Turn): Answered {
   const out: Answered = { answers: [], lines: [], files: [], later: [] };
-  for (const ask of asks) {
-    if (turn.deps.handsOut?.(ask)) out.later.push(ask);
+  const { incoming: { at, text } } = turn;
+  const dated = asks.map(ask => (ask.kind === 'finish' ? withDay(ask, text, { at }) : ask));
+  for (const ask of dated) {
+    if (ask.kind === 'finish' && turn.deps.handsOut?.(ask)) out.later.push({ kind: 'finish', ask, machine: turn.machine });
     else take(out, answered(ask, turn), ask, turn);
   }
+  keepDrawable(turn, dated);
   return out;
 }
 
 /** One answer worked out from the state of the shop. */
 export function answered(ask: Ask, turn: Turn): Answer {
-  const { deps: { log, zone, elsewhere, weather }, incoming: { at }, machine } = turn;
+  const { deps, deps: { log, zone, elsewhere, weather }, incoming: { at }, machine } = turn;
   const other = elsewhere?.(ask, at);
   if (other) return other;
   if (ask.kind === 'forecast') return forecast(log.shop, ask, { at, zone }, { past: log.past, machine }, weather?.fetched());
   if (ask.kind === 'sum') return computeSum(ask.of, givenFromLog(ask, log.shop, machine));
-  return answer(log.shop, ask, { at, zone }, { past: log.past, machine, mileRate: mileRate(log.store) });
+  return answer(log.shop, ask, { at, zone }, factsFor(deps, at, machine));
 }
 
 function take(out: Answered, a: Answer, ask: Ask, turn: Turn): void {

@@ -56,10 +56,15 @@ export interface ForecastAnswer {
 }
 /** `chance`: of being done by the end of the day `by`, where the question named one (0 to 1). */
 export interface FinishAnswer { kind: 'finish'; part?: string; by?: string; p50: string | null; p80: string | null; driver: string | null; chance: number | null; why?: string }
+/** What a supposition would change; nothing of it is kept. `sooner`, `later`: works that can be done at least half a day sooner or later. */
+export interface WhatIfAnswer {
+  kind: 'whatIf'; supposed: string; machine?: string; before: { p50: string | null; p80: string | null };
+  after: { p50: string | null; p80: string | null; driver: string | null }; sooner: string[]; later: string[]; why?: string;
+}
 export interface PictureAnswer { kind: 'picture'; part: string; files: string[] }
 export type Answer =
   | BlockedAnswer | BuyAnswer | NextAnswer | WhereAnswer | WasHowAnswer | ProvisionalAnswer | DueAnswer | HistoryAnswer | SpentAnswer
-  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | PictureAnswer | SumAnswer;
+  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | PictureAnswer | SumAnswer;
 
 export type AnswerOf<K extends Answer['kind']> = Extract<Answer, { kind: K }>;
 export type AskAndAnswer = { ask: Ask; answer: Answer };

@@ -1,0 +1,44 @@
+import type { Ask, AskOf } from '../../domain/model/ask.ts';
+import type { ReadContext } from '../../domain/model/reading.ts';
+import { addDays, dayOf } from '../../domain/log/days.ts';
+import { openSheet } from '../../nlp/sheet.ts';
+
+const BY = /\b(?:by|before|in time for|until|till)\b(?!.*\b(?:by|before)\b)/i;
+
+/** The finish asked for with the day it names ("done by June", "before Saturday"): its chance is then part of the answer. */
+export function withDay(ask: AskOf<'finish'>, text: string, ctx: ReadContext): AskOf<'finish'> {
+  if (ask.by !== undefined) return ask;
+  const [from, to] = ask.span ?? [0, text.length];
+  const by = dayNamed(text.slice(from, to), ctx) ?? dayNamed(text.slice(from), ctx);
+  return by ? { ...ask, by } : ask;
+}
+
+/**
+ * "By Friday" counts Friday, "before Friday" does not. "By June" is by its first day, said in June by its last. A vague time names no day.
+ */
+export function dayNamed(text: string, ctx: ReadContext): string | undefined {
+  const word = BY.exec(text);
+  if (!word) return undefined;
+  const when = openSheet(text.slice(word.index + word[0].length), { at: ctx.at }).found.find(f => f.dim === 'when');
+  if (when?.dim !== 'when' || when.value.vague) return undefined;
+  const { from = when.value.to, to = from } = when.value;
+  if (from === undefined || to === undefined) return undefined;
+  const begins = from > dayOf(ctx.at);
+  if (/before/i.test(word[0])) return begins ? addDays(from, -1) : undefined;
+  return from !== to && begins && !/\b(end|last)\b/i.test(text) ? from : to;
+}
+
+const WHOLE = String.raw`(?:it(?: all)?|she|he|this(?: thing)?|everything|all of it|the whole (?:thing|job|lot)|the (?:machine|tractor|project|job)|i|we)`;
+const DONE = String.raw`(?:done|finished|finish|complete(?:d)?|running|ready|going|back together|on the road|roadworthy|driv\w+|moving)`;
+const WHEN_DONE = [
+  new RegExp(String.raw`\bwhen(?:'ll| will| is| are| can| do| might| would| could| am)?(?: \w+){0,3}? ?\b${WHOLE}\b(?:'s|'ll)?(?: \w+){0,4}? \b${DONE}\b`, 'i'),
+  new RegExp(String.raw`\bhow (?:long|soon|far|much longer|many (?:days|weeks|months))\b(?: \w+){0,4}? ?\b${WHOLE}\b(?:'s|'ll)?(?: \w+){0,3}?(?: \b${DONE}\b|[?]|$)`, 'i'),
+  new RegExp(String.raw`\b(?:will|can|could|do you think|what are the (?:odds|chances)(?: that)?|what's the chance(?: that)?|any chance)\b(?: that)? ${WHOLE}\b(?:'s|'ll)?(?: \w+){0,3}? \b${DONE}\b(?: \w+){0,2}? (?:by|before|in time for)\b`, 'i'),
+];
+
+/** "When will it be done", "will she be running by June": the whole of the machine in hand, where the words before name no part. */
+export function wholeFinish(text: string): Ask | undefined {
+  const said = text.replace(/[’‘]/g, "'");
+  if (/\b(arrive|come in|deliver|cure|dry|back from)\w*\b/i.test(said) || said.split(/\s+/).length > 16) return undefined;
+  return WHEN_DONE.some(re => re.test(said)) ? { kind: 'finish' } : undefined;
+}

@@ -1,0 +1,29 @@
+import { whatIf } from '../../domain/answers/what-if.ts';
+import { sayAnswer } from '../say/answer.ts';
+import { compose } from '../say/reply.ts';
+import { readContext } from '../turn/context.ts';
+import { readSafely } from '../turn/read-safely.ts';
+import type { Turn, TurnOut } from '../turn.ts';
+import { factsFor } from './facts.ts';
+import { hoursSaid } from './settings.ts';
+import { supposedBy } from './supposed.ts';
+
+/** Words that may begin a supposition; anything else is read as a note at once. */
+const MAY_SUPPOSE = /\b(?:what (?:\w+ )?(?:\w+ )?if|suppos(?:e|ing)|say|imagine|assum(?:e|ing)|if)\b/i;
+
+/**
+ * "What if the coupling comes Friday": answered, and nothing of it kept but the words. A sum's "what if I go to ten gauge" stays a sum.
+ * Undefined: no supposition about the shop.
+ */
+export function supposed(turn: Turn): TurnOut | undefined {
+  const { incoming: { at, text }, deps, note, machine } = turn;
+  if (!MAY_SUPPOSE.test(text) || text.length > 300) return undefined;
+  const ctx = readContext(deps.log, turn.incoming, machine, note.id);
+  if (readSafely(text, ctx, deps).asks.some(a => a.kind === 'sum')) return undefined;
+  const found = supposedBy(text, ctx, words => readSafely(words, { ...ctx, prior: [] }, deps), hoursSaid(deps.log));
+  if (!found) return undefined;
+  if (deps.handsOut?.({ kind: 'finish' }))
+    return { reply: { ...compose({ note: note.id, at, lines: ['Working it out…'] }), later: [{ kind: 'whatIf', words: found.words, supposed: found.supposed, machine }] } };
+  const answer = whatIf(deps.log.shop, found.supposed, found.words, { at, zone: deps.zone }, factsFor(deps, at, machine));
+  return { reply: { ...compose({ note: note.id, at, lines: [sayAnswer(answer, { at }).say] }), answers: [answer] } };
+}

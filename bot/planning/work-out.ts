@@ -1,0 +1,65 @@
+import type { Answer } from '../../domain/model/answer.ts';
+import { answer } from '../../domain/answers/answer.ts';
+import { finishCase, finishFrom } from '../../domain/answers/finish.ts';
+import { whatIfCase, whatIfFrom } from '../../domain/answers/what-if.ts';
+import { catchUp } from '../../domain/log/keeper.ts';
+import { planWork } from '../../domain/plan/plan.ts';
+import { keepMedia } from '../../domain/store/media.ts';
+import { drawHoldingUp } from '../draw/holding-up.ts';
+import { png } from '../draw/png.ts';
+import { drawWeeks } from '../draw/weeks.ts';
+import type { Button } from '../incoming.ts';
+import { sayAnswer } from '../say/answer.ts';
+import type { Deps } from '../turn/deps.ts';
+import { DRAW_IT } from './draw-button.ts';
+import { factsFor } from './facts.ts';
+import { simulateHere, type Simulate } from './simulate-here.ts';
+import type { Drawing, Task } from './task.ts';
+
+/** Words, things to tap and kept pictures; `answer` for those who read facts. */
+export interface WorkedOut { say: string; buttons: Button[]; files: string[]; answer?: Answer }
+
+/** Works out what a turn handed out, from the log as it is now. */
+export async function workOut(deps: Deps, task: Task, at: string, simulateIt: Simulate = simulateHere): Promise<WorkedOut> {
+  catchUp(deps.log);
+  if (task.kind === 'draw') return drawn(deps, task.drawing, at, simulateIt);
+  const found = await answerOf(deps, task, at, simulateIt);
+  const { say } = sayAnswer(found, { at });
+  return { say, buttons: found.kind === 'finish' && found.p50 ? [DRAW_IT] : [], files: [], answer: found };
+}
+
+async function answerOf({ log, zone, ...deps }: Deps, task: Exclude<Task, { kind: 'draw' }>, at: string, simulateIt: Simulate): Promise<Answer> {
+  const more = factsFor({ log, zone, ...deps }, at, task.machine);
+  if (task.kind === 'finish') {
+    const found = finishCase(log.shop, task.ask, { at, zone }, more);
+    return 'kind' in found ? found : finishFrom(found, (await simulateIt([found.input]))[0]!);
+  }
+  const found = whatIfCase(log.shop, task.supposed, task.words, { at, zone }, more);
+  if ('kind' in found) return found;
+  const [one, other] = await simulateIt([found.before.input, found.after.input]);
+  return whatIfFrom(found, one!, other!);
+}
+
+/** The drawing as a kept file. */
+async function drawn(deps: Deps, { ask, machine }: Drawing, at: string, simulateIt: Simulate): Promise<WorkedOut> {
+  const svg = await sheetOf(deps, { ask, machine }, at, simulateIt);
+  if (typeof svg !== 'string') return { say: svg.none, buttons: [], files: [] };
+  const result = await keepMedia(deps.log.store, png(svg), at);
+  if ('refused' in result) return { say: result.refused, buttons: [], files: [] };
+  return { say: ask.kind === 'finish' ? 'The weeks ahead.' : 'What holds it up.', buttons: [], files: [result.kept.hash] };
+}
+
+async function sheetOf(deps: Deps, { ask, machine }: Drawing, at: string, simulateIt: Simulate): Promise<string | { none: string }> {
+  const { log, zone } = deps;
+  const more = factsFor(deps, at, machine);
+  if (ask.kind === 'blocked') {
+    const found = answer(log.shop, ask, { at, zone }, more);
+    return found.kind === 'blocked' && found.causes.length ? drawHoldingUp(found, at) : { none: 'Nothing holds it up, so there is nothing to draw.' };
+  }
+  if (ask.kind !== 'finish') return { none: 'There is nothing to draw.' };
+  const found = finishCase(log.shop, ask, { at, zone }, more);
+  if ('kind' in found) return { none: found.why ?? 'There is nothing to draw.' };
+  const plan = planWork(found.input);
+  const [simulated] = await simulateIt([found.input]);
+  return plan.ok && simulated?.ok ? drawWeeks({ shop: found.plan, plan, simulated, title: ask.part ? `The ${ask.part}, week by week` : 'The weeks ahead' }) : { none: 'There is no plan to draw.' };
+}

@@ -1,0 +1,133 @@
+import type { Entry } from '../model/entry.ts';
+import type { WhatIfAnswer } from '../model/answer.ts';
+import { readPhrase } from '../log/phrase.ts';
+import { refsOf } from '../log/refs.ts';
+import { apply } from '../log/replay.ts';
+import { machineNamed } from '../log/naming.ts';
+import type { Machine, Shop, Thing } from '../log/shop.ts';
+import { isVerb, sameWork } from '../log/verbs.ts';
+import type { OpenAct } from '../plan/from-shop/act-of.ts';
+import { earliest } from '../plan/from-shop/earliest.ts';
+import { dayIn, DAY, momentOf } from '../plan/from-shop/moments.ts';
+import { planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
+import type { PlanSettings } from '../plan/from-shop/settings.ts';
+import { simulateBoth } from '../plan/compare.ts';
+import type { SimulationResult } from '../plan/simulate.ts';
+import type { More, Now } from './answer.ts';
+import { hereOf, lookUp } from './find.ts';
+import { some } from './supply.ts';
+
+/**
+ * What is supposed: things said as entries; that something comes on a day, or so many days later than it would; that works are left
+ * undone; other hours.
+ */
+export type Supposed =
+  | { kind: 'entries'; entries: readonly Entry[] }
+  | { kind: 'comes'; item: string; on?: string; laterDays?: number }
+  | { kind: 'skip'; phrase: string }
+  | { kind: 'hours'; hours: NonNullable<PlanSettings['hours']> };
+
+/** Two plans to be simulated with the same luck: the shop as it is, and as it is supposed to be. */
+export interface WhatIfCase { words: string; machine?: Machine; before: ShopPlan; after: ShopPlan }
+
+/** What a supposition would change. Nothing of it is kept. */
+export function whatIf(shop: Shop, supposed: Supposed, words: string, now: Now, more: More): WhatIfAnswer {
+  const found = whatIfCase(shop, supposed, words, now, more);
+  return 'kind' in found ? found : whatIfFrom(found, ...simulateBoth(found.before.input, found.after.input));
+}
+
+export function whatIfCase(shop: Shop, supposed: Supposed, words: string, now: Now, more: More): WhatIfCase | WhatIfAnswer {
+  const none = (why: string): WhatIfAnswer => ({ kind: 'whatIf', supposed: words, before: { p50: null, p80: null }, after: { p50: null, p80: null, driver: null }, sooner: [], later: [], why });
+  const about = supposed.kind === 'comes' ? lookUp(shop, supposed.item, more.machine, isAwaited) : undefined;
+  if (supposed.kind === 'comes' && !about?.thing) return none(`I know of no ${supposed.item} that is to come.`);
+  const machine = about?.machine ?? hereOf(shop, more.machine);
+  const plan = (settings?: PlanSettings, of = shop, skipped?: (a: OpenAct) => boolean): ShopPlan => {
+    const here = machine && of.machines.get(machine.key);
+    return planOf({ machines: here ? [here] : [...of.machines.values()], shop: of, now, settings, skipped });
+  };
+  const before = plan(more.planning);
+  const made = (after: ShopPlan): WhatIfCase => ({ words, machine, before, after });
+  switch (supposed.kind) {
+    case 'comes': {
+      const after = coming(plan(more.planning), about!.thing!, supposed, now);
+      return after ? made(after) : none(`The ${about!.thing!.name} is not something that is to come.`);
+    }
+    case 'skip': {
+      const isSkipped = skipping(supposed.phrase, [...before.acts.values()]);
+      return isSkipped ? made(plan(more.planning, shop, isSkipped)) : none(`I have no open job to ${supposed.phrase}.`);
+    }
+    case 'hours': return made(plan({ ...more.planning, hours: supposed.hours, hoursFrom: 'said' }));
+    case 'entries': return made(plan(more.planning, withEntries(shop, supposed.entries, now, more.machine)));
+  }
+}
+
+const isAwaited = (t: Thing): boolean => t.orders.length > 0 || t.wants.length > 0 || t.out !== undefined;
+
+/** The plan with a delivery moved to a day, for certain: at noon of it, or in hand at once. */
+function coming(plan: ShopPlan, thing: Thing, { on, laterDays }: Extract<Supposed, { kind: 'comes' }>, now: Now): ShopPlan | undefined {
+  const ids = new Set([...plan.awaited.values()].filter(a => a.thing.key === thing.key && a.kind !== 'wait').map(a => a.supply.id));
+  if (!ids.size) return undefined;
+  const at = on === undefined ? undefined : Math.max(Date.parse(now.at), momentOf(on, now.zone) + DAY / 2);
+  const moved = plan.input.supplies.map(s => {
+    if (!ids.has(s.id)) return s;
+    const shift = (laterDays ?? 0) * DAY;
+    if (at !== undefined) return { id: s.id, what: s.what, arrives: { low: at, likely: at, high: at } };
+    return 'arrives' in s ? { ...s, arrives: { low: s.arrives.low + shift, likely: s.arrives.likely + shift, high: s.arrives.high + shift } }
+      : { ...s, orderedAt: (s.orderedAt ?? Date.parse(now.at)) + shift };
+  });
+  return { ...plan, input: { ...plan.input, supplies: moved } };
+}
+
+/** Which open acts "the paint", "painting the shell", "the shell" means; undefined: none. */
+function skipping(phrase: string, acts: readonly OpenAct[]): ((a: OpenAct) => boolean) | undefined {
+  const base = phrase.replace(/^(?:the |any |all (?:the |of the )?)?(\w+?)ing\b/, (all, stem: string) => [stem, `${stem}e`, stem.replace(/(.)\1$/, '$1')].find(isVerb) ?? all);
+  const bare = base.replace(/^(?:the|my|any|all) /, '').replace(/ (?:job|work|on (?:it|that))$/, '');
+  const ids = new Set<string>();
+  for (const machine of new Set(acts.map(a => a.machine))) {
+    const ref = readPhrase(machine, base);
+    const known = machine.things.has(ref.key) && ref.key !== '';
+    const verb = ref.verb ?? (!known && isVerb(bare) ? bare : undefined);
+    for (const a of acts) {
+      if (a.machine !== machine || (verb !== undefined && !(a.ref.verb && sameWork(a.ref.verb, verb)))) continue;
+      if (known ? a.ref.key === ref.key : verb !== undefined && (ref.key === '' || ref.key === bare)) ids.add(a.id);
+    }
+  }
+  return ids.size ? a => ids.has(a.id) : undefined;
+}
+
+/** A copy of the shop in which some more was said. The numbers are above all there are, so that it comes last. */
+function withEntries(shop: Shop, entries: readonly Entry[], now: Now, machineName: string | undefined): Shop {
+  const copy = structuredClone(shop);
+  entries.forEach((entry, i) => {
+    const name = entry.machine ?? machineName;
+    const machine = name === undefined ? copy.machines.get('') : machineNamed(copy, name);
+    if (entry.kind === 'amend' || !machine) return;
+    apply(copy, { id: Number.MAX_SAFE_INTEGER - entries.length + i, note: 0, at: now.at, machine: machine.name || undefined, entry, refs: refsOf(machine, entry) });
+  });
+  return copy;
+}
+
+/** What the two simulations come to. */
+export function whatIfFrom({ words, machine, before, after }: WhatIfCase, one: SimulationResult, other: SimulationResult): WhatIfAnswer {
+  const { zone } = before.input.hours;
+  const day = (at: number | undefined): string | null => (at === undefined ? null : dayIn(at, zone));
+  const dates = (r: SimulationResult) => ({ p50: r.ok ? day(r.p50) : null, p80: r.ok ? day(r.p80) : null });
+  const driver = other.ok && other.driver ? (other.driver.kind === 'weather' ? 'the weather' : after.nameOf(other.driver.id)) : null;
+  const stuck = other.ok ? other.stuck : [];
+  return {
+    kind: 'whatIf', supposed: words, ...some({ machine: machine?.name || undefined }), before: dates(one), after: { ...dates(other), driver }, ...moved(before, after),
+    ...(stuck.length ? { why: `No day for: ${stuck.slice(0, 3).map(after.nameOf).join('; ')}.` } : {}),
+  };
+}
+
+/** Acts that can be done at least a day sooner or later than before, those that move most first. */
+function moved(before: ShopPlan, after: ShopPlan): { sooner: string[]; later: string[] } {
+  const [was, is] = [earliest(before.input), earliest(after.input)];
+  const gains = [...after.acts.keys()].flatMap(id => {
+    const [a, b] = [was.get(id)?.start, is.get(id)?.start];
+    if (after.acts.get(id)!.origin === 'get' || !before.acts.has(id)) return [];
+    return [{ name: after.nameOf(id), days: ((a ?? Infinity) - (b ?? Infinity)) / DAY }];
+  }).filter(g => !Number.isNaN(g.days));
+  const names = (list: typeof gains): string[] => list.sort((a, b) => Math.abs(b.days) - Math.abs(a.days)).slice(0, 5).map(g => g.name);
+  return { sooner: names(gains.filter(g => g.days >= 0.5)), later: names(gains.filter(g => g.days <= -0.5)) };
+}
