@@ -29,11 +29,20 @@ export function asking(desk: Desk, at: number): boolean {
   return s.asked || /\b(?:what|whats|whatve|which|how|whos|is there|are there|do i have|have i got|got any)(?: (?:is|are|s|on|the|my|a|any|in|all|of|are|there|got|i|have))* $/.test(before) || before.trim() === '' || INDIRECT.test(before) || CLAUSE_HEAD.test(before);
 }
 
+const compiled = new Map<RegExp, RegExp>();
+/** The same pattern for finding all of its matches, made once. */
+export function global(re: RegExp): RegExp {
+  let g = compiled.get(re);
+  if (!g) compiled.set(re, g = new RegExp(re.source, 'g'));
+  return g;
+}
+
 /** Everything that a list of rules finds in the note. */
 export function hitsOf(desk: Desk, rules: readonly AskRule[]): Hit[] {
   const out: Hit[] = [];
   for (const rule of rules) {
-    const open = new RegExp(rule.open.source, rule.open.flags.includes('g') ? rule.open.flags : `${rule.open.flags}g`);
+    const open = global(rule.open);
+    open.lastIndex = 0;
     for (let m = open.exec(desk.text); m; m = open.exec(desk.text)) {
       const hit = tryRule(desk, rule, m);
       if (hit) out.push(hit);

@@ -16,7 +16,7 @@ export function drillNamed(scope: Scope): { drill: string; start: number; end: n
 
 export const DRILL_SIZE: SumKind = {
   of: 'drillSize',
-  ask: [/\b(?:how (?:big|large|wide)|what size|what diameter|whats|what)[^.?!]{0,30}(?:\b(?:number|no|letter) |№ ?)[#~a-z0-9]+(?: (?:drill|bit))?\b/, /\b(?:nearest|closest) drill\b/, /\b(?:which|what) drill (?:is|s|comes) (?:nearest|closest)\b/],
+  ask: [/\b(?:how (?:big|large|wide)|what size|what diameter|whats|what)[^.?!]{0,30}(?:\b(?:number|no|letter) |№ ?)[#~a-z0-9]+(?: (?:drill|bit))?(?![a-z])/, /\bwhat (?:size|diameter) is (?:an?|the) [a-z] (?:drill|bit)\b/, /\b(?:nearest|closest) drill\b/, /\b(?:which|what) drill (?:is|s|comes) (?:nearest|closest)\b/],
   unless: /\b(?:tap|thread|clearance|coarse|fine)\b/,
   given(scope) {
     const out: Given = {};
@@ -31,14 +31,14 @@ export const DRILL_SIZE: SumKind = {
 
 export const BOLT_STRENGTH: SumKind = {
   of: 'boltStrength',
-  ask: [/\b(?:how (?:much|strong)|what|whats)[^.?!]{0,50}\b(?:proof(?: load)?|breaking (?:load|strength)|yield|tensile|strong|break(?:s)? at|hold before|shear(?:s)? at)\b/],
+  ask: [/\bhow strong\b/, /\b(?:breaking|proof|tensile|yield) (?:load|strength|point)\b/, /\b(?:how (?:much|strong)|what|whats)[^.?!]{0,50}\b(?:proof(?: load)?|breaking (?:load|strength)|yield|tensile|strong|break(?:s)? at|hold before|shear(?:s)? at)\b/],
   given(scope) {
     const s = sizeIn(scope), g = gradesIn(scope.text).at(-1);
     scope.take(s?.at);
     return { ...(s ? { size: s.size } : {}), ...(g ? { grade: g.grade } : {}) };
   },
   needs: ['size', 'grade'],
-  weight: 1,
+  weight: 3,
 };
 
 export const SUBSTITUTE: SumKind = {
@@ -67,9 +67,9 @@ export const SUBSTITUTE: SumKind = {
 
 export const ISO_FIT: SumKind = {
   of: 'isoFit',
-  ask: [/\b(?:what|whats|limits|give me|how|tolerance)[^.?!]{0,60}(?<![a-z])(?!m)(?:js|[hgfekmnpru]) ?#~*(?!~)(?: ?(?:\/|on|over|slash|and) ?[a-z]{1,2} ?#~*(?!~))?(?![a-z])/, /\b(?:limits|tolerances?)\b[^.?!]{0,50}\b(?:fit|shaft|hole)\b/],
+  ask: [/\b(?:what|whats|limits|give me|how|tolerance)[^.?!]{0,60}(?<![a-z])(?!m)(?:js|[hgfekmnpru]) ?#~*(?!~)(?: ?(?:\/|on|over|slash|and|) ?[a-z]{1,2} ?#~*(?!~))?(?![a-z])/, /\b(?:limits|tolerances?)\b[^.?!]{0,50}\b(?:fit|shaft|hole)\b/],
   given(scope) {
-    const pair = /(?<![a-z])(?!m ?\d)((?:js|[hgfekmnpru])) ?([4-9]|1[0-2])(?![\d.x])(?: ?(?:\/|on|over|slash|in|and) ?([hgfejskmnpru]{1,2}) ?(\d{1,2}))?\b/.exec(scope.text);
+    const pair = /(?<![a-z])(?!m ?\d)((?:js|[hgfekmnpru])) ?([4-9]|1[0-2])(?![\d.x])(?: ?(?:\/|on|over|slash|in|and|) ?([hgfejskmnpru]{1,2}) ?(\d{1,2}))?\b/.exec(scope.text);
     if (!pair) return {};
     const said = scope.desk.sheet.text;
     const first = new RegExp(`(${pair[1]}) ?${pair[2]}`, 'i').exec(said)?.[1] ?? pair[1]!;
@@ -131,7 +131,7 @@ export const BEARING_GREASE: SumKind = {
 
 export const WIRE_GAUGE: SumKind = {
   of: 'wireGauge',
-  ask: [/\b(?:how (?:thick|big|many (?:mm|square))|what|whats)[^.?!]{0,40}(?:#~*(?!~) ?(?:gauge|awg|ga)\b|\bawg\b)[^.?!]{0,40}\b(?:mm|metric|square|thick|diameter|section|resistance|across|ohms)\b/, /\bwhat (?:gauge|awg) (?:is|s|replaces|matches)\b/],
+  ask: [/\bhow (?:thick|big|fat|many (?:mm|square (?:mm|mil[a-z]*)))(?: (?:is|s|in|across|through|mm))* #~*(?!~) ?(?:gauge|awg|ga)\b/, /\b(?:how (?:thick|big|many (?:mm|square))|what|whats)[^.?!]{0,40}(?:#~*(?!~) ?(?:gauge|awg|ga)\b|\bawg\b)[^.?!]{0,40}\b(?:mm|metric|square|thick|diameter|section|resistance|across|ohms)\b/, /\bwhat (?:gauge|awg) (?:is|s|replaces|matches)\b/],
   given(scope) {
     const g = scope.measures('AWG')[0], s = scope.measures('mm²')[0];
     scope.take(g, s);

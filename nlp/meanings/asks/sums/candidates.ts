@@ -1,5 +1,5 @@
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
-import { asking } from '../rule.ts';
+import { asking, global } from '../rule.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
 import type { SumKind } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
@@ -14,7 +14,7 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
   const all: Candidate[] = [];
   for (const kind of SUM_KINDS) {
     for (const pattern of kind.ask) {
-      for (const m of mask.matchAll(new RegExp(pattern.source, 'g'))) {
+      for (const m of mask.matchAll(global(pattern))) {
         if (m[0].trim() === '') continue;
         const start = m.index + (/^[.?!;, ]+/.exec(m[0])?.[0].length ?? 0), end = m.index + m[0].trimEnd().length;
         const c = { kind, start, end, score: 0 };

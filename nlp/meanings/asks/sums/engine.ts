@@ -86,7 +86,7 @@ export const RING_GAP: SumKind = {
 
 export const TWO_STROKE: SumKind = {
   of: 'twoStroke',
-  ask: [/\bhow much(?: (?:two ?stroke|2 ?stroke|2t|mix|outboard|engine|of the))* oil\b[^.?!]*\b(?:to|gallons?|litres?|liters?|fuel|petrol|gas|mix|can)\b/, /\b(?:what|how much|how many)[^.?!]{0,40}\b(?:premix|two stroke|2 stroke|# ?to ?# mix|fuel mix|petrol mix|gas mix)\b/],
+  ask: [/\bhow much(?: (?:(?:two|#~*) ?stroke|2t|mix|outboard|engine|of the))* oil\b[^.?!]*\b(?:to|gallons?|litres?|liters?|fuel|petrol|gas|mix|can|goes|#)/, /\b(?:what|how much|how many)[^.?!]{0,40}\b(?:premix|two stroke|2 stroke|# ?to ?# mix|fuel mix|petrol mix|gas mix)\b/],
   unless: /\b(?:paint|antifreeze|grease|change)\b/,
   given(scope) {
     const out: Given = {};

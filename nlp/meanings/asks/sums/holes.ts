@@ -44,7 +44,7 @@ export const CLEARANCE: SumKind = {
   of: 'clearanceHole',
   ask: [
     /\b(?:clearance|through|clear|free) (?:hole|drill|fit hole|size|drill size)\b/,
-    /\b(?:what|which|how big|whats)[^.?!]{0,40}?\b(?:hole|drill|drill bit)\b[^.?!]{0,30}?\b(?:clear(?:s|ance)?|pass(?:es)?|slips?|go(?:es)? (?:through|thru)|slide|clearance)\b/,
+    /\b(?:what|which|how big|whats)[^.?!]{0,40}?\b(?:hole|drill|drill bit)\b[^.?!]{0,40}?\b(?:clear(?:s|ance)?|pass(?:es)?|slips?|go(?:es)? (?:through|thru)|slide|clearance)\b/,
   ],
   given(scope) {
     const fit = /\b(close|loose|normal|free|tight|medium|fine|coarse|easy)(?: |-)?(?:fit|clearance|hole|one|running)\b/.exec(scope.text)?.[1];

@@ -63,7 +63,7 @@ export const SLING: SumKind = {
 
 export const SLING_CAPACITY: SumKind = {
   of: 'slingCapacity',
-  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:sling|chain|strap|slings|chains|straps)\b[^.?!]{0,50}\b(?:good for|rated|rating|left with|derated?|capacity|working load|wll)\b/, /\b(?:rated|rating|wll|working load|capacity)\b[^.?!]{0,80}\b(?:at|with)\b[^.?!]{0,30}\b(?:degrees|angle|deg)\b/],
+  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:sling|chain|strap|slings|chains|straps)\b[^.?!]{0,50}\b(?:good for|rated|rating|left with|derated?|capacity|working load|wll)\b/, /\b(?:rated|rating|wll)\b[^.?!]{0,60}\b(?:what|how much)\b[^.?!]{0,20}\b(?:good for|lift|left|worth|down to)\b/, /\b(?:rated|rating|wll|working load|capacity)\b[^.?!]{0,80}\b(?:at|with)\b[^.?!]{0,30}\b(?:degrees|angle|deg)\b/],
   given(scope) {
     const out: Given = {};
     const rate = scope.measures(...WEIGHTS).find(f => /\b(?:rated|rating|good for|wll|capacity|load limit|stamped|tagged)\b/.test(scope.before(f, 40)) || /^ ?(?:sling|rated|rating|chain|strap|wll|capacity|straight|vertical)/.test(scope.after(f))) ?? scope.measures(...WEIGHTS)[0];
@@ -84,6 +84,7 @@ export const SLING_CAPACITY: SumKind = {
 
 export const TWO_POINT: SumKind = {
   of: 'twoPoint',
+  inline: false,
   ask: [/\b(?:what|how much|whats)\b[^.?!]{0,40}\b(?:each end|each (?:jack|stand|point|support|hoist|side|hook|axle)|front and (?:the )?(?:rear|back)|either end|two (?:jacks|hoists|points|supports|stands))\b/, /\b(?:balance point|centre of gravity|center of gravity|balances)\b[^.?!]*\b(?:what|how much)\b/],
   given(scope) {
     const out: Given = {};

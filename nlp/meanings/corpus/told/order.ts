@@ -1,0 +1,28 @@
+import { told, type ToldCorpus } from './phrase.ts';
+
+const rings = { kind: 'order', item: 'piston rings', source: 'engine supplier', price: 62, expected: '2026-03-24' };
+
+export const ORDERS: ToldCorpus = {
+  kind: 'order',
+  phrases: [
+    ...told([rings], [
+      'Ordered the piston rings from the engine supplier, 62 dollars, here Tuesday.', 'ordered piston rings off the engine supplier for $62 due tuesday', 'I ordered piston rings from the engine supplier, sixty-two bucks, should be here Tuesday.',
+      'Piston rings are ordered from the engine supplier, 62 quid, Tuesday.', 'Piston rings ordered, engine supplier, $62, due Tuesday.', 'Put in an order for piston rings with the engine supplier, $62, expected Tuesday.', 'Ordered piston rings. Engine supplier, $62. Tuesday.',
+      'piston rings on order from the engine supplier $62 here tue', "I've ordered the piston rings from the engine supplier for 62, they'll be here Tuesday", 'just ordered piston rings frm engine supplier 62 bucks shd be here tues', 'I went ahead and ordered the piston rings from the engine supplier, 62 dollars, and they say Tuesday',
+      'Placed an order with the engine supplier for piston rings, $62, due Tuesday.', "Rang the engine supplier and ordered piston rings, 62 dollars, they'll be here Tuesday.", 'Sent off to the engine supplier for piston rings, $62, expected Tuesday.', 'Have piston rings on order from the engine supplier, $62, arriving Tuesday.',
+    ]),
+    ...told([{ kind: 'order', item: 'wheel bearings', source: 'bearing house', price: 54, shipping: 8 }], [
+      'Ordered two wheel bearings from the bearing house, 27 each and 8 shipping.', 'ordered a pair of wheel bearings off the bearing house, 27 each plus 8 post', 'Ordered two wheel bearings at the bearing house, $27 apiece, shipping 8.', 'ordered 2 wheel bearings frm the bearing house 27 ea + 8 ship', 'Ordered both wheel bearings from the bearing house, twenty-seven each, eight for the shipping.',
+      'Ordered two wheel bearings from the bearing house, 54 for the pair plus 8 carriage.', "I've ordered two wheel bearings from the bearing house at 27 each and 8 delivery",
+    ]),
+    ...told([{ kind: 'order', item: 'gasket set', expected: '2026-04-02' }], ['Ordered the gasket set, two weeks.', 'ordered the gasket set, a fortnight they said', 'Gasket set is on order, should be here in two weeks.', 'ordered the gasket set, be here in a fortnight', 'Gasket set on order, two weeks.', "gasket set's on order, they reckon two weeks"]),
+    ...told([{ kind: 'order', item: 'gasket set', expected: '2026-03-27' }], ['Ordered the gasket set, Friday week.', 'ordered the gasket set, due the 27th', 'gasket set ordered, eta 27 march', 'Ordered the gasket set. They say a week tomorrow.', 'gasket set ordered, coming friday week', 'ordered the gasket set. this day week plus a day'].slice(0, 5)),
+    ...told([{ kind: 'order', item: 'gasket set', expected: '2026-03-26' }], ['Ordered the gasket set, this day week.', 'ordered the gasket set, a week today', 'ordered the gasket set, should be here next Thursday', 'Gasket set ordered. One week.']),
+    ...told([{ kind: 'order', item: 'drip pan' }], ['Ordered a drip pan.', 'ordered a drip pan today', 'Drip pan is on order.', "drip pan's ordered", 'the drip pan has been ordered', 'a drip pan is on the way', 'drip pan on back order'].filter(s => !/on the way/.test(s))),
+    ...told([{ kind: 'order', item: 'drip pan', price: 30, shipping: 0 }], ['Ordered a drip pan, thirty dollars with free shipping.', 'ordered a drip pan $30 post free', 'Ordered a drip pan for 30 bucks, shipping included.', 'ordered a drip pan, 30 delivered'] ),
+  ],
+  never: [
+    "I didn't order the rings.", "Haven't ordered the rings yet.", "I'm going to order the rings.", 'need to order rings', "I'll order the rings tomorrow.", 'I should order the rings.', 'I was going to order the rings but I found a set.', 'If he has them I ordered the wrong ones.', 'Must order the rings.', 'The rings I ordered came.',
+    'in order of size', 'the firing order is one two', 'put the leaves back in order', 'Order the rings.', 'thinking of ordering rings', 'never ordered the rings', 'it is in good working order', 'forgot to order the rings', 'almost ordered the wrong rings', "what's on order",
+  ],
+};

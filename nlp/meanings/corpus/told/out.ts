@@ -1,0 +1,21 @@
+import { told, type ToldCorpus } from './phrase.ts';
+
+export const OUTS: ToldCorpus = {
+  kind: 'out',
+  phrases: [
+    ...told([{ kind: 'out', part: 'radiator', where: 'radiator shop', do: 'recore', until: '2026-03-27' }], [
+      'Radiator went to the radiator shop this morning to be recored, back Friday week.', "The radiator's away to the radiator shop to be recored. Friday week, he says.", 'Took the radiator to the radiator shop to be recored, ready the 27th.', 'Sent the radiator out to the radiator shop for recoring, back on the 27th.',
+      'Dropped the radiator off at the radiator shop to be recored. He says Friday week.', 'radiator is at the radiator shop being recored, back friday week', 'Radiator is gone to the radiator shop to be recored, Friday week.', 'The radiator left for the radiator shop this morning to be recored, ready Friday week.', "Radiator's off to the radiator shop to be recored, back Friday week.",
+      'radiator out at the radiator shop for a recore, back 27 march', 'Left the radiator with the radiator shop to be recored, back Friday week.', 'The radiator went out to the radiator shop to be recored. Should be back Friday week.', 'Radiator shop has the radiator to recore, back Friday week.',
+    ]),
+    ...told([{ kind: 'out', part: 'dynamo', where: 'auto electrician', do: 'rewind', until: '2026-04-02' }], [
+      "Dynamo's away to the auto electrician to be rewound. A fortnight, he reckons.", 'Dynamo went to the auto electrician to be rewound, two weeks.', 'Sent the dynamo to the auto electrician to be rewound, he says a fortnight.', 'the dynamo is with the auto electrician to be rewound, a fortnight', 'Dropped the dynamo in to the auto electrician for a rewind. Two weeks.', "dynamo's gone to the auto electrician for rewinding, two weeks",
+    ]),
+    ...told([{ kind: 'out', part: 'crankshaft', where: 'machine shop' }], ['Crankshaft is at the machine shop.', 'Took the crankshaft to the machine shop.', "Crankshaft's out at the machine shop.", 'crankshaft gone to the machine shop', 'Dropped the crankshaft at the machine shop.', "The crankshaft's at the machine shop now.", 'Ran the crankshaft over to the machine shop.', 'Crankshaft has gone to the machine shop.', 'Crankshaft went off to the machine shop.', 'Shipped the crankshaft to the machine shop.', 'crankshaft to machine shop', 'The crankshaft is away at the machine shop.']),
+    ...told([{ kind: 'fit', part: 'knives', state: 'off' }, { kind: 'out', part: 'knives', where: 'saw doctor', do: 'grind' }], ['Knives are off and away to the saw doctor to be ground.', 'Pulled the knives and sent them to the saw doctor to be ground.', 'Took the knives off and dropped them at the saw doctor to be ground.', 'knives off and gone to the saw doctor to be ground']),
+  ],
+  never: [
+    "I'll take the radiator to the radiator shop.", "The radiator hasn't gone to the radiator shop yet.", 'need to send the radiator out', 'Radiator is back from the radiator shop.', 'Went to the radiator shop for a hose.', 'Took the hood out to the barn.', 'The radiator is off.', 'I might send the radiator to the radiator shop.', 'Took the truck to town.', 'The gasket is at the parts store for $12.',
+    'the bolt is out', 'took my wife to the doctor', 'Should I send the radiator to the radiator shop?', 'radiator is going to the radiator shop on Monday', 'Took the radiator off.', 'went to the machine shop to ask about the crankshaft', 'the oil is out of the sump', 'If it leaks the radiator goes to the radiator shop.', 'I was going to take the crankshaft to the machine shop.',
+  ],
+};

@@ -1,0 +1,17 @@
+import { told, type ToldCorpus } from './phrase.ts';
+
+export const STOWS: ToldCorpus = {
+  kind: 'stow',
+  phrases: [
+    ...told([{ kind: 'stow', part: 'king pins', where: 'in the coffee can' }], ['King pins are in the coffee can.', 'Put the king pins in the coffee can.', 'the king pins went in the coffee can', 'king pins in the coffee can', 'Stuck the king pins in the coffee can.', "king pins're in the coffee can", 'I put the king pins in the coffee can', 'The king pins live in the coffee can now.', 'bunged the king pins in the coffee can', 'King pins: in the coffee can.', 'Chucked the king pins into the coffee can.', 'tossed the king pins in the coffee can', 'Threw the king pins in the coffee can', 'King pins are stored in the coffee can']),
+    ...told([{ kind: 'stow', part: 'bonnet', where: 'behind the shed door' }], ['Bonnet is behind the shed door.', 'Leaned the bonnet up behind the shed door.', 'stood the bonnet behind the shed door', 'The bonnet is leaning behind the shed door.', 'Bonnet is propped behind the shed door.', 'left the bonnet behind the shed door', 'Bonnet stashed behind the shed door.', "bonnet's behind the shed door", 'Slid the bonnet behind the shed door.']),
+    ...told([{ kind: 'stow', part: 'valve springs', where: 'on the third shelf in the loft' }], ['Valve springs are on the third shelf in the loft.', 'Put the valve springs on the third shelf in the loft.', 'valve springs on the third shelf in the loft', 'The valve springs went up on the third shelf in the loft.', 'stored the valve springs up on the third shelf in the loft']),
+    ...told([{ kind: 'stow', part: 'shims', where: 'in a jam jar' }], ['Shims are in a jam jar.', 'put the shims in a jam jar', 'shims in a jam jar', 'bagged the shims and put them in a jam jar', 'Shims went into a jam jar.']),
+    ...told([{ kind: 'fit', part: 'hood', state: 'off' }, { kind: 'stow', part: 'hood', where: 'on the back of the barn door' }], ["Took the hood off and it's hanging on the back of the barn door.", 'Hood is off and hanging on the back of the barn door.', 'Pulled the hood and hung it on the back of the barn door.', 'hood off, hung on the back of the barn door']),
+    ...told([{ kind: 'stow', part: 'old bushing', where: 'in the scrap bucket' }], ["Old bushing's in the scrap bucket.", 'The old bushing is in the scrap bucket.', 'Threw the old bushing in the scrap bucket.', 'old bushing in the scrap bucket']),
+  ],
+  never: [
+    'The piston is in the bore.', 'King pins are in.', 'The head is on the block.', "I didn't put the pins in the can.", "I'll put the pins in the can.", 'Where did I put the pins?', "There's water in the oil.", 'The bearing is in good shape.', 'put the cover on the gearbox', 'The engine is in the tractor.', 'Put oil in the gearbox.', 'there is play in the bearing', 'the hub is on order', 'The crack is in the flange.',
+    'I worked in the shop all day', 'dropped a nut on the floor and lost it', 'the belt is on the pulley', 'got it out by the door in two pieces', 'the pins should be in the can', 'rain got in the shed', 'put two hours in on the hub', 'the fan blows in the wrong direction', 'I put new bolts in the hub', 'Put the key in the keyway.', 'left the engine running', 'thrown in free',
+  ],
+};
