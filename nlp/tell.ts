@@ -31,7 +31,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
       }
     }
     for (const [name, meaning] of BESIDE) {
-      const got = feeds || told.slice(before).some(x => /^(recheck|wait|out|order|hands|weather|rule|job|amend)$/.test(x.rule)) ? undefined : meaning(t);
+      const got = told.slice(before).some(x => /^(recheck|wait|out|order|hands|weather|rule|job|amend)$/.test(x.rule)) ? undefined : meaning(t);
       if (!got?.length) continue;
       known = true;
       for (const entry of got) told.push({ entry, clause, rule: name });
@@ -66,8 +66,8 @@ function remarked(left: readonly Telling[], covered: Clause[]): Told[] {
 function old(sheet: Sheet, x: Told, told: readonly Told[]): Told {
   if (!('part' in x.entry) || !x.entry.part || x.entry.part.startsWith('old ')) return x;
   const name = x.entry.part;
-  const saidOld = sheet.tokens.slice(x.clause.from, x.clause.to).some((t, k) => t.low === 'old' && name.startsWith(sheet.tokens[x.clause.from + k + 1]?.low ?? '-'));
-  const other = told.some(y => y !== x && y.clause !== x.clause && y.entry.kind === 'fit' && y.entry.part === name && y.entry.state !== 'off');
+  const saidOld = sheet.tokens.slice(x.clause.from, x.clause.to).some((t, k) => t.low === 'old' && (name.startsWith(sheet.tokens[x.clause.from + k + 1]?.low ?? '-') || /^ones?$/.test(sheet.tokens[x.clause.from + k + 1]?.low ?? '')));
+  const other = told.some(y => y !== x && y.clause !== x.clause && (y.entry.kind === 'fit' && y.entry.part === name && y.entry.state !== 'off' || y.entry.kind === 'arrival' && y.entry.item === name));
   return saidOld && other ? { ...x, entry: { ...x.entry, part: `old ${name}` } as Entry } : x;
 }
 

@@ -34,6 +34,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   const it = c.items[i];
   if (it?.t === 'pron') {
     c.who = it.low;
+    if (/^(nobody|nothing|none)$/.test(it.low)) c.neg = true;
     const named = pronoun(it.low, memory);
     if (named) c.subj = named;
     let next = i + 1;

@@ -20,6 +20,8 @@ export class Memory {
 
   /** Things named in passing ("with the old nuts"), for "new ones". */
   mention(things: readonly Thing[]): void { this.mentioned.unshift(...[...things].reverse()); }
+  /** What was named last, in whatever part of a clause: "no split pin, I need two of those". */
+  lastMention(): Thing | undefined { return this.mentioned[0] ?? this.topic(); }
   /** The last plural named in any part of a clause. */
   plural(): Thing | undefined { return this.mentioned.find(t => t.plural) ?? this.topic(); }
 

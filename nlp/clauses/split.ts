@@ -95,6 +95,7 @@ function opensSub(items: readonly Item[], k: number): boolean {
   const low = items[k]!.low;
   if (low === 'that' && /^(make|call)$/.test(items[k - 1]?.base ?? '')) return false;
   if (low === 'as' || low === 'that' && items[k - 1]?.t === 'np') return predicateAt(items, afterNouns(items, k + 1)) || isSubjectPronoun(items[k + 1]);
+  if (low === 'that') return isSubjectPronoun(items[k + 1]) || predicateAt(items, afterNouns(items, k + 1));
   if (!/^(before|after|until|till|'til)$/.test(low)) return true;
   if (isSubjectPronoun(items[k + 1]) && (isAux(items[k + 2]) || finite(items[k + 2]))) return true;
   if (items[k + 1]?.t === 'verb') return true;
@@ -112,6 +113,7 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.t === 'verb' && alone && it.form !== 'base' && cur.some(x => x.base === 'need' || x.base === 'want')) return false; // "need some, annealed"
   if (it.t === 'verb') return hasSubjectOrVerb(cur);
   if (isSubjectPronoun(it)) return isAux(items[i + 1]) || items[i + 1]?.t === 'verb' || items[i + 1]?.t === 'adv' || items[i + 1]?.t === 'modal' || predicateAt(items, i + 1);
+  if (it.t === 'prt' && items[k - 1]?.t === 'cc' && hasPredicate(cur) && /^(off|on|out|in|back|away|up|down)$/.test(it.low) && (!items[i + 1] || /^(to|mark|adv|cc|prt|prep)$/.test(items[i + 1]!.t) || items[i + 1]!.np)) return true;
   if (it.t === 'wh' || it.t === 'sub') return false;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(items[i + 1]?.low ?? '') && items[i + 2]?.np) return true;
   if (it.low === 'with' && items[i + 1]?.np && hasPredicate(cur)) {

@@ -39,7 +39,8 @@ export const isSource = (np: Phrase): boolean => nounClasses(np.said).has('sourc
 export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory: Memory): { thing: Thing; next: number } | undefined {
   const it = items[k];
   if (it?.t !== 'np') return undefined;
-  const np = it.np!;
+  const lot = /^(pair|lot|lot of them|whole lot|set|rest)$/.test(it.np!.said) && /^(the|that|this)$/.test(sheet.tokens[it.np!.from]?.low ?? '') && items[k + 1]?.low !== 'of';
+  const np = lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
   let name = np.stands ? standIn(np, memory, sheet) : np.name;
   if (name === undefined) return undefined;
   let to = it.to, next = k + 1, choices = np.choices, machine = isMachine(sheet, name) && !np.stands;

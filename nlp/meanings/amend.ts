@@ -1,7 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Placed } from '../clauses/clauses.ts';
 import { type Clause } from '../clauses/clause.ts';
-import { placeFrom, sourceIn } from './lib/fields.ts';
+import { isFastener, placeFrom, sourceIn } from './lib/fields.ts';
 import { dayIn } from './lib/day.ts';
 import { sumsIn } from './lib/money.ts';
 import { SIDES } from '../words/sides.ts';
@@ -10,20 +10,25 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const STRIKE = /^(no |okay |oh |sorry |actually |wait |hang on |hold on |um |well )*(scratch|strike|forget|ignore|undo|delete|cancel|disregard|take back|wipe|drop|scrub|bin|remove|cross out|rub out) (that|it|the last|what i|my last|the previous|all that|the bit|everything i|this|the note|last (note|one|entry|bit)|about|the (one|entry|remark|thing) about|that last|what)\b|^(no |sorry |actually )*(i was wrong about|i take (it|that) back|that('s| was| is) (wrong|not right|a mistake|rubbish)|never mind (that|what i said|about)|that never happened|didn't happen|that wasn't (right|me|it)|i got that wrong|ignore me)\b/;
 const CROSSED = /\b(cross|take|strike|scratch|knock) (the |those |that |them |it |off )?.{0,30}\boff\b( the list)?/;
-const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it)|should (be|have|'ve)|not \w+|misread|wrong|mistake|i said|it was|that was|it's|change (that|it|the)|rather|instead|turns out|no wait|wait no|oops|scrap that|read it wrong|correct that|meant to say|better make|checked|counted again|measured again|looked again|on second thoughts?|found the|no\b)/;
+const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it)|should (be|have|'ve)|not \S+$|misread|wrong|mistake|i said|change (that|it|the)|turns out|no wait|wait no|wait|oops|scrap that|read it wrong|correct that|meant to say|better make|counted again|measured again|looked again|added that|on second thoughts?)\b|^no\b|isn't .* it's|wasn't .* it was/;
+/** "it was seventy-two for the tailgate": what "it" is comes straight after. */
+const restated = (c: Clause): boolean => c.pred === 'be' && /^(it|that|they)$/.test(c.who ?? '') && c.rest.find(i => i.t !== 'adv')?.f !== undefined;
 
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
-  const c = t.clause, text = lowText(t);
+  const c = t.clause, text = lowText(t).replace(/^((och|ah|ach|nah|oh|hey|well|so|and|but|right) ?,? ?)+(?=\w)/, '');
   if (STRIKE.test(text) || t.at === 0 && t.prior.some(e => e.kind === 'want') && /^(cross|strike|scratch)\b/.test(text) && CROSSED.test(text)) {
     for (const x of t.clauses) if ((x as Placed).sentence === (c as Placed).sentence) (x as Clause & { spoken?: boolean }).spoken = true;
     return [{ kind: 'amend', undo: true } as Entry];
   }
   if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark')) return undefined;
-  const sentence = t.sheet.tokens.slice(0, (t.clauses[t.at + 1] ?? c).to).map(x => x.low).join(' ').replace(/ (?='(?:s|d|ll|re|ve|m)\b)/g, '');
   if (c.neg && /^(pay|buy|want|need|order)$/.test(c.verb?.base ?? '')) return undefined;
-  if (!MARK.test(sentence) && !movedDate(t, text) && !bareFigure(t, c)) return undefined;
-  if (c.verb && /^(need|order|buy|clean|paint|prime|fit|pull|check)$/.test(c.verb.base!) && !/\b(sorry|correction|make that|meant)\b/.test(sentence)) return undefined;
+  const own = `${t.sheet.tokens.slice(Math.max(0, c.from - 3), c.from).map(x => x.low).filter(w => w !== ',').join(' ')} ${text}`.trim();
+  const n = t.clauses[t.at + 1];
+  const negated = n !== undefined && n.items[0]?.t === 'neg' || /\bnot \S+( \S+)?$/.test(text);
+  if (c.neg && n && !n.neg && restated(n)) { return []; }
+  if (!MARK.test(own) && !negated && !restated(c) && !movedDate(t, text) && !bareFigure(t, c)) return undefined;
+  if (c.verb && /^(need|order|buy|clean|paint|prime|fit|pull|check)$/.test(c.verb.base!) && !/\b(sorry|correction|make that|meant)\b/.test(own)) return undefined;
   return changed(t, c, text);
 };
 
@@ -44,7 +49,7 @@ function changed(t: Telling, c: Clause, text: string): Entry[] | undefined {
   const measured = t.sheet.found.filter(f => (f.dim === 'measure' || f.dim === 'thread' || f.dim === 'number' && f.value.form !== 'digits' && f.value.form !== 'words') && f.from >= c.from && f.to <= c.to && !/^(not|than)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '')).sort((a, b) => (b.to - b.from) - (a.to - a.from));
   if (spec?.spec && measured.length && !has('reading')) return one('spec', respec(t, c, spec.spec, measured[0]!));
   if ((certain || sums.price !== undefined && latest[0] && /^(bought|order|quote)$/.test(latest[0].kind)) && has('bought', 'order', 'quote')) {
-    if (sums.shipping !== undefined && sums.price === undefined) return one('shipping', sums.shipping);
+    if (/\b(freight|shipping|post|postage|carriage|delivery)\b/.test(text)) { const v = sums.shipping ?? sums.price ?? numberIn(t, c); if (v !== undefined) return one('shipping', v); }
     if (sums.price !== undefined && !/\b(of them|count|pieces)\b/.test(text)) return one('price', sums.price);
   }
   const reading = has('reading');
@@ -55,6 +60,9 @@ function changed(t: Telling, c: Clause, text: string): Entry[] | undefined {
     if (has('hours') && /^(hours|minutes)$/.test(timed.value.unit)) return one('hours', timed.value.unit === 'minutes' ? Math.round(timed.value.amount / 0.6) / 100 : timed.value.amount);
     if (has('recheck', 'wait')) return one('after', timed.value.amount);
   }
+  const held = has('fit');
+  const fastened = c.items.find(i => i.np && i.np.count !== undefined && isFastener(i.np.said));
+  if (held?.with && fastened) return one('with', textOf(t.sheet, fastened.from, fastened.to).replace(/^(the|a|an) /i, ''));
   const n = numberIn(t, c);
   if (n !== undefined) {
     const e = latest.find(x => /^(reading|want|hours|order|recheck|wait)$/.test(x.kind));
@@ -67,7 +75,7 @@ function changed(t: Telling, c: Clause, text: string): Entry[] | undefined {
   const place = placeFrom(t.sheet, c.items, 0);
   if (stow && place && !/^(on order)/.test(place.where)) return one('where', place.where.replace(/^(up|down|back|out|over) (?=in|on|under|at|by)/, ''));
   const source = sourceIn(t.sheet, c.items);
-  if (source && has('bought', 'order', 'quote')) return one('source', source.source);
+  if (source && has('bought', 'order', 'quote') && MARK.test(text)) return one('source', source.source);
   const side = c.items.find(i => i.np && [...SIDES].some(s => i.np!.said.split(' ').includes(s)) && !/^not/.test(t.sheet.tokens[i.from - 1]?.low ?? ''));
   const sided = latest.find(e => 'part' in e && e.part !== undefined);
   if (side?.np && sided && 'part' in sided && sided.part && /\b(sorry|meant|mean|correction|actually|not|wrong)\b/.test(text)) return one('part', side.np.stands ? (t.memory.sided(side.np.said.split(' ')[0]!, t.sheet) ?? side.np.name) : side.np.name);

@@ -18,18 +18,52 @@ export const bought: Meaning = t => {
   const paid = base === 'pay' && c.verb!.form !== 'base' || base === 'cost' && (c.verb!.low === 'cost') && /\bme\b/.test(lowText(t)) || base === 'set' && /\bback\b/.test(lowText(t));
   const got = /^(get|grab|pick|score|snag|nab|find|collect|have|bag|give|hand|spend|fork|lay|come|be|run|knock)$/.test(base) && money && !c.prt.includes('off') && (base !== 'have' || false) && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined) && !/^(come|be|run|give|knock)$/.test(base)
     || base === 'come' && money && /\b(home|away|back) with\b/.test(lowText(t)) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && !/back|quote|price/.test(lowText(t));
-  if (!pays && !paid && !got) return undefined;
+  const took = tookQuoted(t);
+  if (took) return took;
+  const cash = cashed(t);
+  if (!pays && !paid && !got && !cash) return undefined;
   if (base === 'spend' && (!money || dims(c.items, 'span').length)) return undefined;
   const last = end();
   const reach = t.clauses.slice(t.at, last + 1);
-  const goods = reachGoods(t, c, paid || base === 'spend', reach);
+  const goods = reachGoods(t, c, paid || cash || base === 'spend', reach);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (paid && sums.price === undefined) return undefined;
   const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t);
-  if (!goods.length) return undefined;
+  if (!goods.length) return paid ? outside(t, sums.price) : undefined;
   if (goods.length > 1) return several(t, reach, goods, source);
   return goods.map(g => make(g, total(sums, g.qty), source, sums));
 };
+
+/** "I paid the 210": outside work just come back, from where it was. */
+function outside(t: Telling, price: number | undefined): Entry[] | undefined {
+  const seen = [...t.prior, ...t.told.map(x => x.entry)];
+  const back = seen.findLast(e => e.kind === 'arrival' || e.kind === 'out' || e.kind === 'work');
+  const item = back ? ('item' in back ? back.item : 'part' in back ? back.part : undefined) : t.memory.topic()?.name;
+  const gone = seen.findLast(e => e.kind === 'out' && (!item || e.part === item));
+  const here = t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean);
+  return item && price !== undefined ? [trim({ kind: 'bought', item, source: (gone?.kind === 'out' ? gone.where : undefined) ?? here, price }) as Entry] : undefined;
+}
+
+/** "Grabbed one": what was just quoted is bought at that price. */
+function tookQuoted(t: Telling): Entry[] | undefined {
+  const c = t.clause, last = t.told.at(-1);
+  if (last?.entry.kind !== 'quote' || !/^(grab|buy|take|get|have|bag|snag)$/.test(c.verb?.base ?? '') || c.verb!.form === 'base' || !/\b(one|it|them|the pair|two|both)\b/.test(lowText(t)) || moneyClause(t, c) && c.obj.some(o => !o.carried)) return undefined;
+  const { item, source, price, shipping } = last.entry;
+  t.told.splice(t.told.indexOf(last), 1);
+  const first = trim({ kind: 'bought', item, source, price, shipping }) as Entry;
+  const more = goodsIn(t, c.items, c.vi + 1).filter(g => g.item !== item && !isSeller(g.item));
+  return [first, ...more.map(g => { const s = sumsIn(t, g.to, c.to, true); return make(g, total(s, g.qty), source, s); })];
+}
+
+/** "Sixty quid for a pair of lamps off the stall", "two studs at 3.25 each from the tyre shop, paid cash": bought, without a verb. */
+function cashed(t: Telling): boolean {
+  const c = t.clause;
+  if (c.verb && !/^(pay)$/.test(c.verb.base!) || c.pred !== 'none' || !moneyClause(t, c)) return false;
+  const text = lowText(t), next = t.clauses[t.at + 1];
+  if (next && /\bpaid\b|\bcash\b/.test(lowText(t, next))) return true;
+  const first = c.items.find(i => i.t !== 'mark' && i.t !== 'cc');
+  return first?.f?.dim === 'money' && /\bfor\b/.test(text) && c.items.some((i, k) => i.low === 'off' && c.items[k + 1]?.np);
+}
 
 const make = (g: Goods, price: number | undefined, source: string | undefined, sums: { shipping?: number; core?: number; tax?: number }): Entry =>
   trim({ kind: 'bought', item: g.item, source, price: price !== undefined && price === g.qty ? undefined : price, shipping: sums.shipping, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax }) as Entry;

@@ -19,7 +19,7 @@ export const finding: Meaning = t => {
   if (later) return later;
   const can = usable(t);
   if (can) return can;
-  if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !/can \w*/.test(lowText(t))) return undefined;
+  if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
   return fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
 };
 
@@ -42,7 +42,7 @@ function stated(t: Telling): Entry[] | undefined {
   if (first && /^(ready|done|finished|due|next|here|nearly|careful|sure|afraid|glad|happy|sorry|possible|worth|able)$/.test(first.low) && !/past it|junk/.test(first.low)) return undefined;
   if (/^(it|that|this)$/.test(c.who ?? '') && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
   if (!parts.length || !first) return undefined;
-  if (first.t === 'prt' && !/^(out)$/.test(first.low)) return undefined;
+  if (first.t === 'prt' && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
   if (first.t === 'dim' && first.f!.dim !== 'number' || first.t === 'sub' || first.t === 'wh') return undefined;
   if (first.t === 'np') {
     const words = first.np!.said.split(' ');
@@ -63,6 +63,7 @@ function counted(t: Telling, c: Clause): string {
   const thing = c.subj[0];
   const np = thing?.np;
   if (c.counted) return `${c.counted} `;
+  if (/^(rest|others)$/.test(c.subj[0]?.np?.said ?? '')) return `${c.subj[0]!.np!.said} `;
   const text = lowText(t);
   const of = /^(?:\w+ )?(\w+) of (?:them|the|those|these|my)\b/.exec(text);
   if (of && !/^(all|most|some|none|bottom|top|end|inside|side|each|set|pair|edge|lot|back|front|both|rest)$/.test(of[1]!) && c.items.some(i => i.f?.dim === 'number' || i.np?.count !== undefined || i.t === 'num')) return `${of[1]} `;
@@ -109,7 +110,8 @@ function acted(t: Telling): Entry[] | undefined {
   if (parts.every(p => isStuff(p.name))) return undefined;
   const fails = isClass(base, 'fail'), acts = isClass(base, 'state') || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
   if (c.passive && isClass(base, 'fail') && !isClass(base, 'work')) return parts.map(p => make(p.name, (counted(t, c) + text), verdictIn(text)));
-  if (c.passive) return undefined;
+  if (c.passive && (!/ed$/.test(verb.low) || ['work', 'on', 'off', 'tight', 'hang', 'stow', 'send', 'order', 'buy', 'move', 'check', 'arrive', 'find', 'measure', 'say', 'think', 'help', 'begin', 'stop', 'own', 'wait', 'spend'].some(k => isClass(base, k as 'work')))) return undefined;
+  if (c.passive) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
   if (!(fails || acts)) return /^(get|go|come|let)$/.test(base) && c.rest.some(i => i.t === 'adj') || base === 'let' ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (c.ing && c.pred === 'verb' && c.items.some(i => i.t === 'to')) return undefined;
   if (/^(go|fit|start|come|sit|stay|move|want|lift|draw|read|float|track|turn)$/.test(base) && !c.rest.length && !c.neg && !/^(start|turn|fit)$/.test(base)) return undefined;
@@ -119,6 +121,7 @@ function acted(t: Telling): Entry[] | undefined {
 /** "found the seal split", "found a crack in the block", "there's a crack in the head". */
 function found(t: Telling): Entry[] | undefined {
   const c = t.clause, base = c.verb?.base;
+  if (base === 'call' && c.obj.some(o => o.carried) && c.rest[0]?.t === 'adj' && CONDITION.has(c.rest[0].low)) return c.obj.map(o => make(o.name, condition(t, c, c.rest[0]!.from), verdictIn(c.rest[0]!.low)));
   if (!/^(find|notice|see|spot|discover|have|get)$/.test(base ?? '') || c.neg || c.passive) return undefined;
   const obj = c.obj[0];
   if (!obj) return undefined;
@@ -173,6 +176,8 @@ function fragment(t: Telling): Entry[] | undefined {
   const items = c.items.filter(i => i.t !== 'cc' && i.t !== 'mark' && i.t !== 'adv');
   const k = items.findIndex(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb' && isClass(i.base ?? '', 'fail'));
   const topic = t.memory.topic();
+  const none = items.findIndex(i => i.np?.quant === 'no' && FAULT.test(i.np.said.split(' ').at(-1)!));
+  if (k < 0 && none === 0 && topic && !topic.machine && items.length <= 2) return [make(topic.name, condition(t, c, items[0]!.from))];
   if (k < 0 || !topic || topic.machine) return undefined;
   const lead = items.slice(0, k);
   const counts = lead.some(i => i.f?.dim === 'number') || c.counted !== undefined;
@@ -187,6 +192,7 @@ function fragment(t: Telling): Entry[] | undefined {
 function goesOn(t: Telling): Entry[] | undefined {
   const c = t.clause, last = t.told.at(-1);
   if (!c.carriedSubj || !(c.join === 'and' || c.join === undefined || c.join === ',') || last?.entry.kind !== 'finding' || last.clause !== t.clauses[t.at - 1] || dims(c.items, 'measure').length) return undefined;
+  if (c.pred === 'verb' && !isClass(c.verb!.base!, 'fail') && !isClass(c.verb!.base!, 'state') && c.verb!.base !== 'let') return undefined;
   if (c.pred === 'verb' && (isClass(c.verb!.base!, 'work') && !isClass(c.verb!.base!, 'fail') && !isClass(c.verb!.base!, 'state') || c.obj.some(o => !o.carried && partLike(t.sheet, o.name)) && c.verb!.base !== 'let') || c.items.length < 1) return undefined;
   if (!c.subj.some(s => s.name === (last.entry as { part: string }).part) || c.who && /^(i|we)$/.test(c.who)) return undefined;
   last.entry.condition = `${last.entry.condition}${c.join === ',' ? ',' : c.join ? ' and' : ''} ${condition(t, c, c.items.find(i => i.t !== 'cc' && i.t !== 'mark')!.from)}`;

@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, lows, type Clause } from '../clauses/clause.ts';
-import { isMachine, partLike } from '../clauses/things.ts';
+import { isMachine, isPlaceNoun, partLike } from '../clauses/things.ts';
 import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { fitState, ONLY_HOLDS, type FitState } from './lib/fit-state.ts';
@@ -18,8 +18,17 @@ export const fit: Meaning = t => {
     parts.push(again);
   }
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
-  return [...parts.map(p => trim({ kind: 'fit', part: p.name, state, with: held })) as Entry[], ...figures(t, c, parts.map(p => p.name))];
+  return [...parts.map(p => trim({ kind: 'fit', part: state === 'off' ? outOf(t, p.name) : p.name, state, with: held })) as Entry[], ...figures(t, c, parts.map(p => p.name))];
 };
+
+/** "old packing is out of the feed pump": the part it came out of owns it. */
+function outOf(t: Telling, name: string): string {
+  const { items } = t.clause;
+  const k = items.findIndex((i, n) => i.low === 'out' && items[n + 1]?.low === 'of' && items[n + 2]?.np);
+  const np = k >= 0 ? items[k + 2]!.np! : undefined;
+  const known = (n: string): boolean => (t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === n);
+  return np && !np.stands && !known(name) && partLike(t.sheet, np.name) && !isMachine(t.sheet, np.name) && !isPlaceNoun(np) ? `${np.name} ${name}` : name;
+}
 
 /** "…but the cotter pin's only there to hold it": the clause after says what holds it. */
 function heldByNext(t: Telling): string | undefined {
@@ -35,9 +44,9 @@ function holds(t: Telling, state: FitState): string | undefined {
   if (state === 'off') return undefined;
   const w = withPhrase(t.sheet, items.slice(Math.max(t.clause.vi, 0)));
   if (w) return w;
-  const on = items.findIndex((i, k) => k > 0 && (i.low === 'on' || i.low === 'by' || i.low === 'from') && items[k + 1]?.np && (isFastener(items[k + 1]!.np!.said) || /\b(wire|string|rope|chain|clamp|clamps|jack|jacks|blocks|sling|stands?)$/.test(items[k + 1]!.np!.said)) && state === 'temporary');
+  const on = items.findIndex((i, k) => k > 0 && (i.low === 'on' || i.low === 'by' || i.low === 'from') && items[k + 1]?.np && (isFastener(items[k + 1]!.np!.said) || /\b(wire|string|rope|chain|clamp|clamps|jack|jacks|blocks|sling|stands?)$/.test(items[k + 1]!.np!.said)) && (state === 'temporary' || state === 'tried'));
   if (on >= 0) return nounsFrom(t.sheet, items, on + 1);
-  const comma = items.findIndex((i, k) => i.low === ',' && items[k + 1]?.np && isFastener(lastNoun(items.slice(k + 1))) && k > t.clause.vi);
+  const comma = items.findIndex((i, k) => i.low === ',' && items[k + 1]?.np && items[k + 1]!.np!.quant !== 'no' && isFastener(lastNoun(items.slice(k + 1))) && k > t.clause.vi);
   return comma >= 0 ? nounsFrom(t.sheet, items, comma + 1) : undefined;
 }
 const lastNoun = (items: Clause['items']): string => items.find(i => i.np)!.np!.said;

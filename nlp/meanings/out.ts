@@ -17,14 +17,14 @@ export const out: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|when|before|that)$/.test(c.sub) && !(c.sub === 'until')) return undefined;
   const base = c.verb?.base ?? '';
-  const passive = c.passive || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
+  const passive = c.passive || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
   const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name));
   if (moneyClause(t, c)) return undefined;
   if (!things.length || c.verb?.form === 'base' && !/^(put|set)$/.test(base)) return undefined;
   const place = target(t, c);
   const sent = /^(send|ship|post|mail|freight|courier)$/.test(base) && (place !== undefined || /\b(off|out|away|in)\b/.test(c.prt.join(' ')));
   const taken = /^(take|drop|run|drive|bring|hand|carry|deliver|leave|give|haul|go|be|cart|tow|trailer|lug)$/.test(base) && place !== undefined;
-  const away = !c.verb && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
+  const away = !c.verb && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to|away to|off to|down to|out to|up to)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
   if (!sent && !taken && !away) return undefined;
   const end = spanForward(t, n => tells(t, n), 3);
   const reach = t.clauses.slice(t.at, end + 1);
@@ -50,10 +50,11 @@ export function awaited(t: Telling, c: Clause): Entry[] {
 function target(t: Telling, c: Clause): string | undefined {
   for (const [k, i] of c.items.entries()) {
     const np = c.items[k + 1]?.np;
+    if (i.low === 'for' && c.verb?.base !== 'leave') continue;
     if (!/^(to|at|with|by|into|in|for)$/.test(i.low) || !np || np.stands) continue;
     const said = np.said;
-    const trade = isSource(np) || PERSONS.test(said) || /(er|or|smith|wright|ist|works)s?$/.test(said) && !isPart(t, said) && TRADE_ENDING.test(said) || /^(town|machining|the shop)$/.test(said);
-    if (!trade || (i.low === 'in' || i.low === 'for' || i.low === 'by') && !/(shop|works|yard|foundry|'s)$/.test(said)) continue;
+    const trade = isSource(np) || PERSONS.test(said) || /(er|or|smith|wright|ist|works|ician)s?$/.test(said) && !isPart(t, said) && TRADE_ENDING.test(said) || /^(town|machining|the shop)$/.test(said);
+    if (!trade || (i.low === 'in' || i.low === 'by') && !/(shop|works|yard|foundry|'s)$/.test(said)) continue;
     let to = k + 2;
     while (c.items[to] && /^(in|at|down|up|across|over|on|of|from)$/.test(c.items[to]!.low) && c.items[to + 1]?.np) to += 2;
     const text = textOf(t.sheet, c.items[k + 1]!.from, c.items[to - 1]!.to);
@@ -66,6 +67,7 @@ const isPart = (t: Telling, said: string): boolean => (t.sheet.ctx.parts ?? []).
 /** "to be rewound", "to have the ends turned", "for rebabbitting", "he's rebuilding it". */
 function purpose(c: Clause): string | undefined {
   for (const [k, i] of c.items.entries()) {
+    if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]?.base && c.items[k + 3]?.low === 'out') return `${c.items[k + 2]!.base} out`;
     if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]) return c.items[k + 2]!.base ?? verbForms(c.items[k + 2]!.np?.said ?? '')[0]?.base;
     if (i.t === 'to' && /^(have|get)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? '')) { const v = c.items.slice(k + 2).find(x => x.t === 'verb'); if (v) return v.base; }
     if ((i.low === 'for' || i.low === 'being' || i.low === 'getting') && ((c.items[k + 1]?.t === 'verb') || c.items[k + 1]?.np)) {
@@ -84,5 +86,7 @@ const stemAct = (x: Item): string | undefined => ACTS[x.np!.said] ?? ACTS[x.np!.
 function tells(t: Telling, c: Clause): boolean {
   if (c.asks) return false;
   const text = lowText(t, c);
+  if (/\b(he|they|she|man|shop) (says?|said|reckons?|promised|figures?)\b|\b(says|said|saying|reckons|promised)\b/.test(text) && dayIn(t, c, true) !== undefined && !c.subj.some(s => !s.carried && partLike(t.sheet, s.name))) return true;
+  if (c.pred === 'none' && !c.subj.some(s => !s.carried) && dayIn(t, c, true) !== undefined && (/\bback\b/.test(text) || c.items.filter(i => i.t !== 'mark').every(i => i.f || i.t === 'adv' || i.t === 'prep' || i.t === 'cc' || i.t === 'det'))) return true;
   return /^(and |but |so |he |he's |hes |hell |he'll |says |she |they |it |which |should |supposed |says? |said |back |due |ready |for |to |will |'ll |i get |i'll |promised |reckons? |call |expected |fingers |the man |be )/.test(`${text} `) && (dayIn(t, c, true) !== undefined || purpose(c) !== undefined || /\b(back|ready|says|said)\b/.test(text)) && !/\b(arrived|came)\b/.test(text) && !(/^(i|we)$/.test(c.who ?? '') && !/get (it|them) back|have (it|them) back/.test(text)) && !c.subj.some(s => !s.carried && !/^(they|he|she|it|person)$/.test(c.who ?? ''));
 }

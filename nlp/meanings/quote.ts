@@ -9,13 +9,15 @@ import { sourceSubject } from './lib/source.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 import { spanForward } from './lib/reach.ts';
 
-const SAYS = /^(say|want|quote|ask|charge|reckon|have|offer|list|sell|do|be|run|cost|get|see|find|figure|go|price|come|let|hear|tell|sit)$/;
+const SAYS = /^(say|want|quote|ask|charge|reckon|have|offer|list|sell|do|be|run|cost|get|see|find|figure|go|price|come|let|hear|tell|sit|part|list|supply|post|leave)$/;
 
 /** A price heard with nothing bought: "the yard wants thirty", "six bucks a foot at the farm store". */
 export const quote: Meaning = t => {
   const c = t.clause;
   if (c.asks || c.sub && /^(if|unless|until|till)$/.test(c.sub) || c.reality === 'cond' || c.reality === 'past plan' && !/\b(want|say|said|ask)/.test(lowText(t))) return undefined;
   const text = lowText(t);
+  const late = shippingAlone(t, c);
+  if (late) return late;
   if (/^(buy|pay|order|spend|bought|sell)$/.test(c.verb?.base ?? '') && c.verb?.base !== 'sell' || /^(i|we)$/.test(c.who ?? '') && !/\b(quoted|found|saw|seen|heard|priced|got|get|can get|could get)\b/.test(text)) return undefined;
   const prev = t.clauses[t.at - 1];
   const source = sourceSubject(t, [c]) ?? (prev && !c.subj.some(s => !s.carried) && (prev.verb === undefined && /^(say|want|quote|ask|have|offer|do|charge)$/.test(c.verb?.base ?? '') || /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '')) ? sourceSubject(t, [prev]) : undefined) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) : undefined) ?? (c.pred === 'none' ? undefined : undefined);
@@ -34,6 +36,16 @@ export const quote: Meaning = t => {
   if (source === undefined && !/\b(quot|each|apiece|a foot|want|asking|price|goes? for|cost|listed|run)/.test(text)) return undefined;
   return [trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, qty: item.qty && item.qty > 1 ? item.qty : undefined, core: sums.core, tax: sums.tax }) as Entry];
 };
+
+/** "…wants thirty-four each. Eight dollars shipping.": what comes on top of the price just heard. */
+function shippingAlone(t: Telling, c: Clause): Entry[] | undefined {
+  const last = t.told.findLast(x => x.entry.kind === 'quote' || x.entry.kind === 'order')?.entry;
+  if (!last || c.verb && !/^(be|ship|post|send)$/.test(c.verb.base!) || last.kind !== 'quote' && last.kind !== 'order' || last.shipping !== undefined) return undefined;
+  const sums = sumsIn(t, c.from, c.to, false);
+  if (sums.shipping === undefined || sums.price !== undefined) return undefined;
+  last.shipping = sums.shipping;
+  return [];
+}
 
 /** "thirty-two from the engineer, or twenty-eight and five post from the other chap": one quote a seller. */
 function alternative(t: Telling, c: Clause): Entry[] | undefined {

@@ -11,7 +11,7 @@ import { trim } from './lib/fields.ts';
 import { quantityOf } from './lib/quantity.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const NEAR = /\b(came apart|how it (was|came|sat|went)|write that down|as (found|removed|it was|they were|it came|received|bought)|when (i|it) (pulled|took|came|stripped)|before (i|we) (took|pulled|had|stripped))\b/;
+const NEAR = /\b(came apart|how it (was|came|sat|went)|write that down|as (found|removed|it was|they were|it came|received|bought)|when (i|it) (pulled|took|came|stripped)|before (i|we) (took|pulled|had|stripped|touched))\b/;
 const AS_WAS = /\bas (removed|received|bought)\b|\bbefore (i |we )?(teardown|strip|stripping|strip-down|dismantl\w+|stripped|i stripped)\b|\b(when (it|i|they|that|she) (came|pulled|took|had|was)|before (i|it|we|they) (took|pulled|came|had|stripped)|came apart|as it came|as found|how it (was|came|sat|went)|originally|was (set|shimmed)|used to|as-was|before (strip|teardown|dismantling|disassembly|taking|pulling)\w*|on strip ?down|when .{0,20} apart|had .* (under|behind|in|on) (it|them)|write that down|(there )?(was|were) \w+ .{0,30}(under|behind|between)|as it was|as they were|off the old)\b/;
 
 /** Something counted or measured on a part. */

@@ -23,6 +23,8 @@ export const rule: Meaning = t => {
 function paired(t: Telling): { first: Clause; then: Clause } | undefined {
   const c = t.clause, n = t.clauses[t.at + 1];
   const text = lowText(t);
+  const bare = elliptic(t, c);
+  if (bare) return bare;
   const bound = (x: Clause): boolean => /^(must|plan|maybe)$/.test(x.reality) || x.verb?.form === 'base' || /\b(only|first|want|needs?|goes|go|come|comes|has|have)\b/.test(lowText(t, x)) && x.verb?.form !== 'past';
   if (c.sub === 'before' && n && !n.asks && n.sub === undefined && bound(n) && presentish(c)) return { first: n, then: c };
   if (n?.sub === 'before' && !n.asks && presentish(n) && bound(c) && !c.neg) return { first: c, then: n };
@@ -35,12 +37,24 @@ function paired(t: Telling): { first: Clause; then: Clause } | undefined {
   return undefined;
 }
 
+/** "blade not before guide blocks": without a verb. */
+function elliptic(t: Telling, c: Clause): { first: Clause; then: Clause } | undefined {
+  const k = c.items.findIndex((i, n) => i.t === 'neg' && /^(before|till|until)$/.test(c.items[n + 1]?.low ?? ''));
+  const n = t.clauses[t.at + 1];
+  if (c.verb || !c.subj.length) return undefined;
+  if (k > 0 && c.items[k + 2]?.np) { const np = c.items[k + 2]!.np!; return { first: { ...c, subj: [{ name: np.name, from: np.from, to: np.to, plural: false }], rest: [], items: c.items.slice(k + 2) }, then: { ...c, rest: [], items: c.items.slice(0, k) } }; }
+  if (n && /^(before|till|until)$/.test(n.sub ?? '') && c.items.at(-1)?.t === 'neg' && (n.obj.length || n.subj.length)) return { first: n, then: { ...c, rest: [] } };
+  return undefined;
+}
+
 const presentish = (c: Clause): boolean => c.verb?.form !== 'past' || c.passive || /^(put|set|cut|shut|fit)$/.test(c.verb?.low ?? '');
 
 /** A short phrase for one side: base verb and part; what only goes on or is waited for is the part alone; what comes off is "X off". */
 function phrase(t: Telling, c: Clause, side: 'first' | 'then'): string | undefined {
-  const part = (c.obj[0] ?? c.subj.find(s => !s.machine) ?? c.subj[0])?.name;
   const base = c.verb?.base;
+  const moves = /^(go|come|be|arrive|get|sit|turn|do)$/.test(base ?? 'be') && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
+  const part = ((moves ? undefined : c.obj[0]) ?? c.subj.find(s => !s.machine) ?? c.subj[0] ?? c.obj[0])?.name;
+  if (!part && /^(i|we)$/.test(c.who ?? '')) return undefined;
   const text = lowText(t, c);
   if (!part) return base && c.verb!.form !== 's' ? base : undefined;
   const prt = c.prt.concat(c.rest.filter(i => i.t === 'prt').map(i => i.low));

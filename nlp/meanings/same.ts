@@ -39,6 +39,10 @@ function fellow(t: Telling, was: string): { side?: string; name?: string } | und
   const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'side' && w !== 'same');
   const side = words.filter(w => SIDES.has(w) || /^other|second|first|third$/.test(w));
   if (side.length && side.length === words.length) return { side: side.join(' ') };
+  if (np.stands && words.length) {
+    const known = snap(`${words.join(' ')} ${was.split(' ').at(-1)!}`, t.sheet.ctx);
+    return { name: known.known ? known.name : `${words.join(' ')} ${was.split(' ').at(-1)!}` };
+  }
   return np.name === was ? undefined : { name: np.name };
 }
 

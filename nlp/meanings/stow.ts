@@ -44,7 +44,7 @@ function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   if (isMachine(t.sheet, np.name)) return put && /^(in|under|behind|beside)$/.test(prep) && !c.prt.length;
   if (isSource(np)) return false;
   if (/^(under|behind|beneath|underneath|beside|above|next|against|inside)$/.test(prep)) return !/^(load|pressure|control|way|warranty|schedule|water|torque)$/.test(np.said) && (put || !isPartish(t, np.said));
-  if (put && /^(in|on|at|by|over|into|onto|up|down|near|between)$/.test(prep)) return !isPartish(t, np.said) && !/^(order|hold|charge|place|time|it|position|mail|post|back order|time|way|gear|line|half|two|three|bits|pieces|loose)$/.test(np.said);
+  if (put && /^(in|on|into|onto|over|between)$/.test(prep) && !/^(free|good|loose|dry|hand|use|tow|with|full|turn|general|particular|total)$/.test(np.said) && !t.clause.prt.includes('in')) return !isPartish(t, np.said) && !/^(order|hold|charge|place|time|it|position|mail|post|back order|time|way|gear|line|half|two|three|bits|pieces|loose)$/.test(np.said);
   if (nps.length > 1 && placeLater(rest)) return true;
   return false;
 }

@@ -11,7 +11,7 @@ const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*
 /** Leave it alone until then: curing, drying, setting, cooling. */
 export const wait: Meaning = t => {
   const c = t.clause, text = lowText(t);
-  if (c.asks || c.sub && /^(if|unless)$/.test(c.sub) || c.reality === 'past plan' || c.who && /^(he|they|she|person)$/.test(c.who) && !c.subj.length) return undefined;
+  if (c.asks || c.sub && /^(if|unless)$/.test(c.sub) || c.reality === 'past plan' || c.who && /^(he|they|she|person|you)$/.test(c.who) && !c.subj.length) return undefined;
   const bareSpan = /^(and |so |now |just )?(leave|let|leaving|give) (it|them|that|her|him|the \w+)\b/.test(text) && t.sheet.found.some(f => (f.dim === 'span' || f.dim === 'when') && f.from >= t.clause.from && f.to <= t.clause.to);
   if (!WAITS.test(text) || !REASON.test(text) && !bareSpan) return undefined;
   const base = c.verb?.base ?? '';

@@ -6,7 +6,8 @@ import { isMachine, partLike } from '../clauses/things.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { moneyClause } from './lib/money.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
-import { goodsIn, specAfter } from './lib/goods.ts';
+import { goodsIn } from './lib/goods.ts';
+import { specAfter } from './lib/spec.ts';
 import { trim } from './lib/fields.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -20,13 +21,15 @@ export const want: Meaning = t => {
   if (k === undefined) return undefined;
   const goods = k < c.items.length && k >= 0 ? goodsIn(t, c.items, k) : [];
   const list = goods.length ? goods : fronted(t, c);
-  if (!goods.length && list.length) specAfter(t, c.items, Math.max(c.vi + 1, 0) + (c.items[c.vi + 1]?.low === 'some' ? 1 : 0), list);
+  if (!goods.length && list.length) specAfter(t, c.items, Math.max(c.vi + 1, 0) + (c.items[c.vi + 1]?.low === 'some' ? 1 : 0), list.at(-1)!);
   const both = bothNew(t);
   if (both) return both;
   if (!list.length) return undefined;
   if (/\bnew\b/.test(lowText(t))) condemn(t, list.map(g => g.item));
   const reason = why(t, c, k);
-  return list.filter(g => !isMachine(t.sheet, g.item)).map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec, for: reason }) as Entry);
+  const forAt = c.items.findIndex(i => i.low === 'for');
+  const owner = forAt >= 0 ? [...list].reverse().find(g => g.to <= c.items[forAt]!.from + 1) ?? list.at(-1) : undefined;
+  return list.filter(g => !isMachine(t.sheet, g.item)).map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec, for: owner && g !== owner ? undefined : reason }) as Entry);
 };
 
 /** "need new ones" after "pitted bad": the old ones are to be replaced. */
@@ -73,6 +76,9 @@ function needed(t: Telling, c: Clause): number | undefined {
     if (items[buy]!.base === 'find' && c.reality !== 'must') return undefined;
     return items[buy]!.base === 'pick' ? buy + 2 : buy + 1;
   }
+  const have = items.findIndex((i, n) => i.low === 'have' && items[n - 1]?.t === 'to' && /^(got|need|have|'ve)$/.test(items[n - 2]?.low ?? ''));
+  if (have > 0) return have + 1;
+  if (/^(he|they|she|person|you)$/.test(c.who ?? '')) return undefined;
   const need = items.findIndex(i => i.t === 'verb' && i.base === 'need' || i.t === 'verb' && i.base === 'want' && i.low !== 'wanted');
   if (need >= 0 && items[need + 1]?.t !== 'to') {
     if (items[need]!.base === 'want' && c.subj.length && !c.who) return partNeeds(items, need);

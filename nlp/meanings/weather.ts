@@ -21,6 +21,8 @@ export const weather: Meaning = t => {
   if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
   const sky = skyIn(t, text);
   if (!sky) return undefined;
+  const more = severalSkies(t);
+  if (more) return more;
   if (/^(i|we|you)$/.test(c.who ?? '') || partTalk(t)) return undefined;
   const days = t.sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague);
   const today = t.sheet.ctx.at.slice(0, 10);
@@ -30,6 +32,16 @@ export const weather: Meaning = t => {
   const from = named[0]!.value.from, to = named.at(-1)!.value.to ?? (openEnded(t, named.at(-1)!) ? undefined : named.at(-1)!.value.from);
   return [trim({ kind: 'weather', sky, from, to }) as Entry];
 };
+
+/** "rain today and tomorrow, then dry Saturday": each sky with the days after it. */
+function severalSkies(t: Telling): Entry[] | undefined {
+  const { clause: c, sheet } = t;
+  const at = sheet.tokens.slice(c.from, c.to).flatMap((x, k) => { const hit = SKY.find(([re]) => re.test(x.low)); return hit ? [{ sky: hit[1], k: c.from + k }] : []; });
+  if (at.length < 2 || new Set(at.map(a => a.sky)).size < 2) return undefined;
+  const days = longest(sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague));
+  const out = at.map((a, i) => ({ sky: a.sky, days: days.filter(d => d.from > a.k && d.from < (at[i + 1]?.k ?? c.to)) })).filter(x => x.days.length);
+  return out.length > 1 ? out.map(x => trim({ kind: 'weather', sky: x.sky, from: x.days[0]!.value.from, to: x.days.at(-1)!.value.to ?? x.days.at(-1)!.value.from }) as Entry) : undefined;
+}
 
 function skyIn(t: Telling, text: string): Sky | undefined {
   if (/\bno (rain|frost|wind|snow)\b|\bwithout (any )?rain\b|\bnot a drop\b|\bstays? dry\b|\bstaying dry\b/.test(text)) return /no rain|drop|dry/.test(text) ? 'dry' : undefined;

@@ -11,7 +11,8 @@ const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash
 /** Work done on a part that is not fitting it: cleaned, primed, welded, soaked; begun but not finished where that is said. */
 export const work: Meaning = t => {
   const c = t.clause;
-  if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which)$/.test(c.sub)) return undefined;
+  if (c.pred === 'have' && !c.neg && !c.asks && c.reality === 'deed') return coated(t);
+  if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which|as|like|how|what|where)$/.test(c.sub)) return undefined;
   if (/^(wire|tie|tape|clip|strap|bundle|band|zip-tie)$/.test(c.verb!.base!) && /\btogether\b/.test(lowText(t))) return undefined;
   const given = tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;
@@ -124,7 +125,7 @@ function tried(t: Telling): Entry[] | undefined {
   const c = t.clause;
   if (!/^(try|test|run|pressurise|pressurize|pressure-test|pump|leak-test)$/.test(c.verb?.base ?? '') || c.verb!.form === 'base') return undefined;
   const m = dims(c.items, 'measure').find(f => /^(psi|bar|V|A|rpm|N·m|lb-ft|Ω)$/.test(f.value.unit));
-  const part = (c.obj[0] ?? (c.passive ? c.subj[0] : undefined))?.name;
+  const part = (c.obj[0] ?? (c.passive || !c.who ? c.subj[0] : undefined) ?? (!c.who && !c.subj.length ? t.memory.topic() : undefined))?.name;
   if (!m || !part) return undefined;
   const what: Record<string, string> = { psi: 'pressure', bar: 'pressure', V: 'voltage', A: 'current', rpm: 'speed', 'Ω': 'resistance' };
   return [{ kind: 'work', part, action: 'test' } as Entry, { kind: 'reading', part, what: what[m.value.unit] ?? 'torque', value: m.value.value, unit: m.value.unit } as Entry];
@@ -133,6 +134,11 @@ function tried(t: Telling): Entry[] | undefined {
 /** "put a coat of primer on the hood", "slapped some paint on it". */
 function coated(t: Telling): Entry[] | undefined {
   const c = t.clause;
+  if (/^(get|have)$/.test(c.verb?.base ?? 'have') && c.subj.some(s => !s.carried && partLike(t.sheet, s.name))) {
+    const k = c.items.findIndex((i, n) => /\b(coats?|dose|lick|layer)$/.test(i.np?.said ?? i.low) && c.items[n + 1]?.low === 'of' && c.items[n + 2]?.np);
+    const what = k >= 0 ? c.items[k + 2]!.np!.said : undefined;
+    if (what) return c.subj.map(s => ({ kind: 'work', part: s.name, action: COATS[what.split(' ').at(-1)!] ?? 'paint', product: what }) as Entry);
+  }
   if (!/^(put|get|slap|throw|lay|brush|spray|rub|have|wipe|apply|roll)$/.test(c.verb?.base ?? '')) return undefined;
   const stuff = c.items.find(i => i.np && i.from > c.verb!.from && COATS[i.np.said.split(' ').at(-1)!] && isConsumable(i.np.said));
   if (!stuff || !/\b(coats?|layer|some|bit|lick)\b/.test(lowText(t))) return undefined;

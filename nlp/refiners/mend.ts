@@ -59,7 +59,7 @@ function heardBeside(sheet: Sheet): void {
       if (!m.heard.test(t.low) || t.low === m.meant) continue;
       const own = m.own && knownWord(sheet, singular(m.meant));
       if (!own && (m.before && !m.before.test(sheet.tokens[i + 1]?.low ?? '') || m.after && !m.after.test(sheet.tokens[i - 1]?.low ?? ''))) continue;
-      change(sheet, t, /s$/.test(t.low) && !/s$/.test(m.meant) && /^(breaks|bearings|brings|letters|peddles|petals|valves|bolds|pens|vals|collars)$/.test(t.low) ? `${m.meant}s` : m.meant, 'heard for a word of the trade');
+      change(sheet, t, /s$/.test(t.low) && !/s$/.test(m.meant) && /^(breaks|bearings|brings|letters|peddles|petals|valves|bolds|pens|vals|collars|pushings)$/.test(t.low) ? `${m.meant}s` : m.meant, 'heard for a word of the trade');
       break;
     }
   });

@@ -82,7 +82,7 @@ function side(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: 
 
 function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag | undefined {
   const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
-  if (/^(that|this|these|those|her|his)$/.test(low)) return nominal(tokens, i + 1, solid) || SIDES.has(next) || CONDITION.has(next) && nominal(tokens, i + 2, solid) || /^(one|same|last|other|new|old)$/.test(next) ? 'det' : low === 'that' && (prev === 'noun' || prev === 'verb') && verbForms(next).length === 0 && !g.AUX_BE.has(next) ? 'sub' : 'pron';
+  if (/^(that|this|these|those|her|his)$/.test(low)) return nominal(tokens, i + 1, solid) || SIDES.has(next) || CONDITION.has(next) && nominal(tokens, i + 2, solid) || /^(one|same|last|other|new|old)$/.test(next) ? 'det' : low === 'that' && (prev === 'noun' || prev === 'verb') && verbForms(next).length === 0 && !g.AUX_BE.has(next) && (g.SUBJECT.has(next) || g.ARTICLE.has(next)) ? 'sub' : 'pron';
   if (/^(what|which)$/.test(low)) return 'wh';
   if (g.WH.has(low)) return low === 'when' || low === 'where' || low === 'how' || low === 'why' ? 'wh' : 'wh';
   if (/^(both|all|each|half|either|neither|some|any|no|several|few|couple|another)$/.test(low)) {

@@ -74,7 +74,8 @@ function idioms(tokens: readonly Token[]): [number, number][] {
     if (!(whole || loose || hit.length >= 3 && (edge(i - 1) || edge(i + hit.length)))) continue;
     if (/^(hang on|hold on|hold up|as usual)$/.test(hit.join(' ')) && !whole) continue;
     const end = whole && tokens[i + hit.length]?.low === ',' && i > 0 && tokens[i - 1]?.low === ',' ? i + hit.length + 1 : i + hit.length;
-    out.push([i, end]);
+    const inside = whole && tokens[i - 1]?.low === ',' && tokens[i + hit.length]?.low === ',' && /^('s|is|are|was|were|has|have|had|'ll|will)$/.test(tokens[i + hit.length + 1]?.low ?? '');
+    out.push([inside ? i - 1 : i, end]);
     i = end - 1;
   }
   return out;

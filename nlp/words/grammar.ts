@@ -4,7 +4,7 @@ const set = (s: string): ReadonlySet<string> => new Set(s.trim().split(/\s+/));
 export const DET = set("the a an this that these those another any some every each either neither no both all my your his her our their its which what whose half several few couple");
 export const ARTICLE = set('the a an this that these those my your his her our their its some any another');
 export const SUBJECT = set('i we you he she they it');
-export const PRONOUN = set("i me we us you he him she her they them it one ones this that these those something anything nothing everything somebody someone nobody anyone everyone myself himself mine yours his hers theirs ours itself themselves");
+export const PRONOUN = set("i me we us you he him she her they them it one ones this that these those something anything nothing everything somebody someone nobody anyone everyone myself himself herself yourself ourselves theirself mine yours his hers theirs ours itself themselves");
 export const PREP = set('of in on at to from with without for by under underneath below beneath behind beside besides between near over above onto into off out inside outside through against across along around round after before since until till about up down per than like via toward towards next');
 export const PARTICLE = set('off on out in up down back apart away together loose over through');
 export const AUX_BE = set("is are was were be been being am 's 're 'm isn't aren't wasn't weren't ain't");
@@ -20,7 +20,7 @@ now then today tonight yesterday tomorrow again already yet still just only real
 all almost nearly about roughly approximately around nicely well badly properly pretty rather fairly so much more most less least enough ever never always often sometimes
 soon later earlier early late lately recently first second last next once twice anyway though however instead else together apart away here there everywhere somewhere
 inside outside indoors outdoors up down back forward sideways right left straight dead clean clear halfway mostly partly barely hardly actually basically honestly
-good-and for-good meanwhile afterwards afterward beforehand ago half way home overnight temporarily permanently currently presently supposedly apparently definitely certainly
+good-and for-good meanwhile afterwards afterward beforehand ago half way home overnight temporarily permanently currently presently alone beforehand supposedly apparently definitely certainly
 slightly lightly heavily carefully thoroughly gently loosely tightly easily freely smoothly evenly slowly quickly nowhere hopefully luckily sadly thankfully finger`);
 export const CALENDAR = set('monday tuesday wednesday thursday friday saturday sunday january february march april may june july august september october november december mon tue tues wed weds thu thur thurs fri sat arvo christmas easter');
 export const FILLER = set('um uh er erm ah eh hmm hm mm uhm umm uhh ehm');

@@ -34,6 +34,8 @@ export const MISHEARD: readonly Misheard[] = [
   { heard: /^(leaver|liver|leather)$/, meant: 'lever', after: /^(gear|clutch|brake|throttle|hand|shift|trip|lift|release)$/ },
   { heard: /^(val|vowel|bowel)s?$/, meant: 'valve', after: /^(exhaust|intake|inlet|relief|check|needle|float|control|slide|safety|foot)$/ },
   { heard: /^(genes?|gems|gyms|chims|jims|shins|chins)$/, meant: 'shims', after: /^(the|two|three|four|five|six|seven|eight|nine|ten|of|were|some|\d+)$/, own: true },
+  { heard: /^pushings?$/, meant: 'bushing', after: /^(the|a|new|old|bronze|brass|left|right|wheel|king|pin|front|rear|spindle|hub|drag|link|rake|two|both)$/ },
+  { heard: /^warn$/, meant: 'worn' },
   { heard: /^(civ|cive|sift|seive)$/, meant: 'sieve' },
   { heard: /^(bag|babit|bobbit|rabbit|babbit|babbet)$/, meant: 'babbitt', after: /^(the|pour|poured|drive|end|old|new|of|re-pour|poor)$/ },
   { heard: /^(collars?|colour|color)$/, meant: 'collar', after: /^(thrust|set|shaft|lock)$/ },

@@ -97,7 +97,7 @@ function inName(sheet: Sheet, k: number, to: number): boolean {
 function sizeAt(sheet: Sheet, i: number, to: number): { to: number; count?: number; spec?: string } | undefined {
   const { tokens, tags, found } = sheet;
   if (tags[i] !== 'num' && !/^(pair|dozen|set|couple)$/.test(tokens[i]?.low ?? '')) return undefined;
-  const size = found.filter(f => f.from === i && f.to < to && (f.dim === 'thread' || f.dim === 'measure')).sort((a, b) => b.to - a.to)[0];
+  const size = found.filter(f => f.from === i && f.to < to && (f.dim === 'thread' || f.dim === 'measure' || f.dim === 'number' && (f.value.form === 'fraction' || f.value.form === 'mixed'))).sort((a, b) => b.to - a.to)[0];
   if (size && tags[size.to] !== 'num' && ['noun', 'adj'].includes(tags[size.to]!)) return { to: size.to, spec: textOf(sheet, i, size.to) };
   if (found.some(f => f.from <= i && i < f.to && (f.dim === 'money' || f.dim === 'span' || f.dim === 'measure' || f.dim === 'when' || f.dim === 'percent') && f.sure === 'certain')) return undefined;
   const n = found.filter(f => f.from === i && f.dim === 'number' && f.to < to).sort((a, b) => b.to - a.to)[0];
@@ -135,6 +135,9 @@ function standing(sheet: Sheet, from: number, to: number, nameFrom: number, quan
   return undefined;
 }
 
+/** States that a part is in; plain adjectives ("bright bar", "flat belt") belong to the name. */
+const STATEFUL = /(ed|en|wn|rn|rst|ot|ty|ky|ly)$|^(bent|split|good|bad|fine|rusty|dodgy|iffy|knackered|greasy|oily|dirty|filthy|loose|stuck|dead|weak|tired|nice|decent|poor|original|wrong|correct|odd|dull|lovely|beautiful|gone|missing|shot|clean|rough|sound)$/;
+
 export const textOf = (sheet: Sheet, from: number, to: number): string =>
   (to > from ? sheet.text.slice(sheet.tokens[from]!.start, sheet.tokens[to - 1]!.end) : '');
 
@@ -146,7 +149,7 @@ export function nameOf(sheet: Sheet, from: number, to: number): { name: string; 
   for (let k = from; k < to; k++) {
     const low = tokens[k]!.low;
     const leading = tags[k] === 'adj' && k + 1 < to;
-    if (leading && CONDITION.has(low) && !SIDES.has(low) && !nounClasses(`${low} ${tokens[k + 1]!.low}`).size) { states.push(low); continue; }
+    if (leading && CONDITION.has(low) && STATEFUL.test(low) && !SIDES.has(low) && !nounClasses(`${low} ${tokens[k + 1]!.low}`).size) { states.push(low); continue; }
     if (leading && LEFT_OUT.test(low) && !/^(other|spare|first|second|third|fourth|last)$/.test(low)) continue;
     if (tags[k] === 'noun' && name === '' && /^(new|old|brand)$/.test(low) && k + 1 < to) continue;
     if (tags[k] === 'det' || /^(the|a|an)$/.test(low)) continue;

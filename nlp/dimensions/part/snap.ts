@@ -1,5 +1,6 @@
 import { nameKey, nameWords } from '../../../domain/model/names.ts';
 import type { ReadContext } from '../../../domain/model/reading.ts';
+import { nounClasses } from '../../words/nouns.ts';
 import { knownNames } from './known.ts';
 
 const NONE: readonly string[] = [];
@@ -35,7 +36,7 @@ function shortened(words: readonly string[], exact: (key: string) => string | un
   for (let k = 1; k < words.length; k++) {
     if (known.has(words[k - 1]!)) return undefined;
     const hit = exact(words.slice(k).join(' '));
-    if (hit && MACHINE_WORD.test(words[k - 1]!)) return { name: hit.toLowerCase(), known: true };
+    if (hit && (MACHINE_WORD.test(words[k - 1]!) || nounClasses(words[k - 1]!).has('machine'))) return { name: hit.toLowerCase(), known: true };
   }
   return undefined;
 }

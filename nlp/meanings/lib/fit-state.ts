@@ -3,6 +3,7 @@ import { dims, type Clause } from '../../clauses/clause.ts';
 import { isPlaceNoun } from '../../clauses/things.ts';
 import { isClass } from '../../words/verbs.ts';
 import { lowText, type Telling } from '../telling.ts';
+import { isFastener } from './fields.ts';
 
 export type FitState = Extract<Entry, { kind: 'fit' }>['state'];
 
@@ -13,7 +14,7 @@ const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thre
 const TIGHT = /^(torque|retorque|tighten|retighten|adjust|readjust|gap|regap|tension|retension|preload|cinch)$/;
 const HELD = /^(hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|tie|balance)$/;
 
-const TRIED = /\b(mock(ed|ing)?[- ]?up|dry[- ]?fit\w*|test[- ]?fit\w*|trial[- ]?fit\w*|(for|as) a (trial|try|look|test|check)|trial (run|assembly|basis)|offered \w* ?(up|it)|(just|only)? ?to (check|see|try|test|mark|measure|get the)\b|(comes?|coming|came|has to come|will come|goes|going|to come) (back )?(off|out|apart) again|(comes?|coming|to come|come) (back )?(off|out)\b|try it for|tried (it|them|the|on|in|up)|trying (it|them)|laid in|for (size|fit|looks))/;
+const TRIED = /\b(mock(ed|ing)?[- ]?up|dry[- ]?fit\w*|test[- ]?fit\w*|trial[- ]?fit\w*|(for|as) a (trial|try|look|test|check)|trial (run|assembly|basis)|offered \w* ?(up|it)|(just|only)? ?to (check|see|try|test|mark|measure|get the|line|gauge|size|make sure|find out|look)\b|(comes?|coming|came|has to come|will come|goes|going|to come) (back )?(off|out|apart) again|(comes?|coming|to come|come) (back )?(off|out)\b|try it for|tried (it|them|the|on|in|up)|trying (it|them)|laid in|for (size|fit|looks))/;
 const TEMPORARY = /\b(finger[- ]?tight|hand[- ]?tight|fingertight|for now|for the (moment|time being)|temporar\w*|just (sitting|hung|hanging|resting|nipped|tacked|held|holding|to hold|to keep|till|until|for tonight)|(on|up|in) loose\b|loosely|only (there )?to hold|so (that )?i can|nipped|held (on|in|up|with|by)|cable[- ]tied|zip[- ]?tied|roughed in|tacked|until i|till i|till the|until the|slave bolts?|dummy|not for good|not tightened|not torqued|to keep it|borrowed|stand-in|in the meantime|meantime|pro tem|snugged?|baling wire|bailing wire|by hand|only on|just on|lightly|string|not for keeps|only (hung|nipped|tacked|sitting|resting|pinned|wired|clamped|held)|with one bolt|by one bolt|for the night)/;
 export const ONLY_HOLDS = /\b(only|just) (there |holding|to hold|keeping|there holding)/;
 const FOR_GOOD = /\b(for good|for keeps|permanent\w*|for real|final(ly)? (on|in|fitted)|to stay|all (done|buttoned) up)\b/;
@@ -27,7 +28,7 @@ export function fitState(t: Telling): FitState | undefined {
   if (base === 'off' || base === 'tried') return base;
   if (FOR_GOOD.test(text) && base !== 'tight') return 'on';
   if (TRIED.test(text) && base !== 'tight') return 'tried';
-  if (base === 'tight') return /finger|hand[- ]?tight|by hand|nipped|roughly|roughed/.test(text) ? 'temporary' : 'tight';
+  if (base === 'tight') return /finger[- ]?tight|hand[- ]?tight|by hand|nipped|roughly|roughed/.test(text) ? 'temporary' : 'tight';
   if (TEMPORARY.test(text)) return 'temporary';
   if (base === 'on' && /\b(torqued|tightened|tight|torqued (up|down)|done up|pulled (up|down) tight)\b/.test(text) && !/not (yet )?(torqued|tight)/.test(text)) return 'tight';
   return base;
@@ -51,15 +52,18 @@ function byVerb(t: Telling, c: Clause): FitState | undefined {
   const base = c.verb?.base ?? '', prt = c.prt.join(' ');
   if (c.verb && (c.verb.form === 'base' || c.verb.form === 's') && !c.passive) return undefined;
   const off = /\b(off|out|apart|away|down)\b/.test(prt) || offFrom(c);
-  const toward = c.rest.some(i => /^(into|onto)$/.test(i.low)) || c.rest.some((i, k) => (i.low === 'in' || i.low === 'on') && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!));
-  const on = /\b(on|in|back|up|together|home|down|over|through)\b/.test(prt) || toward;
+  const toward = !c.rest.some(i => i.np && isPlaceNoun(i.np) && !i.np.known) && c.rest.some(i => /^(into|onto)$/.test(i.low)) || c.rest.some((i, k) => (i.low === 'in' || i.low === 'on') && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!));
+  const on = !/\b(off|out|apart)\b/.test(prt) && (/\b(on|in|back|up|together|home|down|over|through)\b/.test(prt) || toward);
   if (TIGHT.test(base)) return 'tight';
   if (/^(set|pull|bring|do|run|take|snug|nip|pinch|talk|wind|crank)$/.test(base) && dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m)$/.test(m.value.unit))) return 'tight';
   if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°)$/.test(m.value.unit))) return 'tight';
   if (/^(nip|snug|pinch)$/.test(base)) return 'temporary';
   if (/^(mock|offer|dry-fit|dryfit|test-fit|trial-fit)$/.test(base) || base === 'try' && (on || /\bfor (size|fit)\b/.test(lowText(t)))) return 'tried';
   if (base === 'bolt' || base === 'screw') { if (/\b(off|out)\b/.test(prt)) return 'off'; return on || base === 'bolt' ? 'on' : undefined; }
-  if (OFF_ALONE.test(base) && !/\b(up|down|back|together|on|in)\b/.test(prt)) return base === 'pull' && c.obj.length === 0 && !c.passive && !off ? undefined : 'off';
+  if (c.ing && !c.who && !c.items.some(i => i.t === 'be') && !c.carriedSubj) return undefined;
+  if (/^(cut|burn|make)$/.test(base) && /\bout of\b/.test(lowText(t))) return undefined;
+  if (HELD.test(base) && /\bby\b/.test(lowText(t)) && c.rest.some((i, k) => i.low === 'by' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return 'temporary';
+  if (OFF_ALONE.test(base) && (off || !/\b(up|down|back|together|on|in)\b/.test(prt))) return base === 'pull' && c.obj.length === 0 && !c.passive && !off ? undefined : 'off';
   if (HELD.test(base) && c.ing && !on) return undefined;
   if (base === 'sit' && (on || prt === '')) return on ? 'on' : undefined;
   if (OFF_WITH.test(base) && off && !on) return loosening(base, c, prt) ? 'off' : undefined;
@@ -90,7 +94,7 @@ function loosening(base: string, c: Clause, prt: string): boolean {
 
 /** Verb and particle that put a part in its place: not "got on well", "put up with", "came in at". */
 function putting(base: string, c: Clause, prt: string, toward: boolean): boolean {
-  if (base === 'go') return /\b(on|in|back|together)\b/.test(prt) && !/out/.test(prt) && c.subj.length > 0;
+  if (base === 'go') return (/\b(on|in|back|together)\b/.test(prt) || toward) && !/out/.test(prt) && c.subj.length > 0;
   if (base === 'come' ) return /\b(together)\b/.test(prt);
   if (base === 'get') return c.obj.length > 0 && /\b(on|in|back|together)\b/.test(prt) && !/\bback\b$/.test(prt);
   if (base === 'have') return c.obj.length > 0 && /\b(on|in)\b/.test(prt);
@@ -122,8 +126,8 @@ function byState(_t: Telling, c: Clause): FitState | undefined {
       if (second?.f?.dim === 'when') return undefined;
       return 'on';
     }
-    if (first.low === 'off') return 'off';
-    if (first.low === 'out') return second?.low === 'at' || second?.low === 'for' || second?.low === 'to' || second?.low === 'of' && /^(true|round|square|stock|line|shape|date)/.test(rest[2]?.low ?? '') ? undefined : 'off';
+    if (first.low === 'off') return second?.low === 'to' || second?.low === 'at' ? undefined : 'off';
+    if (first.low === 'out') return second?.f ? undefined : second?.low === 'at' || second?.low === 'for' || second?.low === 'to' || second?.low === 'of' && /^(true|round|square|stock|line|shape|date)/.test(rest[2]?.low ?? '') ? undefined : 'off';
     if (first.low === 'apart') return 'off';
     if (first.low === 'back') return second?.t === 'prt' && /^(on|in|together)$/.test(second.low) && !(rest[2]?.np && isPlaceNoun(rest[2].np)) ? 'on' : undefined;
     if (first.low === 'together') return 'on';

@@ -2,10 +2,10 @@ import type { Thing } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { thingsAt } from '../../clauses/things.ts';
 import { textOf } from '../../dimensions/part/phrase.ts';
-import type { Found } from '../../types.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import type { Telling } from '../telling.ts';
+import { isKind, specAfter } from './spec.ts';
 
 /** A thing to be got or that was got, with its count and the size, grade or length it is known by. */
 export interface Goods { item: string; qty?: number; spec?: string; from: number; to: number; thing: Thing }
@@ -18,33 +18,62 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
   let i = k;
   while (i < items.length) {
     const it = items[i]!;
+    const whole = bulk(t, items, i);
+    if (whole) { out.push(whole.goods); i = specAfter(t, items, whole.next, whole.goods); continue; }
     if (it.np && !it.np.stands) {
       const { things, next } = thingsAt(t.sheet, items, i, t.memory);
-      for (const thing of things) if (!isSeller(thing.name)) out.push(goods(t, thing));
-      i = specAfter(t, items, next, out);
+      const own: Goods[] = [];
+      let at = next;
+      for (const thing of things) {
+        if (own.length && isKind(thing.np?.said ?? '')) { at = items.findIndex(x => x.from === thing.from); break; } // "a V-belt, B section"
+        if (!isSeller(thing.name)) own.push(goods(t, thing));
+      }
+      out.push(...own);
+      i = out.length ? Math.max(specAfter(t, items, at, out.at(-1)!), at) : at;
+      if (items[i]?.low === 'for' && items[i + 1]?.np && own.length) i = afterFor(t, items, i, own.at(-1)!);
       continue;
     }
     if (it.np?.stands) {
       const topic = t.memory.topic();
       if (topic) out.push({ item: plainName(topic.name), from: it.from, to: it.to, thing: topic, ...(it.np.count !== undefined ? { qty: it.np.count } : countIn(it.low)) });
-      i = specAfter(t, items, i + 1, out);
-      continue;
-    }
-    if (it.f?.dim === 'measure' && items[i + 1]?.low === 'of' && items[i + 2]?.np) {
-      const { things, next } = thingsAt(t.sheet, items, i + 2, t.memory);
-      for (const thing of things) out.push({ ...goods(t, thing), spec: textOf(t.sheet, it.from, it.to) });
-      i = next;
+      i = out.length ? specAfter(t, items, i + 1, out.at(-1)!) : i + 1;
       continue;
     }
     if (it.f?.dim === 'measure' && items[i + 1]?.low === 'of' && items[i + 2]?.t === 'pron') { const topic = t.memory.topic(); if (topic) out.push({ item: plainName(topic.name), spec: textOf(t.sheet, it.from, it.to), from: it.from, to: it.to, thing: topic }); i += 3; continue; }
     if (it.f?.dim === 'number' && out.length === 0 && (!items[i + 1] || items[i + 1]!.t === 'mark' || /^(more|extra|spare|for|from|off|at)$/.test(items[i + 1]!.low)) && Number.isInteger(it.f.value.value) && t.memory.topic()) { const topic = t.memory.topic()!; out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i++; continue; }
-    if (it.f?.dim === 'number' && items[i + 1]?.low === 'of' && out.length === 0 && items[i + 2]?.t === 'pron') { const topic = t.memory.topic(); if (topic && it.f.dim === 'number') out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i += 3; continue; }
+    if (it.f?.dim === 'number' && items[i + 1]?.low === 'of' && out.length === 0 && items[i + 2]?.t === 'pron') { const topic = t.memory.lastMention(); if (topic && it.f.dim === 'number') out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i += 3; continue; }
     if (it.f?.dim === 'number' && out.length && /^(of|more)$/.test(items[i + 1]?.low ?? '') && it.f.dim === 'number') { out.at(-1)!.qty ??= it.f.value.value; i += 2; continue; }
-    if (it.low === 'for' && out.length && (items[i + 1]?.np || items[i + 1]?.t === 'pron') && items[i + 2] && (items[i + 2]!.low === ',' || items[i + 2]!.t === 'cc')) { i = specAfter(t, items, i + 2, out); continue; }
     if (/^(for|from|at|off|by|so|before|because|until|to|when|with)$/.test(it.low) && out.length) break;
     i++;
   }
   return out;
+}
+
+/** "three feet of quarter inch brake line", "a length of three quarter bright bar": so much of a stuff. */
+function bulk(t: Telling, items: readonly Item[], i: number): { goods: Goods; next: number } | undefined {
+  const it = items[i]!;
+  const held = it.np !== undefined && CONTAINERS.test(it.np.said) && !/^(set|pair|dozen)s?$/.test(it.np.said);
+  if (it.f?.dim !== 'measure' && !held || items[i + 1]?.low !== 'of') return undefined;
+  let k = i + 2;
+  while (items[k] && !items[k]!.np && (items[k]!.f || items[k]!.t === 'adj' || items[k]!.t === 'num')) k++;
+  if (!items[k]?.np || items[k]!.np!.stands || held && k === i + 2 && !items[k]!.np!.spec) return undefined;
+  const { things } = thingsAt(t.sheet, items.slice(0, k + 1), k, t.memory);
+  if (!things[0]) return undefined;
+  const between = items.slice(i + 2, k).filter(x => x.f);
+  const g = goods(t, things[0]);
+  const spec = [g.spec, ...between.map(x => textOf(t.sheet, x.from, x.to)), it.np ? t.sheet.tokens.slice(it.from, it.to).map(x => x.low).join(' ').replace(/^(a|an|the|some|another) /, '') : textOf(t.sheet, it.from, it.to)].filter(Boolean).join(', ');
+  return { goods: { ...g, spec }, next: k + 1 };
+}
+
+/** "four bolts for the hub, 3/8 x 2": what they are for stands between a thing and its size. */
+function afterFor(t: Telling, items: readonly Item[], i: number, last: Goods): number {
+  let k = i + 2;
+  while (items[k] && /^(of|on|in)$/.test(items[k]!.low) && items[k + 1]?.np) k += 2;
+  const had = last.spec;
+  const end = specAfter(t, items, k, last);
+  if (last.spec !== had) return end;
+  const more = items.findIndex((x, n) => n >= k && n <= k + 2 && (x.low === 'and' || x.low === ',') && items[n + 1]?.np?.count !== undefined);
+  return more >= 0 ? more + 1 : i;
 }
 
 /** A name that is a seller rather than a thing sold. */
@@ -69,28 +98,3 @@ function amountOf(t: Telling, thing: Thing): string | undefined {
   if (!CONTAINERS.test(head) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
   return said.replace(/^(a|an|the|some|another) /, '');
 }
-
-/** Sizes and amounts after a comma or straight after the name: "quarter inch by three, eighteen long", "14 gauge", "about six foot". */
-export function specAfter(t: Telling, items: readonly Item[], from: number, out: Goods[]): number {
-  const last = out.at(-1);
-  if (!last) return from;
-  let k = from, begin = -1, end = -1;
-  for (; k < items.length; k++) {
-    const it = items[k]!;
-    if (it.low === ',' || it.low === 'about' || it.low === '-' || it.low === ';' || it.low === '(' || it.low === ')') continue;
-    if (it.low === 'by' || it.low === 'x' || it.low === '×' || it.low === 'long' || it.low === 'thick' || it.low === 'wide' || it.low === 'in' || it.low === 'and' || it.low === 'a' || it.low === 'of' || it.low === 'with') { if (begin >= 0 && it.low !== 'in' && it.low !== 'and' && it.low !== 'with' && it.low !== 'of') { if (it.low === 'long' || it.low === 'thick' || it.low === 'wide') end = k + 1; continue; } else if (it.low === 'in' && items[k + 1]?.np && /^(bronze|steel|brass|copper|stainless|size|oak|ash|leather|rubber)$/.test(items[k + 1]!.np!.said)) { if (begin < 0) begin = k + 1; end = k + 2; k++; continue; } else if (begin < 0 || it.low === 'with' || it.low === 'of') break; else continue; }
-    const size = it.f && (it.f.dim === 'measure' || it.f.dim === 'thread' || it.f.dim === 'number' && (sizey(it.f) || items[k + 1]?.low === 'by' || items[k - 1]?.low === 'by' || /^(long|thick|wide|gauge|tooth|grit)$/.test(items[k + 1]?.low ?? '')));
-    const grade = it.np && /^inch$/.test(it.np.said) && /^(thick|long|wide|deep|square|round)$/.test(items[k + 1]?.low ?? '') || it.t === 'verb' && /^(annealed|galvanised|galvanized|hardened|plated|waxed|braided|tinned|threaded|welded|coated)$/.test(it.low) || it.np && /^(grade|class|size|gauge|series|number|grit|section|sae|npt|bsp|unf|unc|bsw|bsf|ba|din|iso|treated|schedule)\b/.test(it.np.said) || it.np && /\b(npt|bsp|steel|brass|bronze|iron|oak|ash|rubber|thread|grit|ply|gauge|treated|leather)$/.test(it.np.said) || it.np && /^(copper|steel|brass|stainless|bronze|white oak|oak|annealed|plain|black|green|red|grey|gray|zinc|galvanised|galvanized|coarse|fine|heavy|light|medium|leather|rubber|cork|fibre|nylon|hardened|left hand|right hand|metric|imperial|\w+ threads?|(coarse|fine) thread|\w+ grit|ply)$/.test(it.np.said) || it.t === 'adj' && begin >= 0 || it.t === 'adj' && /^(fine|coarse|heavy|light|hard|soft|annealed|galvanised|plain|black|long|short)$/.test(it.low);
-    const qty = it.f?.dim === 'number' && items[k + 1]?.low === 'of' && items[k + 2]?.t === 'pron';
-    if (qty && it.f?.dim === 'number') { last.qty ??= it.f.value.value; k += 2; continue; }
-    if (it.low === 'say' || it.low === 'maybe') continue;
-    if (begin >= 0 && it.f?.dim === 'number' && Number.isInteger(it.f.value.value) && items[k - 1]!.low === ',' && (!items[k + 1] || items[k + 1]!.low === '.' ) && it.f.value.form === 'digits') { last.qty ??= it.f.value.value; continue; }
-    if (it.f?.dim === 'number' && items[k - 1]?.np && /^(grade|class|size|number|gauge)$/.test(items[k - 1]!.np!.said)) { end = k + 1; continue; }
-    if (size || grade) { if (begin < 0) begin = k; end = k + 1; continue; }
-    break;
-  }
-  if (begin < 0) return from;
-  last.spec = [last.spec, textOf(t.sheet, items[begin]!.from, items[end - 1]!.to)].filter(Boolean).join(' ');
-  return Math.max(end, last.qty !== undefined && k <= items.length ? k : end);
-}
-const sizey = (f: Found): boolean => f.dim === 'number' && (f.value.form === 'fraction' || f.value.form === 'mixed');

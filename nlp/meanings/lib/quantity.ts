@@ -2,6 +2,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import { isMachine, said } from '../../clauses/things.ts';
 import type { Found } from '../../types.ts';
 import { nounClasses, singular } from '../../words/nouns.ts';
+import { NAMED } from '../../words/quantities.ts';
 import { lowText, type Telling } from '../telling.ts';
 
 const BY_UNIT: Record<string, string> = {
@@ -10,10 +11,9 @@ const BY_UNIT: Record<string, string> = {
 };
 const BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/\bthick(ness)?\b/, 'thickness'], [/\blong\b|\blength\b/, 'length'], [/\bwide\b|\bwidth\b/, 'width'], [/\bdeep\b|\bdepth\b/, 'depth'], [/\b(tall|high|height)\b/, 'height'], [/\bacross\b|\bdiameter\b|\bdia\b/, 'diameter'],
-  [/\bout of round\b/, 'out of round'], [/\bout of true\b|\brun-?out\b|\bruns out\b/, 'runout'], [/\bend ?play\b/, 'end play'], [/\bend ?float\b/, 'end float'], [/\bfree travel\b/, 'free travel'], [/\bfree play\b/, 'free play'], [/\bbacklash\b/, 'backlash'],
+  [/\bout of round\b/, 'out of round'], [/\bout of true\b|\brun-?out\b|\bruns? (out\b|.{1,20} out\b)/, 'runout'], [/\bend ?play\b/, 'end play'], [/\bend ?float\b/, 'end float'], [/\bfree travel\b/, 'free travel'], [/\bfree play\b/, 'free play'], [/\bbacklash\b/, 'backlash'],
   [/\bclearance\b/, 'clearance'], [/\bcompression\b/, 'compression'], [/\boversize\b/, 'oversize'], [/\bundersize\b/, 'undersize'], [/\bworn\b|\bwear\b/, 'wear'], [/\bgap\b/, 'gap'], [/\bslack\b/, 'slack'], [/\bsag\b/, 'sag'], [/\bbore\b/, 'bore'], [/\bplay\b/, 'play'], [/\btoe\b/, 'toe-in'], [/\bapart\b/, 'spacing'], [/\b(pulled|pulls) .* vacuum|\bvacuum\b/, 'vacuum'],
 ];
-const NAMED = /^(end play|end float|endplay|endfloat|side play|free travel|free play|pedal travel|backlash|lash|clearance|tappet clearance|valve clearance|valve lash|gap|ring gap|end gap|runout|run-out|wobble|taper|bore|diameter|od|id|length|width|height|depth|thickness|stroke|travel|sag|slack|deflection|lift|offset|pitch|toe-in|toe in|camber|weight|pressure|oil pressure|compression|vacuum|tension|preload|torque|voltage|current|draw|resistance|temperature|speed|level|capacity|contact|wear|interference|play|float|protrusion|spacing|crush|output|flow|reading|measurement|outside diameter|inside diameter|tread|dwell|timing|advance|specific gravity|gravity|ovality|out of round|side clearance|step|bow|twist|lean|drop|concentration|charge|rpm|film|end gap|sag|bore size|fit)$/;
 const FAMILY: readonly (readonly [RegExp, RegExp])[] = [[/pressure|compression|vacuum/, /^(psi|bar|kPa)$/], [/torque/, /^(lb-ft|lb-in|N·m)$/], [/voltage/, /^V$/], [/current|draw/, /^A$/], [/resistance/, /^Ω$/], [/temperature/, /^°/], [/^(lift|travel|play|float|gap|bore|od|id|diameter|length|width|height|depth|thickness|stroke|clearance|backlash|wear|wobble|runout|step|bow|drop|offset)$/, /^(in|ft|mm|m|mil|cm)$/]];
 /** A quantity named beside a figure of another kind is not what it measures: "lifts at 148 psi". */
 const suits = (what: string, unit: string | undefined): boolean => unit === undefined || FAMILY.every(([w, u]) => !w.test(what) || u.test(unit));

@@ -1,0 +1,77 @@
+import type { Clause } from '../../clauses/clause.ts';
+import { valueAt } from '../../clauses/items.ts';
+import type { Found, Sheet } from '../../types.ts';
+
+/** A figure of a clause: its value and unit, where it stands, and the words before and after it that are its own. */
+export interface Figure {
+  value: number;
+  unit?: string;
+  /** Whole number without a unit of its own. */
+  bare: boolean;
+  /** Decimals written; three or more without a unit are inches to a machinist. */
+  places: number;
+  from: number;
+  to: number;
+  lead: [number, number];
+  tail: [number, number];
+}
+
+const COUNTS_OFF = /^(no|number|num|nr|#|cylinder|cyl|pot|cap|cylinders|side|leg|station|bay|grade|class|type|model|size|mark)$/;
+
+/** The figures of a clause in order, each with its own words: what stands before it after the last comma or "and", and what stands after it up to the next. */
+export function figuresOf(sheet: Sheet, c: Clause): Figure[] {
+  const values = valuesIn(sheet, c);
+  const out: Figure[] = [];
+  values.forEach((f, n) => {
+    const before = values[n - 1], after = values[n + 1];
+    const from = before ? cutBetween(sheet, before, f) : c.from;
+    const to = after ? cutBetween(sheet, f, after) : c.to;
+    out.push({ ...valueOf(sheet, f), from: f.from, to: f.to, lead: [from, f.from], tail: [f.to, to] });
+  });
+  return out;
+}
+
+function valueOf(sheet: Sheet, f: Found): Pick<Figure, 'value' | 'unit' | 'bare' | 'places'> {
+  const said = sheet.tokens.slice(f.from, f.to).map(t => t.low).join('');
+  const places = /^\d*\.(\d+)/.exec(said)?.[1]?.length ?? 0;
+  if (f.dim === 'measure') return { value: f.value.value, unit: f.value.unit, bare: false, places };
+  if (f.dim === 'percent') return { value: f.value.value, unit: '%', bare: false, places };
+  const value = f.dim === 'thread' ? fraction(f.value.size) : f.dim === 'number' ? f.value.value : NaN;
+  return { value, bare: true, places };
+}
+const fraction = (size: string): number => { const m = /^(\d+)\/(\d+)$/.exec(size); return m ? Number(m[1]) / Number(m[2]) : NaN; };
+
+/** Values that may be measured: no money, no days, no "number two" and "on one", no size that stands before its noun. */
+function valuesIn(sheet: Sheet, c: Clause): Found[] {
+  const out: Found[] = [];
+  const sizes = c.items.flatMap(i => (i.np?.spec || i.np?.count !== undefined ? [[i.from, i.np.nameFrom, i.np.said] as const] : []));
+  for (let i = c.from; i < c.to; i++) {
+    const f = valueAt(sheet, i, c.to);
+    if (!f) continue;
+    const plain = f.dim === 'money' && !f.value.certainCurrency ? sheet.found.find(x => x.from === f.from && x.to === f.to && x.dim === 'number') : undefined;
+    const v = plain ?? f;
+    const prev = sheet.tokens[i - 1]?.low ?? '', next = sheet.tokens[v.to]?.low ?? '';
+    const ordinal = v.dim === 'number' && COUNTS_OFF.test(prev) || v.dim === 'number' && out.length > 0 && /^(on|in|for)$/.test(prev) && Number.isInteger(v.value.value) && v.value.value <= 12;
+    const sized = sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm)\b/.test(said));
+    const counts = v.dim === 'number' && next === 'of';
+    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !sized && !counts && prev !== 'by' && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
+    i = v.to - 1;
+  }
+  return out;
+}
+
+const CUT = /^(,|;|and|but|then|&|-|–|—|plus|\.\.\.|…|\(|\))$/;
+/** Where the words of one figure end and those of the next begin: at the mark between them; without one, after the first one's "at the top" or "on one". */
+function cutBetween(sheet: Sheet, a: Found, b: Found): number {
+  for (let i = b.from - 1; i >= a.to; i--) if (CUT.test(sheet.tokens[i]!.low)) return i;
+  let i = a.to;
+  const low = (k: number): string => sheet.tokens[k]?.low ?? '';
+  const own = /^(top|bottom|middle|hot|cold|front|rear|back|left|right|inner|outer)$/;
+  if (own.test(low(i)) && (i + 1 === b.from || sheet.tags[i + 1] === 'adj' || /^(and)$/.test(low(i + 1)))) return i + 1;
+  if (/^(at|on|in|of)$/.test(low(i))) {
+    i++;
+    while (i < b.from && /^(the|a|number|no)$/.test(low(i))) i++;
+    return Math.min(i + 1, b.from);
+  }
+  return a.to;
+}

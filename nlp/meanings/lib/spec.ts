@@ -1,0 +1,62 @@
+import type { Item } from '../../clauses/items.ts';
+import { textOf } from '../../dimensions/part/phrase.ts';
+import type { Telling } from '../telling.ts';
+import type { Goods } from './goods.ts';
+
+const LOOSE = /^(,|-|–|;|:|\(|\)|about|around|roughly|say|maybe|approx|please|at|least|only|just|like|size|probably)$/;
+/** Words that tell a size from a count when they stand beside a number. */
+const SIZING = /^(by|x|×|\*|long|thick|wide|deep|high|tall|round|square|diameter|dia|od|id|bore|gauge|grit|ply|tooth|pitch|swg|awg|thread|threads|tpi|plus|oversize|undersize|over|under|sae|npt|bsp|unc|unf|grade|class|size|series|number|no|section|type|mm|mil|inch|inches|foot|feet|ft|volt|volts|amp|amps|watt|watts|ton|pound|pounds|litre|liter|quart|gallon)$/;
+const TAIL = /^(long|thick|wide|deep|high|tall|round|square|diameter|dia|od|id|bore|across|oversize|undersize|thread|threads|overall|each|apiece|npt|bsp|unc|unf|coarse|fine|inside|outside|mm|pipe)$/;
+const KIND = /^((grade|class|size|gauge|series|number|grit|sae|npt|bsp|bspt|unc|unf|bsw|bsf|din|iso|schedule|whitworth|ba|cei|model|type|no|stainless|copper|steel|mild steel|spring steel|brass|bronze|phosphor bronze|white oak|oak|ash|hickory|pine|plain|black|green|red|grey|gray|blue|white|zinc|zinc plated|galvanised|galvanized|coarse|fine|heavy duty|leather|rubber|cork|fibre|fiber|nylon|plastic|hardened|high tensile|iron|medium|annealed|light|heavy|left hand|right hand|metric|imperial|waterproof|greasable|sealed|diameter|dia|od|id|bore|inch|inches|spec|treated|pressure treated|pipe)|([a-z]|[a-z]{2}) (section|series|profile|type)|\w+ (thread|threads|grit|gauge|ply|volt|amp|tooth|npt|bsp|steel|brass|bronze|iron|oak|rubber|leather|treated)|(coarse|fine|unc|unf|bsp|npt) thread)$/;
+const DONE = /^(annealed|galvanised|galvanized|hardened|plated|waxed|braided|tinned|threaded|welded|coated|treated|drilled|sealed|graded|ground|polished|greased|insulated|shielded|pre-?cut|turned)$/;
+const STATE = /^(fine|coarse|heavy|light|hard|soft|annealed|galvanised|plain|black|long|short|thick|thin|wide|narrow|square|round|flat|green|red|stainless|deep|high|standard|metric)$/;
+
+/** "SAE 660", "B section", "grade 8", "brass": words that say which sort of the thing before them, and name no thing of their own. */
+export const isKind = (said: string): boolean => KIND.test(said);
+
+/**
+ * What follows a thing to be got, up to the next thing: its size, grade, make and length, said after commas or straight on, and its count. Gives
+ * the index of the first item that is none of these.
+ */
+export function specAfter(t: Telling, items: readonly Item[], from: number, last: Goods): number {
+  const pieces: [number, number][] = [];
+  let open = false, end = from;
+  for (let k = from; k < items.length; k++) {
+    const it = items[k]!;
+    if (LOOSE.test(it.low) && !(it.low === 'at')) { if (it.t === 'mark') open = false; continue; }
+    const of = items[k + 1]?.low === 'of' && items[k + 2]?.t === 'pron';
+    if (isCount(items, k, last, of)) { last.qty = (it.f as { value: { value: number } }).value.value; k += of ? 2 : 0; end = k + 1; open = false; continue; }
+    const joins = open && /^(by|x|×|\*|in|inch|and|a|of)$/.test(it.low) && k + 1 < items.length && sizes(items, k + 1) && !(it.low === 'and' && items[k + 1]!.np);
+    const measured = sizes(items, k) || open && TAIL.test(it.low) || it.low === 'in' && isKind(items[k + 1]?.np?.said ?? '');
+    const over = /^(plus|minus)$/.test(it.low) && items[k + 1]?.f?.dim === 'number' && !items[k + 2]?.np;
+    if (!joins && !measured && !over) break;
+    if (open) pieces.at(-1)![1] = k + 1;
+    else pieces.push([it.low === 'in' ? k + 1 : k, k + 1]);
+    open = true;
+    end = k + 1;
+    if (of && it.f) { k += 2; end = k + 1; }
+  }
+  const words = pieces.filter(([a, b]) => b > a).map(([a, b]) => textOf(t.sheet, items[a]!.from, items[b - 1]!.to));
+  if (words.length) last.spec = [last.spec, ...words].filter(Boolean).join(', ');
+  return end;
+}
+
+/** A whole number alone between marks, or with "of them" or "off": how many. */
+function isCount(items: readonly Item[], k: number, last: Goods, of: boolean): boolean {
+  const f = items[k]!.f, next = items[k + 1];
+  if (f?.dim !== 'number' || last.qty !== undefined || !Number.isInteger(f.value.value) || f.value.value < 1 || f.value.value > 1000 || f.value.form === 'article') return false;
+  if (SIZING.test(items[k - 1]?.low ?? '') && !/^(size|x|×)$/.test(items[k - 1]!.low) || isKind(items[k - 1]?.np?.said ?? '')) return false;
+  return of || !next || next.t === 'mark' || /^(off|for|please|needed|wanted)$/.test(next.low) && !(items[k - 1]?.f);
+}
+
+function sizes(items: readonly Item[], k: number): boolean {
+  const it = items[k];
+  if (!it) return false;
+  if (it.f?.dim === 'measure' || it.f?.dim === 'thread') return true;
+  if (it.f?.dim === 'number' || it.t === 'num') {
+    if (it.f?.dim === 'number' && (it.f.value.form === 'fraction' || it.f.value.form === 'mixed')) return true;
+    return SIZING.test(items[k + 1]?.low ?? '') || SIZING.test(items[k - 1]?.low ?? '') || isKind(items[k - 1]?.np?.said ?? '');
+  }
+  if (it.np) return isKind(it.np.said) && it.np.count === undefined || /^(long|thick|wide|square|round)$/.test(items[k + 1]?.low ?? '') && /^inch$/.test(it.np.said);
+  return it.t === 'verb' && DONE.test(it.low) || it.t === 'adj' && STATE.test(it.low) || it.low === 'x' && sizes(items, k + 1) && k > 0 && sizes(items, k - 1);
+}
