@@ -6,7 +6,7 @@
 const MANNER = 'Bushing, bearing, shim, five eighths coarse, two and a half thou.';
 
 /** Every piece of prompt is worked through before the first word: more than this costs time and gains nothing. */
-const MOST_PIECES = 96;
+const MOST_PIECES = 64;
 
 /**
  * The transcript's fore-run: manner, then as many names as fit, the first given standing last, since the model
