@@ -1,6 +1,7 @@
 import type { Answer } from '../domain/model/answer.ts';
 import { readChat } from '../domain/store/chats.ts';
 import { BENCH } from './incoming.ts';
+import { factsFor } from './planning/facts.ts';
 import type { Ask } from '../domain/model/ask.ts';
 import { answer } from '../domain/answers/answer.ts';
 import { catchUp } from '../domain/log/keeper.ts';
@@ -11,10 +12,12 @@ import type { Glance } from './service.ts';
 import type { Deps } from './turn/deps.ts';
 
 /** What stands beside the talk: the same answers that the words give, each as a headline and its lines. */
-export function glance({ log, zone }: Deps, at: string): Glance[] {
+export function glance(deps: Deps, at: string): Glance[] {
+  const { log, zone } = deps;
   catchUp(log);
   const { machine } = readChat(log.store, BENCH);
-  const give = (ask: Exclude<Ask, { kind: 'sum' }>): Answer => answer(log.shop, ask, { at, zone }, { past: log.past, machine });
+  const facts = factsFor(deps, at, machine);
+  const give = (ask: Exclude<Ask, { kind: 'sum' }>): Answer => answer(log.shop, ask, { at, zone }, facts);
   const panel = (title: Glance['title'], ask: Exclude<Ask, { kind: 'sum' }>): Glance => {
     const a = give(ask);
     // A tag has room for what stands in the way line by line, where the talk says the first few of it in a sentence.

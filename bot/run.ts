@@ -14,8 +14,11 @@ import { hearWith, openEar } from './ears.ts';
 import { BENCH } from './incoming.ts';
 import { openOutbox } from './outbox.ts';
 import { receiver } from './receive.ts';
+import { openSimulator } from './planning/simulator.ts';
+import { workOut } from './planning/work-out.ts';
 import { createService } from './serve.ts';
 import { openShop } from './shop.ts';
+import type { Deps } from './turn/deps.ts';
 import { intake } from '../domain/store/intake.ts';
 import { keepFresh } from './weather/shop-weather.ts';
 
@@ -37,7 +40,11 @@ export async function run(config: Config, terminal: Streams | undefined, log: (l
   const receiving = receiver({
     store, hear: hearWith(ear, shop.log, () => readChat(store, BENCH).machine), unpack: line ? { telegram: unpackTelegram({ store, line, onOut }) } : {},
   });
-  const service = createService({ deps: shop.deps, receiving, outboxDoors: line ? ['telegram'] : [], onOut });
+  const simulator = openSimulator();
+  const deps: Deps = { ...shop.deps, handsOut: ask => ask.kind === 'finish' };
+  const service = createService({
+    deps, receiving, outboxDoors: line ? ['telegram'] : [], onOut, workOut: (task, at) => workOut(deps, task, at, simulator.simulate),
+  });
   const page = await openPage({ service, port: config.port, dataDir: config.dataDir, zone: config.zone });
   const chat = line && openTelegram({ store, line, intake: service.intake, onOut, log });
   const forecasts = keepFresh(shop.deps.weather, log);
@@ -49,6 +56,7 @@ export async function run(config: Config, terminal: Streams | undefined, log: (l
     await chat?.close();
     await page.close();
     await service.close();
+    await simulator.close();
     await outbox?.close();
     await ear.close();
     store.close();

@@ -2,9 +2,13 @@ import { randomUUID } from 'node:crypto';
 import { momentIn, nowIn } from '../clock.ts';
 import { readConfig } from '../config.ts';
 import { BENCH, type Reply } from '../incoming.ts';
+import { workOut, type WorkedOut } from '../planning/work-out.ts';
 import { receiver } from '../receive.ts';
 import { createService } from '../serve.ts';
 import { openShop } from '../shop.ts';
+import type { Task } from '../planning/task.ts';
+import { mediaByHash, mediaPath } from '../../domain/store/media.ts';
+import type { Store } from '../../domain/store/open.ts';
 import { argumentsOf, command, UsageError } from './arguments.ts';
 
 const USAGE = 'Use: npm run -s ask -- [--data DIR] [--at ISO] [--json] "words"';
@@ -17,17 +21,28 @@ await command(async () => {
   const at = values.at === undefined ? nowIn(config.zone) : momentIn(config.zone, values.at);
   if (at === undefined) throw new UsageError(`--at must be a moment such as 2026-03-04T15:20:00-05:00. ${USAGE}`);
   const { log, deps } = openShop(values.data ?? config.dataDir, config.zone, config.weather);
-  const service = createService({ deps, receiving: receiver({ store: log.store }) });
+  const later: WorkedOut[] = [];
+  const workedOut = async (task: Task, now: string): Promise<WorkedOut> => { const out = await workOut(deps, task, now); later.push(out); return out; };
+  const service = createService({ deps, receiving: receiver({ store: log.store }), workOut: workedOut });
   try {
     const reply = await service.take({ key: `command:${randomUUID()}`, door: 'command', chat: BENCH, at, text: positionals.join(' ') });
-    console.log(values.json ? JSON.stringify(shown(reply)) : reply.say);
+    // What was handed out is waited for, so that one turn gives all of its answer.
+    await service.close();
+    const all = { ...reply, say: later.length ? later.map(l => l.say).join('\n') : reply.say, answers: [...reply.answers, ...later.flatMap(l => l.answer ?? [])], files: [...reply.files, ...later.flatMap(l => l.files)] };
+    console.log(values.json ? JSON.stringify(shown(all)) : [all.say, ...all.files.flatMap(f => pathOf(log.store, f))].join('\n'));
   } finally {
     await service.close();
     log.store.close();
   }
 });
 
+/** Where a kept file lies. */
+function pathOf(store: Store, hash: string): string[] {
+  const media = mediaByHash(store, hash);
+  return media ? [mediaPath(store, media)] : [];
+}
+
 /** The reply as other programs read it. */
-function shown({ entries, asks, answers, warnings, question, say, note }: Reply) {
-  return { entries: entries.map(({ id, machine, entry }) => ({ ...entry, id, ...(machine ? { machine } : {}) })), asks, answers, warnings, question, say, note };
+function shown({ entries, asks, answers, warnings, question, say, note, files }: Reply) {
+  return { entries: entries.map(({ id, machine, entry }) => ({ ...entry, id, ...(machine ? { machine } : {}) })), asks, answers, warnings, question, say, note, ...(files.length ? { files } : {}) };
 }

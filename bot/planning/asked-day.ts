@@ -19,7 +19,8 @@ export function withDay(ask: AskOf<'finish'>, text: string, ctx: ReadContext): A
 export function dayNamed(text: string, ctx: ReadContext): string | undefined {
   const word = BY.exec(text);
   if (!word) return undefined;
-  const when = openSheet(text.slice(word.index + word[0].length), { at: ctx.at }).found.find(f => f.dim === 'when');
+  const sheet = openSheet(text, { at: ctx.at });
+  const when = sheet.found.find(f => f.dim === 'when' && sheet.tokens[f.to - 1]!.start > word.index);
   if (when?.dim !== 'when' || when.value.vague) return undefined;
   const { from = when.value.to, to = from } = when.value;
   if (from === undefined || to === undefined) return undefined;

@@ -14,7 +14,7 @@ const LEAD = /^(?:(?:and|so|ok(?:ay)?|but|now|right|well|hey|hm+)[, ]+)*(?:what 
 /** "When will it be done if the coupling comes Friday". */
 const ASKED_IF = /^(?:and )?(?:when|how (?:long|soon|much)|will|would|does it)\b.*?\b(?:if|supposing)\s+(.+)$/i;
 /** The question that follows a supposition says nothing more: "…, when will it be done?" */
-const ASKED_AFTER = /[,;.]?\s*(?:then\s+|and\s+)?\b(?:when|how (?:long|soon|much|far)|would|will|does|do|can|could|is)\b (?:it|she|that|this|i|we|the|everything|they|be)\b.*$/i;
+const ASKED_AFTER = /[,;.]?\s*(?:then\s+|and\s+)?\b(?:when|how (?:long|soon|much|far)|would|will|does|do|can|could|is)\b(?: (?:will|would|is|does|do|can|could))? (?:it|she|that|this|i|we|the|everything|they|be)\b.*$/i;
 
 const COMES = /^(?:the|my|that|those|these|his|our)?\s*(.+?)\s+(?:(?:do|does|did|should|were to|was to|would|could|might|'ll|will|only|finally|really|all)\s+)*(?:(?:isn't|aren't|doesn't|don't|won't)\s+(?:\w+\s+){0,2}?(?:till|until|before)|comes? back|gets? back|comes? in|comes?|came|coming|arrives?|arrived|gets? here|got here|turns? up|turned up|shows? up|showed up|(?:is|are|was|were) (?:here|in|back|delivered|coming)|lands?)\b(.*)$/i;
 const SLIPS = /^(?:the|my|that|those|these)?\s*(.+?)\s+(?:(?:is|are|was|were|runs?|comes?|gets?|slips?|takes?)\s+)(?:by\s+|another\s+)?(.*?)(?:\s+(?:late|later|longer|more))?$/i;
@@ -28,7 +28,7 @@ export function supposedBy(text: string, ctx: ReadContext, read: (text: string) 
   const lead = LEAD.exec(said);
   const rest = lead ? said.slice(lead[0].length).replace(ASKED_AFTER, '').replace(/[,;.\s]+$/, '') : ASKED_IF.exec(said)?.[1];
   if (!rest || rest.split(/\s+/).length < 2) return undefined;
-  const supposed = helpOf(rest, ctx) ?? skipOf(rest) ?? hoursOf(rest, hours) ?? slipOf(rest, ctx) ?? comingOf(rest, ctx) ?? asNote(rest, read);
+  const supposed = helpOf(rest, ctx) ?? skipOf(rest) ?? hoursOf(rest, hours) ?? skyOf(rest, ctx) ?? slipOf(rest, ctx) ?? comingOf(rest, ctx) ?? asNote(rest, read);
   return supposed && { words: rest.replace(/^(I|We)\b/, w => (w === 'I' ? 'you' : 'you')).replace(/^(i|we)\b/, 'you').replace(/\bmy\b/gi, 'your'), supposed };
 }
 
@@ -56,6 +56,17 @@ function hoursOf(rest: string, now: SaidHours | undefined): Supposed | undefined
   const m = WORK_HOURS.exec(rest);
   const read = m ? readHours(m[1]!.replace(/\binstead\b/, '').trim()) : readHours(rest);
   return read && { kind: 'hours', hours: withHours(now, read) };
+}
+
+/** "It rains all week", "it stays dry until Sunday". */
+function skyOf(rest: string, ctx: ReadContext): Supposed | undefined {
+  const m = /^(?:it|the weather)(?:'s| is| stays| turns| keeps| does| starts| will be)? ?(rain|dry|wet|snow|freez|frost|pour)\w*(?: out)?\b(.*)$/i.exec(rest);
+  if (!m) return undefined;
+  const today = dayOf(ctx.at);
+  const when = openSheet(rest, { at: ctx.at }).found.find(f => f.dim === 'when');
+  const days = when?.dim === 'when' && !when.value.vague ? when.value : { from: today, to: addDays(today, /fortnight|two weeks/.test(m[2]!) ? 13 : 6) };
+  const sky = ({ dry: 'dry', snow: 'snow', freez: 'frost', frost: 'frost' } as const)[m[1]!.toLowerCase()] ?? 'rain';
+  return { kind: 'entries', entries: [{ kind: 'weather', sky, from: days.from ?? today, to: days.to ?? days.from ?? today }] };
 }
 
 /** "The coupling is a week late", "the magneto takes two weeks longer". */

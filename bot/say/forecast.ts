@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon';
-import type { FinishAnswer, ForecastAnswer, ForecastWindow, PictureAnswer } from '../../domain/model/answer.ts';
+import type { ForecastAnswer, ForecastWindow, PictureAnswer } from '../../domain/model/answer.ts';
 import type { Saying, Spoken } from './spoken.ts';
 import { capital, day, plural, stop } from './words.ts';
 
@@ -47,14 +47,6 @@ function surface({ measured: m }: ForecastAnswer, { at }: Saying): string {
   const said = `Surface measured ${m.surfaceC} °C${m.at.slice(0, 10) === at.slice(0, 10) ? ` at ${clock(m.at)}` : ''}`;
   if (m.margin === undefined) return `${said}; say the dew point too, it must be 3 °C under that`;
   return `${said}, ${m.margin} °C over the dew point${m.fit ? '; measure again before you spray' : ': not enough, wait or warm it'}`;
-}
-
-export function sayFinish(a: FinishAnswer, { at }: Saying): Spoken {
-  const what = a.part ? capital(a.part) : 'All of it';
-  if (!a.p50 || !a.p80) return { say: `I can't tell yet when ${a.part ? `the ${a.part}` : 'it'} will be done. ${a.why ?? ''}`.trim() };
-  const driver = a.driver ? ` ${capital(a.driver)} decides it.` : '';
-  const chance = a.chance === null ? '' : ` ${Math.round(a.chance * 100)} % chance by the day you asked.`;
-  return { say: `${what}: as likely as not by ${day(a.p50, at)}, four in five by ${day(a.p80, at)}.${driver}${chance}`, longer: a.why };
 }
 
 export function sayPicture(a: PictureAnswer): Spoken {

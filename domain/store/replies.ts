@@ -10,7 +10,7 @@ export const keepReply = (store: Store, note: number, body: string): void => {
 
 /** Adds what was said after a note. */
 export const addReply = (store: Store, note: number, body: string): void => {
-  store.run('INSERT INTO reply (note, part, body) SELECT ?1, coalesce(max(part), -1) + 1, ?2 FROM reply WHERE note = ?1', note, body);
+  store.run('INSERT INTO reply (note, part, body) SELECT ?, coalesce(max(part), -1) + 1, ? FROM reply WHERE note = ?', note, body, note);
 };
 
 /** All parts of the answer to a note, in order. */
