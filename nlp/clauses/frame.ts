@@ -28,7 +28,7 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
 function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   let i = 0;
   while (c.items[i] && ['cc', 'adv', 'mark', 'sub', 'prep', 'wh'].includes(c.items[i]!.t) || c.items[i]?.f && c.items[i]!.f!.dim === 'when') {
-    if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') i++; else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; }
+    if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') i++; else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
     i++;
   }
   const it = c.items[i];
@@ -71,7 +71,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
 /** What a pronoun stands for; undefined for persons. */
 export function pronoun(low: string, memory: Memory): Thing[] | undefined {
   if (/^(i|we|you|he|me|us|him|who|nobody|somebody|someone|everyone)$/.test(low)) return undefined;
-  const carried = (ts: readonly Thing[]): Thing[] => ts.map(t => ({ ...t, carried: true }));
+  const carried = (ts: readonly Thing[]): Thing[] => ts.filter((t, i) => ts.findIndex(o => o.name === t.name) === i).map(t => ({ ...t, carried: true }));
   if (/^(they|them|those|these|both|all|everything|ones)$/.test(low)) return carried(memory.several());
   if (/^(nothing|something|anything)$/.test(low)) return [];
   const t = memory.topic();
@@ -179,7 +179,7 @@ function reality(c: Clause): Reality {
   if (/\b(wouldn't|couldn't|won't)\b/.test(head)) return 'maybe';
   if (/\b(might|may|could|perhaps|maybe|possibly|probably|would|i 'd)\b/.test(head) && !/\bcould (see|hear|feel|get)\b/.test(head)) return /\b(would|'d) (like|love|rather)|\bwish\b/.test(head) ? 'wish' : 'maybe';
   if (/(^|\s)'d\b/.test(head)) return 'maybe';
-  if (/\b(will|'ll|shall|going to|won't|shan't|plan to|planning to|want to|intend to|about to)\b/.test(head)) return 'plan';
+  if (/(^| )'ll( |$)|\b(will|shall|going to|won't|shan't|plan to|planning to|want to|intend to|about to)\b/.test(head)) return 'plan';
   if (/\b(wish|hope|hoping|hopefully|like to|love to)\b/.test(head)) return 'wish';
   if (/\bcan\b/.test(head)) return 'maybe';
   return 'deed';

@@ -12,7 +12,7 @@ export class Memory {
   private mentioned: Thing[] = [];
 
   note(things: readonly Thing[]): void {
-    const own = things.filter(t => !t.machine);
+    const own = things.filter((t, i) => !t.machine && things.findIndex(o => o.name === t.name) === i);
     if (own.length) this.named.unshift(own);
   }
 

@@ -61,7 +61,7 @@ const joinBefore = (cur: Cut): string | undefined => (cur.items.at(-1)?.t === 'c
 const last = (items: readonly Item[]): Item | undefined => items.findLast(i => i.t !== 'adv' && i.t !== 'intj');
 
 export const hasPredicate = (items: readonly Item[]): boolean =>
-  items.some((i, k) => isAux(i) || i.t === 'verb' || (i.t === 'prt' && !startsNoun(items[k + 1]) && items[k + 1] !== undefined || i.t === 'adj') && k > 0 && items[k - 1]!.t === 'np');
+  items.some((i, k) => isAux(i) || i.t === 'verb' || (i.t === 'prt' && !startsNoun(items[k + 1]) || i.t === 'adj') && k > 0 && items[k - 1]!.t === 'np');
 
 /** "what did I", "where's the", "can I", "is it", "how many": word order that asks. */
 function opensQuestion(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
@@ -78,7 +78,7 @@ function opensQuestion(items: readonly Item[], k: number, cur: readonly Item[]):
     if (it.low === 'what' && (next?.t === 'np' || next?.low === 'if')) return prev?.t !== 'verb';
     if (it.low === 'which' && next?.t === 'np') return true;
   }
-  if (prev?.low === 'there') return false;
+  if (items[k - 1]?.low === 'there') return false;
   if ((it.t === 'modal' || it.t === 'do' || it.t === 'be' || it.t === 'have') && !it.low.startsWith("'") && (isSubjectPronoun(next) || next?.t === 'np') && it.low !== 'been' && it.low !== 'being' && it.low !== 'be' && it.low !== "don't") {
     const bare = !prev || prev.t === 'mark' || prev.t === 'cc';
     if (it.t === 'have' && !bare) return false;
@@ -124,6 +124,7 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return true;
   if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
   if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np'));
+  if (it.f?.dim === 'number' && items[i + 1]?.t === 'verb' && /^(past|part)$/.test(items[i + 1]!.form ?? '') && endsAt(items, i + 2)) return true;
   if (it.f?.dim === 'number' && (items[i + 1]?.t === 'adj' || items[i + 1]?.low === 'of' && items[i + 3]?.t === 'adj') && predicateAt(items, i + 1 + (items[i + 1]?.low === 'of' ? 2 : 0)) && !cur.some(x => x.base === 'need' || x.base === 'want')) return true;
   if (countsOf(items, i)) return true;
   return false;
@@ -149,6 +150,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
     return true;
   }
   if (it.t === 'np') {
+    if (prev === verb && cur.some(x => x.np) && !cur.some(x => x.t === 'pron') && isAux(next) && /^(past|part)$/.test(verb!.form ?? '') && !/^(find|get|have|see|need|want|think|say|know|leave)$/.test(verb!.base ?? '')) return true;
     if (prev === verb || prev.t === 'prt' && !stateEnds(cur)) return false;
     return predicateAt(items, prev.t === 'prt' ? k + 1 : afterNouns(items, k, false)) && !(causative(verb, items, k) && /^(help|let|make|have|see|hear|watch|want|need|think|say|know|guess|reckon)$/.test(verb?.base ?? ''));
   }

@@ -1,6 +1,8 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, lows, type Clause } from '../clauses/clause.ts';
 import { isMachine, isPlaceNoun, partLike } from '../clauses/things.ts';
+import { singular } from '../words/nouns.ts';
+import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { fitState, ONLY_HOLDS, type FitState } from './lib/fit-state.ts';
@@ -17,8 +19,9 @@ export const fit: Meaning = t => {
     if (!again || again.machine) return undefined;
     parts.push(again);
   }
+  const named = parts.map(p => measuredName(p.name));
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
-  return [...parts.map(p => trim({ kind: 'fit', part: state === 'off' ? outOf(t, p.name) : p.name, state, with: held })) as Entry[], ...figures(t, c, parts.map(p => p.name))];
+  return [...named.map(n => trim({ kind: 'fit', part: state === 'off' ? outOf(t, n.part) : n.part, state, with: held })) as Entry[], ...figures(t, c, named.map(n => n.part), named[0]?.what)];
 };
 
 /** "old packing is out of the feed pump": the part it came out of owns it. */
@@ -36,6 +39,16 @@ function heldByNext(t: Telling): string | undefined {
   if (!n || !ONLY_HOLDS.test(lowText(t, n)) || !n.subj[0] || n.subj[0].carried) return undefined;
   (n as Clause & { spoken?: boolean }).spoken = true;
   return n.subj.map(s => s.name).join(' and ');
+}
+
+/** "spindle end float set to…": the fit is the spindle's, the figure its end float. */
+function measuredName(name: string): { part: string; what?: string } {
+  const words = name.split(' ');
+  for (let cut = 1; cut < words.length; cut++) {
+    const tail = words.slice(cut).map((w, i, a) => (i === a.length - 1 ? singular(w) : w)).join(' ');
+    if (NAMED.test(tail) && !/^(lift|draw|level|bore|charge|weight|wear|output|flow|speed|fit|timing|advance)$/.test(tail)) return { part: words.slice(0, cut).join(' '), what: tail };
+  }
+  return { part: name };
 }
 
 /** What holds it: "with four bolts", "on two bolts", or fasteners named after a comma. */
@@ -58,13 +71,13 @@ function bareFigure(t: Telling, c: Clause, parts: string[]): Entry[] {
 }
 
 /** "Torqued to 35 foot-pounds", "gapped to 15 thou": the figure that a part was brought to is a reading beside the fit. */
-function figures(t: Telling, c: Clause, parts: string[]): Entry[] {
+function figures(t: Telling, c: Clause, parts: string[], named?: string): Entry[] {
   const m = dims(c.items, 'measure').find(f => !f.value.to);
   if (!m && /^(torque|retorque)$/.test(c.verb?.base ?? '')) return bareFigure(t, c, parts);
   if (!m || !/\b(to|at)\b/.test(lows(c.items.filter(i => i.from < m.from))) && !/^(gap|torque|retorque|regap|tighten)$/.test(c.verb?.base ?? '')) return [];
   const base = c.verb?.base ?? '', text = lowText(t);
-  const what = /^(lb-ft|lb-in|N·m)$/.test(m.value.unit) ? 'torque'
+  const what = named ?? (/^(lb-ft|lb-in|N·m)$/.test(m.value.unit) ? 'torque'
     : /^(in|mm)$/.test(m.value.unit) && /gap|set|adjust|reset|regap|shim/.test(base) ? (/(clearance|lash|end play|sag|travel)/.exec(text)?.[0] ?? 'gap')
-      : m.value.unit === 'psi' ? 'pressure' : undefined;
+      : m.value.unit === 'psi' ? 'pressure' : undefined);
   return what ? parts.slice(0, 1).map(p => ({ kind: 'reading', part: p, what, value: m.value.value, unit: m.value.unit }) as Entry) : [];
 }

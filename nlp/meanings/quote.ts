@@ -77,7 +77,7 @@ function what(t: Telling, c: Clause): Goods | undefined {
   const topic = t.memory.topic();
   const earlier = t.told.map(x => x.entry).findLast(e => e.kind === 'quote' || e.kind === 'want' || e.kind === 'finding');
   const name = earlier && 'item' in earlier ? earlier.item : topic?.name;
-  return name ? { item: name, from: c.from, to: c.to, thing: topic ?? { name, from: c.from, to: c.to, plural: false } } : undefined;
+  return name ? { item: name.replace(/ prices?$/, ''), from: c.from, to: c.to, thing: topic ?? { name, from: c.from, to: c.to, plural: false } } : undefined;
 }
 
 /** "they want fifteen apiece": the seller named in the clauses before. */

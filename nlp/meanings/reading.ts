@@ -8,6 +8,7 @@ import { nounClasses, singular } from '../words/nouns.ts';
 import { COUNTED } from '../words/quantities.ts';
 import { SIDES } from '../words/sides.ts';
 import { trim } from './lib/fields.ts';
+import { gauged } from './lib/gauged.ts';
 import { quantityOf } from './lib/quantity.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -72,6 +73,9 @@ const under = (items: readonly Item[], k: number): string | undefined => (/^(und
 /** Measures in a clause, each with what it measures and on what. */
 function measures(t: Telling, c: Clause): Entry[] {
   if (/^(need|want|order|buy|fit|use|cut|make|paint|pay|cost|ask|send|find|mix|add|fill|put|drill|tap|ream|leave|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb') return [];
+  if (dims(c.items, 'money').some(m => m.value.certainCurrency)) return [];
+  const own = gauged(t, c);
+  if (own.length) return own.map(r => trim({ kind: 'reading', ...r, asWas: asWas(t, c) || undefined }) as Entry);
   if (dims(c.items, 'money').length) return [];
   const out: Entry[] = [];
   const all = c.items.flatMap((it, k) => ((it.f?.dim === 'measure' || it.f?.dim === 'percent' || it.f?.dim === 'number' || it.f?.dim === 'thread') && !(it.np) ? [{ f: it.f as Found, k }] : []));

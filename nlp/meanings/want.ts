@@ -6,20 +6,23 @@ import { isMachine, partLike } from '../clauses/things.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { moneyClause } from './lib/money.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
-import { goodsIn } from './lib/goods.ts';
+import { goodsIn, type Goods } from './lib/goods.ts';
 import { specAfter } from './lib/spec.ts';
 import { trim } from './lib/fields.ts';
+import { isCalledFor, opensList, phrasedWant, underList } from './lib/wanting.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** Something that must be got: "need two", "have to buy", "short of", "we're out of". */
 export const want: Meaning = t => {
   const c = t.clause;
-  if (c.neg || c.asks || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub) || c.reality === 'wish' || c.reality === 'past plan' || c.reality === 'cond') return undefined;
+  if (opensList(t)) return [];
+  const phrased = underList(t) && c.pred === 'none' ? 0 : phrasedWant(t, c);
+  if (c.neg && phrased === undefined || c.asks || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub) || c.reality === 'past plan' || c.reality === 'cond' || c.reality === 'hearsay' || /^(wish|maybe)$/.test(c.reality) && phrased === undefined) return undefined;
   const more = continued(t);
   if (more) return more;
-  const k = needed(t, c);
+  const k = phrased ?? (isCalledFor(t, c) ? 0 : needed(t, c));
   if (k === undefined) return undefined;
-  const goods = k < c.items.length && k >= 0 ? goodsIn(t, c.items, k) : [];
+  const goods = single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, c.items, k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item));
   const list = goods.length ? goods : fronted(t, c);
   if (!goods.length && list.length) specAfter(t, c.items, Math.max(c.vi + 1, 0) + (c.items[c.vi + 1]?.low === 'some' ? 1 : 0), list.at(-1)!);
   const both = bothNew(t);
@@ -31,6 +34,18 @@ export const want: Meaning = t => {
   const owner = forAt >= 0 ? [...list].reverse().find(g => g.to <= c.items[forAt]!.from + 1) ?? list.at(-1) : undefined;
   return list.filter(g => !isMachine(t.sheet, g.item)).map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec, for: owner && g !== owner ? undefined : reason }) as Entry);
 };
+
+/** "need one", "I need another, inch and a half by two", "…need a dozen": so many of what was named before. */
+function single(t: Telling, c: Clause, k: number): Goods[] | undefined {
+  const it = c.items[k], dozen = it?.np && /^(dozen|couple|pair|few)$/.test(it.np.said) && c.items[k + 1]?.low !== 'of';
+  if (!it || !dozen && !(/^(one|another)$/.test(it.low) && !c.items[k + 1]?.np)) return undefined;
+  const before = dozen ? fronted(t, c)[0] : undefined, topic = t.memory.topic();
+  if (!before && !topic) return [];
+  const g: Goods = before ?? { item: topic!.name, from: it.from, to: it.to, thing: topic! };
+  if (dozen) g.qty = /dozen/.test(it.np!.said) ? 12 * (it.np!.count ?? 1) : 2;
+  specAfter(t, c.items, k + 1, g);
+  return [g];
+}
 
 /** "need new ones" after "pitted bad": the old ones are to be replaced. */
 function condemn(t: Telling, items: readonly string[]): void {
@@ -65,6 +80,8 @@ function continued(t: Telling): Entry[] | undefined {
 function needed(t: Telling, c: Clause): number | undefined {
   const text = lowText(t);
   const items = c.items;
+  const lead = t.clauses[t.at - 1];
+  if (c.join === ':' && lead && /^(still |also |just )*((to|must) (get|buy|order|find)|needs?|needed|wants?|wanted|shopping( list)?|buy|list|parts( needed| wanted| to get)?|to buy list)[ :,.]*$/.test(lowText(t, lead))) { (lead as Clause & { spoken?: boolean }).spoken = true; return 0; }
   if (c.subj.some(s => !s.carried || !/^(i|we)$/.test(c.who ?? 'i')) && !/^(i|we)$/.test(c.who ?? '') && items.findIndex(i => i.base === 'need' || i.base === 'want') < 0) return undefined;
   if (/^(it|that|this|they)$/.test(c.who ?? '') && !(/^that$/.test(c.who ?? '') && /what (i|we) need/.test(text)) && !items.some(i => i.base === 'need' || i.base === 'want')) return undefined;
   const at = (re: RegExp): number => items.findIndex(i => re.test(i.base ?? i.low));
@@ -72,6 +89,7 @@ function needed(t: Telling, c: Clause): number | undefined {
   if (buy >= 0 && (c.reality === 'must' || c.reality === 'plan' && /\b(need|have|got|must|going) to\b|'ll\b|will\b/.test(text) || items[buy]!.form === 'base' && buy <= 1)) {
     if (items[buy]!.base === 'get' && items[buy + 1]?.t !== 'np' && !items[buy + 1]?.f && items[buy + 1]?.t !== 'det') return undefined;
     if (items.slice(buy + 1).some(i => i.t === 'verb' && (i.form === 'part' || i.form === 'past')) && items[buy]!.base === 'get') return undefined;
+    if (items[buy]!.base === 'get' && t.sheet.tokens[items[buy + 1]!.from]?.low === 'the' && items[buy + 2]?.t === 'adj') return undefined; // "get the manifold welded"
     if (items[buy]!.base === 'get' && items.slice(buy + 1).some(i => i.t === 'prt' && /^(off|out|on|in|back|up|down|apart|loose)$/.test(i.low) && !items[items.indexOf(i) + 1]?.np)) return undefined;
     if (items[buy]!.base === 'find' && c.reality !== 'must') return undefined;
     return items[buy]!.base === 'pick' ? buy + 2 : buy + 1;
@@ -81,7 +99,8 @@ function needed(t: Telling, c: Clause): number | undefined {
   if (/^(he|they|she|person|you)$/.test(c.who ?? '')) return undefined;
   const need = items.findIndex(i => i.t === 'verb' && i.base === 'need' || i.t === 'verb' && i.base === 'want' && i.low !== 'wanted');
   if (need >= 0 && items[need + 1]?.t !== 'to') {
-    if (items[need]!.base === 'want' && c.subj.length && !c.who) return partNeeds(items, need);
+    if (/^(it|that|this|they|them|both)$/.test(c.who ?? '') || items[need]!.base === 'want' && c.subj.length && !c.who) return partNeeds(items, need);
+    if (items[need]!.form === 'past' && /^(i|we)$/.test(c.who ?? '') || priced(items, need)) return undefined;
     if (items[need]!.base === 'want' && !c.who && need > 0) return undefined;
     if (c.subj.length && !/^(i|we)$/.test(c.who ?? '') && !c.carriedSubj) return partNeeds(items, need);
     const after = items[need + 1];
@@ -98,6 +117,12 @@ function needed(t: Telling, c: Clause): number | undefined {
   if (/^(still |also |just )?(to (get|buy|order)|shopping list|on the (shopping )?list|list)\b/.test(text)) return Math.max(at(/^(get|buy|order|list)$/), 0) + 1;
   return undefined;
 }
+
+/** "wants 48 dollars for a rod", "need two hours": a price or a length of time is no thing to be got. */
+const priced = (items: readonly Item[], need: number): boolean => {
+  const f = items[need + 1]?.f, after = items[need + 2];
+  return f?.dim === 'span' || f?.dim === 'money' && (f.sure === 'certain' || f.value.per !== undefined || !after || /^(for|on|plus|and|each|apiece|a|to)$/.test(after.low)) || f?.dim === 'number' && /^(for|each|apiece|plus)$/.test(after?.low ?? '') && items[need]!.form === 's';
+};
 
 /** "the left wheel needs a castle nut": wanted only where what follows is a thing with a price, not a treatment. */
 function partNeeds(items: readonly Item[], need: number): number | undefined {

@@ -19,7 +19,7 @@ export const work: Meaning = t => {
   const verb = c.verb!;
   const base = verb.base!;
   if (!isWork(t, c)) return undefined;
-  const parts = patients(c).filter(p => p.name && partLike(t.sheet, p.name) && !/^(sides?|coats?|end|ends|bottom|top|crack|cracks|rust|dirt|hole)$/.test(p.name.split(' ').at(-1)!) && !(isMachine(t.sheet, p.name) && !c.obj.length && !c.passive));
+  const parts = patients(c).filter(p => p.name && partLike(t.sheet, p.name) && !/^(sides?|coats?|ends?|bottom|top|hole|holes|both sides|(the )?rust|dirt|paint)$/.test(p.name) && !/^(cracks?|rust|dirt)$/.test(p.name.split(' ').at(-1)!) && !(isMachine(t.sheet, p.name) && !c.obj.length && !c.passive));
   if (!parts.length) { const inIt = flawIn(t, c); if (inIt) parts.push(inIt); }
   if (!parts.length) return undefined;
   const begun = isBegun(t, c);
@@ -29,7 +29,7 @@ export const work: Meaning = t => {
 
 /** "welded the crack in it": work on a flaw is work on what has it. */
 function flawIn(t: Telling, c: Clause): Thing | undefined {
-  if (!c.obj.some(o => /^(crack|cracks|rust|dirt|hole|holes|sides?|ends?)$/.test(o.name.split(' ').at(-1)!))) return undefined;
+  if (!c.obj.some(o => /^(crack|cracks|rust|dirt|hole|holes|sides?|ends?|paint)$/.test(o.name.split(' ').at(-1)!))) return undefined;
   const k = c.items.findIndex((i, n) => n > c.vi && /^(in|on|of|off)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron'));
   const np = k >= 0 ? c.items[k + 1]!.np : undefined;
   if (np && !np.stands && partLike(t.sheet, np.name)) return { name: np.name, from: np.from, to: np.to, plural: false };

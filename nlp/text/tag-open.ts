@@ -35,6 +35,7 @@ function conditionTag(tokens: readonly Token[], tags: readonly Tag[], i: number,
 function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, forms: readonly VerbForm[], solid: ReadonlySet<number>): Tag {
   const prev = tags[i - 1], next = tokens[i + 1]?.low ?? '', low = tokens[i]!.low;
   const bare = forms.some(f => f.form === 'base');
+  if (/^(set|cut|put|shut|split|cast|read|drilled|bored|bent)$/.test(low) && prev === 'noun' && /^(to|at|with|down|back|from)$/.test(next)) return 'verb';
   if (beforeNoun(prev)) return 'noun';
   const before = tokens[i - 1]?.low ?? '', twoBack = tokens[i - 2]?.low ?? '';
   if (bare && (/^(help|helps|helping|helped|let|lets|gonna)$/.test(before) || /^(me|us|him|them)$/.test(before) && /^(help|helps|helping|helped|let|make)$/.test(twoBack))) return 'verb';

@@ -34,6 +34,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (!/[\p{L}\p{N}]/u.test(low)) return low === '&' ? 'cc' : low === '+' ? 'cc' : 'mark';
   if (low === "'s") return clitic(tokens, tags, i, solid);
   if (low === 'wait' && (lowAt(tokens, i - 1) === 'no' || prev === undefined && (/^[,.]$/.test(next) || next === 'no'))) return 'intj';
+  if (/^(new|old|spare)$/.test(low) && (nominal(tokens, i + 1, solid) || /^ones?$/.test(next) || SIDES.has(next))) return 'adj';
   if (/^(other|same|another)$/.test(low) && (prev === 'det' || nominal(tokens, i + 1, solid) || next === 'one')) return 'adj';
   if (low === 'round' && lowAt(tokens, i - 1) === 'all' || low === 'all' && next === 'round') return 'adv';
   if (low === 'not' || low === 'never' || low === "n't") return 'neg';

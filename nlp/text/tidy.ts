@@ -6,7 +6,7 @@ import { openClitics } from './clitics.ts';
 
 /** Takes out what was never meant: fillers, a word said twice, a phrase that a recogniser repeats, its goodbyes over silence. All of it is traced. */
 export function tidy(sheet: Sheet): void {
-  dropWhere(sheet, 'filler', i => FILLER.has(sheet.tokens[i]!.low) && !(sheet.tokens[i + 1]?.low === '?' ));
+  dropWhere(sheet, 'filler', i => FILLER.has(sheet.tokens[i]!.low) && !(sheet.tokens[i]!.low === 'mm' && i > 0 && /[\d½¼¾]|^(point|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty)$/.test(sheet.tokens[i - 1]!.low)));
   dropRanges(sheet, 'recogniser loop', loops(sheet.tokens));
   dropRanges(sheet, 'stutter', stutters(sheet.tokens));
   dropRanges(sheet, 'recogniser goodbye', goodbyes(sheet.tokens));

@@ -10,6 +10,8 @@ export interface Figure {
   bare: boolean;
   /** Decimals written; three or more without a unit are inches to a machinist. */
   places: number;
+  /** Said in thousandths, so that a bare number after it is thousandths too. */
+  thou?: boolean;
   from: number;
   to: number;
   lead: [number, number];
@@ -31,10 +33,10 @@ export function figuresOf(sheet: Sheet, c: Clause): Figure[] {
   return out;
 }
 
-function valueOf(sheet: Sheet, f: Found): Pick<Figure, 'value' | 'unit' | 'bare' | 'places'> {
+function valueOf(sheet: Sheet, f: Found): Pick<Figure, 'value' | 'unit' | 'bare' | 'places' | 'thou'> {
   const said = sheet.tokens.slice(f.from, f.to).map(t => t.low).join('');
   const places = /^\d*\.(\d+)/.exec(said)?.[1]?.length ?? 0;
-  if (f.dim === 'measure') return { value: f.value.value, unit: f.value.unit, bare: false, places };
+  if (f.dim === 'measure') return { value: f.value.value, unit: f.value.unit, bare: false, places, thou: /thou/.test(said) && !/inch/.test(said) };
   if (f.dim === 'percent') return { value: f.value.value, unit: '%', bare: false, places };
   const value = f.dim === 'thread' ? fraction(f.value.size) : f.dim === 'number' ? f.value.value : NaN;
   return { value, bare: true, places };

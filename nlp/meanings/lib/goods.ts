@@ -26,7 +26,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
       let at = next;
       for (const thing of things) {
         if (own.length && isKind(thing.np?.said ?? '')) { at = items.findIndex(x => x.from === thing.from); break; } // "a V-belt, B section"
-        if (!isSeller(thing.name)) own.push(goods(t, thing));
+        if (!isSeller(thing.name)) own.push({ ...goods(t, thing), ...(own.length ? {} : countBefore(items[i - 1], thing)) });
       }
       out.push(...own);
       i = out.length ? Math.max(specAfter(t, items, at, out.at(-1)!), at) : at;
@@ -72,9 +72,14 @@ function afterFor(t: Telling, items: readonly Item[], i: number, last: Goods): n
   const had = last.spec;
   const end = specAfter(t, items, k, last);
   if (last.spec !== had) return end;
-  const more = items.findIndex((x, n) => n >= k && n <= k + 2 && (x.low === 'and' || x.low === ',') && items[n + 1]?.np?.count !== undefined);
+  const more = items.findIndex((x, n) => n >= k && n <= k + 2 && (x.low === 'and' || x.low === ',') && items[n + 1]?.np && (items[n + 1]!.np!.count !== undefined || /^(a|an|some|another|new)$/.test(t.sheet.tokens[items[n + 1]!.from]!.low)));
   return more >= 0 ? more + 1 : i;
 }
+
+/** "for two hose clamps", where "for two" was taken for a price: the number counts what follows it. */
+const countBefore = (prev: Item | undefined, thing: Thing): { qty?: number } =>
+  prev?.f?.dim === 'money' && prev.f.sure === 'implied' && prev.f.value.per === undefined && prev.to === thing.from && Number.isInteger(prev.f.value.value) && thing.plural && thing.count === undefined ? { qty: prev.f.value.value } : {};
+const PAIRED: Readonly<Record<string, number>> = { couple: 2, pair: 2, dozen: 12 };
 
 /** A name that is a seller rather than a thing sold. */
 export const isSeller = (name: string): boolean => { const head = name.split(' ').at(-1)!; const k = nounClasses(name).size ? nounClasses(name) : nounClasses(head); return k.has('source') && !k.has('part') && !k.has('fastener') && !k.has('consumable') && !k.has('tool') || PERSONS.test(name); };
@@ -86,7 +91,7 @@ const plainName = (name: string): string => name.replace(/ (?:on|at|in) the \w+$
 function goods(t: Telling, thing: Thing): Goods {
   const np = thing.np;
   const spec = [np?.spec, amountOf(t, thing)].filter(Boolean).join(' ');
-  return { item: thing.name, from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : {}), ...(spec ? { spec } : {}) };
+  return { item: thing.name, from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : np && np.name !== thing.name && PAIRED[np.said] ? { qty: PAIRED[np.said] } : {}), ...(spec ? { spec } : {}) };
 }
 
 /** "a foot of belt", "two gallons of primer": the bulk amount is what it is specified by. */

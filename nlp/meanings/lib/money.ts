@@ -24,6 +24,7 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
     }
   }
   if (out.price === undefined && loose) bareNumber(t, from, to, out);
+  if (out.shipping === undefined) for (const f of t.sheet.found) if (f.dim === 'number' && f.from >= from && f.to <= to && roleBeside(t, f) === 'shipping' && f.from !== out.at) out.shipping = f.value.value;
   if (/\b(free (shipping|post|postage|delivery|carriage)|no (shipping|postage|carriage|delivery|freight)|delivered|(post|postage|carriage|shipping|delivery) (is )?(free|included|paid)|delivered free|post free|carriage paid)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.shipping ??= 0;
   if (out.per === undefined && /\b(each|apiece|a piece|per piece)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' ')) && out.price !== undefined) out.per = 'each';
   const pct = t.sheet.found.find(f => f.dim === 'percent' && f.from >= from && f.to <= to);

@@ -9,14 +9,14 @@ const BY_UNIT: Record<string, string> = {
   psi: 'pressure', bar: 'pressure', 'lb-ft': 'torque', 'lb-in': 'torque', 'N·m': 'torque', V: 'voltage', A: 'current', 'Ω': 'resistance', '°F': 'temperature', '°C': 'temperature', rpm: 'speed',
   lb: 'weight', kg: 'weight', gal: 'capacity', qt: 'capacity', L: 'capacity', h: 'running time', mi: 'distance', '°': 'angle',
 };
-const BY_WORD: readonly (readonly [RegExp, string])[] = [
+export const BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/\bthick(ness)?\b/, 'thickness'], [/\blong\b|\blength\b/, 'length'], [/\bwide\b|\bwidth\b/, 'width'], [/\bdeep\b|\bdepth\b/, 'depth'], [/\b(tall|high|height)\b/, 'height'], [/\bacross\b|\bdiameter\b|\bdia\b/, 'diameter'],
   [/\bout of round\b/, 'out of round'], [/\bout of true\b|\brun-?out\b|\bruns? (out\b|.{1,20} out\b)/, 'runout'], [/\bend ?play\b/, 'end play'], [/\bend ?float\b/, 'end float'], [/\bfree travel\b/, 'free travel'], [/\bfree play\b/, 'free play'], [/\bbacklash\b/, 'backlash'],
   [/\bclearance\b/, 'clearance'], [/\bcompression\b/, 'compression'], [/\boversize\b/, 'oversize'], [/\bundersize\b/, 'undersize'], [/\bworn\b|\bwear\b/, 'wear'], [/\bgap\b/, 'gap'], [/\bslack\b/, 'slack'], [/\bsag\b/, 'sag'], [/\bbore\b/, 'bore'], [/\bplay\b/, 'play'], [/\btoe\b/, 'toe-in'], [/\bapart\b/, 'spacing'], [/\b(pulled|pulls) .* vacuum|\bvacuum\b/, 'vacuum'],
 ];
 const FAMILY: readonly (readonly [RegExp, RegExp])[] = [[/pressure|compression|vacuum/, /^(psi|bar|kPa)$/], [/torque/, /^(lb-ft|lb-in|N·m)$/], [/voltage/, /^V$/], [/current|draw/, /^A$/], [/resistance/, /^Ω$/], [/temperature/, /^°/], [/^(lift|travel|play|float|gap|bore|od|id|diameter|length|width|height|depth|thickness|stroke|clearance|backlash|wear|wobble|runout|step|bow|drop|offset)$/, /^(in|ft|mm|m|mil|cm)$/]];
 /** A quantity named beside a figure of another kind is not what it measures: "lifts at 148 psi". */
-const suits = (what: string, unit: string | undefined): boolean => unit === undefined || FAMILY.every(([w, u]) => !w.test(what) || u.test(unit));
+export const suits = (what: string, unit: string | undefined): boolean => unit === undefined || FAMILY.every(([w, u]) => !w.test(what) || u.test(unit));
 
 export interface Quantity { part: string; what: string; unit?: string }
 
@@ -65,6 +65,10 @@ function namedIn(t: Telling, c: Clause, k: number, unit: string | undefined): { 
       return { what: name, ...(part ? { part: snapped(t, part) } : {}) };
     }
   }
+  for (const s of c.subj.filter(x => x.carried || !c.items.some(i => i.np))) {
+    const words = s.name.split(' ');
+    for (let cut = 1; cut < words.length; cut++) if (NAMED.test(words.slice(cut).join(' ')) && suits(words.slice(cut).join(' '), unit)) return { what: words.slice(cut).join(' '), part: snapped(t, words.slice(0, cut).join(' ')) };
+  }
   return undefined;
 }
 
@@ -90,7 +94,7 @@ function partBeside(t: Telling, c: Clause): string | undefined {
 function qualifier(t: Telling, c: Clause, k: number): string {
   const end = c.items.findIndex((i, n) => n > k && (i.t === 'dim' && n > k || i.low === ','));
   const stop = end < 0 ? c.items.length : end;
-  const p = c.items.findIndex((i, n) => n > k && n < stop && (i.low === 'at' && /^(top|bottom|middle|centre|center|end|idle|front|back|rear|skirt)$/.test(c.items[n + 1]?.np?.said ?? '')));
+  const p = c.items.findIndex((i, n) => n > k && n < stop && (i.low === 'at' && (/^(top|bottom|middle|centre|center|end|idle|front|back|rear|skirt|nose|rim|flange|edge|root|tip|small end|big end|(far|near|drive|outer|inner|top|bottom|front|rear|back|left|right|other|free|non-drive) end|fast \w+|full \w+|half \w+|tickover)$/.test(c.items[n + 1]?.np?.said ?? '') || c.items[n + 1]?.f?.dim === 'measure')));
   if (p >= 0) return ` ${said(t.sheet, c.items[p]!.from, c.items[p + 1]!.to)}`;
   const w = c.items.findIndex((i, n) => n < k && i.low === 'with' && c.items[n + 1]?.np && /^(on|off|running)$/.test(c.items[n + 2]?.low ?? ''));
   return w >= 0 ? ` ${said(t.sheet, c.items[w]!.from, c.items[w + 2]!.to)}` : '';

@@ -1,0 +1,103 @@
+import { partLike } from '../../clauses/things.ts';
+import { phraseAt } from '../../dimensions/part/phrase.ts';
+import type { Sheet } from '../../types.ts';
+import { nounClasses, singular } from '../../words/nouns.ts';
+import { NAMED } from '../../words/quantities.ts';
+import { SIDES } from '../../words/sides.ts';
+
+/** The words beside a figure, read for what they say of it. */
+export interface Label {
+  /** The quantity by name: "end float", "bore". */
+  what?: string;
+  /** The part named here. */
+  part?: string;
+  /** "left", "front", "inlet": which one of what was named before. */
+  which?: string;
+  /** "at the top", "cold", "on number two": where or how it was measured. */
+  where?: string;
+  /** A figure of the book, not of the bench. */
+  book?: boolean;
+}
+
+const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
+const STATE = /^(hot|cold|cranking|warm|idling|charging|loaded|wet|dry|running|resting|wide|narrow)$/;
+const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|far end|near end|big end|small end|drive end|other end|gauge|free end|lip|step|face|neck)$/;
+const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|lh|rh)$/;
+
+/** Reads the tokens [from, to) beside a figure. `tail`: they stand after it. */
+export function labelOf(sheet: Sheet, from: number, to: number, tail = false): Label {
+  const { tokens, tags } = sheet;
+  const out: Label = {};
+  const low = (k: number): string => tokens[k]?.low ?? '';
+  for (let k = from; k < to; k++) {
+    if (BOOK.test(low(k)) && !(low(k) === 'new' && tags[k + 1] === 'noun')) out.book = true;
+    const q = quantityAt(sheet, k, to);
+    if (q) {
+      out.what ??= q.what;
+      const owner = nounsBefore(sheet, from, k);
+      if (owner) Object.assign(out, named(sheet, owner));
+      k = q.to - 1;
+      continue;
+    }
+    if (/^(at|across|over|round|around)$/.test(low(k)) || /^(on|in)$/.test(low(k)) && spotAhead(sheet, k + 1, to)) {
+      const end = spotEnd(sheet, k + 1, to);
+      if (end) { out.where ??= words(sheet, k, end); k = end - 1; continue; }
+    }
+    if (STATE.test(low(k)) && (tail || tags[k + 1] !== 'noun') && k > from - 1) { out.where ??= low(k); continue; }
+    if (!['noun', 'adj', 'num'].includes(tags[k]!) && !(SIDES.has(low(k)) || WHICH.test(low(k)))) continue;
+    let end = k;
+    while (end < to && (['noun', 'adj', 'num', 'poss'].includes(tags[end]!) || WHICH.test(low(end)) || SIDES.has(low(end))) && !quantityAt(sheet, end, to)) end++;
+    const quantity = end < to && quantityAt(sheet, end, to);
+    if (end > k && !quantity) { const n = named(sheet, [k, end]); if (!out.part && !out.which && !out.where || /^(of|on|in|for)$/.test(low(k - 1)) || tags[k - 1] === 'det' && /^(of|on|in|for)$/.test(low(k - 2))) Object.assign(out, n); }
+    k = Math.max(k, end - 1);
+    if (quantity) k = end - 1;
+  }
+  return out;
+}
+
+const words = (sheet: Sheet, from: number, to: number): string => sheet.tokens.slice(from, to).map(t => t.low).join(' ');
+
+/** A quantity's name at token `k`, where no further noun makes it a part's ("pressure switch"). */
+function quantityAt(sheet: Sheet, k: number, to: number): { what: string; to: number } | undefined {
+  for (let n = Math.min(3, to - k); n >= 1; n--) {
+    const lows = sheet.tokens.slice(k, k + n).map(t => t.low);
+    const name = [lows.join(' '), lows.map(singular).join(' ')].find(x => NAMED.test(x)) ?? (n === 1 && /^(dia|diam)$/.test(lows[0]!) ? 'diameter' : undefined);
+    if (!name) continue;
+    const after = sheet.tokens[k + n]?.low ?? '';
+    if (k + n < to && sheet.tags[k + n] === 'noun' && !NAMED.test(after) && !SIDES.has(after) && !STATE.test(after)) return undefined;
+    return { what: name === 'dia' ? 'diameter' : name, to: k + n };
+  }
+  return undefined;
+}
+
+/** The run of nouns that ends just before token `k`, from `from` at the earliest. */
+function nounsBefore(sheet: Sheet, from: number, k: number): [number, number] | undefined {
+  let a = k;
+  while (a > from && (['noun', 'adj', 'num', 'poss'].includes(sheet.tags[a - 1]!) || SIDES.has(sheet.tokens[a - 1]!.low) || sheet.tags[a - 1] === 'verb' && nounClasses(sheet.tokens[a - 1]!.low).size > 0)) a--;
+  return a < k ? [a, k] : undefined;
+}
+
+/** What a run of nouns is: a part, only which one of several, or only where on it. */
+function named(sheet: Sheet, [from, to]: [number, number]): Label {
+  const said = words(sheet, from, to).replace(/ (one|ones|side|end)$/, '').replace(/ 's\b/g, "'s");
+  if (WHICH.test(said)) return { which: said };
+  if (SPOT.test(said)) return { where: `at the ${said}` };
+  if (NAMED.test(said)) return { what: said };
+  const p = phraseAt(sheet, from, to);
+  const name = p && !p.stands ? p.name : said.replace(/^(new|old) /, '');
+  return /\p{L}/u.test(name) && !/'s$/.test(name) && partLike(sheet, name) ? { part: name } : {};
+}
+
+const spotAhead = (sheet: Sheet, k: number, to: number): boolean => { let i = k; while (i < to && sheet.tags[i] === 'det') i++; return SPOT.test(sheet.tokens[i]?.low ?? '') && sheet.tags[i + 1] !== 'noun'; };
+
+/** Where a phrase that says the spot ends: "at the nose", "at a fast tickover", "at eight inches out"; undefined where it names a part. */
+function spotEnd(sheet: Sheet, k: number, to: number): number | undefined {
+  let i = k;
+  while (i < to && sheet.tags[i] === 'det') i++;
+  const start = i;
+  if (sheet.tags[i] === 'num') { while (i < to && sheet.tags[i] === 'num') i++; if (/^(out|in|down|up|back|rpm|revs)$/.test(sheet.tokens[i]?.low ?? '')) i++; return i; }
+  while (i < to && ['noun', 'adj'].includes(sheet.tags[i]!)) { i++; if (SPOT.test(words(sheet, start, i)) && /^(of|on|in|,)$/.test(sheet.tokens[i]?.low ?? ',')) return i; }
+  if (i === start) return undefined;
+  const said = words(sheet, start, i);
+  return SPOT.test(said) || SPOT.test(said.split(' ').at(-1)!) ? i : undefined;
+}
