@@ -16,23 +16,31 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 export const want: Meaning = t => {
   const c = t.clause;
   if (opensList(t)) return [];
-  const phrased = underList(t) && c.pred === 'none' ? 0 : phrasedWant(t, c);
+  const phrased = underList(t) && c.pred === 'none' ? 0 : phrasedWant(c);
   if (c.neg && phrased === undefined || c.asks || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub) || c.reality === 'past plan' || c.reality === 'cond' || c.reality === 'hearsay' || /^(wish|maybe)$/.test(c.reality) && phrased === undefined) return undefined;
   const more = continued(t);
   if (more) return more;
   const k = phrased ?? (isCalledFor(t, c) ? 0 : needed(t, c));
   if (k === undefined) return undefined;
-  const goods = single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, c.items, k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item));
+  const goods = (single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, offList(c.items), k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item))).filter(g => !COMFORT.test(g.item));
   const list = goods.length ? goods : fronted(t, c);
   if (!goods.length && list.length) specAfter(t, c.items, Math.max(c.vi + 1, 0) + (c.items[c.vi + 1]?.low === 'some' ? 1 : 0), list.at(-1)!);
   const both = bothNew(t);
   if (both) return both;
   if (!list.length) return undefined;
   if (/\bnew\b/.test(lowText(t))) condemn(t, list.map(g => g.item));
-  const reason = why(t, c, k);
+  const reason = isCalledFor(t, c) ? undefined : why(t, c, k);
   const forAt = c.items.findIndex(i => i.low === 'for');
   const owner = forAt >= 0 ? [...list].reverse().find(g => g.to <= c.items[forAt]!.from + 1) ?? list.at(-1) : undefined;
   return list.filter(g => !isMachine(t.sheet, g.item)).map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec, for: owner && g !== owner ? undefined : reason }) as Entry);
+};
+
+/** What a person needs that no shop sells him for the machine. */
+const COMFORT = /\b(tea|coffee|beer|pint|drink|nap|kip|rest|break|sleep|sandwich|holiday|lie down|luck|patience|dinner|lunch|supper|time|hand|help|brain|head examined|wash|bath|shower|minute|moment|word|miracle)$|\btea\b/;
+/** "…on the list": the list is no part of what goes on it. */
+const offList = (items: readonly Item[]): readonly Item[] => {
+  const k = items.findIndex((i, n) => /^(on|to|onto)$/.test(i.low) && /\blist$/.test(items[n + 1]?.np?.said ?? ''));
+  return k > 0 ? items.slice(0, k) : items;
 };
 
 /** "need one", "I need another, inch and a half by two", "…need a dozen": so many of what was named before. */
@@ -104,6 +112,7 @@ function needed(t: Telling, c: Clause): number | undefined {
     if (items[need]!.base === 'want' && !c.who && need > 0) return undefined;
     if (c.subj.length && !/^(i|we)$/.test(c.who ?? '') && !c.carriedSubj) return partNeeds(items, need);
     const after = items[need + 1];
+    if (after?.low === 'another' && !items[need + 2]?.np) return need + 1;
     if (!after || after.t === 'mark' || after.low === 'some' || after.t === 'det' && items.slice(need + 2).every(i => !i.np)) return items.length;
     if (after.t === 'verb' && after.form === 'ing') return undefined;
     if (/^(a hand|help|someone|somebody|a helper)/.test(items.slice(need + 1).map(i => i.low).join(' '))) return undefined;

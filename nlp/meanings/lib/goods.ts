@@ -90,8 +90,9 @@ const plainName = (name: string): string => name.replace(/ (?:on|at|in) the \w+$
 
 function goods(t: Telling, thing: Thing): Goods {
   const np = thing.np;
-  const spec = [np?.spec, amountOf(t, thing)].filter(Boolean).join(' ');
-  return { item: thing.name, from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : np && np.name !== thing.name && PAIRED[np.said] ? { qty: PAIRED[np.said] } : {}), ...(spec ? { spec } : {}) };
+  const sort = / ([a-z] section|\d+ grit)$/.exec(thing.name)?.[1];
+  const spec = [np?.spec, amountOf(t, thing), sort].filter(Boolean).join(', ');
+  return { item: thing.name.replace(/^x (?=.)/, '').replace(sort ? ` ${sort}` : /$^/, ''), from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : np && np.name !== thing.name && PAIRED[np.said] ? { qty: PAIRED[np.said] } : {}), ...(spec ? { spec } : {}) };
 }
 
 /** "a foot of belt", "two gallons of primer": the bulk amount is what it is specified by. */

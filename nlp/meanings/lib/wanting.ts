@@ -20,7 +20,7 @@ const LISTED = /\b(?:put|add|stick|write|chuck|jot|pop|throw|get|whack) (?=.*\b(
 const HEAD = /^(?:and |also |so )*(?:still )?(?:to (?:buy|get|order|pick up)|(?:the |my )?(?:shopping|parts|buying|wants|wanted) list|parts (?:needed|wanted|required|to (?:get|buy|order))|needed|wanted|shopping|needs?|buy|get|bits needed|still (?:needed|wanted))(?: for (?:the )?[a-z -]+)? ?(?::|-|–)?$/;
 
 /** Item index just after a phrase that says something must be got. */
-export function phrasedWant(t: Telling, c: Clause): number | undefined {
+export function phrasedWant(c: Clause): number | undefined {
   const { items } = c;
   const text = `${items.map(i => i.low).join(' ')} `;
   for (const re of PHRASES) {
@@ -49,4 +49,4 @@ export const underList = (t: Telling): boolean => { const p = previous(t); retur
 
 /** "two hose clamps needed", "a gasket is wanted": the things are the subject. */
 export const isCalledFor = (t: Telling, c: Clause): boolean =>
-  c.subj.length > 0 && c.subj.every(s => !s.carried) && /^(need|want|require)$/.test(c.verb?.base ?? '') && /^(past|part)$/.test(c.verb!.form ?? '') && !c.obj.length && !/\b(was|were|had|been|what|help|hand|all|everything|that)\b/.test(lowText(t, c)) && c.subj.every(s => partLike(t.sheet, s.name));
+  c.subj.length > 0 && c.subj.every(s => !s.carried && !/^(no|neither)$/.test(s.np?.quant ?? '')) && /^(need|want|require)$/.test(c.verb?.base ?? '') && /^(past|part)$/.test(c.verb!.form ?? '') && !c.obj.length && !/\b(was|were|had|been|what|help|hand|all|everything|that)\b/.test(lowText(t, c)) && c.subj.every(s => partLike(t.sheet, s.name));
