@@ -19,7 +19,7 @@ const AS_WAS = /\bas (removed|received|bought)\b|\bbefore (i |we )?(teardown|str
 export const reading: Meaning = t => {
   const c = t.clause;
   if (c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|so|that)$/.test(c.sub)) return undefined;
-  if (/\b(book|manual|spec|should be|supposed|limit|says)\b/.test(lowText(t)) && !/\b(i|we) (got|get|measure|read)/.test(lowText(t))) return undefined;
+  if (/\b(book|manual|should be|supposed|says)\b/.test(lowText(t)) && !/\b(i|we) (got|get|measure|read)/.test(lowText(t))) return undefined;
   const got = [...counts(t, c), ...measures(t, c)];
   if (got.length === 1 && restates(t, got[0]!)) return [];
   return got.length ? got : undefined;
@@ -75,7 +75,7 @@ function measures(t: Telling, c: Clause): Entry[] {
   if (/^(need|want|order|buy|fit|use|cut|make|paint|pay|cost|ask|send|find|mix|add|fill|put|drill|tap|ream|leave|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb') return [];
   if (dims(c.items, 'money').some(m => m.value.certainCurrency)) return [];
   const own = gauged(t, c);
-  if (own.length) return own.map(r => trim({ kind: 'reading', ...r, asWas: asWas(t, c) || undefined }) as Entry);
+  if (own) return own.map(r => trim({ kind: 'reading', ...r, asWas: asWas(t, c) || undefined }) as Entry);
   if (dims(c.items, 'money').length) return [];
   const out: Entry[] = [];
   const all = c.items.flatMap((it, k) => ((it.f?.dim === 'measure' || it.f?.dim === 'percent' || it.f?.dim === 'number' || it.f?.dim === 'thread') && !(it.np) ? [{ f: it.f as Found, k }] : []));

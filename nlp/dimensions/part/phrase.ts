@@ -89,7 +89,7 @@ function inName(sheet: Sheet, k: number, to: number): boolean {
   if (tag === 'pron') return /^(one|ones)$/.test(low);
   if (tag === 'adj') return more;
   if (tag === 'poss') return more;
-  if (tag === 'num') return more && isNumberWord(low) && tags[k + 1] === 'noun';
+  if (tag === 'num') return more && isNumberWord(low) && tags[k + 1] === 'noun' && !(tags[k - 1] === 'noun' && nounClasses(tokens[k - 1]!.low).has('part') && !/^(cylinder|leg|section|bay)$/.test(tokens[k - 1]!.low));
   return false;
 }
 

@@ -1,6 +1,8 @@
 import type { Clause } from '../../clauses/clause.ts';
 import { valueAt } from '../../clauses/items.ts';
 import type { Found, Sheet } from '../../types.ts';
+import { singular } from '../../words/nouns.ts';
+import { NAMED } from '../../words/quantities.ts';
 
 /** A figure of a clause: its value and unit, where it stands, and the words before and after it that are its own. */
 export interface Figure {
@@ -52,11 +54,13 @@ function valuesIn(sheet: Sheet, c: Clause): Found[] {
     if (!f) continue;
     const plain = f.dim === 'money' && !f.value.certainCurrency ? sheet.found.find(x => x.from === f.from && x.to === f.to && x.dim === 'number') : undefined;
     const v = plain ?? f;
+    const named = sheet.tokens.slice(c.from, i).some((x, k) => NAMED.test(singular(x.low)) && k < i - c.from);
     const prev = sheet.tokens[i - 1]?.low ?? '', next = sheet.tokens[v.to]?.low ?? '';
     const ordinal = v.dim === 'number' && COUNTS_OFF.test(prev) || v.dim === 'number' && out.length > 0 && /^(on|in|for)$/.test(prev) && Number.isInteger(v.value.value) && v.value.value <= 12;
-    const sized = sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm)\b/.test(said));
+    const place = prev === 'at' && out.length > 0 && !sheet.tokens.slice(out.at(-1)!.to, i).some(x => CUT.test(x.low));
+    const sized = !named && sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm)\b/.test(said));
     const counts = v.dim === 'number' && next === 'of';
-    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !sized && !counts && prev !== 'by' && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
+    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !sized && !counts && !place && prev !== 'by' && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
     i = v.to - 1;
   }
   return out;

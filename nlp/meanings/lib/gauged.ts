@@ -3,6 +3,7 @@ import type { Placed } from '../../clauses/clauses.ts';
 import { isMachine, partLike } from '../../clauses/things.ts';
 import { snap } from '../../dimensions/part/snap.ts';
 import { singular } from '../../words/nouns.ts';
+import { NAMED } from '../../words/quantities.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { figuresOf, type Figure } from './figures.ts';
 import { labelOf, type Label } from './label.ts';
@@ -25,32 +26,33 @@ const MEASURED = /^(measure|read|mike|be|show|gauge|check|clock|get|make|find|ha
 const VERB_WHAT: readonly (readonly [RegExp, RegExp, string])[] = [
   [/\b(lifts?|lifted|pops?|popped|cracks?|blows?|blew)( off| open)? at\b/, /^(psi|bar)$/, 'lifting pressure'], [/\b(opens?|opened|opening) at\b/, /^(psi|bar)$/, 'opening pressure'], [/\b(opens?|opened|opening) at\b/, /^°/, 'opening temperature'],
   [/\bcuts? in\b/, /./, 'cut-in'], [/\bcuts? out\b/, /./, 'cut-out'], [/\bruns? out\b|\brunning out\b|\bout of true\b/, LENGTH, 'runout'], [/\bproud\b/, LENGTH, 'protrusion'], [/\bsags?\b/, LENGTH, 'sag'],
-  [/\bclosed (up|in)\b/, LENGTH, 'closed up'], [/\bundersize\b|\bunder size\b/, LENGTH, 'undersize'], [/\boversize\b|\bover size\b/, LENGTH, 'oversize'], [/\bout of round\b/, LENGTH, 'out of round'], [/\bworn\b|\bwear\b/, LENGTH, 'wear'],
+  [/\bclosed (up|in)\b/, LENGTH, 'closed up'], [/\bundersize\b|\bunder size\b|\b(under|down)\b[ .]*$/, LENGTH, 'undersize'], [/\boversize\b|\bover size\b|\bover\b[ .]*$/, LENGTH, 'oversize'], [/\bout of round\b/, LENGTH, 'out of round'], [/\bworn\b|\bwear\b/, LENGTH, 'wear'],
 ];
 
 interface State { part?: string; what?: string; unit?: string; /** The figure before was less than a tenth of an inch. */ small?: boolean }
 
 /** Readings of a clause that is all figures: each with the part, quantity and spot that its own words name, else those of the figure or heading before it. */
-export function gauged(t: Telling, c: Clause): { part: string; what: string; value: number; unit?: string }[] {
+export function gauged(t: Telling, c: Clause): { part: string; what: string; value: number; unit?: string }[] | undefined {
   const figures = figuresOf(t.sheet, c);
-  if (!figures.length || c.pred === 'verb' && !MEASURED.test(c.verb!.base ?? '')) return [];
+  if (!figures.length || c.pred === 'verb' && !MEASURED.test(c.verb!.base ?? '')) return undefined;
   const state = opening(t, c);
   inThousandths(figures, state);
   const units = unitsOf(figures, state);
   const out: { part: string; what: string; value: number; unit?: string }[] = [];
+  let book = false;
   figures.forEach((f, n) => {
     const lead = labelOf(t.sheet, ...f.lead), tail = labelOf(t.sheet, ...f.tail, true);
-    if (lead.book || tail.book && f.tail[1] - f.tail[0] > 0 && n === figures.length - 1 && figures.length > 1) return;
+    if (lead.book || tail.book && f.tail[1] - f.tail[0] > 0 && n === figures.length - 1 && figures.length > 1) { book = true; return; }
     const own = lead.what ?? tail.what;
     const part = partOf(t, lead, tail, state);
     const unit = f.unit ?? units[n];
-    const what = (own && suits(own, unit) ? own : undefined) ?? byVerb(t, f, unit) ?? (n > 0 || state.what && inherits(t, c, lead) ? state.what : undefined) ?? byWord(t, unit) ?? byNature(t, c, part, f, unit);
+    const what = (own && suits(own, unit) ? own : undefined) ?? byVerb(t, f, unit) ?? (n > 0 || state.what && inherits(t, c, lead) ? natural(state.what, part) : undefined) ?? byWord(t, unit) ?? byNature(t, c, part, f, unit);
     if (!part || !what || f.bare && !mayBeBare(f, what, own !== undefined, unit, n > 0 || state.unit !== undefined)) return;
     const where = tail.where ?? lead.where ?? (lead.which && !whichIsPart(t, state.part, lead.which) ? `at the ${lead.which}` : undefined);
     out.push({ part, what: where && where !== what ? `${what} ${where}` : what, value: f.value, ...(unit ? { unit } : f.bare && f.places >= 3 && f.value < 60 && INCHES.test(what) || f.bare && !Number.isInteger(f.value) && f.places === 0 && INCHES.test(what) ? { unit: 'in' } : {}) });
     state.part = part; state.what = what; state.unit = unit ?? state.unit;
   });
-  return out;
+  return out.length || figures.length > 1 || book ? out : undefined;
 }
 
 /** What is known before the first figure: the heading ("Spindle runout:"), or the reading that the clause goes on from. */
@@ -61,13 +63,22 @@ function opening(t: Telling, c: Clause): State {
     return { part: h.part ?? before.subj.find(s => !s.machine)?.name, what: h.what };
   }
   const near = last?.entry.kind === 'reading' && before && last.clause === before && !before.asks && Math.abs((before as Placed).sentence - (c as Placed).sentence) <= 1 ? last.entry : undefined;
-  const subj = c.subj.find(s => !s.machine && partLike(t.sheet, s.name))?.name;
+  const subj = c.subj.filter(s => !s.machine && partLike(t.sheet, s.name) && !/^(hot|cold|top|bottom|middle)$/.test(s.name)).map(s => ownPart(s.name)).find(Boolean);
   const topic = subj ?? t.memory.topic()?.name;
   return near ? { part: near.part, what: near.what?.replace(/ (at|with|on|in|over) .*| (hot|cold|cranking)$/, ''), unit: near.unit, small: (near.value ?? 1) < 0.1 } : { part: topic };
 }
 
+/** The part in "number one bore", "clutch pedal free play"; empty for a quantity alone. */
+const ownPart = (name: string): string => { const w = name.split(' '); for (let k = 0; k < w.length; k++) if (NAMED.test(w.slice(k).join(' ')) || NAMED.test(w.slice(k).map(singular).join(' '))) return w.slice(0, k).join(' '); return name; };
+
 /** "right one's an inch and a quarter", "rear main 1.9965": a fragment that goes on from the figure before it measures the same. */
 const inherits = (t: Telling, c: Clause, lead: Label): boolean => c.join === ':' || (c.pred === 'none' || c.pred === 'be' || c.pred === 'have') && lead.what === undefined && !BY_WORD.some(([re]) => re.test(lowText(t, c)));
+
+/** "stem 0.3105, guide 0.3135": what is a diameter on a shaft is a bore in a bush. */
+const natural = (what: string | undefined, part: string | undefined): string | undefined => {
+  const own = part && /^(diameter|bore)$/.test(what ?? '') ? BY_PART.find(([re]) => re.test(part))?.[1] : undefined;
+  return own && /^(diameter|bore)$/.test(own) ? own : what;
+};
 
 /** Units by figure: a bare one takes that of the figure before it, else the next one's ("18, 20 and 19 thou"). */
 function unitsOf(figures: readonly Figure[], state: State): (string | undefined)[] {

@@ -1,5 +1,6 @@
 import { partLike } from '../../clauses/things.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
+import { countValue } from '../../dimensions/part/count.ts';
 import type { Sheet } from '../../types.ts';
 import { nounClasses, singular } from '../../words/nouns.ts';
 import { NAMED } from '../../words/quantities.ts';
@@ -31,11 +32,13 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
   const low = (k: number): string => tokens[k]?.low ?? '';
   for (let k = from; k < to; k++) {
     if (BOOK.test(low(k)) && !(low(k) === 'new' && tags[k + 1] === 'noun')) out.book = true;
+    const cylinder = numberedAt(sheet, k, to);
+    if (cylinder) { out.part = cylinder.name; k = cylinder.to - 1; continue; }
     const q = quantityAt(sheet, k, to);
     if (q) {
       out.what ??= q.what;
       const owner = nounsBefore(sheet, from, k);
-      if (owner) Object.assign(out, named(sheet, owner));
+      if (owner && !out.part) Object.assign(out, named(sheet, owner));
       k = q.to - 1;
       continue;
     }
@@ -53,6 +56,15 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (quantity) k = end - 1;
   }
   return out;
+}
+
+/** "number two", "no 3", "on one": one of the cylinders, by its number. */
+function numberedAt(sheet: Sheet, k: number, to: number): { name: string; to: number } | undefined {
+  const low = (n: number): string => (n < to ? sheet.tokens[n]?.low ?? '' : '');
+  const count = countValue(low(k + 1));
+  if (!/^(number|no|num|cylinder|cyl|pot|#|on|in|for)$/.test(low(k)) || count === undefined || count > 12 || /^(on|in|for)$/.test(low(k)) && (sheet.tags[k + 2] === 'noun' || sheet.tags[k + 2] === 'num')) return undefined;
+  const whole = phraseAt(sheet, k, to);
+  return whole && !/^(on|in|for|no)$/.test(low(k)) && whole.to > k + 2 ? { name: whole.name.replace(/ (bore|compression|gap|clearance)$/, ''), to: k + 2 } : { name: `number ${low(k + 1)}`, to: k + 2 };
 }
 
 const words = (sheet: Sheet, from: number, to: number): string => sheet.tokens.slice(from, to).map(t => t.low).join(' ');
@@ -95,6 +107,7 @@ function spotEnd(sheet: Sheet, k: number, to: number): number | undefined {
   let i = k;
   while (i < to && sheet.tags[i] === 'det') i++;
   const start = i;
+  if (i >= to) return undefined;
   if (sheet.tags[i] === 'num') { while (i < to && sheet.tags[i] === 'num') i++; if (/^(out|in|down|up|back|rpm|revs)$/.test(sheet.tokens[i]?.low ?? '')) i++; return i; }
   while (i < to && ['noun', 'adj'].includes(sheet.tags[i]!)) { i++; if (SPOT.test(words(sheet, start, i)) && /^(of|on|in|,)$/.test(sheet.tokens[i]?.low ?? ',')) return i; }
   if (i === start) return undefined;
