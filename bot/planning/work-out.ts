@@ -59,7 +59,8 @@ async function sheetOf(deps: Deps, { ask, machine }: Drawing, at: string, simula
   if (ask.kind !== 'finish') return { none: 'There is nothing to draw.' };
   const found = finishCase(log.shop, ask, { at, zone }, more);
   if ('kind' in found) return { none: found.why ?? 'There is nothing to draw.' };
-  const plan = planWork(found.input);
   const [simulated] = await simulateIt([found.input]);
+  // The bars follow the order that the runs went by, so that bars and ticks speak of the same plan.
+  const plan = planWork(found.input, { schedules: 1, orders: simulated?.ok ? [simulated.order] : [] });
   return plan.ok && simulated?.ok ? drawWeeks({ shop: found.plan, plan, simulated, title: ask.part ? `The ${ask.part}, week by week` : 'The weeks ahead' }) : { none: 'There is no plan to draw.' };
 }
