@@ -1,6 +1,7 @@
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import { asking, global } from '../rule.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
+import { byName } from './by-name.ts';
 import type { SumKind } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
 import { Scope } from './scope.ts';
@@ -23,6 +24,7 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
     }
   }
   all.push(...byFigures(desk, plain, all));
+  all.push(...byName(desk, plain, all));
   return settle(desk, all.filter(c => c.score > 0));
 }
 

@@ -1,0 +1,51 @@
+import { type Desk, type Hit, sentenceAt } from '../desk.ts';
+import type { Candidate } from './candidates.ts';
+import type { SumKind } from './kind.ts';
+import { SUM_KINDS } from './kinds.ts';
+import { SUM_NAMES, type SumName } from './names.ts';
+import { Scope } from './scope.ts';
+
+const ASKED = /\b(?:what|whats|whatll|how|hows|which|where|wheres|when|whens|please|pls|work out|figure|calculate|give me|convert|whatd)\b/;
+/** Words of a report, a plan or a purchase: what they tell of is no question, though it names a sum and its figures. */
+const TOLD = /\b(?:was|were|had|did|measured|torqued|tightened|checked|tested|found|came|ordered|bought|paid|done|set|gapped|shimmed|drilled|tapped|cut|put|took|fitted|installed|must|ill|gonna|need to|needs to|needs? an?|want an?|got to|have to|going to|should have|order|buy|get|remind|recheck|dont|not|wont|cant|until|before|after|today|yesterday|tomorrow)\b/;
+
+/**
+ * Questions known by what the trade calls the sum, in sentences where no pattern of a question was found: a fragment that names it and gives
+ * all that it needs, or a question that names it. One a sentence: the kind that the figures suit best.
+ */
+export function byName(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]): Candidate[] {
+  const out: Candidate[] = [];
+  for (const s of desk.sentences) {
+    const inside = (h: { start: number; end: number }): boolean => h.start < s.end && s.start < h.end;
+    if (plain.some(inside) || have.some(c => inside(c) && c.score > 0)) continue;
+    const asked = s.asked || ASKED.test(desk.text.slice(s.start, s.end));
+    if (!asked && TOLD.test(desk.text.slice(s.start, s.end))) continue;
+    const found = SUM_KINDS.flatMap(kind => named(desk, kind, s, asked) ?? []);
+    const best = found.sort((a, b) => b.score - a.score)[0];
+    if (best) out.push(best);
+  }
+  return out;
+}
+
+function named(desk: Desk, kind: SumKind, s: { start: number; end: number }, asked: boolean): Candidate | undefined {
+  const called = SUM_NAMES[kind.of], text = desk.text.slice(s.start, s.end);
+  const m = called?.name.exec(text);
+  if (!called || !m || kind.unless?.test(text)) return undefined;
+  const start = s.start + m.index, end = start + m[0].length;
+  const scope = new Scope(desk, s.start, s.end, start);
+  if (called.result && scope.measures(...called.result).length) return undefined;
+  const given = kind.given(scope), fields = Object.keys(given).filter(f => !f.endsWith('Unit'));
+  const whole = wholeSet(called, given);
+  if (!asked && !whole) return undefined;
+  if (asked && !whole && !fields.length && !outright(desk, start, end)) return undefined;
+  return { kind, start, end, score: 0.5 + fields.length + (whole?.length ?? 0) + (kind.weight ?? 0) / 2 };
+}
+
+const wholeSet = (called: SumName, given: Record<string, unknown>): readonly string[] | undefined => called.whole.find(set => set.every(f => given[f] !== undefined));
+
+/** With no figure at all only a question that asks for just this is one: "what size fuse do I need", "what shims do I use". */
+const WANTS = /\b(?:what|whats|which|how (?:much|big|many|long|fast|hot|cold|far|tight|thick|strong))\b/;
+const outright = (desk: Desk, start: number, end: number): boolean => {
+  const s = sentenceAt(desk, start);
+  return WANTS.test(desk.text.slice(s.start, end)) && end - s.start < 48;
+};
