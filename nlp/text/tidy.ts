@@ -6,13 +6,16 @@ import { openClitics } from './clitics.ts';
 
 /** Takes out what was never meant: fillers, a word said twice, a phrase that a recogniser repeats, its goodbyes over silence. All of it is traced. */
 export function tidy(sheet: Sheet): void {
-  dropWhere(sheet, 'filler', i => FILLER.has(sheet.tokens[i]!.low) && !(sheet.tokens[i]!.low === 'mm' && i > 0 && /[\d½¼¾]|^(point|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty)$/.test(sheet.tokens[i - 1]!.low)));
+  dropWhere(sheet, 'filler', i => FILLER.has(sheet.tokens[i]!.low) && !(sheet.tokens[i]!.low === 'mm' && millimetres(sheet.tokens, i)));
   dropRanges(sheet, 'recogniser loop', loops(sheet.tokens));
   dropRanges(sheet, 'stutter', stutters(sheet.tokens));
   dropRanges(sheet, 'recogniser goodbye', goodbyes(sheet.tokens));
   sheet.tokens = openClitics(sheet.tokens);
   dropRanges(sheet, 'set phrase', idioms(sheet.tokens));
 }
+
+/** "mm" is a hum only where it stands by itself, at the head of a sentence or between commas; after any word it is the unit ("how many mm"). */
+const millimetres = (tokens: readonly Token[], i: number): boolean => i > 0 && !/^[,.;:!?…-]+$/.test(tokens[i - 1]!.low);
 
 function dropWhere(sheet: Sheet, rule: string, gone: (i: number) => boolean): void {
   const out = new Set(sheet.tokens.map((_, i) => i).filter(gone));
