@@ -25,6 +25,7 @@ import { openQuestion, type OpenQuestion } from './turn/open-question.ts';
 import { heldPage, type Page } from './turn/pages.ts';
 import { readSafely } from './turn/read-safely.ts';
 import { sampleLoaded } from './turn/sample-act.ts';
+import { settingsSaid } from './turn/settings.ts';
 import { struckNote } from './turn/strike.ts';
 import { sayWarning } from './say/warning.ts';
 import { compose } from './say/reply.ts';
@@ -63,7 +64,7 @@ export interface TurnOut { reply: Reply; machine?: string; open?: OpenQuestion; 
 
 /** The ways a note can be meant, in the order they are tried. */
 function understood(turn: Turn): TurnOut {
-  return answersOpen(turn, { readAndRecord, recorded }) ?? struckNote(turn, recorded) ?? sampleLoaded(turn, takeTurn) ?? doubtful(turn) ?? readAndRecord(turn, turn.incoming.text, turn.note);
+  return answersOpen(turn, { readAndRecord, recorded }) ?? struckNote(turn, recorded) ?? sampleLoaded(turn, takeTurn) ?? doubtful(turn) ?? settingsSaid(turn, readAndRecord) ?? readAndRecord(turn, turn.incoming.text, turn.note);
 }
 
 /** A doubtful hearing is asked about first; nothing of it is logged. */

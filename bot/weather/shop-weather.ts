@@ -21,6 +21,8 @@ export interface ShopWeather {
   fetched(): FetchedWeather | undefined;
   /** Where the shop is, for daylight; undefined until said. */
   site(): Site | undefined;
+  /** Whether a forecast is fetched: the person chose a service and a place. */
+  isFetched(): boolean;
   /** The same as the planner takes it, beside what the person said of the weather. */
   planning(): Pick<PlanSettings, 'forecast' | 'site'>;
   /** Fetches what is no longer fresh; answers the sentence of what went wrong. */
@@ -52,7 +54,7 @@ export function shopWeather({ store, zone, dir, config, fetch, now }: ShopWeathe
     return here && kept && { blocks: kept.blocks, fetched: nowIn(zone, kept.fetched), credit: here.credit, site: { latitude: kept.latitude, longitude: kept.longitude } };
   };
   return {
-    fetched, site,
+    fetched, site, isFetched: () => station() !== undefined,
     planning: () => { const [f, s] = [fetched(), site()]; return { ...(f ? { forecast: f.blocks } : {}), ...(s ? { site: s } : {}) }; },
     refresh: async () => station()?.refresh(),
   };

@@ -1,0 +1,79 @@
+import { DateTime } from 'luxon';
+import type { NextJob } from '../../domain/model/answer.ts';
+import type { Facts } from '../reminders/occasion.ts';
+import { causeLine } from './blocked.ts';
+import type { Saying } from './spoken.ts';
+import { capital, day, listed, stop } from './words.ts';
+
+/** What a word unasked needs to know to be said: the moment, and the zone that its hours are told in. */
+export interface UnaskedSaying extends Saying { zone: string }
+
+/** Once in a while a person has to be told how to answer. */
+export const HOW_TO_ANSWER = 'Say "later", "more" or "stop telling me that"; "no morning word" and "no reminders" end these.';
+const LIFT = 'Lifting: rated gear, blocked and chocked, nobody under a load; follow the machine\'s manual.';
+const COAT = 'Spray paint: breathing gear that suits it, air moving, no flame; the sheet decides.';
+
+const clock = (at: number, { zone }: UnaskedSaying): string => DateTime.fromMillis(at, { zone }).toFormat('HH:mm');
+/** "15:00", "tomorrow 09:00", "Sat 9 May 09:00". */
+export function moment(at: number, saying: UnaskedSaying): string {
+  const local = DateTime.fromMillis(at, { zone: saying.zone }).toISODate()!;
+  const said = day(local, saying.at);
+  return said === 'today' ? clock(at, saying) : `${said} ${clock(at, saying)}`;
+}
+
+const jobWords = ({ do: verb, part }: NextJob): string => {
+  if (!part || verb.toLowerCase().includes(part.toLowerCase())) return verb;
+  return verb === 'put on for good' ? `put the ${part} on for good` : verb === 'take off' ? `take the ${part} off` : `${verb} the ${part}`;
+};
+const withWhy = (j: NextJob): string => `${jobWords(j)}${j.why.length ? ` (${j.why.join(', ')})` : ''}`;
+const whole = (part: string): string => (/^[A-Z]/.test(part) ? part : `the ${part}`);
+
+/** An occasion in one line. */
+export function occasionLine(o: Facts, saying: UnaskedSaying): string {
+  const { at } = saying;
+  switch (o.topic) {
+    case 'morning': {
+      const jobs = o.jobs.map((j, i) => (i === 0 ? withWhy(j) : jobWords(j))).join('; ');
+      if (o.sky?.is === 'wet') return stop(`Rain ${clock(o.sky.from, saying)}–${clock(o.sky.to, saying)}, in your hours. Indoors: ${jobs}`);
+      return stop(o.sky ? `Dry today, rain from ${moment(o.sky.rain, saying)}. Outdoors first: ${jobs}` : `Next: ${jobs}`);
+    }
+    case 'rain': {
+      const rain = `Rain from ${moment(o.from, saying)}${o.said ? ', you said' : ''}`;
+      if (o.coat) return `${rain}: the ${o.coat} on ${whole(o.part)} is fresh${o.outside ? ` and it is ${placed(o.outside)}` : '; get it under a roof if it is outside'}.`;
+      return `${rain}: ${whole(o.part)} is ${placed(o.outside!)}.`;
+    }
+    case 'recheck': return `Due: ${[o.do, o.part && whole(o.part)].filter(Boolean).join(' ')}, ${/^\d{4}-/.test(o.when) ? day(o.when, at) : o.when}.`;
+    case 'late': return `${capital(o.item)}${o.source ? ` from ${o.source}` : ''} was due ${day(o.expected, at)} and isn't here${o.for ? `; it is for the ${o.for}` : ''}.`;
+    case 'cured': return o.usual
+      ? `The ${o.usual.product} on ${whole(o.part)} has had its usual ${o.usual.hours} h; its sheet decides.${o.then ? ` Then: ${o.then} it.` : ''}`
+      : `${capital(whole(o.part))} was left alone as long as you said.${o.then ? ` Then: ${o.then} it.` : ''}`;
+    case 'back': return `${capital(whole(o.part))} ${o.until < at.slice(0, 10) ? 'was' : 'is'} due back${o.where ? ` from ${o.where}` : ''} ${day(o.until, at)}.`;
+    case 'help': {
+      const open = o.open.length ? ` Still in the way: ${listed(o.open.slice(0, 2).map(c => causeLine(c, saying)))}.` : '';
+      const also = o.jobs.length ? ` ${o.for ? 'Also for two' : 'For two'}: ${o.jobs.join('; ')}.` : '';
+      return `Help ${day(o.day, at)}${o.for ? `: ${o.for}` : ''}.${open}${also}`;
+    }
+    case 'temporary': return `${capital(whole(o.part))} has been ${o.state === 'tried' ? 'only tried on' : 'only on for now'} since ${day(o.since, at)}${o.with ? ` (${o.with})` : ''}.`;
+  }
+}
+const placed = (where: string): string => (/^(?:in|on|at|by|under|outside|out|behind|beside|next)\b/.test(where.toLowerCase()) ? where : `at ${where}`);
+
+/** What "more" or "why" adds to a line. */
+export function occasionWhy(o: Facts, saying: UnaskedSaying): string[] {
+  switch (o.topic) {
+    case 'morning': return o.jobs.slice(1).map(j => capital(withWhy(j)));
+    case 'rain': return [o.said ? 'You said so of the weather.' : 'By the forecast; ask "what\'s the weather doing" for its hours.'];
+    case 'recheck': return [`You asked to be told of ${o.part ? whole(o.part) : 'it'} ${/^\d{4}-/.test(o.when) ? `by ${day(o.when, saying.at)}` : `after ${o.when}`}.`];
+    case 'late': return [`Its day was ${day(o.expected, saying.at)}; say it is here, or the new day.`];
+    case 'cured': return o.usual ? [`${o.usual.hours} h is usual for ${o.usual.product} (common practice, no source); cold and damp make it longer.`] : [];
+    case 'back': return o.do ? [`${capital(whole(o.part))} is out to ${o.do}.`] : [];
+    case 'help': return o.open.flatMap(c => (c.act ? [`${capital(causeLine(c, saying))}: ${c.act}`] : [capital(causeLine(c, saying))]));
+    case 'temporary': return ['Say it is on for good when it is.'];
+  }
+}
+
+/** The usual caution where the work of an occasion can hurt. */
+export function occasionCaution(o: Facts): string | undefined {
+  if (o.topic === 'help' && o.lifts) return LIFT;
+  return o.topic === 'morning' && o.jobs.some(j => /\b(?:paint|spray|prime|varnish)\b/.test(j.do)) ? COAT : undefined;
+}
