@@ -16,6 +16,7 @@ import { openOutbox } from './outbox.ts';
 import { receiver } from './receive.ts';
 import { openSimulator } from './planning/simulator.ts';
 import { workOut } from './planning/work-out.ts';
+import { openReminders } from './reminders/reminders.ts';
 import { createService } from './serve.ts';
 import { openShop } from './shop.ts';
 import type { Deps } from './turn/deps.ts';
@@ -48,11 +49,13 @@ export async function run(config: Config, terminal: Streams | undefined, log: (l
   const page = await openPage({ service, port: config.port, dataDir: config.dataDir, zone: config.zone });
   const chat = line && openTelegram({ store, line, intake: service.intake, onOut, log });
   const forecasts = keepFresh(shop.deps.weather, log);
+  const reminders = openReminders({ deps, service, callBy: line ? 'telegram' : undefined, onOut });
   const bench = terminal && openTerminal({ service, ...terminal, now: () => nowIn(config.zone) });
 
   const stop = once(async () => {
     bench?.close();
     await forecasts.close();
+    await reminders.close();
     await chat?.close();
     await page.close();
     await service.close();

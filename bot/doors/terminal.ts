@@ -57,7 +57,8 @@ export function openTerminal({ service, input, output, now = () => DateTime.now(
 
   const heard = (t: Talk) => {
     // Work that took longer comes back under its note, without the note's words.
-    if (t.door === 'terminal') { if (!t.text) say(t.say); return; }
+    // A word unasked stands for itself.
+    if (t.door === 'terminal' || t.door === 'unasked') { if (!t.text) say(t.say); return; }
     if (live) say(`${BY[t.door] ?? t.door}: ${t.text}\n${t.say}`, dim);
   };
   const stopHearing = service.onTalk(heard);
