@@ -67,7 +67,7 @@ test('bytes that are no sound are a sentence', async () => {
   expect(await hear(Buffer.from('a shopping list'))).toMatchObject({ speech: false, text: '', why: expect.stringMatching(/not a sound file/) });
 });
 
-test('a model that is not there: the built-in one hears; with none at all it is said in two lines', async () => {
+test('a model that is not there: the one that comes along is taken', async () => {
   const empty = mkdtempSync(join(tmpdir(), 'models-'));
   expect(chooseModel({ modelsDir: empty, model: 'some/model' })).toEqual(BUILT_IN);
   expect(chooseModel({ modelsDir: BUILT_IN.modelsDir, model: BUILT_IN.model })).toEqual(BUILT_IN);
