@@ -1,3 +1,4 @@
+import { parse } from 'node:path';
 import type { Answer } from '../../domain/model/answer.ts';
 import type { Ask, AskOf } from '../../domain/model/ask.ts';
 import { answer } from '../../domain/answers/answer.ts';
@@ -48,7 +49,8 @@ function take(out: Answered, a: Answer, ask: Ask, turn: Turn): void {
   // A sum that lacks an input says nothing of its own: its question stands at the end of the reply.
   if (!('needs' in a)) out.lines.push([spoken.say, ...now, moreToCome(rest)].filter(Boolean).join('\n'));
   if (rest.length || spoken.longer) out.page = { lines: rest, longer: spoken.longer };
-  if (a.kind === 'picture') out.files.push(...a.files);
+  // Doors know a kept file by its hash, which is its name without the ending.
+  if (a.kind === 'picture') out.files.push(...a.files.map(path => parse(path).name));
   if (a.kind === 'sum') sumKept(out, a, ask as AskOf<'sum'>, turn);
 }
 
