@@ -1,6 +1,7 @@
 /**
  * How the trade calls a sum, and the sets of fields with which it is whole. With its name and one whole set a fragment asks for it without
  * any word of a question ("M12 8.8 torque", "tap drill half thirteen"); with its name alone a question does ("what size fuse do I need?").
+ * An empty `whole`: the name with a figure is what was measured on the bench (a clearance, a deflection, a ring gap), so only a question asks.
  * `result`: units that only the answer has: a fragment with such a figure states it and asks nothing ("grade 5 3/8 torque 30 foot pounds").
  */
 export interface SumName { name: RegExp; whole: readonly (readonly string[])[]; result?: readonly string[] }
@@ -24,7 +25,7 @@ export const SUM_NAMES: Readonly<Record<string, SumName>> = {
   drillSize: { name: /\bdrill\b/, whole: [] },
   adjustableSheave: { name: /\b(?:adjustable|variable(?: pitch)?) (?:sheave|pulley)\b/, whole: [['d1', 'turns']] },
   beltNumber: { name: /\b(?:belt number|nearest [abc] belt|standard belt|(?:pitch|outside|inside|datum) length)\b/, whole: [['section', 'number'], ['section', 'length']] },
-  beltTension: { name: /\b(?:belt (?:deflection|tension)|deflection)\b/, whole: [['span']] },
+  beltTension: { name: /\b(?:belt (?:deflection|tension)|deflection)\b/, whole: [] },
   alternatorSpeed: { name: /\b(?:alternator|dynamo|generator) (?:speed|rpm|revs)\b/, whole: [['d1', 'd2', 'rpm1']] },
   boiling: { name: /\bboil(?:s|ing)?(?: point)?\b/, whole: [['cap']] },
   pressureLeak: { name: /\b(?:leak(?:age)?(?: rate| down)?|pressure test)\b/, whole: [['pressure1', 'pressure2', 'volume', 'time']] },
@@ -35,12 +36,12 @@ export const SUM_NAMES: Readonly<Record<string, SumName>> = {
   slingCapacity: { name: /\b(?:sling|chain)[^.?!]*\b(?:capacity|good for|lift|rated)\b/, whole: [['rating', 'angle'], ['size', 'grade', 'angle']] },
   isoFit: { name: /\b(?:limits?|tolerances?|how tight|fit)\b/, whole: [['fit', 'diameter']] },
   pressFit: { name: /\b(?:press(?: fit)?|interference)\b/, whole: [['holeLow', 'shaftLow']] },
-  bushing: { name: /\b(?:running clearance|bush(?:ing)? clearance|clearance)\b/, whole: [['diameter']] },
+  bushing: { name: /\b(?:running clearance|bush(?:ing)? clearance|clearance)\b/, whole: [] },
   bearingGrease: { name: /\bgrease\b/, whole: [['diameter', 'width']] },
   displacement: { name: /\b(?:displacement|cubic inches|cubic capacity|swept volume)\b/, whole: [['bore', 'stroke', 'cylinders']] },
   compression: { name: /\bcompression ratio\b|\bchamber volume\b/, whole: [['bore', 'stroke', 'chamber'], ['bore', 'stroke', 'ratio']] },
   hydraulic: { name: /\b(?:force|push|pull|pressure)\b[^.?!]*\b(?:cylinder|ram)s?\b|\b(?:cylinder|ram)s?\b[^.?!]*\b(?:force|push|pull|how fast)\b/, whole: [['bore', 'pressure'], ['bore', 'flow']] },
-  ringGap: { name: /\bring (?:end )?gaps?\b/, whole: [['bore'], ['change']] },
+  ringGap: { name: /\bring (?:end )?gaps?\b/, whole: [] },
   roadSpeed: { name: /\b(?:(?:road|ground|top) speed|revs? per mile|turns per mile)\b/, whole: [['rpm', 'ratio', 'radius'], ['rpm', 'ratio', 'diameter'], ['radius']] },
   gearing: { name: /\b(?:gear|sprocket|chain|drive) ratio\b/, whole: [['teeth1', 'teeth2']] },
   twoStroke: { name: /\b(?:two ?stroke|2 ?stroke|#~* ?stroke|chain ?saw|petrol|gas|fuel) mix\b|\boil (?:for|in|to)\b|\bhow much oil\b/, whole: [['ratio', 'fuel'], ['ratio']] },
