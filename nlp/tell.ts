@@ -21,7 +21,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     let known = isSpoken(clause);
     if (!known) {
       for (const [name, meaning] of MEANINGS) {
-        if (feeds && /^(reading|finding|want|quote|weather|rule|job)$/.test(name)) continue;
+        if (feeds && (name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when'))) continue;
         const got = meaning(t);
         if (got === undefined) continue;
         known = true;

@@ -43,6 +43,7 @@ function withoutRelatives(items: readonly Item[]): readonly Item[] {
     if (items[k]!.t !== 'np' || items[k + 1]!.t !== 'pron' || !/^(i|we)$/.test(items[k + 1]!.low)) continue;
     let i = k + 2;
     while (items[i] && (isAux(items[i]) || items[i]!.t === 'adv')) i++;
+    if (items.slice(k + 2, i).some(x => x.t === 'modal' && x.low !== "'d" || x.t === 'do' || x.t === 'be')) continue;
     const held = i > k + 2 && items[i - 1]!.t === 'have' && !finite(items[i]) ? i - 1 : -1;
     if (held >= 0) i = held;
     if (held < 0 && (!finite(items[i]) || i === k + 2 && items[i]!.form !== 'past')) continue;
@@ -105,7 +106,7 @@ function opensSub(items: readonly Item[], k: number): boolean {
 /** After a conjunction or comma: does a clause of its own begin at `k`? */
 function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
   let i = k;
-  while (items[i] && (items[i]!.t === 'adv' || items[i]!.t === 'intj' || items[i]!.t === 'cc' || items[i]!.t === 'mark' && items[i]!.low === ',' || items[i]!.f?.dim === 'when')) i++;
+  while (items[i] && (items[i]!.t === 'adv' || items[i]!.t === 'intj' || items[i]!.t === 'cc' || items[i]!.t === 'det' && items[i + 1]?.f?.dim === 'money' || items[i]!.t === 'mark' && items[i]!.low === ',' || items[i]!.f?.dim === 'when')) i++;
   const it = items[i];
   if (!it) return false;
   if (it.t === 'neg' || isAux(it) && !isPartOfList(items, i)) return true;
@@ -123,7 +124,9 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   const after = it.t === 'np' ? afterNouns(items, i) : i;
   if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return true;
   if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
-  if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np'));
+  if (it.t === 'np' && it.np!.quant === 'no' && hasPredicate(cur) && endsAt(items, after)) return true;
+  if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure'));
+  if (it.f?.dim === 'money' && /\b(freight|shipping|post|postage|carriage|delivery)\b.* (was|is|were|'s)\b|^(freight|shipping|post|postage|carriage) /.test(it.low) && items[k - 1]?.t === 'cc' && hasPredicate(cur)) return true;
   if (it.f?.dim === 'number' && items[i + 1]?.t === 'verb' && /^(past|part)$/.test(items[i + 1]!.form ?? '') && endsAt(items, i + 2)) return true;
   if (it.f?.dim === 'number' && (items[i + 1]?.t === 'adj' || items[i + 1]?.low === 'of' && items[i + 3]?.t === 'adj') && predicateAt(items, i + 1 + (items[i + 1]?.low === 'of' ? 2 : 0)) && !cur.some(x => x.base === 'need' || x.base === 'want')) return true;
   if (countsOf(items, i)) return true;
@@ -139,6 +142,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   const it = items[k]!, prev = last(cur);
   if (!prev || prev.t === 'prep' || prev.t === 'wh' || prev.t === 'to' || prev.t === 'cc' || prev.t === 'modal' || prev.t === 'be' || prev.t === 'do' || prev.t === 'neg' || prev.t === 'have') return false;
   if (prev.t === 'mark') return false;
+  if (it.t === 'pron' && cur.slice(-3).some(x => x.low === 'as' && x.t === 'sub')) return false;
   const verb = cur.findLast(i => i.t === 'verb');
   const next = items[k + 1];
   if (countsOf(items, k)) return true;
@@ -152,6 +156,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   if (it.t === 'np') {
     if (prev === verb && cur.some(x => x.np) && !cur.some(x => x.t === 'pron') && isAux(next) && /^(past|part)$/.test(verb!.form ?? '') && !/^(find|get|have|see|need|want|think|say|know|leave)$/.test(verb!.base ?? '')) return true;
     if (prev === verb || prev.t === 'prt' && !stateEnds(cur)) return false;
+    if (prev.t === 'prt' && /^(the|a|an|my|his|her|our)$/.test(it.low.split(' ')[0]!) && !isAux(next)) return false;
     return predicateAt(items, prev.t === 'prt' ? k + 1 : afterNouns(items, k, false)) && !(causative(verb, items, k) && /^(help|let|make|have|see|hear|watch|want|need|think|say|know|guess|reckon)$/.test(verb?.base ?? ''));
   }
   if (it.t === 'verb' && it.form !== 'ing' && prev !== verb) {

@@ -69,6 +69,7 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
 
 /** The owner's name in front; undefined when the tail is no owner (a place, a person) and the clause goes on. */
 function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memory: Memory): string | undefined {
+  if (/^(order|back order|backorder|hold|loan|approval|trial)$/.test(owner.said)) return undefined;
   const known = snap(`${owner.said} ${name}`, sheet.ctx);
   if (known.known) return known.name;
   if (isMachine(sheet, owner.name)) return name;
@@ -83,7 +84,7 @@ function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memo
 
 /** What "the left one", "both", "the other" stands for, from what was named before. */
 export function standIn(np: Phrase, memory: Memory, sheet: Sheet): string | undefined {
-  const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'new' && w !== 'old' && w !== 'last');
+  const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'new' && w !== 'old' && w !== 'last' && w !== 'another' && w !== 'such');
   const topic = (/\bones\b/.test(np.said) ? memory.plural() : memory.topic())?.name;
   if (!words.length || /^(both|all|each|neither|either|rest|lot|same)$/.test(words.join(' '))) return topic ?? undefined;
   const side = words.filter(w => SIDES.has(w) || /^(other|first|second|third|last|top|big|small|long|short|same)$/.test(singular(w)));

@@ -17,12 +17,13 @@ const restated = (c: Clause): boolean => c.pred === 'be' && /^(it|that|they)$/.t
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
   const c = t.clause, text = lowText(t).replace(/^((och|ah|ach|nah|oh|hey|well|so|and|but|right) ?,? ?)+(?=\w)/, '');
-  if (STRIKE.test(text) || t.at === 0 && t.prior.some(e => e.kind === 'want') && /^(cross|strike|scratch)\b/.test(text) && CROSSED.test(text)) {
+  if (STRIKE.test(text) || /^(forget|ignore|scratch|strike|cancel|disregard)\b/.test(text) && !c.neg && t.prior.some(e => ('part' in e && e.part || 'item' in e && e.item || '') .toString().split(' ').some(w => w.length > 3 && text.includes(w))) || t.at === 0 && t.prior.some(e => e.kind === 'want') && /^(cross|strike|scratch)\b/.test(text) && CROSSED.test(text)) {
     for (const x of t.clauses) if ((x as Placed).sentence === (c as Placed).sentence) (x as Clause & { spoken?: boolean }).spoken = true;
     return [{ kind: 'amend', undo: true } as Entry];
   }
-  if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark')) return undefined;
+  if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark') && t.clauses[t.at + 1]?.items[0]?.t !== 'neg') return undefined;
   if (c.neg && /^(pay|buy|want|need|order)$/.test(c.verb?.base ?? '')) return undefined;
+  if (c.items[0]?.t === 'neg' && t.told.some(x => x.entry.kind === 'amend')) return [];
   const own = `${t.sheet.tokens.slice(Math.max(0, c.from - 3), c.from).map(x => x.low).filter(w => w !== ',').join(' ')} ${text}`.trim();
   const n = t.clauses[t.at + 1];
   const negated = n !== undefined && n.items[0]?.t === 'neg' || /\bnot \S+( \S+)?$/.test(text);

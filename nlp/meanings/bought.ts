@@ -5,6 +5,7 @@ import { trim, sourceIn } from './lib/fields.ts';
 import { goodsIn, isSeller, type Goods } from './lib/goods.ts';
 import { sumsIn, total, moneyClause } from './lib/money.ts';
 import { spanForward, tailText } from './lib/reach.ts';
+import { bareSeller, sellerBefore } from './lib/sellers.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** Bought and in hand, with what was paid: "bought", "paid forty quid for", "picked up", "got … for 19". */
@@ -15,10 +16,11 @@ export const bought: Meaning = t => {
   const end = (): number => spanForward(t, n => goesOn(t, n));
   const money = moneyClause(t, c) || nextMoney(t);
   const pays = /^(buy|purchase)$/.test(base) && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
-  const paid = base === 'pay' && c.verb!.form !== 'base' || base === 'cost' && (c.verb!.low === 'cost') && /\bme\b/.test(lowText(t)) || base === 'set' && /\bback\b/.test(lowText(t));
+  const paid = base === 'pay' && c.verb!.form !== 'base' || (base === 'cost' || base === 'set' && /\bback\b/.test(lowText(t)) || base === 'rush' || base === 'sting') && /\b(me|us)\b/.test(lowText(t)) && money || base === 'give' && c.verb!.form !== 'base' && money && c.obj.some(o => isSeller(o.name)) && /\bfor\b/.test(lowText(t));
+  if (/^(get|have)$/.test(base) && /^(price|quote|quotation|estimate|figure|prices|number)\b/.test(c.obj[0]?.np?.said ?? '') || /\b(almost|nearly)\b/.test(lowText(t))) return undefined;
   const got = /^(get|grab|pick|score|snag|nab|find|collect|have|bag|give|hand|spend|fork|lay|come|be|run|knock)$/.test(base) && money && !c.prt.includes('off') && (base !== 'have' || false) && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined) && !/^(come|be|run|give|knock)$/.test(base)
-    || base === 'come' && money && /\b(home|away|back) with\b/.test(lowText(t)) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && !/back|quote|price/.test(lowText(t));
-  const took = tookQuoted(t);
+    || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(lowText(t)) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && !/back|quote|price/.test(lowText(t));
+  const took = tookQuoted(t) ?? charged(t);
   if (took) return took;
   const cash = cashed(t);
   if (!pays && !paid && !got && !cash) return undefined;
@@ -28,11 +30,14 @@ export const bought: Meaning = t => {
   const goods = reachGoods(t, c, paid || cash || base === 'spend', reach);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (paid && sums.price === undefined) return undefined;
-  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t);
+  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? (paid ? paidTo(c) : undefined) ?? sellerBefore(t);
   if (!goods.length) return paid ? outside(t, sums.price) : undefined;
   if (goods.length > 1) return several(t, reach, goods, source);
   return goods.map(g => make(g, total(sums, g.qty), source, sums));
 };
+
+/** "Paid the magneto man 120 for it". */
+const paidTo = (c: Clause): string | undefined => c.obj.find(o => isSeller(o.name))?.name;
 
 /** "I paid the 210": outside work just come back, from where it was. */
 function outside(t: Telling, price: number | undefined): Entry[] | undefined {
@@ -42,6 +47,13 @@ function outside(t: Telling, price: number | undefined): Entry[] | undefined {
   const gone = seen.findLast(e => e.kind === 'out' && (!item || e.part === item));
   const here = t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean);
   return item && price !== undefined ? [trim({ kind: 'bought', item, source: (gone?.kind === 'out' ? gone.where : undefined) ?? here, price }) as Entry] : undefined;
+}
+
+/** "He rewound it, sixty quid": what a shop's own work cost, said straight after it. */
+function charged(t: Telling): Entry[] | undefined {
+  const c = t.clause, prev = t.clauses[t.at - 1], last = t.told.at(-1);
+  if (c.verb || c.pred !== 'none' || !prev || !/^(he|they|she|person)$/.test(prev.who ?? '') || last?.clause !== prev || last.entry.kind !== 'work' || !c.items.some(i => i.f?.dim === 'money') || c.items.some(i => i.np)) return undefined;
+  return outside(t, sumsIn(t, c.from, c.to, true).price);
 }
 
 /** "Grabbed one": what was just quoted is bought at that price. */
@@ -85,7 +97,7 @@ function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause
   }
   if (paid && c.subj.some(s => !s.carried)) return names(goodsIn(t, c.items, 0));
   const list = paid || c.obj[0]?.carried && !c.obj[0].np ? [] : names(goodsIn(t, c.items, c.vi + 1 + c.prt.length));
-  if (list.length) return list.concat(reach.slice(1).flatMap(r => (r.pred === 'none' ? goodsIn(t, r.items, 0).filter(g => !list.some(x => x.item === g.item)) : [])));
+  if (list.length) return list.concat(goodsAfterMoney(t, c, list)).concat(reach.slice(1).flatMap(r => (r.pred === 'none' ? goodsIn(t, r.items, 0).filter(g => !list.some(x => x.item === g.item)) : [])));
   const fronted = c.subj.filter(s => !s.carried);
   if (fronted.length) return goodsIn(t, c.items, 0);
   const wanted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'want' || e.kind === 'order' || e.kind === 'quote');
@@ -95,6 +107,13 @@ function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause
     if (wanted && 'item' in wanted) return [{ item: wanted.item, from: c.from, to: c.to, thing: { name: wanted.item, from: c.from, to: c.to, plural: false } }];
   }
   return [];
+}
+
+/** "a plug for 5 dollars and a filter for 9": the things that stand after the first one's price. */
+function goodsAfterMoney(t: Telling, c: Clause, have: readonly Goods[]): Goods[] {
+  const paid = c.items.findIndex(i => i.f?.dim === 'money');
+  const more = c.items.flatMap((i, k) => (k > paid && paid >= 0 && (i.t === 'cc' || i.low === ',') && c.items[k + 1]?.np && !c.items[k + 1]!.np!.stands ? [k + 1] : []));
+  return more.flatMap(k => goodsIn(t, c.items.slice(0, more.find(m => m > k) ?? c.items.length), k).slice(0, 1)).filter(g => !isSeller(g.item) && !have.some(h => h.from === g.from));
 }
 
 /** "At the feed store I got…": the seller stands in front. */

@@ -104,7 +104,7 @@ function acted(t: Telling): Entry[] | undefined {
   if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who)) return undefined;
   if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
   if (dims(c.items, 'money').length) return undefined;
-  if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg) return undefined;
+  if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put|right)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg) return undefined;
   const text = condition(t, c, c.neg ? c.items.find(i => /n't$|^not$|^never$|^no$/.test(i.low))?.from ?? verb.from : verb.from);
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (parts.every(p => isStuff(p.name))) return undefined;
@@ -121,7 +121,7 @@ function acted(t: Telling): Entry[] | undefined {
 /** "found the seal split", "found a crack in the block", "there's a crack in the head". */
 function found(t: Telling): Entry[] | undefined {
   const c = t.clause, base = c.verb?.base;
-  if (base === 'call' && c.obj.some(o => o.carried) && c.rest[0]?.t === 'adj' && CONDITION.has(c.rest[0].low)) return c.obj.map(o => make(o.name, condition(t, c, c.rest[0]!.from), verdictIn(c.rest[0]!.low)));
+  if (base === 'call' && c.obj.some(o => o.carried) && c.rest[0] && CONDITION.has(c.rest[0].low)) return c.obj.map(o => make(o.name, condition(t, c, c.rest[0]!.from), verdictIn(c.rest[0]!.low)));
   if (!/^(find|notice|see|spot|discover|have|get)$/.test(base ?? '') || c.neg || c.passive) return undefined;
   const obj = c.obj[0];
   if (!obj) return undefined;

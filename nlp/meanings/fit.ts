@@ -11,6 +11,8 @@ import { fitState, ONLY_HOLDS, type FitState } from './lib/fit-state.ts';
 export const fit: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while|since)$/.test(c.sub)) return undefined;
+  const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
+  if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
   const state = fitState(t);
   if (!state) return undefined;
   const parts = patients(c).filter(p => partLike(t.sheet, p.name) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));

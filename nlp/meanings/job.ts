@@ -12,7 +12,7 @@ const NOUN_ACT: Record<string, string> = { clean: 'clean', cleaning: 'clean', co
 /** Work still to do: "need to", "I'll", "going to", "must", an order to oneself, "X wants a clean", "X needs welding". */
 export const job: Meaning = t => {
   const c = t.clause;
-  if (c.neg || c.asks || c.sub && /^(if|unless|until|till|before|when|after|because|so|that|which|while|since|as)$/.test(c.sub)) return undefined;
+  if (c.neg || c.asks || c.sub && !(c.sub === 'when' && c.reality === 'plan') && /^(if|unless|until|till|before|when|after|because|so|that|which|while|since|as)$/.test(c.sub)) return undefined;
   if (c.reality === 'cond' || c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(don't know|not sure|no idea)\b/.test(lowText(t))) return undefined;
   const got = treated(t, c) ?? ordered(t, c);
   if (got) mends(t, got);

@@ -8,6 +8,7 @@ import { sourceIn, trim } from './lib/fields.ts';
 import { spanForward, tailText } from './lib/reach.ts';
 import { moneyClause, sumsIn, total } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
+import { bareSeller, sellerBefore } from './lib/sellers.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** Ordered and not here yet: "ordered two from the brake supply, 27 each", "new ones are on order". */
@@ -17,25 +18,25 @@ export const order: Meaning = t => {
   const text = lowText(t);
   const verb = c.verb?.base;
   const placed = /^(order|reorder|backorder)$/.test(verb ?? '') && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
-  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput in (an|the) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) for\b/.test(text);
-  if (!placed && !standing) return undefined;
+  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput in (an|the) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) (to .+ )?for\b/.test(text);
+  if (!placed && !standing || /\b(almost|nearly|never|forgot)\b/.test(text)) return undefined;
   const end = spanForward(t, n => continues(t, n));
-  const k = c.obj.length === 0 && !placed ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1;
-  const subjects = !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
-  const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
+  const k = !placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1;
+  const subjects = c.obj.length > 0 && c.obj.every(o => o.carried && !o.np) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
+  const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && !/^(due|eta|order|day|week|day week|delivery|shipping)$/.test(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
   const list = goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
   const topic = t.memory.topic();
   if (!list.length && topic) list.push({ item: topic.name, from: c.from, to: c.to, thing: topic, qty: undefined });
   if (!list.length) return undefined;
   const reach = t.clauses.slice(t.at, end + 1);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
-  const chosen = t.clauses[t.at - 1];
-  const source = (chosen?.verb?.base === 'go' ? withSeller(t, chosen) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach);
+  const chosen = t.clauses.slice(Math.max(0, t.at - 3), t.at).findLast(x => x.verb?.base === 'go');
+  const source = (chosen ? withSeller(t, chosen) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach) ?? bareSeller(t, reach) ?? sellerBefore(t);
   const expected = reach.map(r => dayIn(t, r, true)).find(Boolean);
   const quoted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'quote' && source !== undefined && (e.source ?? '').includes(source.replace(/^other /, '')) );
   const q = quoted?.kind === 'quote' && sums.price === undefined ? quoted : undefined;
   return list.map((g, i) => trim({
-    kind: 'order', item: q && (g.thing.carried || !goods.length) ? q.item : g.item, source: source ?? undefined, price: total(sums, g.qty) === undefined ? q?.price : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
+    kind: 'order', item: q && (g.thing.carried || !goods.length) ? q.item : g.item, source: q?.source ?? source, price: total(sums, g.qty) === undefined ? q?.price : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
     shipping: sums.shipping ?? q?.shipping, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax,
   }) as Entry);
 };

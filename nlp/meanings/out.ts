@@ -19,7 +19,8 @@ export const out: Meaning = t => {
   const base = c.verb?.base ?? '';
   const passive = c.passive || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
   const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name));
-  if (moneyClause(t, c)) return undefined;
+  const n = t.clauses[t.at + 1];
+  if (moneyClause(t, c) || n?.join === ':' && moneyClause(t, n)) return undefined;
   if (!things.length || c.verb?.form === 'base' && !/^(put|set)$/.test(base)) return undefined;
   const place = target(t, c);
   const sent = /^(send|ship|post|mail|freight|courier)$/.test(base) && (place !== undefined || /\b(off|out|away|in)\b/.test(c.prt.join(' ')));
@@ -86,6 +87,7 @@ const stemAct = (x: Item): string | undefined => ACTS[x.np!.said] ?? ACTS[x.np!.
 function tells(t: Telling, c: Clause): boolean {
   if (c.asks) return false;
   const text = lowText(t, c);
+  if (c.pred === 'none' && !c.subj.some(s => !s.carried) && moneyClause(t, c) && c.items.every(i => !i.np)) return true;
   if (/\b(he|they|she|man|shop) (says?|said|reckons?|promised|figures?)\b|\b(says|said|saying|reckons|promised)\b/.test(text) && dayIn(t, c, true) !== undefined && !c.subj.some(s => !s.carried && partLike(t.sheet, s.name))) return true;
   if (c.pred === 'none' && !c.subj.some(s => !s.carried) && dayIn(t, c, true) !== undefined && (/\bback\b/.test(text) || c.items.filter(i => i.t !== 'mark').every(i => i.f || i.t === 'adv' || i.t === 'prep' || i.t === 'cc' || i.t === 'det'))) return true;
   return /^(and |but |so |he |he's |hes |hell |he'll |says |she |they |it |which |should |supposed |says? |said |back |due |ready |for |to |will |'ll |i get |i'll |promised |reckons? |call |expected |fingers |the man |be )/.test(`${text} `) && (dayIn(t, c, true) !== undefined || purpose(c) !== undefined || /\b(back|ready|says|said)\b/.test(text)) && !/\b(arrived|came)\b/.test(text) && !(/^(i|we)$/.test(c.who ?? '') && !/get (it|them) back|have (it|them) back/.test(text)) && !c.subj.some(s => !s.carried && !/^(they|he|she|it|person)$/.test(c.who ?? ''));

@@ -1,12 +1,14 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
-import { bare, isMachine } from '../clauses/things.ts';
+import { bare, isMachine, isSource } from '../clauses/things.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { goodsIn, isSeller, type Goods } from './lib/goods.ts';
 import { sourceIn, trim } from './lib/fields.ts';
-import { sumsIn } from './lib/money.ts';
+import { moneyClause, sumsIn } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
-import { lowText, type Meaning, type Telling } from './telling.ts';
+import { bareSeller, perSeller, pricedAt, sellerBefore } from './lib/sellers.ts';
+import { lowText, next, type Meaning, type Telling } from './telling.ts';
 import { spanForward } from './lib/reach.ts';
 
 const SAYS = /^(say|want|quote|ask|charge|reckon|have|offer|list|sell|do|be|run|cost|get|see|find|figure|go|price|come|let|hear|tell|sit|part|list|supply|post|leave)$/;
@@ -20,22 +22,33 @@ export const quote: Meaning = t => {
   if (late) return late;
   if (/^(buy|pay|order|spend|bought|sell)$/.test(c.verb?.base ?? '') && c.verb?.base !== 'sell' || /^(i|we)$/.test(c.who ?? '') && !/\b(quoted|found|saw|seen|heard|priced|got|get|can get|could get)\b/.test(text)) return undefined;
   const prev = t.clauses[t.at - 1];
-  const source = sourceSubject(t, [c]) ?? (prev && !c.subj.some(s => !s.carried) && (prev.verb === undefined && /^(say|want|quote|ask|have|offer|do|charge)$/.test(c.verb?.base ?? '') || /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '')) ? sourceSubject(t, [prev]) : undefined) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) : undefined) ?? (c.pred === 'none' ? undefined : undefined);
+  const source = sourceSubject(t, [c]) ?? (prev && !c.subj.some(s => !s.carried) && (prev.verb === undefined && /^(say|want|quote|ask|have|offer|do|charge)$/.test(c.verb?.base ?? '') || /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '')) ? sourceSubject(t, [prev]) : undefined) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) ?? sellerBefore(t) : undefined) ?? (moneyClause(t, c) ? pricedAt(t, c) ?? bareSeller(t, [c]) : undefined) ?? (c.pred === 'be' || c.pred === 'none' ? sellerBefore(t) : undefined);
+  if (source !== undefined && /\b(book|manual|chart|sheet|spec|handbook|table|tin|can|label|gauge|scale)s?$/i.test(source)) return undefined;
   const says = prev !== undefined && /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '') && sourceSubject(t, [prev]) !== undefined || c.verb === undefined || SAYS.test(c.verb.base ?? '') || c.pred === 'have' || c.pred === 'be';
   if (!says) return undefined;
   const priced = t.sheet.found.some(f => f.dim === 'money' && f.sure === 'certain' && f.from >= c.from && f.to <= c.to && f.value.role === undefined);
   if (!priced && source === undefined) return undefined;
-  const end = spanForward(t, n => !n.asks && n.pred === 'none' && /^(and |plus )?(\S+ ){0,4}(shipping|postage|post|carriage|delivery|plus|core|each|apiece)\b/.test(lowText(t, n)));
+  const end = spanForward(t, n => (n === next(t) && source !== undefined && !moneyClause(t, c) || false) && onlyMoney(t, n) || !n.asks && n.pred === 'none' && !n.items.some(i => i.np && isSource(i.np)) && /^(and |plus )?(\S+ ){0,4}(shipping|postage|post|carriage|delivery|plus|core|each|apiece)\b/.test(lowText(t, n)));
   const reach = t.clauses.slice(t.at, end + 1);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (sums.price === undefined) return undefined;
-  const alternatives = alternative(t, c);
+  if (!priced && sums.price <= 10 && sums.per === undefined && /^(run|go|have|do|make|be)$/.test(c.verb?.base ?? 'be') && !/\b(for|each|apiece|wants?|asking)\b/.test(text)) return undefined;
+  const alternatives = several(t, reach) ?? alternative(t, c);
   if (alternatives) return alternatives;
   const item = what(t, c);
-  if (!item) return undefined;
+  if (!item || nounClasses(item.item.split(' ').at(-1)!).has('quantity') && !nounClasses(item.item).has('part')) return undefined;
   if (source === undefined && !/\b(quot|each|apiece|a foot|want|asking|price|goes? for|cost|listed|run)/.test(text)) return undefined;
   return [trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, qty: item.qty && item.qty > 1 ? item.qty : undefined, core: sums.core, tax: sums.tax }) as Entry];
 };
+
+/** "exchange 48 plus 12 ship, museum 55 post free": one quote a seller. */
+function several(t: Telling, reach: readonly Clause[]): Entry[] | undefined {
+  const each = perSeller(t, reach.flatMap(r => r.items));
+  const item = each && what(t, t.clause);
+  return item && each.map(({ source, sums }) => trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, core: sums.core, tax: sums.tax }) as Entry);
+}
+/** "Head gasket at the yard: 40 dollars." */
+const onlyMoney = (t: Telling, c: Clause): boolean => c.pred === 'none' && moneyClause(t, c) && !c.items.some(i => i.np);
 
 /** "…wants thirty-four each. Eight dollars shipping.": what comes on top of the price just heard. */
 function shippingAlone(t: Telling, c: Clause): Entry[] | undefined {
@@ -82,6 +95,8 @@ function what(t: Telling, c: Clause): Goods | undefined {
 
 /** "they want fifteen apiece": the seller named in the clauses before. */
 function lastSource(t: Telling): string | undefined {
+  const gone = t.told.at(-1)?.entry;
+  if (gone?.kind === 'out' && gone.where) return gone.where;
   for (let i = t.at - 1; i >= 0 && i > t.at - 4; i--) {
     const s = sourceIn(t.sheet, t.clauses[i]!.items)?.source ?? sourceSubject(t, [t.clauses[i]!]);
     if (s) return s;

@@ -34,7 +34,20 @@ function restates(t: Telling, now: Entry): boolean {
   return true;
 }
 
-const asWas = (t: Telling, c: Clause): boolean => !/\bnow\b/.test(lowText(t, c)) && (AS_WAS.test(lowText(t, c)) || [t.clauses[t.at - 2], t.clauses[t.at - 1], t.clauses[t.at + 1]].some(x => x !== undefined && !x.asks && NEAR.test(lowText(t, x)) && Math.abs((x as Placed).sentence - (c as Placed).sentence) <= 1) || t.clauses[t.at + 1]?.sub === 'before' && AS_WAS.test(`before ${lowText(t, t.clauses[t.at + 1]!)}`));
+/** Whether a clause says how things were before they came apart: by its own words, by those that go on from it, or by a heading or a "that's how it came apart" beside it. */
+function asWas(t: Telling, c: Clause): boolean {
+  const text = opened(t, c), place = (c as Placed).sentence;
+  if (/\bnow\b/.test(text)) return false;
+  if (AS_WAS.test(text)) return true;
+  const after = t.clauses[t.at + 1], beyond = t.clauses[t.at + 2];
+  if ([after, beyond].some(x => x?.sub !== undefined && !x.asks && (x as Placed).sentence === place && AS_WAS.test(opened(t, x)))) return true;
+  const own = t.clauses.slice(0, t.at).findLast(x => x.subj.some(s => !s.carried));
+  return t.clauses.some((x, k) => x !== c && !x.asks && Math.abs(k - t.at) <= 3 && Math.abs((x as Placed).sentence - place) <= 1 && ((x as Placed).sentence === place || remarkOnly(t, x)) && NEAR.test(opened(t, x)) && own !== undefined);
+}
+/** The words of a clause with the one that opens it ("when", "before", "as"), which its own stretch leaves out. */
+const opened = (t: Telling, c: Clause): string => `${c.sub ? `${c.sub} ` : ''}${lowText(t, c)}`;
+/** "shims as found.", "that's how it came apart": a sentence that only says when the figures beside it were so. */
+const remarkOnly = (t: Telling, c: Clause): boolean => !/\d|\b(one|two|three|four|five|six|seven|eight|nine|ten)\b/.test(lowText(t, c));
 
 /** "three shims under it", "34 links", "I counted 68 links a side", "bottom cap had two". */
 function counts(t: Telling, c: Clause): Entry[] {
@@ -55,7 +68,7 @@ function counts(t: Telling, c: Clause): Entry[] {
       const said = [...t.told].reverse().find(x => x.entry.kind === 'reading' && x.entry.unit === 'count')?.entry ?? spokenOf(t);
       const fronted = c.items.slice(0, k).findLast(x => x.np && !x.np.stands)?.np?.name;
       const owner = c.subj.find(s => !s.carried)?.name ?? under(c.items, k) ?? fronted;
-      if (said?.kind === 'reading' && owner && owner !== said.part && (c.pred === 'have' || c.pred === 'none' || c.pred === 'be')) out.push(trim({ kind: 'reading', part: owner, what: said.what, value: it.f.value.value, unit: 'count', asWas: said.asWas ?? (asWas(t, c) || undefined) }) as Entry);
+      if (said?.kind === 'reading' && owner && owner !== said.part && (c.pred === 'have' || c.pred === 'none' || c.pred === 'be' || /^(count|find|get|have)$/.test(c.verb?.base ?? '')) && !stateAfter(c.items, k)) out.push(trim({ kind: 'reading', part: owner, what: said.what, value: it.f.value.value, unit: 'count', asWas: said.asWas ?? (asWas(t, c) || undefined) }) as Entry);
     }
   });
   return out;
@@ -63,11 +76,13 @@ function counts(t: Telling, c: Clause): Entry[] {
 /** "shims when I pulled it apart, five under the left cap": what was counted, named on its own before. */
 function spokenOf(t: Telling): { kind: 'reading'; part: string; what: string; asWas?: boolean } | undefined {
   for (let i = t.at; i >= 0 && i > t.at - 3; i--) {
-    const np = t.clauses[i]!.items.find(x => x.np && x.np.count === undefined && COUNTED.has(singular(x.np.said.split(' ').at(-1)!)))?.np;
+    const np = t.clauses[i]!.items.find(x => x.np && x.np.count === undefined && COUNTED.has(singular(x.np.said)) && singular(x.np.said) !== x.np.said)?.np;
     if (np) return { kind: 'reading', part: '', what: np.said };
   }
   return undefined;
 }
+/** "22 sections, 4 chipped": a number of them in some state is no second count. */
+const stateAfter = (items: readonly Item[], k: number): boolean => items[k + 1]?.t === 'adj' || items[k + 1]?.t === 'verb';
 const under = (items: readonly Item[], k: number): string | undefined => (/^(under|behind|on|in|at|between|for)$/.test(items[k + 1]?.low ?? '') && items[k + 2]?.np ? items[k + 2]!.np!.name : undefined);
 
 /** Measures in a clause, each with what it measures and on what. */

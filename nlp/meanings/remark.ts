@@ -13,6 +13,7 @@ export function remark(sentence: readonly Telling[]): Entry | undefined {
   const from = sentence[0]!.clause.from, to = sentence.at(-1)!.clause.to;
   const text = sheet.text.slice(sheet.tokens[from]!.start, sheet.tokens[to - 1]!.end).trim();
   const low = sentence.map(t => lowText(t)).join(' , ');
+  if (sentence.some(t => t.clause.verb?.base === 'think' && t.clause.verb.form === 'past')) return undefined;
   if (sentence.every(t => denied(t.clause)) || !sentence.some(t => worth(t.clause, low))) return undefined;
   return text ? { kind: 'remark', text } as Entry : undefined;
 }

@@ -30,7 +30,7 @@ export const clauseText = (t: Telling, c: Clause = t.clause): string =>
   textOf(t.sheet, c.from, c.to).replace(/^[\s,;:.!?–—-]+|[\s,;:.!?–—-]+$/g, '');
 
 /** Low-case words of a clause with mended words, joined by a space: for tests of fixed phrases. */
-export const lowText = (t: Telling, c: Clause = t.clause): string => t.sheet.tokens.slice(c.from, c.to).map(x => x.low).join(' ').replace(/ (?='(?:s|d|ll|re|ve|m)\b)/g, '');
+export const lowText = (t: Telling, c: Clause = t.clause): string => t.sheet.tokens.slice(c.from, c.to).map(x => x.low).join(' ').replace(/ (?='(?:s|d|ll|re|ve|m)\b)/g, '').replace(/[ .,;:!?–—-]+$/, '');
 
 /** The things a deed was done to: the object, or the subject of a passive or of a verb that stands alone. */
 export function patients(c: Clause): Thing[] {

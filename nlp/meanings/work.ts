@@ -20,6 +20,8 @@ export const work: Meaning = t => {
   const base = verb.base!;
   if (!isWork(t, c)) return undefined;
   const parts = patients(c).filter(p => p.name && partLike(t.sheet, p.name) && !/^(sides?|coats?|ends?|bottom|top|hole|holes|both sides|(the )?rust|dirt|paint)$/.test(p.name) && !/^(cracks?|rust|dirt)$/.test(p.name.split(' ').at(-1)!) && !(isMachine(t.sheet, p.name) && !c.obj.length && !c.passive));
+  const topic = t.memory.topic();
+  if (!parts.length && !c.subj.length && !c.obj.length && !c.who && topic && !topic.machine && isClass(base, 'work') && verb.form !== 'ing' && /^(with|in|up|out|off|down)?$/.test(c.rest.find(i => i.t !== 'adv')?.low.replace(/[.,;]/, '') ?? '')) parts.push({ ...topic, carried: true });
   if (!parts.length) { const inIt = flawIn(t, c); if (inIt) parts.push(inIt); }
   if (!parts.length) return undefined;
   const begun = isBegun(t, c);
@@ -90,7 +92,7 @@ function gave(t: Telling): Entry[] | undefined {
   const nps = items.filter(i => i.np);
   const thing = c.obj[0];
   if (!thing) return undefined;
-  const given = nps.findLast(i => i.from >= thing.to || items[0]?.t === 'pron');
+  const given = nps.find(i => (i.from >= thing.to || items[0]?.t === 'pron') && i.np!.said.split(' ').some(w => NOUNED[w])) ?? nps.findLast(i => i.from >= thing.to || items[0]?.t === 'pron');
   if (!given) return undefined;
   const words = given.np!.said.split(' ');
   const coat = items.findIndex(i => i.low === 'of');

@@ -41,6 +41,7 @@ function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     const joined = next && next.start === t.end ? FIGURED[t.low + next.low] : undefined;
     if (joined) { out.push({ ...t, text: t.text + next!.text, low: joined, end: next!.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: t.text + next!.text, gave: joined }); i++; continue; }
     if (t.low === 'w' && next?.low === '/' && next.start === t.end) { out.push({ ...t, text: 'w/', low: 'with', end: next.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: 'w/', gave: 'with' }); i++; continue; }
+    if (/^(am|pm)$/.test(t.low) && prev?.low === 'this') change(sheet, t, t.low === 'am' ? 'morning' : 'afternoon', 'shorthand');
     const worded = SHORTHAND[t.low];
     if (worded && !(t.low === 'w' && !next) && !knownWord(sheet, t.low) && !/^\d/.test(prev && prev.end === t.start ? prev.text : '') || worded && /^(wks?|hrs?|mins|yrs?)$/.test(t.low)) change(sheet, t, worded, 'shorthand');
     else if (t.low === '2' && next && /^(the|a|my|go|get|do|be|see|it|him|them)$/.test(next.low) || t.low === '2' && next && /^(\d|-)/.test(next.low) && prev && /^(torqued|set|good|gapped|down|up|tightened|adjusted)$/.test(prev.low)) change(sheet, t, 'to', 'shorthand');

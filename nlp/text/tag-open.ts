@@ -43,12 +43,13 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (bare && prev === 'adv' && (tags[i - 2] === 'modal' || tags[i - 2] === 'to')) return 'verb';
   if (prev === 'have' && forms.some(f => f.form === 'part') && !bare) return 'verb';
   if (prev === 'be' || prev === 'adv' && tags[i - 2] === 'be') return forms.some(f => f.form === 'part' || f.form === 'ing') && !bare || /^(set|cut|cast)$/.test(low) ? 'verb' : 'noun';
-  if (prev === 'pron') return /^(i|we|you|he|she|they|it|that)$/.test(tokens[i - 1]!.low) ? 'verb' : 'noun';
-  const object = ARTICLE.has(next) || /^(it|them|both|all|each|every|up|down|off|out|in|on)$/.test(next) || isNumberWord(next) && !bare;
+  if (prev === 'pron') return /^(i|we|you|he|she|they|it|that|nobody|who|somebody|everybody|everyone|someone)$/.test(tokens[i - 1]!.low) ? 'verb' : 'noun';
+  const past = forms.some(f => f.form === 'past');
+  const object = ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || past && /^(up|down|off|out|in|on)$/.test(next) || isNumberWord(next) && !bare;
   const opens = prev === undefined || prev === 'cc' || prev === 'mark' || prev === 'intj' || prev === 'adv' || prev === 'wh' || prev === 'sub';
   if (!bare && object && (opens || prev === 'noun')) return 'verb';
   if (opens && bare) {
-    if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next)) return 'verb';
+    if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || /^(check|grease|oil|drain|test|clean|fit|time|plane|watch|turn|measure|paint|pack|weld|lap|file|seal)$/.test(low) && /^(again|after|every|up|over|later|at|on|before|next|in|tomorrow)$/.test(next)) return 'verb';
     return nominal(tokens, i + 1, solid) && !finiteAhead(tokens, i + 1, solid) ? 'verb' : 'noun';
   }
   if (opens && !bare && forms.some(f => f.form === 'past')) return nominal(tokens, i + 1, solid) || /^(and)$/.test(next) ? 'verb' : 'noun';
@@ -69,6 +70,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   const participle = forms.some(f => f.form === 'part') || CONDITION.has(low);
   const ing = forms.some(f => f.form === 'ing');
   if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';
+  if (prev === 'noun' && forms.every(f => f.form === 's' || f.form === 'base') && /^(pits|cracks|dents|leaks|scores|chips|burrs|splits|tears|wears|scuffs|nicks|dings|breaks)$/.test(low) && tokens.slice(Math.max(0, i - 3), i).some(t => /^(got|has|had|have|of|some|few|with)$/.test(t.low))) return 'noun';
   if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && !CONDITION.has(tokens[i - 1]?.low ?? '')) return 'noun';
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
   if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next)) return 'adj';

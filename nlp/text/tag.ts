@@ -33,6 +33,9 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
   if (!/[\p{L}\p{N}]/u.test(low)) return low === '&' ? 'cc' : low === '+' ? 'cc' : 'mark';
   if (low === "'s") return clitic(tokens, tags, i, solid);
+  if (low === 'hang' && next === 'on') return 'intj';
+  if (low === 'hand' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
+  if (low === 'top' && lowAt(tokens, i - 1) === 'on' && next === 'of') return 'prep';
   if (low === 'wait' && (lowAt(tokens, i - 1) === 'no' || prev === undefined && (/^[,.]$/.test(next) || next === 'no'))) return 'intj';
   if (/^(new|old|spare)$/.test(low) && (nominal(tokens, i + 1, solid) || /^ones?$/.test(next) || SIDES.has(next))) return 'adj';
   if (/^(other|same|another)$/.test(low) && (prev === 'det' || nominal(tokens, i + 1, solid) || next === 'one')) return 'adj';
@@ -50,6 +53,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
 /** "'s" owns when a noun phrase follows that a verb or preposition closes; otherwise it is "is" or "has". */
 function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
   const prev = tags[i - 1], next = lowAt(tokens, i + 1);
+  if (/^ones?$/.test(lowAt(tokens, i - 1))) return 'be';
   if (prev === 'pron' && !/^(one|someone|somebody|everyone|nobody)$/.test(lowAt(tokens, i - 1)) || prev === 'wh' || prev === 'adv') return 'be';
   if (!nominal(tokens, i + 1, solid) && !SIDES.has(next)) return 'be';
   if (CONDITION.has(next) && !nominal(tokens, i + 2, solid)) return 'be';
@@ -94,7 +98,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (g.AUX_BE.has(low)) return 'be';
   if (g.AUX_HAVE.has(low)) return 'have';
   if (g.AUX_DO.has(low)) return 'do';
-  if (low === 'can' && (prev === 'det' || prev === 'adj' || prev === 'poss' || prev === 'noun')) return 'noun';
+  if (low === 'can' && (prev === 'det' || (prev === 'adj' || prev === 'poss' || prev === 'noun') && !verbForms(next).some(f => f.form === 'base') && next !== 'be' && next !== 'i')) return 'noun';
   if (low === 'will' && prev === 'det') return 'noun';
   if (g.MODAL.has(low)) return 'modal';
   if (low === 'like') return prev === 'pron' || prev === 'modal' ? 'verb' : 'prep';
@@ -115,6 +119,6 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (/^(pretty|clean|clear|early|late|dead|once|half|straight|finger|right)$/.test(low)) return undefined;
   if (g.ADVERB.has(low)) return 'adv';
   if (/^(ok|okay)$/.test(low) && (prev === 'noun' || prev === 'num' || prev === 'be' || prev === 'pron' || prev === 'adv')) return 'adj';
-  if (g.FILLER.has(low) || /^(okay|ok|yeah|yep|yes|nope|righto|oh|cheers|please|aye|damn|bloody|sorry|correction|hang|testing|oops|hello|hi|thanks|ha|haha|lol|btw|nope|nah)$/.test(low)) return 'intj';
+  if (g.FILLER.has(low) || /^(okay|ok|yeah|yep|yes|nope|righto|oh|cheers|please|aye|damn|bloody|sorry|correction|testing|oops|hello|hi|thanks|ha|haha|lol|btw|nope|nah|och|ach|ah|eh|aye|grand|crikey|blimey|gosh|heck)$/.test(low)) return 'intj';
   return undefined;
 }

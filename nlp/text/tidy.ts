@@ -72,12 +72,12 @@ function idioms(tokens: readonly Token[]): [number, number][] {
     const hit = SET.find(s => s.every((w, k) => tokens[i + k]?.low === w));
     if (!hit) continue;
     const edge = (k: number): boolean => k < 0 || k >= tokens.length || /^[.,;:!?…–—-]+$/.test(tokens[k]!.low);
-    const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it)$/.test(hit.join(' '));
+    const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it|inside and out)$/.test(hit.join(' '));
     const whole = edge(i - 1) && edge(i + hit.length);
     if (!(whole || loose || hit.length >= 3 && (edge(i - 1) || edge(i + hit.length)))) continue;
     if (/^(hang on|hold on|hold up|as usual)$/.test(hit.join(' ')) && !whole) continue;
     const end = whole && tokens[i + hit.length]?.low === ',' && i > 0 && tokens[i - 1]?.low === ',' ? i + hit.length + 1 : i + hit.length;
-    const inside = whole && tokens[i - 1]?.low === ',' && tokens[i + hit.length]?.low === ',' && /^('s|is|are|was|were|has|have|had|'ll|will)$/.test(tokens[i + hit.length + 1]?.low ?? '');
+    const inside = whole && tokens[i - 1]?.low === ',' && tokens[i + hit.length]?.low === ',' && /^('s|is|are|was|were|has|have|had|'ll|will|would|'d|could|can|might|may|wants|want|said|says)$/.test(tokens[i + hit.length + 1]?.low ?? '');
     out.push([inside ? i - 1 : i, end]);
     i = end - 1;
   }

@@ -36,15 +36,18 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
   const figures = figuresOf(t.sheet, c);
   if (!figures.length || c.pred === 'verb' && !MEASURED.test(c.verb!.base ?? '')) return undefined;
   const state = opening(t, c);
+  const first = c.subj[0];
+  const fronted = first && first.from >= figures[0]!.lead[0] && first.to <= figures[0]!.from && (first.np?.stands || t.sheet.ctx.parts?.some(p => p.toLowerCase() === first.name)) && partLike(t.sheet, first.name) ? first.name : undefined;
   inThousandths(figures, state);
   const units = unitsOf(figures, state);
   const out: { part: string; what: string; value: number; unit?: string }[] = [];
   let book = false;
   figures.forEach((f, n) => {
     const lead = labelOf(t.sheet, ...f.lead), tail = labelOf(t.sheet, ...f.tail, true);
+    if (f.bare && !f.unit && state.unit === 'count') return;
     if (lead.book || tail.book && f.tail[1] - f.tail[0] > 0 && n === figures.length - 1 && figures.length > 1) { book = true; return; }
     const own = lead.what ?? tail.what;
-    const part = partOf(t, lead, tail, state);
+    const part = n === 0 && fronted && !NAMED.test(fronted) ? fronted : partOf(t, lead, tail, state);
     const unit = f.unit ?? units[n];
     const what = (own && suits(own, unit) ? own : undefined) ?? byVerb(t, f, unit) ?? (n > 0 || state.what && inherits(t, c, lead) ? natural(state.what, part) : undefined) ?? byWord(t, unit) ?? byNature(t, c, part, f, unit);
     if (!part || !what || f.bare && !mayBeBare(f, what, own !== undefined, unit, n > 0 || state.unit !== undefined)) return;
@@ -59,17 +62,18 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
 function opening(t: Telling, c: Clause): State {
   const before = t.clauses[t.at - 1], last = t.told.at(-1);
   if (before && c.join === ':' && !before.asks && before.sub === undefined) {
-    const h = labelOf(t.sheet, before.from, before.to);
-    return { part: h.part ?? before.subj.find(s => !s.machine)?.name, what: h.what };
+    const h = labelOf(t.sheet, before.from, before.to), heading = t.clauses[t.at - 2];
+    const above = !h.part && heading && (heading as Placed).sentence === (c as Placed).sentence ? labelOf(t.sheet, heading.from, heading.to) : undefined;
+    return { part: h.part ?? above?.part ?? before.subj.find(s => !s.machine)?.name, what: h.what ?? above?.what };
   }
   const near = last?.entry.kind === 'reading' && before && last.clause === before && !before.asks && Math.abs((before as Placed).sentence - (c as Placed).sentence) <= 1 ? last.entry : undefined;
-  const subj = c.subj.filter(s => !s.machine && partLike(t.sheet, s.name) && !/^(hot|cold|top|bottom|middle)$/.test(s.name)).map(s => ownPart(s.name)).find(Boolean);
+  const subj = c.subj.filter(s => !s.machine && partLike(t.sheet, s.name) && !/^(hot|cold|top|bottom|middle)$/.test(s.name)).map(s => ownPart(s.name, t.sheet.ctx.parts)).find(Boolean);
   const topic = subj ?? t.memory.topic()?.name;
   return near ? { part: near.part, what: near.what?.replace(/ (at|with|on|in|over) .*| (hot|cold|cranking)$/, ''), unit: near.unit, small: (near.value ?? 1) < 0.1 } : { part: topic };
 }
 
 /** The part in "number one bore", "clutch pedal free play"; empty for a quantity alone. */
-const ownPart = (name: string): string => { const w = name.split(' '); for (let k = 0; k < w.length; k++) if (NAMED.test(w.slice(k).join(' ')) || NAMED.test(w.slice(k).map(singular).join(' '))) return w.slice(0, k).join(' '); return name; };
+const ownPart = (name: string, known: readonly string[] = []): string => { if (known.some(p => p.toLowerCase() === name)) return name; const w = name.split(' '); for (let k = 0; k < w.length; k++) if (NAMED.test(w.slice(k).join(' ')) || NAMED.test(w.slice(k).map(singular).join(' '))) return w.slice(0, k).join(' '); return name; };
 
 /** "right one's an inch and a quarter", "rear main 1.9965": a fragment that goes on from the figure before it measures the same. */
 const inherits = (t: Telling, c: Clause, lead: Label): boolean => c.join === ':' || (c.pred === 'none' || c.pred === 'be' || c.pred === 'have') && lead.what === undefined && !BY_WORD.some(([re]) => re.test(lowText(t, c)));

@@ -1,5 +1,8 @@
 import { partLike } from '../../clauses/things.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
+import { nameKey } from '../../../domain/model/names.ts';
+import { knownNames } from '../../dimensions/part/known.ts';
+import { CONDITION } from '../../words/conditions.ts';
 import { countValue } from '../../dimensions/part/count.ts';
 import type { Sheet } from '../../types.ts';
 import { nounClasses, singular } from '../../words/nouns.ts';
@@ -34,6 +37,8 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (BOOK.test(low(k)) && !(low(k) === 'new' && tags[k + 1] === 'noun')) out.book = true;
     const cylinder = numberedAt(sheet, k, to);
     if (cylinder) { out.part = cylinder.name; k = cylinder.to - 1; continue; }
+    const running = low(k) === 'with' ? sheet.tokens.slice(k, Math.min(k + 5, to)).findIndex(x => /^(on|off|running)$/.test(x.low)) : -1;
+    if (running > 1) { out.where ??= words(sheet, k, k + running + 1); k += running; continue; }
     const q = quantityAt(sheet, k, to);
     if (q) {
       out.what ??= q.what;
@@ -74,13 +79,21 @@ function quantityAt(sheet: Sheet, k: number, to: number): { what: string; to: nu
   for (let n = Math.min(3, to - k); n >= 1; n--) {
     const lows = sheet.tokens.slice(k, k + n).map(t => t.low);
     const name = [lows.join(' '), lows.map(singular).join(' ')].find(x => NAMED.test(x)) ?? (n === 1 && /^(dia|diam)$/.test(lows[0]!) ? 'diameter' : undefined);
-    if (!name) continue;
+    if (!name || n > 1 && /^(ring|tappet|valve|points|plug|pedal) /.test(name) || knownFrom(sheet, k, to)) continue;
     const after = sheet.tokens[k + n]?.low ?? '';
     if (k + n < to && sheet.tags[k + n] === 'noun' && !NAMED.test(after) && !SIDES.has(after) && !STATE.test(after)) return undefined;
     return { what: name === 'dia' ? 'diameter' : name, to: k + n };
   }
   return undefined;
 }
+
+/** Whether the word belongs to one of the shop's own names ("magneto contacts", "lift arm"). */
+function knownFrom(sheet: Sheet, k: number, to: number): boolean {
+  const parts = knownNames(sheet.ctx.parts ?? NONE);
+  for (let a = Math.max(0, k - 2); a <= k; a++) for (let b = k + 1; b <= Math.min(to, k + 3); b++) if (b - a > 1 && parts.exact(nameKey(words(sheet, a, b)))) return true;
+  return false;
+}
+const NONE: readonly string[] = [];
 
 /** The run of nouns that ends just before token `k`, from `from` at the earliest. */
 function nounsBefore(sheet: Sheet, from: number, k: number): [number, number] | undefined {
@@ -91,13 +104,15 @@ function nounsBefore(sheet: Sheet, from: number, k: number): [number, number] | 
 
 /** What a run of nouns is: a part, only which one of several, or only where on it. */
 function named(sheet: Sheet, [from, to]: [number, number]): Label {
+  const whole = words(sheet, from, to).replace(/^the /, '');
+  if (SPOT.test(whole)) return { where: `at the ${whole}` };
   const said = words(sheet, from, to).replace(/ (one|ones|side|end)$/, '').replace(/ 's\b/g, "'s");
   if (WHICH.test(said)) return { which: said };
   if (SPOT.test(said)) return { where: `at the ${said}` };
   if (NAMED.test(said)) return { what: said };
   const p = phraseAt(sheet, from, to);
   const name = p && !p.stands ? p.name : said.replace(/^(new|old) /, '');
-  return /\p{L}/u.test(name) && !/'s$/.test(name) && partLike(sheet, name) ? { part: name } : {};
+  return /\p{L}/u.test(name) && !/'s$/.test(name) && partLike(sheet, name) && !CONDITION.has(name) ? { part: name } : {};
 }
 
 const spotAhead = (sheet: Sheet, k: number, to: number): boolean => { let i = k; while (i < to && sheet.tags[i] === 'det') i++; return SPOT.test(sheet.tokens[i]?.low ?? '') && sheet.tags[i + 1] !== 'noun'; };

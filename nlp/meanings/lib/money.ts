@@ -34,6 +34,7 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
 
 const roleBeside = (t: Telling, f: Found): MoneyValue['role'] | undefined => {
   const after = t.sheet.tokens.slice(f.to, f.to + 3).map(x => x.low).join(' '), before = t.sheet.tokens.slice(Math.max(0, f.from - 3), f.from).map(x => x.low).join(' ');
+  if (/^(post|postage|shipping|carriage|delivery|freight) (is |was )?(free|paid|included|inclusive)\b/.test(after)) return undefined;
   if (/^(more |extra )?(for |in |of )?(the |it )?(ship|shipping|postage|post|carriage|delivery|freight|p&p|to ship|to post|courier)\b/.test(after) || /\b(shipping|postage|carriage|delivery|freight|post)( is| of| was|'s| at|,)?( another| about)?$/.test(before)) return 'shipping';
   if (/^(dollar |quid )?core\b/.test(after) || /\bcore( charge)?( of| is)?$/.test(before)) return 'core';
   return undefined;

@@ -1,0 +1,71 @@
+import type { Clause } from '../../clauses/clause.ts';
+import type { Item } from '../../clauses/items.ts';
+import { bare, isMachine, isSource } from '../../clauses/things.ts';
+import { textOf } from '../../dimensions/part/phrase.ts';
+import { nounClasses } from '../../words/nouns.ts';
+import { PERSONS } from '../../words/persons.ts';
+import type { Telling } from '../telling.ts';
+import { sumsIn, type Sums } from './money.ts';
+
+const CALLS = /^(ring|call|phone|stop|go|drop|swing|pop|nip|walk|drive|run|email|message|text|contact|speak|talk|visit|try|ask|get|head|see|check|write|pull)$/;
+
+/** The words of a seller from item `k` on, with its "in town", "down the road", "at the…". */
+export function sellerText(t: Telling, items: readonly Item[], k: number): string {
+  let to = k + 1;
+  while (items[to] && /^(prep|prt)$/.test(items[to]!.t) && /^(at|in|down|up|across|on|over|near|of|by|from|out)$/.test(items[to]!.low) && items[to + 1]?.np) to += 2;
+  return bare(textOf(t.sheet, items[k]!.from, items[to - 1]!.to));
+}
+
+/** Whether a phrase names who sells: a shop, or a person who is more than "somebody". */
+const sells = (np: NonNullable<Item['np']>): boolean => isSource(np) && !np.stands || PERSONS.test(np.said) && !/^(somebody|someone|people|kids?|boy|doctor|vicar|driver|postman|postie|courier|wife|husband|book|manual|paper|radio|forecast)$/.test(np.said);
+
+/** "Rang the yard and…", "stopped at the parts store and bought…": the seller that the clause before went to. */
+export function sellerBefore(t: Telling): string | undefined {
+  for (const p of t.clauses.slice(Math.max(0, t.at - 2), t.at).reverse()) {
+    if (!CALLS.test(p.verb?.base ?? '') || p.neg) continue;
+    const k = p.items.findIndex((i, n) => n > p.vi && i.np !== undefined && sells(i.np) && !/^(and|or)$/.test(p.items[n - 1]?.low ?? ''));
+    if (k >= 0) return sellerText(t, p.items, k);
+  }
+  return undefined;
+}
+
+/** A shop named without a preposition: ", parts store", "Parts store, $14". */
+export function bareSeller(t: Telling, clauses: readonly Clause[]): string | undefined {
+  for (const c of clauses) for (const [k, i] of c.items.entries()) {
+    const before = c.items[k - 1];
+    if (i.np && !i.np.stands && isSource(i.np) && (!before || before.t === 'mark' || before.f !== undefined || before.t === 'cc') && !(k === 0 && c.verb)) return sellerText(t, c.items, k);
+  }
+  return undefined;
+}
+
+/** "at the rigging loft" beside a price: who asks it, whether the trade's lists hold the name or not. */
+export function pricedAt(t: Telling, c: Clause): string | undefined {
+  const k = c.items.findIndex((i, n) => /^(at|from|off|through)$/.test(i.low) && isShopLike(t, c.items[n + 1]));
+  return k >= 0 ? sellerText(t, c.items, k + 1) : undefined;
+}
+const isShopLike = (t: Telling, i: Item | undefined): boolean => {
+  const np = i?.np;
+  if (!np || np.stands || np.count !== undefined || isMachine(t.sheet, np.name)) return false;
+  const kinds = nounClasses(np.said).size ? nounClasses(np.said) : nounClasses(np.said.split(' ').at(-1)!);
+  return !['part', 'fastener', 'consumable', 'tool', 'quantity'].some(k => kinds.has(k as 'part')) && !/^(moment|minute|time|end|top|bottom|first|last|most|least|idle|price|rate|cost|home)$/.test(np.said);
+};
+
+/** One price a seller, where a clause names several: "48 and 12 post at the exchange or 55 at the museum, free shipping", "exchange 48 plus 12 ship, museum 55". */
+export function perSeller(t: Telling, items: readonly Item[]): { source: string; sums: Sums }[] | undefined {
+  const at = items.flatMap((i, k) => (i.np && (/^(from|at|off)$/.test(items[k - 1]?.low ?? '') ? isShopLike(t, i) : isSource(i.np) && !/^(of|for|in|on|to|with)$/.test(items[k - 1]?.low ?? '')) ? [k] : []));
+  if (at.length < 2) return undefined;
+  const firstSum = items.findIndex(i => i.f?.dim === 'money' || i.f?.dim === 'number');
+  const leads = firstSum < 0 || at[0]! < firstSum; // the seller stands before his price
+  const out = at.map((k, n) => {
+    const from = leads ? k : n === 0 ? 0 : at[n - 1]! + 1, to = leads ? at[n + 1] ?? items.length : n === at.length - 1 ? items.length : after(items, k);
+    return { source: sellerText(t, items, k), sums: sumsIn(t, items[from]!.from, items[to - 1]!.to, true) };
+  });
+  return out.every(o => o.sums.price !== undefined) ? out : undefined;
+}
+
+/** Past a seller, up to the price of the next: ", free shipping" still belongs to him. */
+const after = (items: readonly Item[], k: number): number => {
+  let to = k + 1;
+  while (items[to] && (items[to]!.low === ',' || items[to]!.f?.dim === 'money' && (items[to]!.f as { value: { role?: string } }).value.role === 'shipping')) to++;
+  return to;
+};
