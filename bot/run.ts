@@ -10,9 +10,11 @@ import { pairingLine } from './doors/telegram/pairing.ts';
 import { sendTelegram } from './doors/telegram/send.ts';
 import { unpackTelegram } from './doors/telegram/unpack.ts';
 import { openTerminal, type TerminalOptions } from './doors/terminal.ts';
-import { hearWith, openEar } from './ears.ts';
+import { hearKept, hearWith } from './ears.ts';
+import { createHearer } from '../nlp/hear/hear.ts';
 import { BENCH } from './incoming.ts';
 import { openOutbox } from './outbox.ts';
+import { withPairing } from './pairing-console.ts';
 import { receiver } from './receive.ts';
 import { openSimulator } from './planning/simulator.ts';
 import { workOut } from './planning/work-out.ts';
@@ -33,13 +35,13 @@ export async function run(config: Config, terminal: Streams | undefined, log: (l
   const shop = openShop(config.dataDir, config.zone, config.weather);
   const { store } = shop.log;
   intake.release(store);
-  const ear = openEar(config.hearing);
+  const ear = createHearer(config.hearing);
   const line = config.telegram && telegramLine({ ...config.telegram, zone: config.zone });
   const media = (hash: string) => { const m = mediaByHash(store, hash); return m && mediaPath(store, m); };
   const outbox = line && openOutbox(store, 'telegram', sendTelegram({ store, line, media }));
   const onOut = () => outbox?.wake();
   const receiving = receiver({
-    store, hear: hearWith(ear, shop.log, () => readChat(store, BENCH).machine), unpack: line ? { telegram: unpackTelegram({ store, line, onOut }) } : {},
+    store, hear: hearWith(ear, shop.log, config.hearing, () => readChat(store, BENCH).machine), unpack: line ? { telegram: unpackTelegram({ store, line, onOut }) } : {},
   });
   const simulator = openSimulator();
   const deps: Deps = { ...shop.deps, handsOut: ask => ask.kind === 'finish' };
@@ -49,8 +51,11 @@ export async function run(config: Config, terminal: Streams | undefined, log: (l
   const page = await openPage({ service, port: config.port, dataDir: config.dataDir, zone: config.zone });
   const chat = line && openTelegram({ store, line, intake: service.intake, onOut, log });
   const forecasts = keepFresh(shop.deps.weather, log);
+  const bench = terminal && openTerminal({ service: line ? withPairing(service, store) : service, ...terminal, now: () => nowIn(config.zone) });
+  // After the doors, for what fell due meanwhile is said at once.
   const reminders = openReminders({ deps, service, callBy: line ? 'telegram' : undefined, onOut });
-  const bench = terminal && openTerminal({ service, ...terminal, now: () => nowIn(config.zone) });
+
+  void hearKept(service, store, config.hearing).catch(error => log((error as Error).message));
 
   const stop = once(async () => {
     bench?.close();

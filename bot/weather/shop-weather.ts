@@ -27,12 +27,16 @@ export interface ShopWeather {
   planning(): Pick<PlanSettings, 'forecast' | 'site'>;
   /** Fetches what is no longer fresh; answers the sentence of what went wrong. */
   refresh(): Promise<string | undefined>;
+  /** Gives up a request that is under way; the program ends. */
+  stop(): void;
 }
 
 export interface ShopWeatherOptions { store: Store; zone: string; dir: string; config?: Config['weather']; fetch?: typeof globalThis.fetch; now?: () => number }
 
 /** Opens the weather of a shop. Nothing is fetched until `refresh`, and then only if the person chose it. */
-export function shopWeather({ store, zone, dir, config, fetch, now }: ShopWeatherOptions): ShopWeather {
+export function shopWeather({ store, zone, dir, config, fetch: given = globalThis.fetch, now }: ShopWeatherOptions): ShopWeather {
+  const ending = new AbortController();
+  const fetch: typeof globalThis.fetch = (url, init) => given(url, { ...init, signal: AbortSignal.any([ending.signal, ...(init?.signal ? [init.signal] : [])]) });
   let open: { key: string; station: Station } | undefined;
   const site = (): Site | undefined => placeSaid(store) ?? (config && { latitude: config.latitude, longitude: config.longitude });
   /** The station for what is chosen now: the person may change it by words while the program runs. */
@@ -57,6 +61,7 @@ export function shopWeather({ store, zone, dir, config, fetch, now }: ShopWeathe
     fetched, site, isFetched: () => station() !== undefined,
     planning: () => { const [f, s] = [fetched(), site()]; return { ...(f ? { forecast: f.blocks } : {}), ...(s ? { site: s } : {}) }; },
     refresh: async () => station()?.refresh(),
+    stop: () => ending.abort(),
   };
 }
 
@@ -73,7 +78,7 @@ const LET_BE_MS = 10 * 60_000;
 export function keepFresh(weather: ShopWeather, log: (line: string) => void, now: () => number = Date.now, everyMs = LOOK_MS): Loop {
   let trouble: string | undefined;
   let notBefore = 0;
-  return startLoop(async () => {
+  const loop = startLoop(async () => {
     if (now() < notBefore) return undefined;
     const said = await weather.refresh();
     if (said && said !== trouble) log(said);
@@ -81,4 +86,5 @@ export function keepFresh(weather: ShopWeather, log: (line: string) => void, now
     notBefore = said ? now() + LET_BE_MS : 0;
     return undefined;
   }, everyMs);
+  return { ...loop, close: () => { weather.stop(); return loop.close(); } };
 }

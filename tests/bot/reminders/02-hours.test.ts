@@ -65,14 +65,14 @@ describe('quiet hours', () => {
 });
 
 /** Looks every ten minutes of the real time between two moments, as the program does, and gives the moments of the morning words. */
-function morningsBetween(zone: string, morning: string, from: string, to: string): string[] {
+async function morningsBetween(zone: string, morning: string, from: string, to: string): Promise<string[]> {
   const s = reminderShop(zone);
   chooseMorning(s.log.store, morning);
   chooseQuiet(s.log.store, undefined);
   s.facts(new Date(Date.parse(from) - 3_600_000).toISOString().replace('.000Z', '+00:00'), { kind: 'job', do: 'rebuild', part: 'magneto' });
   const found: string[] = [];
   for (let at = Date.parse(from); at < Date.parse(to); at += 600_000) if (s.look(new Date(at).toISOString())) found.push(new Date(at).toISOString());
-  s.close();
+  await s.close();
   return found;
 }
 
@@ -84,7 +84,7 @@ describe('a morning word on the nights when clocks change', () => {
     // Double hour: at the first 02:30 in Paris (00:30 UTC) and once; in New York 02:30 is shown once (07:30 UTC), 01:30 twice.
     ['Europe/Paris', '2026-10-24T22:00:00Z', '2026-10-25T12:00:00Z', ['2026-10-25T00:30:00.000Z']],
     ['America/New_York', '2026-11-01T04:00:00Z', '2026-11-01T18:00:00Z', ['2026-11-01T07:30:00.000Z']],
-  ])('at half past two in %s from %s', (zone, from, to, expected) => expect(morningsBetween(zone, '02:30', from, to)).toEqual(expected));
-  test('at half past one in New York, shown twice, it is said at the first', () =>
-    expect(morningsBetween('America/New_York', '01:30', '2026-11-01T04:00:00Z', '2026-11-01T18:00:00Z')).toEqual(['2026-11-01T05:30:00.000Z']));
+  ])('at half past two in %s from %s', async (zone, from, to, expected) => expect(await morningsBetween(zone, '02:30', from, to)).toEqual(expected));
+  test('at half past one in New York, shown twice, it is said at the first', async () =>
+    expect(await morningsBetween('America/New_York', '01:30', '2026-11-01T04:00:00Z', '2026-11-01T18:00:00Z')).toEqual(['2026-11-01T05:30:00.000Z']));
 });

@@ -80,21 +80,21 @@ test('few words after another note are about that note', () => {
 });
 
 describe('said once', () => {
-  test('after a restart', () => {
+  test('after a restart', async () => {
     const dir = mkdtempSync(join(tmpdir(), 'reminders-'));
     const s = reminderShop('Europe/Paris', dir);
     late(s, 'gasket');
     expect(s.look('2026-05-06T08:00:00+02:00')).toContain('Gasket');
-    s.close();
+    await s.close();
     const again = reminderShop('Europe/Paris', dir);
     expect(again.look('2026-05-06T08:01:00+02:00')).toBeUndefined();
     expect(again.say('2026-05-06T08:02:00+02:00', 'later').say).toContain('Put off');
-    again.close();
+    await again.close();
     const third = reminderShop('Europe/Paris', dir);
     expect(third.look('2026-05-06T11:03:00+02:00')).toContain('Gasket');
-    third.close();
+    await third.close();
   });
-  test('by two programs on one log, each seeing what the other was told', () => {
+  test('by two programs on one log, each seeing what the other was told', async () => {
     const dir = mkdtempSync(join(tmpdir(), 'reminders-'));
     const one = reminderShop('Europe/Paris', dir);
     late(one, 'gasket');
@@ -102,8 +102,8 @@ describe('said once', () => {
     expect([two.look('2026-05-06T08:00:00+02:00'), one.look('2026-05-06T08:00:00+02:00')].filter(Boolean)).toHaveLength(1);
     one.facts('2026-05-06T09:00:00+02:00', { kind: 'order', item: 'hose', expected: '2026-05-05' });
     expect([one.look('2026-05-06T10:00:00+02:00'), two.look('2026-05-06T10:00:00+02:00')].filter(Boolean)).toHaveLength(1);
-    one.close();
-    two.close();
+    await one.close();
+    await two.close();
   });
   test('a program cut off before the word was kept says it again', () => {
     const s = reminderShop();

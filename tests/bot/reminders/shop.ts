@@ -24,7 +24,7 @@ export function reminderShop(zone = 'Europe/Paris', dir = ':memory:', callBy?: '
   let fetched: FetchedWeather | undefined;
   const deps: Deps = {
     log, zone, read: readNote,
-    weather: { fetched: () => fetched, site: () => undefined, isFetched: () => fetched !== undefined, planning: () => (fetched ? { forecast: fetched.blocks } : {}), refresh: async () => undefined },
+    weather: { fetched: () => fetched, site: () => undefined, isFetched: () => fetched !== undefined, planning: () => (fetched ? { forecast: fetched.blocks } : {}), refresh: async () => undefined, stop: () => {} },
   };
   const service = createService({ deps, receiving: receiver({ store: log.store }), outboxDoors: callBy ? [callBy] : [] });
   const told: Words[] = [];
@@ -48,7 +48,7 @@ export function reminderShop(zone = 'Europe/Paris', dir = ':memory:', callBy?: '
       return told[before]?.say;
     },
     weather(hours: readonly ForecastHour[], at = '2026-05-04T05:00:00Z'): void { fetched = { blocks: hours, fetched: at, credit: 'Made up for a test', site: { latitude: 45, longitude: 0 } }; },
-    close: () => log.store.close(),
+    async close(): Promise<void> { await service.close(); log.store.close(); },
   };
 }
 
