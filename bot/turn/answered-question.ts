@@ -1,5 +1,6 @@
 import type { Ask } from '../../domain/model/ask.ts';
 import { noteById } from '../../domain/store/notes.ts';
+import { answerGiven } from '../../nlp/meanings/asks/sums/answer.ts';
 import { compose } from '../say/reply.ts';
 import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn.ts';
 import { choiceMeant } from './choice.ts';
@@ -7,6 +8,7 @@ import { readContext } from './context.ts';
 import { lastSum } from './last-sum.ts';
 import type { OpenQuestion } from './open-question.ts';
 import { readSafely } from './read-safely.ts';
+import { unitAsked } from './unit-asked.ts';
 
 interface Ways { readAndRecord: ReadAndRecord; recorded: Recorded }
 type Open<K extends OpenQuestion['kind']> = Extract<OpenQuestion, { kind: K }>;
@@ -33,13 +35,16 @@ function askChosen(open: Open<'ask'>, turn: Turn, { recorded }: Ways): TurnOut |
   return value === undefined ? undefined : recorded(turn, [], turn.note, { asks: [{ ...open.ask, [open.field]: value } as Ask] });
 }
 
-/** The answer is read together with what was asked, so that "grade 5" or "oiled" falls into its place whatever form it takes. */
+/**
+ * A bare figure or word is the input that was asked for, and takes nothing else along. Any other answer is read together with what was
+ * asked, so that "grade 5" or "oiled" falls into its place whatever form it takes; it fills only what was not given before.
+ */
 function sumCompleted(open: Open<'sum'>, turn: Turn, { recorded }: Ways): TurnOut | undefined {
-  const { text } = turn.incoming;
-  const choice = choiceMeant(text, open.choices);
-  const given = { ...open.given, ...givenTogether(open, choice ?? text, turn) };
+  const said = choiceMeant(turn.incoming.text, open.choices) ?? turn.incoming.text;
   const need = open.needs[0];
-  if (need && given[need] === undefined) Object.assign(given, bare(need, choice ?? text));
+  const ctx = readContext(turn.deps.log, turn.incoming, turn.machine, turn.note.id);
+  const plain = need === undefined ? undefined : answerGiven(need, said, { ...ctx, prior: [] });
+  const given = plain ? { ...open.given, ...plain } : { ...givenTogether(open, said, turn), ...open.given };
   if (need && given[need] === undefined) return undefined;
   return recorded({ ...turn, sumSaid: [open.said] }, [], turn.note, { asks: [{ kind: 'sum', of: open.of, given }] });
 }
@@ -57,16 +62,9 @@ export function variesSum(turn: Turn, { recorded }: Pick<Ways, 'recorded'>): Tur
   const last = lastSum(turn.kept);
   if (!last || turn.incoming.text.trim().split(/\s+/).length > 6) return undefined;
   const given = { ...last.given, ...givenTogether(last, turn.incoming.text, turn) };
-  if (JSON.stringify(given) === JSON.stringify(last.given)) return undefined;
+  // The same figures in another unit are asked for by the unit alone: "in newton metres?".
+  if (JSON.stringify(given) === JSON.stringify(last.given) && !unitAsked(turn.incoming.text)) return undefined;
   return recorded({ ...turn, sumSaid: [last.said] }, [], turn.note, { asks: [{ kind: 'sum', of: last.of, given }] });
-}
-
-/** A bare figure or word as the one input that was asked for: "14", "14 in", "oiled". */
-function bare(need: string, text: string): Record<string, unknown> {
-  const said = text.trim().replace(/[.!]+$/, '');
-  const number = /^(-?\d+(?:\.\d+)?)\s*([a-zA-Z°%²·-]*)$/.exec(said);
-  if (number) return { [need]: Number(number[1]), ...(number[2] ? { [`${need}Unit`]: number[2] } : {}) };
-  return said && said.split(/\s+/).length <= 3 && !/\d/.test(said) ? { [need]: said.toLowerCase() } : {};
 }
 
 function hearingConfirmed(open: Open<'heard'>, turn: Turn, { readAndRecord }: Ways): TurnOut | undefined {

@@ -15,6 +15,7 @@ import { givenFromLog } from './given-from-log.ts';
 import type { LastSum } from './last-sum.ts';
 import type { OpenQuestion } from './open-question.ts';
 import { firstPage, moreToCome, type Page } from './pages.ts';
+import { unitAsked } from './unit-asked.ts';
 
 /** Answers in words and as facts, and what the chat keeps of them. */
 export interface Answered { answers: Answer[]; lines: string[]; files: string[]; later: Later[]; open?: OpenQuestion; page?: Page; sum?: LastSum }
@@ -38,7 +39,10 @@ export function answered(ask: Ask, turn: Turn): Answer {
   const other = elsewhere?.(ask, at);
   if (other) return other;
   if (ask.kind === 'forecast') return forecast(log.shop, ask, { at, zone }, { past: log.past, machine }, weather?.fetched());
-  if (ask.kind === 'sum') return computeSum(ask.of, givenFromLog(ask, log.shop, machine));
+  if (ask.kind === 'sum') {
+    const unit = ask.of === 'convert' ? undefined : unitAsked(turn.incoming.text);
+    return computeSum(ask.of, { ...(unit ? { unit } : {}), ...givenFromLog(ask, log.shop, machine) });
+  }
   return answer(log.shop, ask, { at, zone }, factsFor(deps, at, machine));
 }
 

@@ -1,6 +1,10 @@
 import type { SumAnswer, SumDone, SumResult } from './answer.ts';
 import { SUMS } from './catalogue.ts';
-import { findUnit } from './units.ts';
+import { significant } from './results.ts';
+import { convert, findUnit } from './units.ts';
+
+/** As many figures as the results that they are made of hold. */
+const CONVERTED_FIGURES = 5;
 
 const BY_NAME = new Map(SUMS.map((sum) => [sum.of, sum]));
 
@@ -22,13 +26,21 @@ export function computeSum(of: string, given: Record<string, unknown>): SumAnswe
 const isSound = ({ value }: SumResult): boolean =>
   typeof value === 'string' || (Array.isArray(value) ? value : [value]).every((each) => Number.isFinite(each));
 
-/** Brings the results in the unit asked before the others of the same name; the order of names stays. */
+/** Brings the results in the unit asked before the others of the same name; one that was worked out in other units alone is converted. */
 function unitFirst(answer: SumDone, asked: string): SumDone {
   const unit = findUnit(asked)?.name ?? asked;
   const names = [...new Set(answer.results.map(({ name }) => name))];
   const results = names.flatMap((name) => {
     const same = answer.results.filter((each) => each.name === name);
-    return [...same.filter((each) => each.unit === unit), ...same.filter((each) => each.unit !== unit)];
+    const inUnit = same.filter((each) => each.unit === unit);
+    return [...(inUnit.length ? inUnit : converted(same[0], unit)), ...same.filter((each) => each.unit !== unit)];
   });
   return { ...answer, results };
+}
+
+/** A temperature is left alone: a rise of so many degrees is not a reading of so many. */
+function converted(first: SumResult | undefined, unit: string): SumResult[] {
+  const [from, to] = [findUnit(first?.unit ?? ''), findUnit(unit)];
+  if (!first || typeof first.value !== 'number' || !from || !to || from.dimension !== to.dimension || from.dimension === 'temperature') return [];
+  return [{ ...first, value: significant(convert(first.value, from.name, to.name), CONVERTED_FIGURES), unit: to.name }];
 }
