@@ -153,7 +153,7 @@ export const RULES: readonly Rule[] = [
   { name: 'in # UNIT', pattern: rx(String.raw`\bin ${COUNT} ${UNIT}(?: time)?|\b${COUNT} ${UNIT} (?:from now|hence|out from now|from today|today|from here)`),
     days: s => one(later(s.today, count(s.m[1] ?? s.m[3]!), s.m[2] ?? s.m[4]!)) },
   { name: '# UNIT ago', pattern: rx(String.raw`\b${COUNT} ${UNIT} (?:ago|back|since)(?![a-z])`), days: s => one(later(s.today, -count(s.m[1]!), s.m[2]!)) },
-  { name: 'a fortnight today', pattern: rx(String.raw`\b(?:today|tomorrow) (week|fortnight)`), days: s => one(s.today + (/^tom/.test(s.m[0]) ? 1 : 0) + (s.m[1] === 'week' ? 7 : 14)) },
+  { name: 'a fortnight today', pattern: rx(String.raw`\b(?:today|tomorrow|this day) (week|fortnight)`), days: s => one(s.today + (/^tom/.test(s.m[0]) ? 1 : 0) + (s.m[1] === 'week' ? 7 : 14)) },
   { name: 'new year', pattern: rx(String.raw`\b(?:the )?new years?(?: day)?(?![a-z]| eve)`), days: s => /\bhappy $/.test(s.line.slice(0, s.m.index)) ? undefined : yearly(y => dayNumber(y, 1, 1))(s) },
   { name: 'new years eve', pattern: rx(String.raw`\b(?:the )?new years? eve`), days: yearly(y => dayNumber(y, 12, 31)) },
   { name: 'christmas', pattern: rx(String.raw`\b(?:christmas|xmas)(?: day)?(?! eve)(?![a-z])`), days: yearly(y => dayNumber(y, 12, 25)) },
