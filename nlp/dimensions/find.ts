@@ -14,9 +14,18 @@ import { whenPieces } from './when/rules.ts';
 export function findDimensions(tokens: Token[], ctx: ReadContext): Found[] {
   const slate = slateOf(lineOf(tokens), ctx.at);
   const all = [...measurePieces(slate), ...threadPieces(slate), ...moneyPieces(slate), ...spanPieces(slate), ...percentPieces(slate), ...whenPieces(slate)];
-  const larger = all.filter(a => !all.some(b => b !== a && b.sure === 'certain' && b.end - b.start > a.end - a.start && covers(b, a) && (a.sure === 'implied' || b.dim === 'thread')));
-  const numbers = numberPieces(slate).filter(n => !larger.some(l => l.sure === 'certain' && covers(l, n)));
+  const over = covering(all, slate.line.text.length);
+  const larger = all.filter(a => { const b = over[a.start]; return !b || b === a || !covers(b, a) || b.end - b.start <= a.end - a.start || !(a.sure === 'implied' || b.dim === 'thread'); });
+  const kept = covering(larger, slate.line.text.length);
+  const numbers = numberPieces(slate).filter(n => { const b = kept[n.start]; return !b || !covers(b, n); });
   return [...numbers, ...larger].map(p => toFound(slate.line, p)).sort((a, b) => a.from - b.from || b.to - a.to);
+}
+
+/** For each character the longest certain piece that it lies in. */
+function covering<P extends { start: number; end: number; sure: string }>(pieces: readonly P[], length: number): (P | undefined)[] {
+  const out = new Array<P | undefined>(length);
+  for (const p of [...pieces].filter(x => x.sure === 'certain').sort((a, b) => (a.end - a.start) - (b.end - b.start))) out.fill(p, p.start, p.end);
+  return out;
 }
 
 /** A number inside something larger that is certain is that thing's number and not one by itself. */

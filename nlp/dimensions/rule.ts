@@ -55,12 +55,22 @@ export function runRules<D extends Dim>(dim: D, rules: readonly Rule<D>[], slate
   return longestFirst(all);
 }
 
-const numsIn = (slate: Slate, start: number, end: number): Num[] => slate.nums.filter(n => n.start >= start && n.end <= end);
+/** The numbers whose writing lies within [start, end). */
+function numsIn(slate: Slate, start: number, end: number): Num[] {
+  const out: Num[] = [];
+  for (let i = slate.mask.indexOf('#', start); i >= 0 && i < end; i = slate.mask.indexOf('#', i + 1)) {
+    const n = slate.numAt.get(i);
+    if (n && n.end <= end) out.push(n);
+  }
+  return out;
+}
 
 export function longestFirst<D extends Dim>(all: Piece<D>[]): Piece<D>[] {
-  const kept: Piece<D>[] = [];
+  const kept: Piece<D>[] = [], taken = new Uint8Array(Math.max(0, ...all.map(p => p.end)));
   for (const p of [...all].sort((a, b) => (b.end - b.start) - (a.end - a.start))) {
-    if (!kept.some(k => p.start < k.end && k.start < p.end)) kept.push(p);
+    if (taken.subarray(p.start, p.end).includes(1)) continue;
+    taken.fill(1, p.start, p.end);
+    kept.push(p);
   }
   return kept.sort((a, b) => a.start - b.start);
 }

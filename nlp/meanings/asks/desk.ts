@@ -6,6 +6,7 @@ import { phraseAt } from '../../dimensions/part/phrase.ts';
 import { daysIn } from '../../dimensions/when/rules.ts';
 import { isoOf } from '../../dimensions/when/days.ts';
 import type { Direction } from '../../dimensions/when/simple.ts';
+import { openSheet } from '../../sheet.ts';
 import { sentences } from '../../text/sentences.ts';
 import type { Found, Sheet } from '../../types.ts';
 
@@ -14,6 +15,10 @@ export interface Hit { start: number; end: number; asks: Ask[]; rule: string; we
 
 /** Things named in a row ("the springs and the lubricator"), and where they end. */
 export interface Things { names: string[]; end: number }
+
+interface Named { name: string; to: number; known: boolean }
+/** More tokens than any name has, and more characters than any list of names: a bound for huge notes. */
+const WIDEST = 24, FURTHEST = 400;
 
 /** What the rules of questions look at: the line, its sentences, and how to read a name or a day at a place of it. */
 export interface Desk {
@@ -24,6 +29,8 @@ export interface Desk {
   sentences: { start: number; end: number; asked: boolean }[];
   /** Names of parts and machines asked about so far, for "it" and "both of them". */
   spoken: { name: string; end: number }[];
+  /** Everything named in the note, found when first needed. */
+  named?: Named[];
 }
 
 export function openDesk(sheet: Sheet): Desk {
@@ -38,10 +45,11 @@ export const sentenceAt = (desk: Desk, at: number): { start: number; end: number
 const NOT_A_THING = /^(?:yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|anything|something|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price)$/;
 
 /** The one thing named at this character of the line; "it" and the like are the thing spoken of before. */
-export function thingAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
+export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
   const { line, sheet, text } = desk;
   let from = at;
   while (text[from] === ' ') from++;
+  const limit = Math.min(bound, from + FURTHEST);
   if (from >= limit) return undefined;
   const pron = /^(?:it|them|that|those|this|these|they|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
   const token = line.tokenAt[from];
@@ -121,18 +129,28 @@ const OPENS = /^(?:what|where|how|when|who|why|which|is|are|can|could|show|tell|
 export function spokenOf(desk: Desk, before: number): string | undefined {
   const asked = desk.spoken.filter(s => s.end <= before).at(-1);
   if (asked) return asked.name;
-  const { sheet, line } = desk;
-  const stop = line.tokenAt[before] ?? sheet.tokens.length;
-  let last: string | undefined, subject: string | undefined;
-  for (let i = 0; i < stop;) {
-    const p = sheet.tags[i] === 'prep' || NEVER.test(sheet.tokens[i]!.low) ? undefined : phraseAt(sheet, i, nameLimit(sheet, i, stop));
-    if (p && !p.stands && !NOT_A_THING.test(p.name) && !inFound(sheet, p.from, p.to)) {
-      last = p.name;
-      if (p.known) subject = p.name;
-    }
+  const stop = desk.line.tokenAt[before] ?? desk.sheet.tokens.length;
+  desk.named ??= namedIn(desk.sheet);
+  const here = lastOf(desk.named.filter(n => n.to <= stop));
+  if (here) return here;
+  const { prior, ...rest } = desk.sheet.ctx;
+  const text = prior?.at(-1);
+  return text ? lastOf(namedIn(openSheet(text, rest))) : undefined;
+}
+
+/** Things that the shop knows are meant before others. */
+const lastOf = (named: readonly Named[]): string | undefined => (named.filter(n => n.known).at(-1) ?? named.at(-1))?.name;
+
+/** Everything named in the note, in order; what only dates, counts or places it is left out. */
+function namedIn(sheet: Sheet): Named[] {
+  const out: Named[] = [];
+  for (let i = 0; i < sheet.tokens.length;) {
+    const skip = sheet.tags[i] === 'prep' || NEVER.test(sheet.tokens[i]!.low);
+    const p = skip ? undefined : phraseAt(sheet, i, nameLimit(sheet, i, Math.min(sheet.tokens.length, i + WIDEST)));
+    if (p && !p.stands && !NOT_A_THING.test(p.name) && !inFound(sheet, p.from, p.to)) out.push({ name: p.name, to: p.to, known: !!p.known });
     i = p ? Math.max(p.to, i + 1) : i + 1;
   }
-  return subject ?? last;
+  return out;
 }
 const inFound = (sheet: Sheet, from: number, to: number): boolean => sheet.found.some(f => f.dim !== 'number' && f.from <= from && to <= f.to);
 

@@ -25,7 +25,7 @@ const CLAUSE_HEAD = /(?:^|[.?!,;:] |\b(?:and|or|but|so|now|okay|ok|right|hey|wel
 /** Whether the words before `at` make what follows a question, or its sentence is marked as one. */
 export function asking(desk: Desk, at: number): boolean {
   const s = sentenceAt(desk, at);
-  const before = desk.text.slice(s.start, at);
+  const before = desk.text.slice(Math.max(s.start, at - 120), at);
   return s.asked || /\b(?:what|whats|whatve|which|how|whos|is there|are there|do i have|have i got|got any)(?: (?:is|are|s|on|the|my|a|any|in|all|of|are|there|got|i|have))* $/.test(before) || before.trim() === '' || INDIRECT.test(before) || CLAUSE_HEAD.test(before);
 }
 
@@ -65,7 +65,7 @@ function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined
     if (!things && rule.things !== 'maybe') return undefined;
     if (things) end = things.end;
   }
-  const tail = rule.tail?.exec(desk.text.slice(end, s.end)) ?? undefined;
+  const tail = rule.tail?.exec(desk.text.slice(end, Math.min(s.end, end + 400))) ?? undefined;
   if (rule.tailNeeded && !tail) return undefined;
   if (tail) end += tail[0].length;
   if (tail && things && rule.things === 'list') {

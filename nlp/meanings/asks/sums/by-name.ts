@@ -5,7 +5,7 @@ import { SUM_KINDS } from './kinds.ts';
 import { SUM_NAMES, type SumName } from './names.ts';
 import { Scope } from './scope.ts';
 
-const ASKED = /\b(?:what|whats|whatll|how|hows|which|where|wheres|when|whens|please|pls|work out|figure|calculate|give me|convert|whatd)\b/;
+const ASKED = /\b(?:what|whats|whatll|how|hows|which|where (?:do|does|is|are|can|should)|wheres|when (?:do|does|is|are|will|can|should)|whens|please|pls|work out|figure|calculate|give me|convert|whatd)\b/;
 /** Words of a report, a plan or a purchase: what they tell of is no question, though it names a sum and its figures. */
 const TOLD = /\b(?:was|were|had|did|measured|torqued|tightened|checked|tested|found|came|ordered|bought|paid|done|set|gapped|shimmed|drilled|tapped|cut|put|took|fitted|installed|must|ill|gonna|need to|needs to|needs? an?|want an?|got to|have to|going to|should have|order|buy|get|remind|recheck|dont|not|wont|cant|until|before|after|today|yesterday|tomorrow)\b/;
 
