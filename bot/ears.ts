@@ -1,8 +1,13 @@
 import { nameKey } from '../domain/model/names.ts';
 import type { Log } from '../domain/log/keeper.ts';
 import { machineNames, type Thing } from '../domain/log/shop.ts';
-import { createHearer, type Hearer } from '../nlp/hear/hear.ts';
+import { unheardNotes } from '../domain/store/heard.ts';
+import { isSound, mediaOfNote, readMedia } from '../domain/store/media.ts';
+import type { Store } from '../domain/store/open.ts';
+import { chooseModel, type Hearer, type HearerOptions } from '../nlp/hear/hear.ts';
+import { missingFiles } from '../nlp/hear/model-files.ts';
 import type { Heard, ReceivingOptions } from './receive.ts';
+import type { Service } from './service.ts';
 
 /** Names that go along with a recording; more than this never fit the model, which takes the first that do. */
 const MOST_NAMES = 120;
@@ -18,11 +23,24 @@ export function namesToHear(log: Log, machine: string | undefined): string[] {
   return [...machineNames(log.shop), ...things.map(t => t.name), ...places].slice(0, MOST_NAMES);
 }
 
+/** Whether there is a whole model to hear with. */
+export const canHear = (options: HearerOptions): boolean => missingFiles(chooseModel(options)).length === 0;
+
 /** The ear as the intake uses it, with the shop's own names and progress in words for what takes long. */
-export function hearWith(hearer: Hearer, log: Log, machine: () => string | undefined): NonNullable<ReceivingOptions['hear']> {
-  return (bytes, progress): Promise<Heard> => hearer.hear(bytes, namesToHear(log, machine()), share => {
-    if (share < 1) progress(`Hearing… ${Math.round(share * 100)} %`);
-  });
+export function hearWith(hearer: Hearer, log: Log, options: HearerOptions, machine: () => string | undefined): NonNullable<ReceivingOptions['hear']> {
+  return async (bytes, progress): Promise<Heard> => {
+    const heard = await hearer.hear(bytes, namesToHear(log, machine()), share => {
+      if (share < 1) progress(`Hearing… ${Math.round(share * 100)} %`);
+    });
+    return { ...heard, unheard: !canHear(options) };
+  };
 }
 
-export const openEar = (options: { modelsDir?: string; model?: string }): Hearer => createHearer(options);
+/** Hears what was kept while there was nothing to hear with; each is its note read anew. */
+export async function hearKept(service: Pick<Service, 'take'>, store: Store, options: HearerOptions): Promise<void> {
+  if (!canHear(options)) return;
+  for (const note of unheardNotes(store)) {
+    const files = mediaOfNote(store, note.id).filter(isSound).map(m => ({ bytes: readMedia(store, m), use: 'sound' as const }));
+    await service.take({ key: `heard:${note.id}`, door: 'page', chat: note.chat, at: note.at, text: note.text, edits: note.key, files });
+  }
+}

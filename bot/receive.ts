@@ -5,7 +5,7 @@ import type { Incoming } from './incoming.ts';
 import type { DoorMessage } from './service.ts';
 
 /** What hearing gives back; the hearing itself lives in nlp/hear. */
-export interface Heard { text: string; raw: string; speech: boolean; doubtful: boolean; unsure: string[]; why?: string }
+export interface Heard { text: string; raw: string; speech: boolean; doubtful: boolean; unsure: string[]; why?: string; /** Nothing to hear with: it is heard as soon as there is. */ unheard?: boolean }
 
 export interface ReceivingOptions {
   store: Store;
@@ -56,7 +56,8 @@ export async function messageOf(row: Queued, { options }: Receiving, progress: (
   const incoming: Incoming = { key: m.key, door: m.door, chat: m.chat, at: m.at, text: m.text, edits: m.edits, media: [...(m.media ?? []), ...(m.sound ?? [])] };
   const heard = m.sound?.length ? await hearAll(m.sound, options, progress) : undefined;
   const asides = [...(m.refused ?? []), ...(heard?.why ? [heard.why] : [])];
-  if (heard?.text) Object.assign(incoming, { text: [m.text, heard.text].filter(Boolean).join(' '), spoken: { raw: heard.raw, doubtful: heard.doubtful, unsure: heard.unsure } });
+  // Sound without speech was heard too; only what could not be heard at all is without this mark, and is heard later.
+  if (heard && !heard.unheard) Object.assign(incoming, { text: [m.text, heard.text].filter(Boolean).join(' '), spoken: { raw: heard.raw, doubtful: heard.doubtful, unsure: heard.unsure } });
   return { incoming, target: m.target, aside: asides.join('\n') || undefined };
 }
 
@@ -67,7 +68,7 @@ async function hearAll(sounds: readonly string[], { store, hear }: ReceivingOpti
   for (const hash of sounds) {
     const media = mediaByHash(store, hash);
     if (!media) continue;
-    if (!hear) return { ...all, why: NO_EARS };
+    if (!hear) return { ...all, why: NO_EARS, unheard: true };
     const h = await hear(readMedia(store, media), progress);
     all.text = [all.text, h.text].filter(Boolean).join(' ');
     all.raw = [all.raw, h.raw].filter(Boolean).join(' ');
@@ -75,6 +76,7 @@ async function hearAll(sounds: readonly string[], { store, hear }: ReceivingOpti
     all.doubtful ||= h.doubtful;
     all.unsure.push(...h.unsure);
     if (h.why) all.why = h.why;
+    if (h.unheard) all.unheard = true;
   }
   return all;
 }

@@ -48,7 +48,7 @@ export function takeTurn(incoming: Incoming, deps: Deps, aside?: string): Reply 
   const turn: Turn = { incoming, deps, note, machine: chat.machine, open: openQuestion(chat.open), page: heldPage(chat.page), kept: chat.kept };
   const out = understood(turn);
   // What was heard is said first, so that a wrong word is seen before what was made of it; a doubtful hearing says it in its question.
-  const first = [aside, spoken && !spoken.doubtful ? `I heard: "${incoming.text}"` : undefined].filter(Boolean);
+  const first = [aside, spoken && incoming.text && !spoken.doubtful ? `I heard: "${incoming.text}"` : undefined].filter(Boolean);
   if (first.length) out.reply.say = [...first, out.reply.say].join('\n');
   writeChat(log.store, incoming.chat, { machine: out.machine ?? chat.machine, open: out.open, page: out.page ?? chat.page, kept: out.kept ?? chat.kept });
   keepUnread(log.store, note.id, out.reply.unread);

@@ -11,6 +11,10 @@ export const MEDIA_LIMIT = 20 * 1024 * 1024;
 /** What may be kept, by what its first bytes say (not by its name or what the sender claims). */
 const KEPT = /^(image\/(jpeg|png|webp|heic|gif)|audio\/.+|video\/(mp4|webm|quicktime)|application\/ogg)/;
 
+/** Which kept files are sound; a bare Ogg is a voice note. */
+export const SOUND = `(media.mime LIKE 'audio/%' OR media.mime = 'application/ogg' OR media.mime = 'video/webm')`;
+export const isSound = (m: Pick<Media, 'mime'>): boolean => /^audio\/|^application\/ogg$|^video\/webm$/.test(m.mime);
+
 export interface Media { hash: string; mime: string; ext: string; bytes: number }
 export type KeptMedia = { kept: Media } | { refused: string };
 

@@ -1,0 +1,35 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { expect, test } from 'vitest';
+import { hearKept, hearWith } from '../../bot/ears.ts';
+import { receiver } from '../../bot/receive.ts';
+import { createService } from '../../bot/serve.ts';
+import { openShop } from '../../bot/shop.ts';
+import { unheardNotes } from '../../domain/store/heard.ts';
+import { createHearer } from '../../nlp/hear/hear.ts';
+
+/** Sound that came while there was nothing to hear with is kept, said to be so, and heard as soon as there is. */
+test('kept sound is heard later, once', async () => {
+  const clips = resolve(import.meta.dirname, '../../fixtures/clips');
+  const bytes = readFileSync(join(clips, readdirSync(clips).filter(f => f.endsWith('.ogg')).sort()[0]!));
+  const dir = mkdtempSync(join(tmpdir(), 'later-'));
+  const { log, deps } = openShop(dir, 'Europe/Paris');
+  const deaf = createService({ deps, receiving: receiver({ store: log.store }) });
+  const first = await deaf.take({ key: 'voice:1', door: 'page', chat: 'bench', at: '2026-05-01T10:00:00+02:00', text: '', files: [{ bytes, use: 'sound' }] });
+  expect(first.say).toContain('The sound is kept');
+  await deaf.close();
+  expect(unheardNotes(log.store).map(n => n.key)).toEqual(['voice:1']);
+
+  const ear = createHearer();
+  const hearing = createService({ deps, receiving: receiver({ store: log.store, hear: hearWith(ear, log, {}, () => undefined) }) });
+  await hearKept(hearing, log.store, {});
+  expect(unheardNotes(log.store)).toEqual([]);
+  const [, later] = log.store.all<{ text: string; edits: number }>('SELECT text, edits FROM note ORDER BY id');
+  expect(later!.edits).toBe(first.note);
+  expect(later!.text.length).toBeGreaterThan(5);
+  await hearing.close();
+  await ear.close();
+  log.store.close();
+  rmSync(dir, { recursive: true, force: true });
+}, 120_000);
