@@ -1,7 +1,7 @@
 import { amend } from './meanings/amend.ts';
 import { arrival } from './meanings/arrival.ts';
 import { bought } from './meanings/bought.ts';
-import { finding } from './meanings/finding.ts';
+import { finding, tally } from './meanings/finding.ts';
 import { fit } from './meanings/fit.ts';
 import { hands } from './meanings/hands.ts';
 import { hours } from './meanings/hours.ts';
@@ -39,6 +39,7 @@ export const MEANINGS: readonly (readonly [name: string, meaning: Meaning])[] = 
   ['fit', fit], // before work: "pressed", "bolted", "packed" may be either
   ['stow', stow], // after fit: "on the piston" is no place
   ['work', work],
+  ['finding', tally], // "4 chipped" is no figure
   ['reading', reading], // figures
   ['finding', finding], // what is left of "is", "has" and verbs of parts
 ];

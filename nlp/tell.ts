@@ -21,7 +21,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     let known = isSpoken(clause);
     if (!known) {
       for (const [name, meaning] of MEANINGS) {
-        if (feeds && (name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when'))) continue;
+        if (feeds && (name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when' || i.np?.spec || i.np?.count !== undefined))) continue;
         const got = meaning(t);
         if (got === undefined) continue;
         known = true;
@@ -45,7 +45,19 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
   const kept = settle(told).map(x => old(sheet, x, told));
+  whichOnes(kept, questions);
   return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
+}
+
+/** A part that several of the shop's names fit: one short question, which its answer completes. */
+function whichOnes(told: readonly Told[], questions: NearMiss[]): void {
+  told.forEach((x, index) => {
+    const field = 'item' in x.entry ? 'item' : 'part';
+    const name = (x.entry as Record<string, unknown>)[field];
+    const thing = [...x.clause.subj, ...x.clause.obj].find(s => s.name === name && s.choices && s.choices.length > 1);
+    if (!thing || typeof name !== 'string' || questions.some(q => q.choices.join() === thing.choices!.join())) return;
+    questions.push({ text: `Which ${name}?`, choices: [...thing.choices!].slice(0, 6), fills: { list: 'entries', index, field } });
+  });
 }
 
 /** One remark for a sentence that gave nothing else, where it is worth keeping; the clauses left go to the trace. */

@@ -21,7 +21,7 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
         const c = frame(sheet, cut, memory, before);
         out.push({ ...c, memory: memory.copy(), sentence });
         suppose(out, sentence);
-        memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].filter(x => partLike(sheet, x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? 'need'))));
+        memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].filter(x => partLike(sheet, x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? (memory.topic() ? '' : 'need')))));
         memory.mention(c.items.flatMap(i => (i.np && !i.np.stands && partLike(sheet, i.np.name) && !NAMED.test(i.np.name) && !/^(as|like|than)$/.test(sheet.tokens[i.from - 1]?.low ?? '') ? [{ name: i.np.name, from: i.from, to: i.to, np: i.np, plural: isPlural(i.np.name) }] : [])));
         before = c;
       }

@@ -1,3 +1,5 @@
+import { CONDITION } from '../words/conditions.ts';
+import { NAMED } from '../words/quantities.ts';
 import type { Item } from './items.ts';
 import { afterNouns, finite, isAux, isSubjectPronoun, predicateAt, startsNoun } from './predicate.ts';
 
@@ -121,6 +123,7 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
     const subj = items[i + 2]?.t === 'prt' ? i + 3 : i + 2;
     if (isSubjectPronoun(items[subj]) && (isAux(items[subj + 1]) || finite(items[subj + 1]))) return true;
   }
+  if (measuresHere(items, i, cur)) return true;
   const after = it.t === 'np' ? afterNouns(items, i) : i;
   if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return true;
   if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
@@ -131,6 +134,15 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.f?.dim === 'number' && (items[i + 1]?.t === 'adj' || items[i + 1]?.low === 'of' && items[i + 3]?.t === 'adj') && predicateAt(items, i + 1 + (items[i + 1]?.low === 'of' ? 2 : 0)) && !cur.some(x => x.base === 'need' || x.base === 'want')) return true;
   if (countsOf(items, i)) return true;
   return false;
+}
+
+/** "…primed, film 1.5 mils", "…back, 1.4801 inch diameter", "gap 0.90 mm, scrap": a figure with its quantity, or what it comes to, after a clause of another kind. */
+function measuresHere(items: readonly Item[], i: number, cur: readonly Item[]): boolean {
+  const it = items[i]!, next = items[i + 1], value = (x: Item | undefined): boolean => x?.f?.dim === 'measure' || x?.f?.dim === 'number';
+  if (it.t === 'adj' && CONDITION.has(it.low) && endsAt(items, i + 1)) return cur.some(x => x.f?.dim === 'measure') && cur.some(x => x.np);
+  if (!hasPredicate(cur) || cur.some(x => /^(need|want|get|order|buy|for|pay|make|cut|set|find)$/.test(x.base ?? x.low) || x.f?.dim === 'money' || value(x))) return false;
+  const quantity = (x: Item | undefined): boolean => x?.np !== undefined && (NAMED.test(x.np.said) || NAMED.test(x.np.said.split(' ').at(-1)!) || /\b(dia|diam)$/.test(x.np.said));
+  return value(it) && it.f!.dim === 'measure' && quantity(next) || quantity(it) && value(next);
 }
 
 const isPartOfList = (_items: readonly Item[], _i: number): boolean => false;
@@ -156,7 +168,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   if (it.t === 'np') {
     if (prev === verb && cur.some(x => x.np) && !cur.some(x => x.t === 'pron') && isAux(next) && /^(past|part)$/.test(verb!.form ?? '') && !/^(find|get|have|see|need|want|think|say|know|leave)$/.test(verb!.base ?? '')) return true;
     if (prev === verb || prev.t === 'prt' && !stateEnds(cur)) return false;
-    if (prev.t === 'prt' && /^(the|a|an|my|his|her|our)$/.test(it.low.split(' ')[0]!) && !isAux(next)) return false;
+    if (prev.t === 'prt' && /^(the|a|an|my|his|her|our)$/.test(it.low.split(' ')[0]!) && !isAux(next) && cur[cur.lastIndexOf(prev) - 1]?.t === 'be') return false;
     return predicateAt(items, prev.t === 'prt' ? k + 1 : afterNouns(items, k, false)) && !(causative(verb, items, k) && /^(help|let|make|have|see|hear|watch|want|need|think|say|know|guess|reckon)$/.test(verb?.base ?? ''));
   }
   if (it.t === 'verb' && it.form !== 'ing' && prev !== verb) {

@@ -43,7 +43,9 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   const np = lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
   let name = np.stands ? standIn(np, memory, sheet) : np.name;
   if (name === undefined) return undefined;
-  let to = it.to, next = k + 1, choices = np.choices, machine = isMachine(sheet, name) && !np.stands;
+  const spoken = np.choices ? memory.all().find(t => np.choices!.some(x => x.toLowerCase() === t.name)) : undefined;
+  if (spoken) name = spoken.name;
+  let to = it.to, next = k + 1, choices = spoken ? undefined : np.choices, machine = isMachine(sheet, name) && !np.stands;
   let count = np.count;
   for (;;) {
     const prep = items[next], tail = items[next + 1];

@@ -7,6 +7,8 @@ import { sumsIn, total, moneyClause } from './lib/money.ts';
 import { spanForward, tailText } from './lib/reach.ts';
 import { bareSeller, sellerBefore } from './lib/sellers.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
+import { isClass } from '../words/verbs.ts';
+import { work } from './work.ts';
 
 /** Bought and in hand, with what was paid: "bought", "paid forty quid for", "picked up", "got … for 19". */
 export const bought: Meaning = t => {
@@ -20,7 +22,7 @@ export const bought: Meaning = t => {
   if (/^(get|have)$/.test(base) && /^(price|quote|quotation|estimate|figure|prices|number)\b/.test(c.obj[0]?.np?.said ?? '') || /\b(almost|nearly)\b/.test(lowText(t))) return undefined;
   const got = /^(get|grab|pick|score|snag|nab|find|collect|have|bag|give|hand|spend|fork|lay|come|be|run|knock)$/.test(base) && money && !c.prt.includes('off') && (base !== 'have' || false) && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined) && !/^(come|be|run|give|knock)$/.test(base)
     || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(lowText(t)) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && !/back|quote|price/.test(lowText(t));
-  const took = tookQuoted(t) ?? charged(t);
+  const took = tookQuoted(t) ?? charged(t) ?? theirWork(t) ?? pricedFirst(t);
   if (took) return took;
   const cash = cashed(t);
   if (!pays && !paid && !got && !cash) return undefined;
@@ -54,6 +56,25 @@ function charged(t: Telling): Entry[] | undefined {
   const c = t.clause, prev = t.clauses[t.at - 1], last = t.told.at(-1);
   if (c.verb || c.pred !== 'none' || !prev || !/^(he|they|she|person)$/.test(prev.who ?? '') || last?.clause !== prev || last.entry.kind !== 'work' || !c.items.some(i => i.f?.dim === 'money') || c.items.some(i => i.np)) return undefined;
   return outside(t, sumsIn(t, c.from, c.to, true).price);
+}
+
+/** The same in one clause: his work, and its price beside it. */
+function theirWork(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (!/^(he|they|she|person)$/.test(c.who ?? '') || !isClass(c.verb?.base ?? '', 'work') || !c.items.some(i => i.f?.dim === 'money')) return undefined;
+  const did = work(t);
+  const paid = outside(t, sumsIn(t, c.from, c.to, true).price);
+  return did?.length && paid ? [...did, ...paid.map(p => ({ ...p, item: (did[0] as { part: string }).part }) as Entry)] : undefined;
+}
+
+/** "Sixty quid for a pair of lamps off the stall, and a fiver for the lenses": each price before its thing. */
+function pricedFirst(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (!cashed(t)) return undefined;
+  const source = sourceIn(t.sheet, c.items)?.source;
+  const pairs = c.items.flatMap((i, k) => (i.f?.dim === 'money' && c.items[k + 1]?.low === 'for' && c.items[k + 2]?.np ? [{ price: i.f.value.value, np: c.items[k + 2]!.np! }] : []));
+  if (pairs.length < 2) return undefined;
+  return pairs.map(p => trim({ kind: 'bought', item: p.np.name, source, price: p.price, qty: p.np.count }) as Entry);
 }
 
 /** "Grabbed one": what was just quoted is bought at that price. */

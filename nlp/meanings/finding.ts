@@ -169,6 +169,9 @@ function usable(t: Telling): Entry[] | undefined {
   return parts.map(p => make(p.name, text, verdictIn(lowText(t)) ?? 'reuse'));
 }
 
+/** Fragments with a count, shown before figures are: "22 sections, 4 chipped" counts nothing on the machine. */
+export const tally: Meaning = t => (t.clause.items.some(i => i.f?.dim === 'number') && !t.clause.asks && !t.clause.sub ? fragment(t) : undefined);
+
 /** "needles: 3 bent, 1 ok", "22 sections, 4 chipped", "flat now": a state without a name is said of what was just named. */
 function fragment(t: Telling): Entry[] | undefined {
   const c = t.clause;
@@ -211,7 +214,7 @@ function aboutAfterOn(t: Telling, c: Clause): Thing[] {
 function verdictOnly(t: Telling): Entry[] | undefined {
   const c = t.clause, text = lowText(t);
   const v = verdictIn(text);
-  if (!v || c.neg) return undefined;
+  if (!v || c.neg || c.pred === 'none' && c.items.some(i => i.f?.dim === 'number') || c.pred === 'be' && c.subj.some(s => s.np?.stands && s.from >= c.from) && v !== 'watch' && v !== 'reuse') return undefined;
   if (c.pred === 'be' && c.subj.some(s => !s.carried)) return undefined;
   const plain = v === 'watch' || v === 'reuse' && (c.who !== undefined || !c.subj.some(s => !s.carried)) || v === 'repair' && /can|has to be|have to be/.test(text) || v === 'replace' && c.reality === 'must' || (v === 'replace' || v === 'good') && (/^(that|it|they|that one|those|this|she|he)$/.test(c.who ?? '') || c.subj.length > 0) && c.subj.every(s => s.carried);
   if (!plain) return undefined;

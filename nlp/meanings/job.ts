@@ -1,5 +1,5 @@
 import type { Entry } from '../../domain/model/entry.ts';
-import { type Clause } from '../clauses/clause.ts';
+import { dims, type Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
 import { isMachine, partLike } from '../clauses/things.ts';
 import { isClass } from '../words/verbs.ts';
@@ -68,6 +68,9 @@ function ordered(t: Telling, c: Clause): Entry[] | undefined {
   const verb = c.verb;
   if (!verb || c.passive || /^(they|he|she|person|you|it)$/.test(c.who ?? '') && c.who !== 'it') return undefined;
   if (c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '') && c.items[c.vi - 1]?.t !== 'to' && c.reality !== 'must') return undefined;
+  const today = t.sheet.ctx.at.slice(0, 10);
+  const soon = c.ing && !c.subj.some(s => !s.carried) && c.vi === c.items.findIndex(i => i.t === 'verb') && dims(c.items, 'when').some(f => (f.value.from ?? '') > today);
+  if (soon && (isClass(verb.base!, 'work') || isClass(verb.base!, 'on') || isClass(verb.base!, 'off')) && c.obj.length + t.memory.lastGroup().length > 0) return (c.obj.length ? c.obj : t.memory.lastGroup().slice(0, 1)).map(p => entry(verb.base!, p.name));
   const bid = commanded(c);
   const bound = (c.reality === 'must' || c.reality === 'plan') && (/^(i|we)$/.test(c.who ?? '') || !c.who && !c.subj.some(s => !s.carried));
   if (!bid && !bound) return undefined;

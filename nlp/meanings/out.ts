@@ -73,7 +73,7 @@ function purpose(c: Clause): string | undefined {
     if (i.t === 'to' && /^(have|get)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? '')) { const v = c.items.slice(k + 2).find(x => x.t === 'verb'); if (v) return v.base; }
     if ((i.low === 'for' || i.low === 'being' || i.low === 'getting') && ((c.items[k + 1]?.t === 'verb') || c.items[k + 1]?.np)) {
       const x = c.items[k + 1]!;
-      if (x.t === 'verb' && (i.low !== 'for' || x.form === 'ing')) return x.base;
+      if (x.t === 'verb' && (i.low !== 'for' || x.form === 'ing' || isClass(x.base!, 'work'))) return x.base;
       const w = x.np ? stemAct(x) : undefined;
       if (w) return w;
     }

@@ -15,7 +15,7 @@ export const recheck: Meaning = t => {
   if (!verb || !LOOKS.test(verb.base!) || verb.form === 'past' && !/^(put|set)$/.test(verb.low)) return undefined;
   const looking = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|examine|verify|readjust|regap|retension|feel|see)$/.test(verb.base!) || /\bagain\b|\bevery\b|\bafter the first\b|\bafter \w+ (hours|miles)\b/.test(text);
   if (!looking || !(c.reality !== 'deed' || verb.form === 'base' || verb.form === 'ing' || c.items.some(i => i.low === 'needs' || i.low === 'wants'))) return undefined;
-  if (/^(they|he|she|person)$/.test(c.who ?? '')) return undefined;
+  if (/^(they|he|she|person)$/.test(c.who ?? '') || /^(feel|see|go|try|do|look)$/.test(verb.base!) && c.subj.some(s => s.np && s.from >= c.from)) return undefined;
   const time = later(t, c);
   if (!time) return undefined;
   const things = c.obj.length ? c.obj : partAfterAt(t, c) ?? (c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1));

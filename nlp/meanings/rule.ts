@@ -53,7 +53,7 @@ const presentish = (c: Clause): boolean => c.verb?.form !== 'past' || c.passive 
 function phrase(t: Telling, c: Clause, side: 'first' | 'then'): string | undefined {
   const base = c.verb?.base;
   const moves = /^(go|come|be|arrive|get|sit|turn|do)$/.test(base ?? 'be') && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
-  const part = ((moves ? undefined : c.obj[0]) ?? c.subj.find(s => !s.machine) ?? c.subj[0] ?? c.obj[0])?.name;
+  const part = ((moves || c.passive && c.subj.length > 0 ? undefined : c.obj[0]) ?? c.subj.find(s => !s.machine) ?? c.subj[0] ?? c.obj[0])?.name;
   if (!part && /^(i|we)$/.test(c.who ?? '')) return undefined;
   const text = lowText(t, c);
   if (!part) return base && c.verb!.form !== 's' ? base : undefined;

@@ -49,7 +49,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   const opens = prev === undefined || prev === 'cc' || prev === 'mark' || prev === 'intj' || prev === 'adv' || prev === 'wh' || prev === 'sub';
   if (!bare && object && (opens || prev === 'noun')) return 'verb';
   if (opens && bare) {
-    if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || /^(check|grease|oil|drain|test|clean|fit|time|plane|watch|turn|measure|paint|pack|weld|lap|file|seal)$/.test(low) && /^(again|after|every|up|over|later|at|on|before|next|in|tomorrow)$/.test(next)) return 'verb';
+    if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || /^(check|grease|oil|drain|test|clean|fit|time|plane|watch|turn|measure|paint|pack|weld|lap|file|seal)$/.test(low) && /^(again|after|every|up|over|later|tomorrow)$/.test(next)) return 'verb';
     return nominal(tokens, i + 1, solid) && !finiteAhead(tokens, i + 1, solid) ? 'verb' : 'noun';
   }
   if (opens && !bare && forms.some(f => f.form === 'past')) return nominal(tokens, i + 1, solid) || /^(and)$/.test(next) ? 'verb' : 'noun';

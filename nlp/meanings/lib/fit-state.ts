@@ -67,7 +67,7 @@ function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (HELD.test(base) && c.ing && !on) return undefined;
   if (base === 'sit' && (on || prt === '')) return on ? 'on' : undefined;
   if (OFF_WITH.test(base) && off && !on) return loosening(base, c, prt) ? 'off' : undefined;
-  if (HELD.test(base)) return /\b(on|in|up|back|over)\b/.test(prt) || toward && base !== 'rest' ? 'temporary' : base === 'hang' && !c.rest.some(i => i.t === 'prep' && !/^(with|for|by)$/.test(i.low)) ? 'temporary' : undefined;
+  if (HELD.test(base)) return /\b(on|in|up|back|over)\b/.test(prt) || toward && base !== 'rest' ? 'temporary' : base === 'hang' && !c.rest.some((i, k) => (i.t === 'prep' || i.t === 'prt' && c.rest[k + 1]?.np) && !/^(with|for|by)$/.test(i.low)) ? 'temporary' : undefined;
   if (base === 'lay' && on) return 'on';
   if (ON_ALONE.test(base)) return base === 'swap' && /\bfor a\b/.test(lowText(t)) ? 'on' : 'on';
   if (base === 'run' && /\bon the\b/.test(lowText(t)) && TRIED.test(lowText(t))) return 'tried';
@@ -80,6 +80,7 @@ const offFrom = (c: Clause): boolean => /^(take|get|lift|come|pull|drop|knock|dr
 
 /** Verb and particle that really take a part away: not "came out well", "turned out", "dropped off at the shop", "broke down". */
 function loosening(base: string, c: Clause, prt: string): boolean {
+  if (base === 'drill' && dims(c.items, 'measure').length) return false;
   if (base === 'drop' && /off/.test(prt)) return false;
   if (base === 'put' || base === 'turn' && /out/.test(prt) && c.obj.length === 0 || base === 'let') return false;
   if (/^(break|fall|split|crack|burn)$/.test(base)) return base === 'split' && /apart/.test(prt) && c.obj.length > 0;
