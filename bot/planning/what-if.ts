@@ -19,7 +19,8 @@ export function supposed(turn: Turn): TurnOut | undefined {
   const { incoming: { at, text }, deps, note, machine } = turn;
   if (!MAY_SUPPOSE.test(text) || text.length > 300) return undefined;
   const ctx = readContext(deps.log, turn.incoming, machine, note.id);
-  if (readSafely(text, ctx, deps).asks.some(a => a.kind === 'sum')) return undefined;
+  // A sum with nothing given is no sum: "the paint" alone asks for no litres.
+  if (readSafely(text, ctx, deps).asks.some(a => a.kind === 'sum' && Object.keys(a.given).length > 0)) return undefined;
   const found = supposedBy(text, ctx, words => readSafely(words, { ...ctx, prior: [] }, deps), hoursSaid(deps.log));
   if (!found) return undefined;
   if (deps.handsOut?.({ kind: 'finish' }))

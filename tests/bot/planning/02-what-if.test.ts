@@ -1,0 +1,71 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import type { WhatIfAnswer } from '../../../domain/model/answer.ts';
+import { shopInMemory } from '../shop-in-memory.ts';
+
+const AT = '2026-06-01T18:00:00+02:00';
+let shop = shopInMemory();
+afterEach(() => { shop.close(); shop = shopInMemory(); });
+
+/** A pump that waits for a coupling on order, with nothing else to do. */
+const begin = (): void => {
+  for (const w of ['switch to Heron', 'two hours every evening', 'hydraulic pump is off', 'ordered a hydraulic pump coupling from the bearing house, 40, due the 20th of June', "the hydraulic pump coupling goes in before the hydraulic pump goes on"]) shop.say(w, AT);
+};
+const asked = (words: string): WhatIfAnswer => {
+  const reply = shop.say(words, AT);
+  expect(reply.entries).toEqual([]);
+  expect(reply.answers, `${words}: ${reply.say}`).toHaveLength(1);
+  return reply.answers[0] as WhatIfAnswer;
+};
+
+describe('what if', () => {
+  it('a thing comes sooner: the end is sooner, and it says what goes sooner then', () => {
+    begin();
+    const a = asked('what if the coupling comes Friday');
+    expect(a.kind).toBe('whatIf');
+    expect(a.before.p50! >= '2026-06-20').toBe(true);
+    expect(a.after.p50! < '2026-06-12').toBe(true);
+    expect(a.sooner).toContain('fit the hydraulic pump');
+  });
+  it('keeps nothing of it', () => {
+    begin();
+    const before = structuredClone(shop.deps.log.shop);
+    const plain = shop.say('when will the machine be done?', AT).answers;
+    asked('suppose the coupling is three weeks late');
+    asked('what if I had four hours every evening');
+    expect(shop.deps.log.shop).toEqual(before);
+    expect(shop.say('when will the machine be done?', AT).answers).toEqual(plain);
+  });
+  it('a thing comes later: the end is later', () => {
+    begin();
+    const a = asked('what if the coupling is three weeks late?');
+    expect(a.after.p50! > a.before.p50!).toBe(true);
+    expect(a.later).toContain('fit the hydraulic pump');
+  });
+  it('a work is skipped', () => {
+    begin();
+    shop.say('paint the hydraulic pump', AT);
+    expect(asked('what if I skip the paint')).toMatchObject({ supposed: 'you skip the paint' });
+    expect(asked('what if I skip painting the hydraulic pump?').after.p50).not.toBeNull();
+  });
+  it('help comes, it rains, or there is more time', () => {
+    begin();
+    shop.say('my cousin is coming on the 27th of June to help lift the engine', AT);
+    expect(asked('suppose my neighbour comes Saturday').kind).toBe('whatIf');
+    expect(asked('what if it rains all week').kind).toBe('whatIf');
+    expect(asked('what if I worked Saturdays nine to five too').kind).toBe('whatIf');
+  });
+  it('of what is not to come says so', () => {
+    begin();
+    expect(shop.say('what if the flux capacitor comes Friday', AT).say).toContain('I know of no flux capacitor');
+  });
+  it('of a sum stays a sum', () => {
+    begin();
+    shop.say('what drop on 25 foot of 12 gauge at 30 amps, 12 volts?', AT);
+    const reply = shop.say('and what if I go 10 gauge?', AT);
+    expect(reply.answers.map(a => a.kind)).toEqual(['sum']);
+  });
+  it.each(['if it rains tomorrow I will stay inside', 'say hello to the dog', 'the radio says rain all week', 'I suppose the pump is fine'])('is not: %s', words => {
+    begin();
+    expect(shop.say(words, AT).answers.filter(a => a.kind === 'whatIf')).toEqual([]);
+  });
+});
