@@ -22,6 +22,9 @@ const SKIP = /^(?:i|we)\s*(?:'d|'ll|just|simply|only|were to|was to|would)?\s*(?
 const HELP = /^(?:i|we)\s+(?:get|got|have|had|find|found)\s+(?:some |a bit of )?(?:help|a (?:second |spare )?(?:pair of )?hands?|somebody|someone)\b(.*)$/i;
 const WORK_HOURS = /^(?:i|we)\s*(?:'d|could|can|would|were to|was to)?\s*(?:work(?:ed|ing)?|had|have|got|get|put in|did|do|manage[d]?|spend|spent)\b\s*(.+)$/i;
 
+/** Whether words begin as a supposition. */
+export const soundsSupposed = (text: string): boolean => LEAD.test(text.trim()) && !/^say\b(?! that)/i.test(text.trim());
+
 /** A supposition read from the words; undefined when they suppose nothing of the shop. `read`: the reader of notes, for what is said as a note would say it. */
 export function supposedBy(text: string, ctx: ReadContext, read: (text: string) => Reading, hours: SaidHours | undefined): Suppose | undefined {
   const said = text.trim().replace(/[’‘]/g, "'").replace(/[?!.\s]+$/, '');

@@ -37,7 +37,7 @@ function verbLength(machine: Machine, words: string[]): number {
   if (words.length === 0 || !isVerb(words[0]!)) return 0;
   if (words.length === 1) return 1;
   if (PARTICLES.has(words[1]!) || AWAY.has(words[1]!)) return words.length > 2 || !alsoNoun(words[0]!) ? 2 : 0;
-  return alsoNoun(words[0]!) && !(words.length > 2 && machine.things.has(nameKey(words.slice(1).join(' ')))) ? 0 : 1;
+  return alsoNoun(words[0]!) && !(words.length > 2 && machine.things.has(nameKey(strip(words.slice(1)).join(' ')))) ? 0 : 1;
 }
 /** Before an article stands a verb, unless it is a word of place ("behind the …"). */
 const isLikelyVerb = (word: string): boolean => !PARTICLES.has(word) && !AWAY.has(word) && !/ing$|ed$/.test(word);
