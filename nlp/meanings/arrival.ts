@@ -1,6 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims } from '../clauses/clause.ts';
 import { isMachine } from '../clauses/things.ts';
+import { sourceIn } from './lib/fields.ts';
 import { lowText, type Meaning } from './telling.ts';
 
 /** An ordered thing came, or a part is back from outside work. */
@@ -11,21 +12,26 @@ export const arrival: Meaning = t => {
   const future = dims(c.items, 'when').some(f => (f.value.from ?? '') > t.sheet.ctx.at.slice(0, 10));
   if (future) return undefined;
   if (c.verb && (c.verb.form === 'base' || c.verb.form === 's')) return undefined;
-  const came = base === 'arrive' || base === 'come' && comesHere(text) || /^(turn|show)$/.test(base) && c.prt.includes('up') || base === 'land' && c.verb!.form === 'past' && !c.obj.length
+  const came = base === 'arrive' || base === 'come' && comesHere(text) || /^(turn|show)$/.test(base) && c.prt.includes('up') || base === 'land' && /^(past|part)$/.test(c.verb!.form ?? '') && !c.obj.length && !c.rest.some(i => i.t === 'prep' && i.low !== 'at')
     || base === 'deliver' && (c.passive || c.subj.length > 0) || /\b(got|came|come) here\b/.test(text);
-  const back = (c.pred === 'be' || c.pred === 'none') && (/\bback from\b|\bback (already|early|today|now|at last|finally)\b|^(\S+ ){1,5}('s |is |are |was )?(finally |now |just )?(back|home|here)( (at last|already|now|today|finally))?$/.test(text) && !/\bback (on|in|together|up|down)\b|\bthere\b/.test(text) || /\b(is|are|'s) (finally |now )?(here|in the post box|on the doorstep|on the step|on the porch)\b/.test(text) || /^(home|here)$/.test(c.rest.find(i => i.t !== 'adv' && i.t !== 'mark')?.low ?? c.items.findLast(i => i.t !== 'mark')?.low ?? '') && c.subj.length > 0);
-  const fetched = /^(get|pick|collect|fetch|bring|have)$/.test(base) && c.verb?.form !== 'base' && (/\bback\b/.test(c.prt.join(' ')) && /\b(back from|from the|from my)\b/.test(text) || base === 'get' && /\bgot .{1,30} back\b/.test(text) && !/back (on|in|together|up|out)/.test(text)
+  const back = (c.pred === 'be' || c.pred === 'none') && (/\b(back|home) from\b|\bback (already|early|today|now|at last|finally)\b|^(\S+ ){1,5}('s |is |are |was )?(finally |now |just )?(back|home|here)( (at last|already|now|today|finally))?$/.test(text) && !/\bback (on|in|together|up|down)\b|\bthere\b/.test(text) || /\b(is|are|'s) (finally |now )?(here|in the post box|on the doorstep)\b|\b(is|are|was|were|'s) (sitting |waiting |lying )?(on|in) the (doorstep|door step|mat|mailbox|mail box|letterbox|letter box|post box|porch|step)\b.*\b(when (i|we)|waiting|this morning|today|came)\b/.test(text) || /^(home|here)$/.test(c.rest.find(i => i.t !== 'adv' && i.t !== 'mark')?.low ?? c.items.findLast(i => i.t !== 'mark')?.low ?? '') && c.subj.length > 0);
+  const fetched = /^(get|pick|collect|fetch|bring|have)$/.test(base) && c.verb?.form !== 'base' && (/\bback\b/.test(c.prt.join(' ')) && /\b(back from|from the|from my)\b/.test(text) || /^(bring|fetch|collect|carry|get)$/.test(base) && /\bhome\b/.test(text) && (sourced(t) || waiting(t)) || base === 'get' && /\bgot .{1,30} back\b/.test(text) && !/back (on|in|together|up|out)/.test(text)
     || /^(pick|collect|fetch)$/.test(base) && (c.prt.includes('up') || base !== 'pick') && waiting(t));
-  if (!came && !back && !fetched) return undefined;
-  const things = (fetched ? c.obj : c.subj).filter(s => s.name && !(isMachine(t.sheet, s.name) && !s.carried));
+  const posted = base === 'receive' && c.obj.length > 0 || /^(get|have)$/.test(base) && c.obj.length > 0 && /\b(in|with|by) (the|today 's|this morning 's) (post|mail)\b|\bby (post|courier|mail)\b|\bdelivered\b/.test(text) || /^(bring|deliver|drop|leave)$/.test(base) && c.who === 'person' && /\b(postman|postie|courier|mailman|mail lady|mail carrier|driver|delivery man|carrier|van)\b/.test(text) && c.obj.length > 0;
+  if (!came && !back && !fetched && !posted || /\b(almost|nearly)\b/.test(text)) return undefined;
+  const things = (fetched || posted ? c.obj : c.subj).filter(s => s.name && !FAULT.test(s.name) && !(isMachine(t.sheet, s.name) && !s.carried));
   if (came && c.who && /^(i|we|he|she|person)$/.test(c.who)) return undefined;
   if (!things.length) return undefined;
   return things.map(s => ({ kind: 'arrival', item: expectedName(t, s.name) }) as Entry);
 };
 
-const comesHere = (text: string): boolean => !/\b(came|come|comes|coming) (like|wrapped|off|out|apart|loose|up|down|with|undone|on|over|to|clean|as|from under|unstuck|adrift|away|free|round|back (on|off))\b/.test(text) || /\b(came|come) (in|with) (the|today's) (post|mail|morning)\b|\bcame back from\b|\bcame in (today|yesterday|this)/.test(text);
+/** What comes and comes back without being a thing. */
+const FAULT = /\b(smoke|knock|noise|leak|squeal|squeak|rattle|vibration|problem|fault|misfire|smell|drip|pain|rain|frost|snow|power|spark|play|slack|wobble|tick|rust|feeling|light|water|steam)s?$/;
+
+const comesHere = (text: string): boolean => !/\b(came|come) home (with|to|on|nicely|sweet|solid)\b/.test(text) && !/\b(came|come|comes|coming) (like|wrapped|off|out|apart|loose|up|down|with|undone|on|over|to|clean|as|from under|unstuck|adrift|away|free|round|back (on|off))\b/.test(text) || /\b(came|come) (in|with) (the|today's) (post|mail|morning)\b|\bcame back from\b|\bcame in (today|yesterday|this)/.test(text);
 
 /** Something fetched that was out or on order: by the words of the note or of the ones before. */
+const sourced = (t: Parameters<Meaning>[0]): boolean => sourceIn(t.sheet, t.clause.items) !== undefined;
 const waiting = (t: Parameters<Meaning>[0]): boolean => t.prior.concat(t.told.map(x => x.entry)).some(e => e.kind === 'out' || e.kind === 'order') || /\b(ready|done|finished|from the)\b/.test(t.clauses.slice(Math.max(0, t.at - 2), t.at + 1).map(x => lowText(t, x)).join(' '));
 
 /** "it came": named as it was ordered. */

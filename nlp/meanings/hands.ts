@@ -6,24 +6,34 @@ import { trim } from './lib/fields.ts';
 import { spanForward } from './lib/reach.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const COMES = /\b(coming|comes?|come|here|over|free|around|round|available|'ll be|will be|gets? here|turning up|visiting|stopping by|dropping by|giving|give|gives|lend|lending|help|helps|helping|booked|off work|about|back|down|up|on hand|bring|bringing|stops? by|promised)\b/;
+const COMES = /\b(coming|comes?|come|here|over|free|around|round|available|'ll be|will be|gets? here|turning up|visiting|stopping by|dropping by|giving|give|gives|lend|lending|help|helps|helping|booked|off work|about|home|back|down|up|on hand|bring|bringing|stops? by|promised)\b/;
 const HELPS = /\b(help|helping|helps|hand|hands|muscle|with me|spare|free|lift|lifting|hold|assist|pair of hands|arms|push|steady|crew|strong|able)\b/;
 
 /** Help that will be there: who does not matter, when and for what does. */
 export const hands: Meaning = t => {
   const c = t.clause;
-  if (c.neg || c.asks || c.sub && /^(if|unless|that|until|till)$/.test(c.sub) || /^(past plan|wish)$/.test(c.reality)) return undefined;
   const text = lowText(t);
+  if (c.neg || c.asks || c.sub && /^(if|unless|that|until|till)$/.test(c.sub) || /^(past plan|wish|maybe|cond|hearsay)$/.test(c.reality) || /\b(was|were) (coming|going|due)\b|\b(helped|came)\b/.test(text)) return undefined;
+  const booked = /\b(got|have|having|'ve) (got )?(some |extra |more )?(help|a hand|two hands|hands|a helper|helpers|an extra pair|(a|two) pairs? of hands)\b|^(and |some |extra )?(help|hands|a helper|helper|(a|two|extra|another|an extra) pairs? of hands)\b/.test(text);
   const people = c.items.some(i => i.np && PERSONS.test(i.np.said)) || /^(he|she|they)$/.test(c.who ?? '') && t.clauses.slice(Math.max(0, t.at - 2), t.at).some(p => p.items.some(i => i.np && PERSONS.test(i.np.said))) || /\b(got|have|having) (help|a hand|two hands|hands|somebody|someone|company)\b|\bhelp('s| is| coming| arrives)\b/.test(text);
-  if (!people || !COMES.test(text)) return undefined;
+  if (!booked && (!people || !COMES.test(text))) return undefined;
   const end = spanForward(t, n => !n.asks && (/\b(help|helping|hand|lift|hold)\b/.test(lowText(t, n)) && (/^(he|she|they|person|we|who)$/.test(n.who ?? '') || n.who === undefined && !n.subj.some(s => !s.carried))), 2);
   const reach = t.clauses.slice(t.at, end + 1);
   const today = t.sheet.ctx.at.slice(0, 10);
   const day = t.sheet.found.filter(f => f.dim === 'when' && f.from >= c.from && f.to <= reach.at(-1)!.to).map(f => (f.dim === 'when' && !f.value.vague ? f.value.from : undefined)).filter((d): d is string => d !== undefined && d >= today).at(-1);
   const all = reach.map(r => lowText(t, r)).join(' ');
-  if (!day || !HELPS.test(all) && !/\bto \w+ the\b/.test(all)) return undefined;
-  return [trim({ kind: 'hands', when: day, for: reach.map(r => purpose(t, r)).find(Boolean) }) as Entry];
+  const order = reach.length === 1 ? bidden(t, t.clauses[t.at + 1]) : undefined;
+  if (!day || !booked && !order && !HELPS.test(all) && !/\bto \w+ the\b/.test(all)) return undefined;
+  if (order) (t.clauses[t.at + 1] as Clause & { spoken?: boolean }).spoken = true;
+  return [trim({ kind: 'hands', when: day, for: (reach.map(r => purpose(t, r)).find(Boolean) ?? order)?.replace(/ with (me|us)$/, '') }) as Entry];
 };
+
+/** "brother here Saturday. stand the saw up": what is to be done then, as an order without a day of its own. */
+function bidden(t: Telling, n: Clause | undefined): string | undefined {
+  const v = n?.items.find(i => i.t !== 'mark' && i.t !== 'cc');
+  if (!n || v?.t !== 'verb' || v.form !== 'base' || v !== n.verb || n.neg || n.asks || n.join === 'but' || !n.obj.length || n.items.some(i => i.f?.dim === 'when') || /^(need|want|buy|get|order|check|remember|call|ring)$/.test(v.base ?? '')) return undefined;
+  return `${v.base} ${said(t.sheet, v.to, stop(n, n.items.indexOf(v)))}`.trim();
+}
 
 /** "to help me flip the frame", "a hand with the carriage", "for the lift". */
 function purpose(t: Telling, c: Clause): string | undefined {

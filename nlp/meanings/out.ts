@@ -17,6 +17,7 @@ export const out: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|when|before|that)$/.test(c.sub) && !(c.sub === 'until')) return undefined;
   const base = c.verb?.base ?? '';
+  if (base === 'go' && c.verb!.form === 'ing') return undefined; // "is going to the shop on Monday" is yet to be
   const passive = c.passive || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
   const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name));
   const n = t.clauses[t.at + 1];
@@ -26,7 +27,8 @@ export const out: Meaning = t => {
   const sent = /^(send|ship|post|mail|freight|courier)$/.test(base) && (place !== undefined || /\b(off|out|away|in)\b/.test(c.prt.join(' ')));
   const taken = /^(take|drop|run|drive|bring|hand|carry|deliver|leave|give|haul|go|be|cart|tow|trailer|lug)$/.test(base) && place !== undefined;
   const away = !c.verb && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to|away to|off to|down to|out to|up to)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
-  if (!sent && !taken && !away) return undefined;
+  const bare = !c.verb && c.pred === 'none' && place !== undefined && c.items.findIndex(i => i.low === 'to') === c.items.findIndex(i => i.from >= (c.subj.at(-1)?.to ?? 0));
+  if (!sent && !taken && !away && !bare) return undefined;
   const end = spanForward(t, n => tells(t, n), 3);
   const reach = t.clauses.slice(t.at, end + 1);
   const until = reach.map(r => dayIn(t, r, true)).find(Boolean);

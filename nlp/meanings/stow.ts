@@ -5,7 +5,7 @@ import type { Item } from '../clauses/items.ts';
 import { placeFrom } from './lib/fields.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const PUTS = /^(put|stow|store|stash|stack|leave|stick|tuck|lay|keep|box|bag|hang|shove|set|throw|toss|chuck|park|drop|pop|pack|move|place|hide|shelve|slide|sling|dump|lean|file|roll|wrap|prop|bung|go|wire|tie|jar|label|tape|coil|sit|pile|lock|hook|thread|drape|count|sort|collect|carry|bundle|zip)$/;
+const PUTS = /^(put|stand|stow|store|stash|stack|leave|stick|tuck|lay|keep|box|bag|hang|shove|set|throw|toss|chuck|park|drop|pop|pack|move|place|hide|shelve|slide|sling|dump|lean|file|roll|wrap|prop|bung|go|wire|tie|jar|label|tape|coil|sit|pile|lock|hook|thread|drape|count|sort|collect|carry|bundle|zip)$/;
 
 /** Where a thing was put. */
 export const stow: Meaning = t => {
@@ -15,6 +15,7 @@ export const stow: Meaning = t => {
   const lying = c.pred === 'be' && !c.verb || c.pred === 'none' || /^(sit|hang|lie|live|be|go|lean|rest|wait|soak)$/.test(base) && !c.obj.length && !c.who || c.passive && PUTS.test(base);
   const put = PUTS.test(base) && c.pred === 'verb' && !c.passive && (c.obj.length > 0 || c.subj.some(s => !s.machine)) && (c.verb!.form !== 'base' && c.verb!.form !== 's');
   if (!lying && !put) return undefined;
+  if (base === 'drop' && /\bfloor\b/.test(lowText(t))) return undefined;
   const own = things(t, c, lying && !put ? c.subj : c.obj.length ? c.obj : c.subj);
   if (!own.length && !tails(t, c).length) return undefined;
   const start = lying && !put ? afterSubject(c) : c.vi + 1;
@@ -49,7 +50,7 @@ function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   return false;
 }
 const placeLater = (rest: readonly Item[]): boolean => rest.some(i => i.np && isPlaceNoun(i.np));
-const isPartish = (t: Telling, said: string): boolean => (t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === said) || /\b(shaft|bore|piston|hub|block|head|axle|frame|housing|gearbox|engine|spindle|chassis|cylinder|crank|flange|bracket|column|box|crankcase|rim|machine|press|groove|bearing|drum)s?$/.test(said) && !isPlaceWord(said);
+const isPartish = (t: Telling, said: string): boolean => (t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === said) || /\b(shaft|bore|piston|hub|block|head|axle|frame|housing|gearbox|engine|spindle|chassis|cylinder|crank|flange|bracket|column|box|crankcase|rim|machine|press|groove|bearing|drum|keyway|keyseat|slot|hole|port|sump|gland|journal|seat|saddle|fork|yoke|lug|boss|pulley|sheave|gear|wheel|manifold|carb|magneto|pump)s?$/.test(said) && !isPlaceWord(said);
 const isPlaceWord = (said: string): boolean => /\b(shelf|bench|drawer|bin|tin|rack|toolbox|cardboard box|box)$/.test(said);
 
 /** ", bearings in a pail beside them": a second thing with its own place, without a verb. */

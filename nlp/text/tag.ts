@@ -77,6 +77,7 @@ export const isClosed = (low: string): boolean => g.DET.has(low) || g.PRONOUN.ha
 function side(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
   const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
   if (low === 'left' && (prev === 'pron' && lowAt(tokens, i - 1) !== 'ones' || g.ARTICLE.has(next) || /^(it|them|him)$/.test(next) || prev === 'have' && next !== 'one')) return 'verb';
+  if (low === 'left' && (prev === 'noun' || prev === 'pron' || prev === 'adv') && /^(for|this|today|yesterday|on)$/.test(next)) return 'verb';
   if (low === 'left' && prev === 'be' && !next) return 'adj';
   if (low === 'right' && (g.PREP.has(next) && next !== 'side' || /^(angry|away|now|round|so|then)$/.test(next))) return 'adv';
   if (low === 'back' && /^(one|ones|left|right|axle|wheel)$/.test(next) && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'adj')) return 'adj';

@@ -64,6 +64,7 @@ function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (/^(cut|burn|make)$/.test(base) && /\bout of\b/.test(lowText(t))) return undefined;
   if (HELD.test(base) && /\bby\b/.test(lowText(t)) && c.rest.some((i, k) => i.low === 'by' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return 'temporary';
   if (OFF_ALONE.test(base) && (off || !/\b(up|down|back|together|on|in)\b/.test(prt))) return base === 'pull' && c.obj.length === 0 && !c.passive && !off ? undefined : 'off';
+  if (base === 'hang' && c.rest.some((i, k) => /^(on|off|from|in|by|behind|over|against)$/.test(i.low) && KEPT_ON.test(placeWords(c, k + 1)))) return undefined; // kept there, not held on the machine
   if (HELD.test(base) && c.ing && !on) return undefined;
   if (base === 'sit' && (on || prt === '')) return on ? 'on' : undefined;
   if (OFF_WITH.test(base) && off && !on) return loosening(base, c, prt) ? 'off' : undefined;
@@ -75,6 +76,9 @@ function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (ON_WITH.test(base) && on && !(/\b(off|out|apart)\b/.test(prt))) return putting(base, c, prt, toward) ? 'on' : undefined;
   return undefined;
 }
+
+const KEPT_ON = /\b(door|wall|nail|hook|peg|rafters?|fence|rack|shed|barn|tree|loft|gate|shelf|bench|post|stall|line|clothesline)\b/;
+const placeWords = (c: Clause, k: number): string => c.rest.slice(k, k + 3).map(i => i.low).join(' ');
 
 const offFrom = (c: Clause): boolean => /^(take|get|lift|come|pull|drop|knock|drive|press|slide)$/.test(c.verb?.base ?? '') && c.rest.some(i => i.low === 'off' || i.low === 'out' || i.low === 'from' && c.verb?.base !== 'get');
 
