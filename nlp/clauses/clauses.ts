@@ -41,7 +41,7 @@ function shareObjects(clauses: Placed[], sentence: number): void {
 }
 
 /** What was said in doubt or by others holds for what hangs on it: "not sure the bolts are staying", "thought it was bent". */
-const HEDGES = /\b(not sure|don't know|doubt|wonder\w*|thought|was told|told me|tells me|couldn't swear|can't remember|don't think|suppose|hoping|hope|wish|pretend|imagine|dreamt|dreamed)$/;
+const HEDGES = /\b(not sure|don't know|doubt|wonder\w*|thought|was told|told me|tells me|couldn't swear|can't remember|don't think|seems|seems to me|tell me|tell us|tells us|told us|swears|swore|swears blind|claims?|claimed|rumou?r has it|word is|heard|i hear|suppose|hoping|hope|wish|pretend|imagine|dreamt|dreamed)$/;
 
 /** "If it's bent I'll need one", "I'll be up there if it's dry": what hangs on an "if" is no plan yet. */
 function suppose(clauses: Placed[], sentence: number): void {

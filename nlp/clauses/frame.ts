@@ -86,7 +86,7 @@ function predicate(c: Clause, start: number): void {
   for (; step(); i++) {
     const it = step()!;
     if (it.t === 'neg' || it.t === 'adv' || it.t === 'mark' && it.low === ',' && !be) { if (it.t === 'neg') c.neg = true; continue; }
-    if (it.t === 'be') { be = true; c.neg ||= /n't$|ain't/.test(it.low); c.pred = 'be'; c.vi = i; continue; }
+    if (it.t === 'be') { if (c.verb && c.items[i - 1]?.t === 'to') delete c.verb; be = true; c.neg ||= /n't$|ain't/.test(it.low); c.pred = 'be'; c.vi = i; continue; }
     if (it.t === 'have') { have = i; c.pred = 'have'; c.vi = i; c.neg ||= /n't$/.test(it.low); continue; }
     if (it.t === 'modal' || it.t === 'do') { c.neg ||= /n't$/.test(it.low); c.vi = i; if (it.t === 'do' && !c.items.slice(i + 1).some(x => x.t === 'verb')) { c.pred = 'verb'; c.verb = { ...it, t: 'verb', base: 'do', form: /^(did|done)$/.test(it.low) ? 'past' : 'base' }; } continue; }
     if (it.t === 'to') continue;
@@ -174,6 +174,7 @@ function reality(c: Clause): Reality {
   const words = c.items.map(i => i.low);
   const head = words.slice(0, Math.max(c.vi, 0) + 1).join(' ');
   if (c.sub && /^(if|unless|lest|except|whether)$/.test(c.sub)) return 'cond';
+  if (/\b(apparently|supposedly|allegedly|reportedly|by all accounts)\b/.test(words.join(' '))) return 'hearsay';
   if (/\b(was|were) (just |only |really )?(going|gonna|about|meant|supposed|planning|hoping) to\b|\bmeant to\b|\bshould 've\b|\bshould have\b|\bcould 've\b|\bwould 've\b|\bwould have\b|\bcould have\b|\bought to have\b/.test(head)) return 'past plan';
   if (/\b(need|needs|have|has|had|'ve got|'s got|got|must|ought) to\b|\bmust\b|\bshould\b|\bwants? to be\b|\bbetter\b|\bsupposed to\b/.test(head)) return /\bhad to\b/.test(head) ? 'deed' : 'must';
   if (/\b(wouldn't|couldn't|won't)\b/.test(head)) return 'maybe';

@@ -142,7 +142,7 @@ function measuresHere(items: readonly Item[], i: number, cur: readonly Item[]): 
   if (it.t === 'adj' && CONDITION.has(it.low) && endsAt(items, i + 1)) return cur.some(x => x.f?.dim === 'measure') && cur.some(x => x.np);
   if (!hasPredicate(cur) || cur.some(x => /^(need|want|get|order|buy|for|pay|make|cut|set|find)$/.test(x.base ?? x.low) || x.f?.dim === 'money' || value(x))) return false;
   const quantity = (x: Item | undefined): boolean => x?.np !== undefined && (NAMED.test(x.np.said) || NAMED.test(x.np.said.split(' ').at(-1)!) || /\b(dia|diam)$/.test(x.np.said));
-  return value(it) && it.f!.dim === 'measure' && quantity(next) || quantity(it) && value(next);
+  return value(it) && it.f!.dim === 'measure' && quantity(next) || quantity(it) && (value(next) || /^(prep|prt|to)$/.test(next?.t ?? '') && items[i + 2]?.np !== undefined && value(items[i + 3]));
 }
 
 const isPartOfList = (_items: readonly Item[], _i: number): boolean => false;

@@ -15,6 +15,7 @@ export const finding: Meaning = t => {
   const c = t.clause;
   if (c.asks || c.sub && /^(if|unless|until|till|before|that|which|who|whether|so|how|what|where|why|when|than|as)$/.test(c.sub)) return undefined;
   if (c.who === 'it' && /\b(too|got|getting|was|is) (too )?(cold|dark|late|wet|hot|windy|damp) (to|out|for|in here)\b/.test(lowText(t))) return undefined;
+  if (/^(cond|hearsay)$/.test(c.reality)) return undefined;
   const later = verdictOnly(t);
   if (later) return later;
   const can = usable(t);

@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Found } from '../types.ts';
 import { trim } from './lib/fields.ts';
+import { meter } from './reading.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to date|up to now|all up|by now|makes it|that makes|all in)\b/;
@@ -11,6 +12,7 @@ export const hours: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub)) return undefined;
   const text = lowText(t);
+  if (meter(t)) return undefined;
   const f = timeIn(t, c);
   if (!f || !spent(t, c, f, text)) return undefined;
   const unit = f.value.unit;

@@ -8,7 +8,7 @@ import { nounClasses, singular } from '../words/nouns.ts';
 import { COUNTED } from '../words/quantities.ts';
 import { SIDES } from '../words/sides.ts';
 import { trim } from './lib/fields.ts';
-import { gauged } from './lib/gauged.ts';
+import { gauged, secondHand } from './lib/gauged.ts';
 import { quantityOf } from './lib/quantity.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -20,10 +20,26 @@ export const reading: Meaning = t => {
   const c = t.clause;
   if (c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|so|that)$/.test(c.sub)) return undefined;
   if (/\b(book|manual|should be|supposed|says)\b/.test(lowText(t)) && !/\b(i|we) (got|get|measure|read)/.test(lowText(t))) return undefined;
+  const run = meter(t);
+  if (run) return [run];
   const got = [...counts(t, c), ...measures(t, c)];
   if (got.length === 1 && restates(t, got[0]!)) return [];
   return got.length ? got : undefined;
 };
+
+const METER = /\b(hour ?-?meter|hourmeter|clock|tacho?|tachometer|meter|counter|odometer|odo|speedo|speedometer)\b/;
+/** "hour meter reads 1423", "612 hours on the clock", "odometer says 48,210": how long or far the machine has run. */
+export function meter(t: Telling): Entry | undefined {
+  const c = t.clause, text = lowText(t), dial = METER.exec(text)?.[0];
+  const ran = dial === undefined && /\b(has|'s|have) (done|run|got|seen)\b/.test(text) && (c.subj.some(s => s.machine) || /\bon (her|it|the engine)\b/.test(text));
+  if (!dial && !ran || /\b(on|in) (the|it) (job|work)|volt|psi|spent|took\b/.test(text)) return undefined;
+  const span = dims(c.items, 'span').find(f => /^(hours|miles)$/.test(f.value.unit)), plain = dims(c.items, 'number').find(f => f.value.value >= 20);
+  const distance = span ? span.value.unit === 'miles' : /odo|speedo/.test(dial ?? '');
+  const value = span?.value.amount ?? (dial && /^(odo|speedo|hour|tach|meter|clock|counter)/.test(dial) ? plain?.value.value : undefined);
+  if (value === undefined || ran && value < 50) return undefined;
+  const part = c.subj.find(s => s.machine)?.name ?? (t.sheet.ctx.machines?.length === 1 ? t.sheet.ctx.machines[0]!.toLowerCase() : /\bengine\b/.test(text) ? 'engine' : dial ?? 'engine');
+  return { kind: 'reading', part, what: distance ? 'distance' : 'running time', value, unit: distance ? 'mi' : 'h' } as Entry;
+}
 
 /** "…set to one and a half thou. No, dial says one thou": the later figure holds. */
 function restates(t: Telling, now: Entry): boolean {
@@ -87,7 +103,8 @@ const under = (items: readonly Item[], k: number): string | undefined => (/^(und
 
 /** Measures in a clause, each with what it measures and on what. */
 function measures(t: Telling, c: Clause): Entry[] {
-  if (/^(need|want|order|buy|fit|use|cut|make|paint|pay|cost|ask|send|find|mix|add|fill|put|drill|tap|ream|leave|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb') return [];
+  if (secondHand(c) && !/^(i|we)$/.test(c.who ?? '')) return [];
+  if (/^(need|want|order|buy|fit|use|cut|make|paint|pay|cost|ask|send|find|mix|add|fill|drill|tap|ream|leave|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb') return [];
   if (dims(c.items, 'money').some(m => m.value.certainCurrency)) return [];
   const own = gauged(t, c);
   if (own) return own.map(r => trim({ kind: 'reading', ...r, asWas: asWas(t, c) || undefined }) as Entry);
@@ -95,6 +112,7 @@ function measures(t: Telling, c: Clause): Entry[] {
   const out: Entry[] = [];
   const all = c.items.flatMap((it, k) => ((it.f?.dim === 'measure' || it.f?.dim === 'percent' || it.f?.dim === 'number' || it.f?.dim === 'thread') && !(it.np) ? [{ f: it.f as Found, k }] : []));
   for (const { f, k } of all) {
+    if (f.dim === 'number' && c.verb?.base !== 'measure' || c.verb?.base === 'put') continue;
     if (c.items[k - 1]?.low === 'with' && !/\b(load|lights|on)\b/.test(lowText(t)) || c.items[k - 1]?.low === 'by' || c.items[k + 1]?.low === 'by') continue;
     const value = f.dim === 'measure' || f.dim === 'percent' || f.dim === 'number' ? f.value.value : f.dim === 'thread' ? fraction(f.value.size) : undefined;
     if (value === undefined) continue;

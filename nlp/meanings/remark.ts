@@ -10,7 +10,7 @@ const UNREAL = /\b(if|unless|should|would|could|might|maybe|perhaps|wish|hope|no
 export function remark(sentence: readonly Telling[]): Entry | undefined {
   const first = sentence[0]!;
   const { sheet } = first;
-  const from = sentence[0]!.clause.from, to = sentence.at(-1)!.clause.to;
+  const lead = sentence[0]!.clause, from = lead.sub && sheet.tokens[lead.from - 1]?.low === lead.sub ? lead.from - 1 : lead.from, to = sentence.at(-1)!.clause.to;
   const text = sheet.text.slice(sheet.tokens[from]!.start, sheet.tokens[to - 1]!.end).trim();
   const low = sentence.map(t => lowText(t)).join(' , ');
   if (sentence.some(t => t.clause.verb?.base === 'think' && t.clause.verb.form === 'past')) return undefined;

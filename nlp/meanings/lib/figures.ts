@@ -60,7 +60,7 @@ function valuesIn(sheet: Sheet, c: Clause): Found[] {
     const place = prev === 'at' && out.length > 0 && !sheet.tokens.slice(out.at(-1)!.to, i).some(x => CUT.test(x.low));
     const sized = !named && sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm)\b/.test(said));
     const counts = v.dim === 'number' && next === 'of';
-    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !sized && !counts && !place && prev !== 'by' && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
+    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !sized && !counts && !place && !/^(by|within|for)$/.test(prev) && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
     i = v.to - 1;
   }
   return out;

@@ -1,6 +1,7 @@
 import type { Clause } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
 import { isMachine, partLike } from '../../clauses/things.ts';
+import { PERSONS } from '../../words/persons.ts';
 import { snap } from '../../dimensions/part/snap.ts';
 import { singular } from '../../words/nouns.ts';
 import { NAMED } from '../../words/quantities.ts';
@@ -42,6 +43,7 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
   const units = unitsOf(figures, state);
   const out: { part: string; what: string; value: number; unit?: string }[] = [];
   let book = false;
+  if (c.pred === 'verb' && (c.verb!.base === 'put' && !c.prt.includes('out') || secondHand(c))) return undefined;
   figures.forEach((f, n) => {
     const lead = labelOf(t.sheet, ...f.lead), tail = labelOf(t.sheet, ...f.tail, true);
     if (f.bare && !f.unit && state.unit === 'count') return;
@@ -49,7 +51,7 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
     const own = lead.what ?? tail.what;
     const part = n === 0 && fronted && !NAMED.test(fronted) ? fronted : partOf(t, lead, tail, state);
     const unit = f.unit ?? units[n];
-    const what = (own && suits(own, unit) ? own : undefined) ?? byVerb(t, f, unit) ?? (n > 0 || state.what && inherits(t, c, lead) ? natural(state.what, part) : undefined) ?? byWord(t, unit) ?? byNature(t, c, part, f, unit);
+    const what = (own && suits(own, unit) ? own : undefined) ?? byVerb(t, f, unit) ?? (n > 0 || state.what && inherits(t, c, lead) ? natural(state.what, part) : undefined) ?? byWord(t, unit) ?? byNature(c, part, f, unit);
     if (!part || !what || f.bare && !mayBeBare(f, what, own !== undefined, unit, n > 0 || state.unit !== undefined)) return;
     const where = tail.where ?? lead.where ?? (lead.which && !whichIsPart(t, state.part, lead.which) ? `at the ${lead.which}` : undefined);
     out.push({ part, what: where && where !== what ? `${what} ${where}` : what, value: f.value, ...(unit ? { unit } : f.bare && f.places >= 3 && f.value < 60 && INCHES.test(what) || f.bare && !Number.isInteger(f.value) && f.places === 0 && INCHES.test(what) ? { unit: 'in' } : {}) });
@@ -57,6 +59,10 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
   });
   return out.length || figures.length > 1 || book ? out : undefined;
 }
+
+/** "my neighbour reckons the head takes 60": another's word. */
+export const secondHand = (c: Clause): boolean => c.items.some((x, k) => x.t === 'verb' && /^(say|reckon|claim|tell|swear|figure|think|guess|suppose|believe|bet)$/.test(x.base ?? '') && c.items.slice(0, k).some(p => p.np && PERSONS.test(p.np.said) || /^(he|she|they|somebody|someone|everybody|i)$/.test(p.low)))
+  || c.who === 'person' && c.items.some(x => /^(claims?|says|reckons|swears|tells)$/.test(x.low));
 
 /** What is known before the first figure: the heading ("Spindle runout:"), or the reading that the clause goes on from. */
 function opening(t: Telling, c: Clause): State {
@@ -129,7 +135,7 @@ const byVerb = (t: Telling, f: Figure, unit: string | undefined): string | undef
 const byWord = (t: Telling, unit: string | undefined): string | undefined => (unit === undefined ? undefined : BY_WORD.find(([re, w]) => re.test(lowText(t)) && suits(w, unit))?.[1]);
 
 /** By the unit, or for lengths by the part's nature where the verb says that it was measured. */
-function byNature(t: Telling, c: Clause, part: string | undefined, f: Figure, unit: string | undefined): string | undefined {
+function byNature(c: Clause, part: string | undefined, f: Figure, unit: string | undefined): string | undefined {
   if (unit && BY_UNIT[unit]) return BY_UNIT[unit];
   const measured = /^(measure|mike|gauge|read|check|clock|be|get|come|make)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : c.pred === 'none' ? 'be' : ''));
   if (!part || !measured || !(unit && LENGTH.test(unit) || f.bare && f.places >= 3)) return undefined;
