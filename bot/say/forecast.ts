@@ -1,22 +1,23 @@
 import { DateTime } from 'luxon';
 import type { ForecastAnswer, ForecastWindow, PictureAnswer } from '../../domain/model/answer.ts';
+import { isVerb } from '../../domain/log/verbs.ts';
 import type { Saying, Spoken } from './spoken.ts';
 import { capital, day, plural, stop } from './words.ts';
 
 const clock = (iso: string): string => (iso.length > 10 ? iso.slice(11, 16) : '');
 
-/** "tomorrow 10:00–15:00", "Sat 9 May 20:00 to Sun 10 May 06:00", "Sat 9 May to Mon 11 May". Midnight at the end is the end of the day before. */
+/** "tomorrow 10:00–15:00", "Sat 9 May 20:00 to Sun 10 May 06:00", "Sat 9 May to Mon 11 May". Midnight at the end is 24:00 of the day before. */
 function span({ from, to }: ForecastWindow, { at }: Saying): string {
   const start = `${day(from, at)} ${clock(from)}`.trim();
-  const midnight = to.length > 10 && clock(to) === '00:00';
-  if (midnight ? dayBefore(to) === from.slice(0, 10) : to.slice(0, 10) === from.slice(0, 10)) return to.length > 10 ? `${start}–${midnight ? '24:00' : clock(to)}` : start;
-  return `${start} to ${day(to, at)} ${clock(to)}`.trim();
+  const [endDay, end] = clock(to) === '00:00' ? [dayBefore(to), '24:00'] : [to.slice(0, 10), clock(to)];
+  if (endDay === from.slice(0, 10)) return end ? `${start}–${end}` : start;
+  return `${start} to ${day(endDay, at)} ${end}`.trim();
 }
 const dayBefore = (iso: string): string => DateTime.fromISO(iso.slice(0, 10), { zone: 'utc' }).minus({ days: 1 }).toISODate()!;
 
 const line = (w: ForecastWindow, saying: Saying, verdict: string): string => `${span(w, saying)}: ${[verdict, ...w.why].filter(Boolean).join(', ')}`;
 
-/** More windows than this and only the fit ones are listed: the others are what lies between them. */
+/** With more windows than this only the fit ones are listed: the others are what lies between them. */
 const ALL_LISTED = 6;
 
 /**
@@ -24,22 +25,32 @@ const ALL_LISTED = 6;
  * is to be measured, and the usual caution stands beside it.
  */
 export function sayForecast(a: ForecastAnswer, saying: Saying): Spoken {
+  if (!a.windows.length && a.basis !== 'said') return { say: 'The forecast does not reach that far, and you said nothing of it.' };
   if (!a.windows.length) return { say: 'I know nothing of the weather for then. Say what you expect, or set up a forecast ("we\'re at 52.35, -7.70" and "fetch the forecast").' };
-  const listed = a.windows.length > ALL_LISTED && a.windows.some(w => w.fit) ? a.windows.filter(w => w.fit) : a.windows;
+  const head = a.windows.find(w => w.fit && a.for) ?? a.windows[0]!;
+  const others = a.windows.filter(w => w !== head);
+  const listed = others.length >= ALL_LISTED && head.fit ? others.filter(w => w.fit) : others;
   const verdict = (w: ForecastWindow): string => (a.for ? (w.fit ? 'fit' : 'not fit') : '');
   return {
-    say: [headline(a, saying), basis(a), ...(a.coat ? [surface(a, saying)] : []), ...(a.caution ? [a.caution] : [])].map(stop).join(' '),
-    list: a.windows.length > 1 ? listed.map(w => line(w, saying, verdict(w))) : undefined,
+    say: [[headline(a, head, saying), basis(a)], [...(a.coat ? [surface(a, saying)] : []), ...(a.caution ? [a.caution] : [])]].map(l => l.map(stop).join(' ')).filter(Boolean).join('\n'),
+    list: listed.length ? listed.map(w => line(w, saying, verdict(w))) : undefined,
   };
 }
 
-function headline(a: ForecastAnswer, saying: Saying): string {
-  const good = a.windows.find(w => w.fit);
-  if (!a.for) return capital(line(a.windows[0]!, saying, ''));
-  return good ? `The forecast lets you ${a.for}: ${line(good, saying, '')}` : `Not fit to ${a.for}: ${line(a.windows[0]!, saying, '')}`;
+function headline(a: ForecastAnswer, head: ForecastWindow, saying: Saying): string {
+  const said = line(head, saying, '');
+  if (!a.for) return capital(said);
+  return head.fit ? `${a.basis === 'said' ? 'Your words let' : 'The forecast lets'} you ${work(a.for)}: ${said}` : `Not fit to ${work(a.for)}: ${said}`;
 }
 
-const basis = (a: ForecastAnswer): string => (a.basis === 'said' ? 'By your own words' : `${capital(a.basis)}${a.age ? `, ${a.age}` : ''}`);
+/** "paint hood" as it is said: "paint the hood". */
+const work = (phrase: string): string => phrase.replace(/^(\S+) (?=\S)(?!(?:the|a|an|my|his|her|its|it|them|outside|outdoors|off|on|in|up|down|out|out)\b)/, (whole, verb: string) => (isVerb(verb) ? `${verb} the ` : whole));
+
+const basis = ({ basis: from, age }: ForecastAnswer): string => {
+  if (from === 'said') return 'By your own words';
+  const service = from.replace(/^said; /, '');
+  return `${service === from ? service : `By your own words, and ${service}`}${age ? `, ${age}` : ''}`;
+};
 
 /** What was measured today, else the asking for it. */
 function surface({ measured: m }: ForecastAnswer, { at }: Saying): string {

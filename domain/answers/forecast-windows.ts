@@ -28,7 +28,7 @@ export function hourWindows(days: readonly string[], fetched: FetchedWeather, wa
     weather: { forecast: fetched.blocks, said: skies }, zone: now.zone, coat: conditions, site: fetched.site,
     heavy: coat && nameWords(work?.name ?? '').some(w => HEAVY.has(w)),
   };
-  const stretches = joined(days).map(([first, last]) => ({
+  const stretches = joined(days, said).map(([first, last]) => ({
     from: Math.max(hourOf(Date.parse(now.at)), DateTime.fromISO(first, { zone: now.zone }).toMillis()),
     to: DateTime.fromISO(addDays(last, 1), { zone: now.zone }).toMillis(),
   }));
@@ -43,12 +43,12 @@ function conditionsOf({ work }: Wanted): Conditions {
   return { ...usual, place: 'outdoors', hands: 1 };
 }
 
-/** Days on end as first and last. */
-function joined(days: readonly string[]): [string, string][] {
+/** Days on end of which the person said the same (or nothing), as first and last: where the word ends a window does. */
+function joined(days: readonly string[], said: Wanted['said']): [string, string][] {
   const out: [string, string][] = [];
   for (const day of days) {
     const last = out.at(-1);
-    if (last && addDays(last[1], 1) === day) last[1] = day;
+    if (last && addDays(last[1], 1) === day && said(last[1]) === said(day)) last[1] = day;
     else out.push([day, day]);
   }
   return out;

@@ -4,7 +4,8 @@ import type { AskOf } from '../model/ask.ts';
 import type { Ref } from '../model/stored.ts';
 import { addDays } from '../log/days.ts';
 import { readPhrase } from '../log/phrase.ts';
-import { emptyMachine, type Shop } from '../log/shop.ts';
+import { emptyMachine, type Machine, type Shop } from '../log/shop.ts';
+import { isFitting, isVerb } from '../log/verbs.ts';
 import { act } from '../lore/act.ts';
 import { usualConditions } from '../lore/conditions.ts';
 import type { ForecastHour } from '../plan/forecast.ts';
@@ -31,19 +32,28 @@ export function forecast(shop: Shop, ask: AskOf<'forecast'>, now: Now, more: Mor
   const today = DateTime.fromISO(now.at).setZone(now.zone).toISODate()!;
   const [first, last] = [ask.from ?? today, ask.to ?? (ask.from ?? addDays(today, WEEK - 1))];
   const days = daysOf(first < today && last >= today ? today : first, last);
-  const work = ask.for === undefined ? undefined : readPhrase(hereOf(shop, more.machine) ?? emptyMachine('', ''), ask.for);
+  const work = ask.for === undefined ? undefined : workOf(ask.for, hereOf(shop, more.machine) ?? emptyMachine('', ''));
   const coat = work?.verb !== undefined && isCoating(work.verb);
   const wanted: Wanted = { work, coat, now, said: day => saidOf(shop, day)?.sky };
   const known = (day: string): boolean => fetched !== undefined && reaches(fetched, day, now.zone);
   const byHour = fetched ? hourWindows(days.filter(known), fetched, wanted) : [];
   const byDay = dayWindows(shop, days.filter(d => !known(d)), work?.verb);
-  const measured = coat ? surfaceToday(shop, work, now, fetched) : undefined;
+  const measured = coat && days.includes(today) ? surfaceToday(shop, work, now, fetched) : undefined;
   const windows = withSurface([...byHour, ...byDay], measured, now).sort((a, b) => (a.from < b.from ? -1 : 1));
   const caution = work && usualConditions(act(work.verb, work.name, work.off)).caution;
   return {
-    kind: 'forecast', ...some({ for: ask.for }), windows, basis: basisOf(shop, days, byHour.length > 0 ? fetched : undefined),
+    kind: 'forecast', ...some({ for: ask.for }), windows, basis: basisOf(shop, days, byHour.length > 0 || !byDay.length ? fetched : undefined),
     ...(fetched && byHour.length ? { age: ageOf(fetched.fetched, now.at) } : {}), ...(coat ? { coat } : {}), ...some({ measured, caution }),
   };
+}
+
+/** "Paint hood": in what a question is for the verb stands first, though it may be a noun elsewhere. */
+function workOf(phrase: string, machine: Machine): Ref {
+  const ref = readPhrase(machine, phrase);
+  const [verb = '', ...rest] = phrase.trim().toLowerCase().split(/\s+/);
+  if (ref.verb !== undefined || ref.off || !isVerb(verb) || machine.things.has(ref.key)) return ref;
+  const part = rest.length ? readPhrase(machine, rest.join(' ')) : { key: '', name: '' };
+  return { key: part.key, name: part.name, ...(isFitting(verb) ? {} : { verb }) };
 }
 
 function daysOf(first: string, last: string): string[] {
@@ -74,7 +84,7 @@ function dayWindows(shop: Shop, days: readonly string[], verb: Ref['verb']): For
 
 function basisOf(shop: Shop, days: readonly string[], fetched: FetchedWeather | undefined): string {
   if (!fetched) return 'said';
-  return days.some(d => saidOf(shop, d)) ? `said, and ${fetched.credit}` : fetched.credit;
+  return days.some(d => saidOf(shop, d)) ? `said; ${fetched.credit}` : fetched.credit;
 }
 
 /** "fetched 3 h ago": the forecast's age in whole hours, from two days on in days. */
