@@ -17,4 +17,8 @@ export function unitAsked(text: string): string | undefined {
 }
 
 /** Names of one letter are words or figures as often as units. */
-const named = (text: string): string | undefined => (text.length > 1 && text !== 'in' ? findUnit(text)?.name : undefined);
+const named = (text: string): string | undefined => {
+  const unit = text.length > 1 && text !== 'in' ? findUnit(text)?.name : undefined;
+  // A thousandth of an inch is kept in inches.
+  return unit === 'mil' && /^thou/.test(text) ? 'in' : unit;
+};

@@ -16,13 +16,13 @@ export function drillNamed(scope: Scope): { drill: string; start: number; end: n
 
 export const DRILL_SIZE: SumKind = {
   of: 'drillSize',
-  ask: [/\b(?:how (?:big|large|wide)|what size|what diameter|whats|what)[^.?!]{0,30}(?:\b(?:number|no|letter) |№ ?)[#~a-z0-9]+(?: (?:drill|bit))?(?![a-z])/, /\bwhat (?:size|diameter) is (?:an?|the) [a-z] (?:drill|bit)\b/, /\b(?:nearest|closest) drill\b/, /\b(?:which|what) drill (?:is|s|comes) (?:nearest|closest)\b/],
+  ask: [/\b(?:how (?:big|large|wide)|what size|what diameter|whats|what)[^.?!]{0,30}(?:\b(?:number|no|letter) |№ ?)[#~a-z0-9]+(?: (?:drill|bit))?(?![a-z])/, /\bwhat (?:size|diameter) is (?:an?|the) [a-z] (?:drill|bit)\b/, /\b(?:nearest|closest) drill\b/, /\b(?:diameter|size) of (?:an? |the )?(?:number #~*(?!~)|letter [a-z]|[a-z]) (?:drill|bit)\b/, /\bletter [a-z] drill(?: size)?\b/, /\b(?:which|what) drill (?:is|s|comes) (?:nearest|closest)\b/],
   unless: /\b(?:tap|thread|clearance|coarse|fine)\b/,
   given(scope) {
     const out: Given = {};
     const d = drillNamed(scope);
     if (d) { out.drill = d.drill; scope.take(d); }
-    else { const f = scope.measures(...LEN)[0]; put(out, 'hole', f); scope.take(f); }
+    else { const f = scope.measures(...LEN)[0] ?? scope.numbers().find(n => n.value > 0.01 && n.value < 2); put(out, 'hole', f && { ...f, unit: f.unit ?? 'in' }); scope.take(f); }
     return out;
   },
   needs: ['drill', 'hole'],
@@ -31,7 +31,7 @@ export const DRILL_SIZE: SumKind = {
 
 export const BOLT_STRENGTH: SumKind = {
   of: 'boltStrength',
-  ask: [/\bhow strong\b/, /\b(?:breaking|proof|tensile|yield) (?:load|strength|point)\b/, /\b(?:how (?:much|strong)|what|whats)[^.?!]{0,50}\b(?:proof(?: load)?|breaking (?:load|strength)|yield|tensile|strong|break(?:s)? at|hold before|shear(?:s)? at)\b/],
+  ask: [/\bhow strong\b/, /\b(?:to|it) (?:break|snap|shear|pull apart)\b/, /\b(?:breaking|proof|tensile|yield) (?:load|strength|point)\b/, /\b(?:how (?:much|strong)|what|whats)[^.?!]{0,50}\b(?:proof(?: load)?|breaking (?:load|strength)|yield|tensile|strong|break(?:s)? at|hold before|shear(?:s)? at)\b/],
   given(scope) {
     const s = sizeIn(scope), g = gradesIn(scope.text).at(-1);
     scope.take(s?.at);
@@ -43,7 +43,7 @@ export const BOLT_STRENGTH: SumKind = {
 
 export const SUBSTITUTE: SumKind = {
   of: 'substitute',
-  ask: [/\b(?:can|could|will|would|is it (?:ok|okay|all right|safe) (?:to|if)|ok to|okay to|do|does|may|should)\b[^.?!]{0,90}\b(?:instead of|in place of|for a|replace|substitute|sub for|stand in for|swap(?:ped)? for|rather than)\b/, /\b(?:can|could) i (?:use|put|fit|swap|run|substitute|get away with)\b[^.?!]*\b(?:grade|class|bolt|bolts|8\.8|10\.9)\b/, /\b(?:as (?:good|strong) as|good enough for|equal to|stronger than)\b/],
+  ask: [/\b(?:can|could|will|would|is it (?:ok|okay|all right|safe) (?:to|if)|ok to|okay to|is|are|do|does|may|should)\b[^.?!]{0,90}\b(?:instead of|in place of|for a|replace|substitute|sub for|stand in for|swap(?:ped)? for|rather than)\b/, /\b(?:can|could) i (?:use|put|fit|swap|run|substitute|get away with)\b[^.?!]*\b(?:grade|class|bolt|bolts|8\.8|10\.9)\b/, /\bwill it do (?:instead)?\b/, /\b(?:as (?:good|strong) as|good enough for|equal to|stronger than)\b/],
   unless: /\b(?:pulley|sheave|belt|swap the)\b/,
   given(scope) {
     const out: Given = {};
@@ -56,25 +56,26 @@ export const SUBSTITUTE: SumKind = {
     if (old && fresh && old !== fresh && old.value.size !== fresh.value.size) out.newSize = fresh.value.size;
     if (oldGrade) out.grade = oldGrade.grade;
     if (newGrade) out.newGrade = newGrade.grade;
+    if (at < 0 && grades.length > 1 && /\b(?:wants|calls|takes|needs)\b/.test(scope.text)) { out.newGrade = grades[0]!.grade; out.grade = grades[1]!.grade; }
     if (/\bshear\b/.test(scope.text)) out.joint = 'shear';
     scope.take(...threads);
     return out;
   },
   needs: ['newGrade', 'grade', 'newSize'],
   wants: ['newGrade'],
-  weight: 2,
+  weight: 2.5,
 };
 
 export const ISO_FIT: SumKind = {
   of: 'isoFit',
-  ask: [/\b(?:what|whats|limits|give me|how|tolerance)[^.?!]{0,60}(?<![a-z])(?!m)(?:js|[hgfekmnpru]) ?#~*(?!~)(?: ?(?:\/|on|over|slash|and|) ?[a-z]{1,2} ?#~*(?!~))?(?![a-z])/, /\b(?:limits|tolerances?)\b[^.?!]{0,50}\b(?:fit|shaft|hole)\b/],
+  ask: [/\b(?:what|whats|limits|give me|how|tolerance)[^.?!]{0,60}(?<![a-z])(?!m)(?:js|[hgfekmnpru]) ?#~*(?!~)(?: ?(?:\/|on|over|slash|and|) ?[a-z]{1,2} ?#~*(?!~))?(?![a-z])/, /\b(?:limits|tolerances?)\b[^.?!]{0,50}\b(?:fit|shaft|hole)\b/, /(?<![a-z])(?:js|[hgfekmnpru]) ?#~*(?!~) (?:shaft |hole )?limits\b/],
   given(scope) {
     const pair = /(?<![a-z])(?!m ?\d)((?:js|[hgfekmnpru])) ?([4-9]|1[0-2])(?![\d.x])(?: ?(?:\/|on|over|slash|in|and|) ?([hgfejskmnpru]{1,2}) ?(\d{1,2}))?\b/.exec(scope.text);
     if (!pair) return {};
     const said = scope.desk.sheet.text;
     const first = new RegExp(`(${pair[1]}) ?${pair[2]}`, 'i').exec(said)?.[1] ?? pair[1]!;
     const hole = pair[3] ? pair[1]!.toUpperCase() : /^[A-Z]/.test(first) || /\bhole\b/.test(scope.text) && !/\bshaft\b/.test(scope.text) ? pair[1]!.toUpperCase() : pair[1]!;
-    const d = scope.measures(...LEN).find(f => f.value > 0.1) ?? scope.numbers().find(n => /\b(?:for|on|a|of) (?:an? )?$/.test(scope.before(n)));
+    const d = scope.measures(...LEN).find(f => f.value > 0.1) ?? scope.numbers().find(n => /\b(?:for|on|a|of) (?:an? )?$/.test(scope.before(n)) || n.value >= 3 && n.end <= scope.start + pair.index);
     const out: Given = { fit: pair[3] ? `${hole}${pair[2]}/${pair[3]}${pair[4]}` : `${hole}${pair[2]}` };
     put(out, 'diameter', d);
     scope.take(d, { start: scope.start + pair.index, end: scope.start + pair.index + pair[0].length });
@@ -86,8 +87,10 @@ export const ISO_FIT: SumKind = {
 
 /** The two limits of a hole or shaft: "hole 1.2500 to 1.2505". */
 function limits(scope: Scope, word: string): [number, number, number, number] | undefined {
+  const single = scope.seen(new RegExp(`\\b${word}s?(?: (?:is|are|measures|at|of|measured|reads|runs))* #~*(?!~)(?! ?(?:to|-|and) ?#)`));
   const m = scope.seen(new RegExp(`\\b${word}s?(?: (?:is|are|runs|measures|at|from|between|of|goes|limits))* #~*(?!~)(?: ?(?:inch|in|mm|thou))? ?(?:to|-|and|or) ?#~*(?!~)`));
-  return m && m.nums.length === 2 ? [Math.min(...m.nums), Math.max(...m.nums), m.start, m.end] : undefined;
+  if (m && m.nums.length === 2) return [Math.min(...m.nums), Math.max(...m.nums), m.start, m.end];
+  return single && single.nums[0]! < 400 ? [single.nums[0]!, single.nums[0]!, single.start, single.end] : undefined;
 }
 export const PRESS_FIT: SumKind = {
   of: 'pressFit',
@@ -107,9 +110,9 @@ export const PRESS_FIT: SumKind = {
 
 export const BUSHING: SumKind = {
   of: 'bushing',
-  ask: [/\b(?:how (?:much|loose|tight)|what|whats)[^.?!]{0,40}\b(?:running )?(?:clearance|slack)\b[^.?!]{0,50}\b(?:bush(?:ing)?|shaft|journal|plain bearing|bronze)\b/, /\b(?:bush(?:ing)?|plain bearing)\b[^.?!]{0,50}\b(?:what|how much) (?:running )?clearance\b/],
+  ask: [/\b(?:how (?:much|loose|tight)|what|whats)[^.?!]{0,40}\b(?:running )?(?:clearance|slack)\b[^.?!]{0,50}\b(?:bush(?:ing)?|shaft|journal|plain bearing|bronze)\b/, /\b(?:bush(?:ing)?|plain bearing)\b[^.?!]{0,50}\b(?:what|how much) (?:running )?clearance\b/, /\bwhat (?:clearance|size) do i ream[^.?!]*\bbush/, /\brunning clearance\b/],
   unless: /\b(?:was|did|hole|drill)\b/,
-  given(scope) { const out: Given = {}; const d = scope.measures(...LEN)[0]; put(out, 'diameter', d); scope.take(d); return out; },
+  given(scope) { const out: Given = {}; const d = scope.lengths(...LEN)[0]; put(out, 'diameter', d); scope.take(d); return out; },
   needs: ['diameter'],
   weight: 2,
 };
@@ -131,8 +134,10 @@ export const BEARING_GREASE: SumKind = {
 
 export const WIRE_GAUGE: SumKind = {
   of: 'wireGauge',
-  ask: [/\bhow (?:thick|big|fat|many (?:mm|square (?:mm|mil[a-z]*)))(?: (?:is|s|in|across|through|mm))* #~*(?!~) ?(?:gauge|awg|ga)\b/, /\b(?:how (?:thick|big|many (?:mm|square))|what|whats)[^.?!]{0,40}(?:#~*(?!~) ?(?:gauge|awg|ga)\b|\bawg\b)[^.?!]{0,40}\b(?:mm|metric|square|thick|diameter|section|resistance|across|ohms)\b/, /\bwhat (?:gauge|awg) (?:is|s|replaces|matches)\b/],
+  ask: [/\bhow (?:thick|big|fat) (?:is|s) (?:an? )?[1-4#~]+(?:\/0)? ?(?:cable|wire|gauge|awg)\b/, /\bhow (?:thick|big|fat|many (?:mm|square (?:mm|mil[a-z]*)))(?: (?:is|s|in|across|through|mm))* #~*(?!~) ?(?:gauge|awg|ga)\b/, /\b(?:how (?:thick|big|many (?:mm|square))|what|whats)[^.?!]{0,40}(?:#~*(?!~) ?(?:gauge|awg|ga)\b|\bawg\b)[^.?!]{0,40}\b(?:mm|metric|square|thick|diameter|section|resistance|across|ohms)\b/, /\bwhat (?:gauge|awg) (?:is|s|replaces|matches)\b/],
   given(scope) {
+    const aught = /\b([1-4])\/0\b/.exec(scope.text);
+    if (aught) return { gauge: `${aught[1]}/0` };
     const g = scope.measures('AWG')[0], s = scope.measures('mm²')[0];
     scope.take(g, s);
     return { ...(g ? { gauge: g.value } : {}), ...(s && !g ? { section: s.value } : {}) };
@@ -148,6 +153,8 @@ export const FILM: SumKind = {
   given(scope) {
     const out: Given = {};
     const films = scope.measures('mil', 'µm', 'in');
+    const unit = films[0]?.unit ?? (/\bmils?\b/.test(scope.text) ? 'mil' : /\bmicrons?\b/.test(scope.text) ? 'µm' : undefined);
+    for (const n of scope.numbers()) if (/^ ?(?:wet|dry)\b/.test(scope.after(n))) films.push({ ...n, ...(unit ? { unit } : {}) });
     const wet = films.find(f => /^ ?wet/.test(scope.after(f)) || /\bwet(?: (?:film|is|of|at))* $/.test(scope.before(f)));
     put(out, 'wet', wet);
     put(out, 'dry', films.find(f => f !== wet));
@@ -164,13 +171,13 @@ export const FILM: SumKind = {
 
 export const PAINT_MIX: SumKind = {
   of: 'paintMix',
-  ask: [/\b(?:how much|what)[^.?!]{0,50}\b(?:hardener|activator|catalyst|reducer|thinner|of each|each part|part b)\b/, /\b(?:mix|mixing)\b[^.?!]{0,40}\bhow much\b/],
+  ask: [/#~*(?!~) ?(?::|to) ?#~*(?!~) ?(?::|to) ?#~*(?!~)[^.?!]*\b(?:mixed|ready|total|want)\b/, /\b(?:how much|what)[^.?!]{0,50}\b(?:hardener|activator|catalyst|reducer|thinner|of each|each part|part b)\b/, /\b(?:mix|mixing)\b[^.?!]{0,40}\bhow much (?:hardener|reducer|activator|of each|thinner)\b/],
   given(scope) {
-    const m = scope.seen(/#~*(?!~)(?: ?(?::|to|parts?) ?#~*(?!~)){1,2}/);
+    const m = scope.seen(/#~*(?!~)(?: ?(?::|to|parts?) ?#~*(?!~)){1,3}/);
     const out: Given = {};
     if (m && m.nums.length >= 2) { out.parts = m.nums; scope.take(m); }
     const v = scope.measures('qt', 'pt', 'gal', 'L', 'mL', 'fl oz', 'oz', 'cc').find(f => !m || f.start >= m.end || f.end <= m.start);
-    if (v) put(out, /\b(?:ready mixed|mixed|total|altogether|to make|make up|want|need|end up with|all up)\b/.test(`${scope.before(v, 30)}${scope.after(v, 24)}`) || !/\b(?:of|got|have|ive) /.test(scope.before(v, 14) + scope.after(v, 4)) ? 'total' : 'first', v);
+    if (v) put(out, /\b(?:ready mixed|mixed|total|altogether|to make|make up|want|need|end up with|all up)\b/.test(`${scope.before(v, 30)}${scope.after(v, 24)}`) || !/\b(?:of|got|have|ive) /.test(scope.before(v, 14) + scope.after(v, 4)) ? 'total' : 'first', v.unit === 'oz' ? { ...v, unit: 'fl oz' } : v);
     scope.take(v);
     return out;
   },

@@ -27,6 +27,9 @@ export function byName(desk: Desk, plain: readonly Hit[], have: readonly Candida
   return out;
 }
 
+/** "ring gap for a 4 inch bore": wanted for one of a size, where "ring gap on the left piston 14 thou" was measured. */
+const FOR_ONE = /^ (?:for|of|on|with) (?:an?\b|\d)/;
+
 function named(desk: Desk, kind: SumKind, s: { start: number; end: number }, asked: boolean): Candidate | undefined {
   const called = SUM_NAMES[kind.of], text = desk.text.slice(s.start, s.end);
   const m = called?.name.exec(text);
@@ -36,7 +39,7 @@ function named(desk: Desk, kind: SumKind, s: { start: number; end: number }, ask
   if (called.result && scope.measures(...called.result).length) return undefined;
   const given = kind.given(scope), fields = Object.keys(given).filter(f => !f.endsWith('Unit'));
   const whole = wholeSet(called, given);
-  if (!asked && !whole) return undefined;
+  if (!asked && !whole && !(fields.length && FOR_ONE.test(text.slice(m.index + m[0].length)))) return undefined;
   if (asked && !whole && !fields.length && !outright(desk, start, end)) return undefined;
   return { kind, start, end, score: 0.5 + fields.length + (whole?.length ?? 0) + (kind.weight ?? 0) / 2 };
 }

@@ -40,7 +40,7 @@ function byFigures(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]
     const start = s.start + m.index, end = start + m[0].length;
     if (plain.some(p => p.start < s.end && s.start < p.end) || have.some(c => c.start < s.end && s.start < c.end && c.score > 0)) continue;
     for (const kind of SUM_KINDS) {
-      if (!kind.telling || kind.unless?.test(desk.text.slice(s.start, s.end))) continue;
+      if (!kind.telling || kind.word && !kind.word.test(desk.text.slice(s.start, s.end)) || kind.unless?.test(desk.text.slice(s.start, s.end))) continue;
       const given = kind.given(new Scope(desk, s.start, s.end, start));
       const set = kind.telling.find(t => t.every(f => given[f] !== undefined));
       if (set) out.push({ kind, start, end, score: 1 + set.length });

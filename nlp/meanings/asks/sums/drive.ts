@@ -12,7 +12,7 @@ function ratio(scope: Scope): { value: number; start: number; end: number } | un
 
 export const GEARING: SumKind = {
   of: 'gearing',
-  ask: [/\b(?:what|whats|how fast|how many)[^.?!]{0,50}\b(?:ratio|speed|turn|rpm|revs|spin|run|reduction)\b/, /\b(?:gear|sprocket|chain) ratio\b/, /\b(?:what|whats) (?:(?:is|the|s|my) )*(?:ratio|reduction)\b/],
+  ask: [/\b(?:what|whats|how fast|how many)[^.?!]{0,50}\b(?:ratio|speed|turn|rpm|revs|spin|run|reduction|fast)\b/, /\bhow fast\b|\bspeed(?= ?\?)/, /\b(?:gear|sprocket|chain) ratio\b/, /\b(?:what|whats) (?:(?:is|the|s|my) )*(?:ratio|reduction)\b/],
   given(scope) {
     const out: Given = {};
     const teeth = [...scope.mask.matchAll(/#~*(?!~)(?: |-)?(?:tooth|teeth|t\b)/g)].map(m => ({ value: scope.num(m.index)?.value ?? 0, start: scope.start + m.index, end: scope.start + m.index + m[0].length }));
@@ -29,7 +29,8 @@ export const GEARING: SumKind = {
   },
   needs: ['teeth1', 'teeth2'],
   wants: ['teeth1', 'teeth2'],
-  weight: 1,
+  telling: [['teeth1', 'teeth2']],
+  weight: 4,
 };
 
 export const ROAD_SPEED: SumKind = {
@@ -58,7 +59,7 @@ export const ROAD_SPEED: SumKind = {
 
 export const HYDRAULIC: SumKind = {
   of: 'hydraulic',
-  ask: [/\b(?:how (?:much|hard|many (?:tons?|pounds))|what|whats)[^.?!]{0,50}\b(?:force|push|lift|ram|cylinder|tonnage|tons|pull)\b/, /\bhow fast[^.?!]{0,30}\b(?:ram|cylinder|rod|extend|stroke)\b/, /\bwhat pressure[^.?!]{0,50}\b(?:lift|push|ram|cylinder|tons?|lb|pounds)\b/],
+  ask: [/\b(?:how (?:much|hard|many (?:tons?|pounds))|what|whats)[^.?!]{0,50}\b(?:force|push|lift|ram|cylinder|tonnage|tons|pull)\b/, /\bforce of\b/, /\bhow fast[^.?!]{0,30}\b(?:ram|cylinder|rod|extend|stroke)\b/, /\bwhat pressure[^.?!]{0,50}\b(?:lift|push|ram|cylinder|tons?|lb|pounds)\b/],
   unless: /\b(?:leg|sling|chain|wheel cylinders?|master|spent|cost|torque|bolt)\b/,
   given(scope) {
     const out: Given = {};
@@ -73,8 +74,10 @@ export const HYDRAULIC: SumKind = {
     scope.take(p, rod, bore, flow, force);
     return out;
   },
-  needs: ['bore', 'pressure', 'force'],
+  needs: ['pressure', 'force', 'flow'],
   wants: ['bore'],
+  telling: [['bore', 'pressure'], ['bore', 'flow']],
+  word: /\b(?:cylinder|ram|hydraulic)\b/,
   weight: 1,
 };
 
@@ -84,9 +87,11 @@ export const ADJUSTABLE: SumKind = {
   given(scope) {
     const out: Given = {};
     const d = scope.measures('in', 'mm');
-    const d2 = d.find(f => /^ ?(?:inch |mm )?(?:driven|pulley on|on the|fixed|plain)/.test(scope.after(f)) || /\bdriven(?: [a-z]+)* $/.test(scope.before(f)));
+    const d2 = d.find(f => /\bdriving an? $/.test(scope.before(f)) || /^ ?(?:inch |mm )?(?:driven|pulley on|on the|fixed|plain)/.test(scope.after(f)) || /\bdriven(?: [a-z]+)* $/.test(scope.before(f)));
     put(out, 'd1', d.find(f => f !== d2)); put(out, 'd2', d2);
-    const turns = scope.measures('turns')[0], tpi = scope.measures('tpi')[0];
+    const open = scope.seen(/#~*(?!~) ?(?:inch(?:es)? |in )?(?:fully |full |wide )?open at #~*(?!~) turns/);
+    if (open && open.nums.length === 2) { out.smallest = open.nums[0]; out.turnsOpen = open.nums[1]; const u = d[0]?.unit; if (u) out.smallestUnit = u; }
+    const turns = scope.measures('turns').filter(t => !open || t.start >= open.end || t.end <= open.start)[0], tpi = scope.measures('tpi')[0];
     if (turns) out.turns = turns.value;
     if (tpi) out.pitch = tpi.value;
     const n = speedOf(scope);
@@ -96,7 +101,9 @@ export const ADJUSTABLE: SumKind = {
   },
   needs: ['d1', 'turns'],
   wants: ['d1', 'turns'],
-  weight: 3,
+  telling: [['d1', 'turns']],
+  word: /\b(?:adjustable|variable|flange|closed)\b/,
+  weight: 5,
 };
 
 const SECTION = /\b(?:an? |section |size )?([abc]|[345]l)(?: |-)?(?:section|belt|size)\b|\bsection (?:is )?(?:an? )?([abc]|[345]l)\b/;
@@ -139,5 +146,7 @@ export const BELT_TENSION: SumKind = {
     return out;
   },
   needs: ['span', 'section'],
-  weight: 1,
+  telling: [['span', 'section']],
+  word: /\b(?:tension|deflect|push|tight)/,
+  weight: 3,
 };

@@ -1,6 +1,8 @@
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
+const AUGHTS: Record<string, string> = { one: '1', two: '2', three: '3', four: '4' };
+
 /** Volts, amps, watts, wire and its length, out of the stretch; in a follow-up a bare number is read by the words beside it. */
 function circuit(scope: Scope, prev?: Given): Given {
   const out: Given = {};
@@ -15,9 +17,13 @@ function circuit(scope: Scope, prev?: Given): Given {
   const long = scope.measures('ft', 'm', 'yd')[0];
   put(out, 'length', long);
   scope.take(long);
+  const aught = /\b([1-4])\/0\b/.exec(scope.text) ?? /\b(one|two|three|four) (?:aught|ought|nought)\b/.exec(scope.text);
   const wire = scope.measures('AWG')[0];
   const square = scope.measures('mm²')[0] ?? (long || prev ? scope.measures('mm').find(f => f.value < 40 && /^ ?(?:cable|wire|flex|square|csa|twin)/.test(scope.after(f))) : undefined);
-  if (wire) { out.gauge = wire.value; scope.take(wire); }
+  if (/\b(?:frame|chassis|body|earth|ground(?:ed)?) return\b|\b(?:return(?:s|ing|ed)?|grounds?|grounded|earthed|back) (?:by|through|via|on|to|thru) (?:the )?(?:frame|chassis|body|axle|tractor)\b/.test(scope.text)) out.return = 'frame';
+  if (/\btinned\b/.test(scope.text)) out.wire = 'tinned';
+  if (aught) out.gauge = `${AUGHTS[aught[1]!] ?? aught[1]!}/0`;
+  else if (wire) { out.gauge = wire.value; scope.take(wire); }
   else if (square) { out.gauge = square.value; out.gaugeUnit = 'mm²'; scope.take(square); }
   else { const n = scope.seen(/\b(?:number|no\.?|№|awg|gauge|ga) ?#~*(?!~)/); if (n) { out.gauge = n.nums[0]; scope.take(n); } }
   for (const n of scope.numbers()) {
@@ -33,6 +39,7 @@ export const VOLT_DROP: SumKind = {
   of: 'voltDrop',
   ask: [
     /\b(?:voltage|volt|volts|line|wire|cable|wiring) (?:drop|loss|droop|sag)\b/,
+    /\bvolts? (?:lost|dropped) (?:in|over|on|along)\b/,
     new RegExp(String.raw`\bhow (?:much|many volts?)(?: (?:voltage|volts?|juice|of (?:it|that)|am|do|will|would|is|does|can|should|i|it|that|be|have|the [a-z]+|gets?|get|getting|power|v|ll|be|left|are|we))* (?:${LOSE}|lost|left|at the (?:end|lamp|light|headlights?|far end|bulb|starter|battery|coil)|makes? it|reach(?:es)?|(?:actually )?(?:arrive|get|see)s?)\b`),
     new RegExp(String.raw`\bwhat(?:s|ll)? (?:(?:do|will|would|am|does|is|the|i|it|that|be|my|voltage|volts|do i|total|have i|are we|we|can i expect to|ll|got|left) )*(?:${LOSE}|lost|drop|loss|left (?:at|with)|(?:get|see|arrives?|read|have) at the (?:end|lamp|light|headlight|bulb|far|other|coil|starter|motor|battery)[a-z]*)\b`),
     /\bwhat(?:s)? (?:the )?(?:drop|loss)\b/,
@@ -69,7 +76,7 @@ export const FUSE: SumKind = {
 
 export const OHMS: SumKind = {
   of: 'ohmsLaw',
-  ask: [/\bhow many (?:amps|ohms|watts|milliamps)\b/, /\bwhat (?:current|resistance|wattage|amps|amperage)\b/, /\bwhats (?:the|its) (?:current|resistance|wattage|draw|amperage)\b/, /\bhow much (?:current|power|resistance)\b/, /\bwhat (?:does|will|would) (?:it|that|the [a-z]+(?: [a-z]+)?) draw\b/],
+  ask: [/\bhow many (?:amps|ohms|watts|milliamps|volts)\b/, /\bwhat voltage across\b/, /\bwhat (?:voltage|current|resistance|wattage|amps|amperage)\b/, /\bwhats (?:the|its) (?:current|resistance|wattage|draw|amperage)\b/, /\bhow much (?:current|power|resistance)\b/, /\bwhat (?:does|will|would) (?:it|that|the [a-z]+(?: [a-z]+)?) draw\b/],
   unless: /\b(?:was|did|before|12 volts? instead|on twelve|generator put out)\b/,
   given(scope) {
     const { length: _l, lengthUnit: _u, gauge: _g, gaugeUnit: _gu, ...rest } = circuit(scope);
@@ -78,12 +85,12 @@ export const OHMS: SumKind = {
     return rest;
   },
   needs: ['volts', 'amps', 'ohms', 'watts'],
-  weight: -1,
+  weight: 1,
 };
 
 export const SIX_TO_TWELVE: SumKind = {
   of: 'sixToTwelve',
-  ask: [/\b(?:6|six)(?: |-)?v(?:olts?)? [^.?!]{0,60}\b(?:12|twelve)(?: |-)?v(?:olts?)?\b[^.?!]*\b(?:resistor|dropper|ballast|what happens|survive|burn)/, /\b(?:what|which|how big)[^.?!]{0,24}\b(?:resistor|dropper|ballast)\b[^.?!]{0,60}\b(?:6|six)(?: |-)?v(?:olts?)?\b/, /\b(?:what|which|how big)[^.?!]{0,24}\b(?:resistor|dropping resistor|dropper|ballast)\b/],
+  ask: [/#~*(?!~)(?: |-)?v(?:olts?)?\b[^.?!]{0,40}\bon #~*(?!~)(?: |-)?v(?:olts?)?\b[^.?!]*\b(?:how many|what|how much)\b/, /\bconvert(?:ing)? from #~*(?!~) to #~*(?!~) volts?\b/, /\b(?:6|six)(?: |-)?v(?:olts?)?\b[^.?!]{0,60}\b(?:on|to|with|from) (?:12|twelve)(?: |-)?v(?:olts?)?\b[^.?!]*\b(?:how (?:many|much|hot)|what)\b/, /\b(?:6|six) to (?:12|twelve)\b[^.?!]*\b(?:how (?:many|much)|what)\b[^.?!]*/, /\b(?:6|six)(?: |-)?v(?:olts?)? [^.?!]{0,60}\b(?:12|twelve)(?: |-)?v(?:olts?)?\b[^.?!]*\b(?:resistor|dropper|ballast|what happens|survive|burn)/, /\b(?:what|which|how big)[^.?!]{0,24}\b(?:resistor|dropper|ballast)\b[^.?!]{0,60}\b(?:6|six)(?: |-)?v(?:olts?)?\b/, /\b(?:what|which|how big)[^.?!]{0,24}\b(?:resistor|dropping resistor|dropper|ballast)\b/],
   given(scope) {
     const { amps, watts } = circuit(scope) as Given;
     const ohm = scope.measures('Ω')[0];
@@ -96,11 +103,14 @@ export const BATTERY: SumKind = {
   of: 'battery',
   ask: [/\bhow (?:full|charged|flat|good|far (?:down|gone))(?: up)? (?:is|s|does|would) (?:the |a |my |that |it )?(?:battery|charge)?/, /\bwhat(?:s)? (?:state of charge|percent(?:age)? charge|charge (?:is|level))\b/, /\bhow much charge\b/, /\bstate of charge\b/],
   given(scope) {
-    const v = scope.measures('V').at(-1), g = scope.numbers().find(n => n.value > 1.05 && n.value < 1.35) ?? scope.numbers().find(n => n.value >= 1050 && n.value <= 1350);
+    // "the six volt battery" is which, not how full.
+    const all = scope.measures('V'), named = all.find(f => /^ ?(?:battery|system|set|one)/.test(scope.after(f)) && (f.value === 6 || f.value === 12));
+    const v = all.filter(f => f !== named).at(-1) ?? named, g = scope.numbers().find(n => n.value > 1.05 && n.value < 1.35) ?? scope.numbers().find(n => n.value >= 1050 && n.value <= 1350);
     scope.take(v, g);
-    return { ...(v ? { volts: v.value } : {}), ...(g ? { gravity: g.value > 2 ? g.value / 1000 : g.value } : {}) };
+    return { ...(v ? { volts: v.value } : {}), ...(v && named && v !== named ? { system: named.value } : {}), ...(g ? { gravity: g.value > 2 ? g.value / 1000 : g.value } : {}) };
   },
   needs: ['volts', 'gravity'],
+  weight: 1,
 };
 
 export const ALTERNATOR: SumKind = {
@@ -109,7 +119,7 @@ export const ALTERNATOR: SumKind = {
   unless: /\b(?:was|wired|cost|done|back|put out|gear)\b/,
   given(scope) {
     const out: Given = {};
-    const lens = scope.measures('in', 'mm', 'cm');
+    const lens = [...scope.measures('in', 'mm', 'cm'), ...scope.numbers().filter(n => n.value < 20 && /\bpulley(?: (?:is|of|about))* $/.test(scope.before(n)))].sort((x, y) => x.start - y.start);
     const crank = lens.find(f => /\b(?:crank|engine|drive|balancer|driver)\b/.test(scope.before(f, 40)) || /^ ?(?:inch )?(?:crank|engine|on the (?:crank|engine))/.test(scope.after(f)));
     const own = lens.find(f => f !== crank && (/\b(?:alternator|dynamo|generator)\b/.test(scope.before(f, 40)) || /^ ?(?:pulley |wheel )?(?:on|alternator|dynamo|generator)/.test(scope.after(f)) || lens.length === 2));
     put(out, 'd1', crank ?? (lens.length === 2 ? lens.find(f => f !== own) : undefined)); put(out, 'd2', own);
@@ -120,4 +130,5 @@ export const ALTERNATOR: SumKind = {
   },
   needs: ['d1', 'd2', 'rpm1'],
   wants: ['d1', 'd2'],
+  weight: 3,
 };

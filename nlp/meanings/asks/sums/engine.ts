@@ -35,7 +35,7 @@ function boreAndStroke(scope: Scope): { bore?: Figure; stroke?: Figure } {
 
 export const DISPLACEMENT: SumKind = {
   of: 'displacement',
-  ask: [/\b(?:displacement|swept volume|cubic inches|cubic capacity|how many (?:cubic inches|cc|ccs|cubes|litres is (?:the|this|that|my) engine)|how big (?:is|s) (?:the|this|that|my) engine|what size (?:is )?(?:the|this|that|my)? ?engine)\b/],
+  ask: [/\b(?:displacement|swept volume|cubic inches|cubic capacity|how many (?:cubic inches|cc|ccs|cubes|litres is (?:the|this|that|my) engine)|how big (?:is|s) (?:the|this|that|my) engine|what size (?:is )?(?:the|this|that|my|an)? ?engine)\b/, /\bengine displacement\b/],
   given(scope) {
     const { bore, stroke } = boreAndStroke(scope), out: Given = {};
     put(out, 'bore', bore); put(out, 'stroke', stroke);
@@ -49,7 +49,7 @@ export const DISPLACEMENT: SumKind = {
 
 export const COMPRESSION: SumKind = {
   of: 'compression',
-  ask: [/\bcompression ratio\b/, /\b(?:what|whats) (?:(?:is|the|s|my) )*(?:ratio|compression)\b[^.?!]*\b(?:chamber|cc|bore|head)\b/, /\b(?:what|how big|how many cc)[^.?!]{0,24}\bchamber\b[^.?!]*\b(?:to 1|to one|ratio)/],
+  ask: [/\bcompression ratio\b/, /\b(?:what|whats) (?:(?:is|the|s|my) )*(?:ratio|compression)\b[^.?!]*\b(?:chamber|cc|bore|head)\b/, /\b(?:what|how big|how many cc)[^.?!]{0,24}\bchamber\b[^.?!]*(?:\bto #|:#|\bratio)/],
   unless: /\bwhat was the compression\b/,
   given(scope) {
     const { bore, stroke } = boreAndStroke(scope), out: Given = {};
@@ -67,14 +67,14 @@ export const COMPRESSION: SumKind = {
 
 export const RING_GAP: SumKind = {
   of: 'ringGap',
-  ask: [/\b(?:what|whats|how much|how big)[^.?!]{0,50}\b(?:ring|end) gaps?\b/, /\bring gaps?\b[^.?!]{0,40}\b(?:what|how|should|be)\b/, /\bhow (?:much|wide|big)[^.?!]{0,30}\bgap\b[^.?!]{0,24}\brings?\b/, /\bgap (?:the|my|these|those) rings? (?:to|at)\b/],
-  unless: /\b(?:was|were|before|had|measured)\b/,
+  ask: [/\b(?:what|whats|how much|how big)[^.?!]{0,50}\b(?:ring|end) gaps?\b/, /\bring gaps?\b[^.?!]{0,40}\b(?:what|how|should|be)\b/, /\bhow (?:much|wide|big)[^.?!]{0,30}\bgap\b[^.?!]{0,24}\brings?\b/, /\bgap (?:the|my|these|those) rings? (?:to|at)\b/, /\bring gap\b[^.?!]*\bwhat is the gap\b/],
+  unless: /\bwhat (?:was|were)\b|\b(?:before|had)\b/,
   given(scope) {
     const out: Given = {};
     const big = scope.measures('in', 'mm', 'cm').find(f => (f.unit === 'in' ? f.value > 0.5 : f.value > 12)) ?? byWord(scope, /bore|cylinder/, LEN);
     put(out, 'bore', big);
     const small = scope.measures('in', 'mm').filter(f => f !== big && f.start !== big?.start);
-    const change = small.find(f => /^ ?(?:over|oversize|bigger|larger|wear|worn|out)/.test(scope.after(f)) || /\b(?:worn|bored|opened up|grown|taken out|over)(?: (?:by|out|about|it|to|another))* $/.test(scope.before(f)));
+    const change = small.find(f => /^ ?(?:over|oversize|bigger|larger|wear|worn|out)/.test(scope.after(f)) || /\b(?:worn|bored|opened up|grown|grew|taken out|over|up)(?: (?:by|out|about|it|to|another))* $/.test(scope.before(f)));
     put(out, 'change', change);
     put(out, 'gap', small.find(f => f !== change && /\bgap\b/.test(`${scope.before(f)}${scope.after(f, 12)}`)));
     scope.take(big, ...small);
@@ -86,7 +86,7 @@ export const RING_GAP: SumKind = {
 
 export const TWO_STROKE: SumKind = {
   of: 'twoStroke',
-  ask: [/\bhow much(?: (?:(?:two|#~*) ?stroke|2t|mix|outboard|engine|of the))* oil\b[^.?!]*\b(?:to|gallons?|litres?|liters?|fuel|petrol|gas|mix|can|goes|#)/, /\b(?:what|how much|how many)[^.?!]{0,40}\b(?:premix|two stroke|2 stroke|# ?to ?# mix|fuel mix|petrol mix|gas mix)\b/],
+  ask: [/\bhow much(?: (?:(?:two|#~*) ?stroke|2t|mix|outboard|engine|of the))* oil\b[^.?!]*\b(?:to|gallons?|litres?|liters?|fuel|petrol|gas|mix|can|goes|#)/, /#~*(?!~) ?(?:to|:) ?#~*(?!~)[^.?!]*\bhow much oil\b/, /\b(?:what|how much|how many)[^.?!]{0,40}\b(?:premix|two stroke|2 stroke|# ?to ?# mix|fuel mix|petrol mix|gas mix)\b/],
   unless: /\b(?:paint|antifreeze|grease|change)\b/,
   given(scope) {
     const out: Given = {};

@@ -25,7 +25,9 @@ export const END_PLAY: SumKind = {
     }
     const flats = scope.seen(/#~*(?!~)(?: more| of the)? flats?\b/);
     const half = scope.seen(/(?:\b(?:a|one)|#~*(?!~)) flats? and #~*(?!~)/);
-    if (half) { out.flats = (half.nums.length > 1 ? half.nums[0]! : 1) + half.nums.at(-1)!; scope.take(half); }
+    const part = scope.seen(/#~*(?!~)(?: of)? an? flat\b/);
+    if (part) { out.flats = part.nums[0]; scope.take(part); }
+    else if (half) { out.flats = (half.nums.length > 1 ? half.nums[0]! : 1) + half.nums.at(-1)!; scope.take(half); }
     else if (flats) { out.flats = flats.nums[0]; scope.take(flats); }
     else if (/\b(?:a|one|per|each|every) (?:single )?flat\b/.test(scope.text)) out.flats = 1;
     else {
@@ -33,10 +35,11 @@ export const END_PLAY: SumKind = {
       if (turn) { out.turn = turn.nums[0]; scope.take(turn); }
       else if (prev) { const n = scope.numbers()[0]; if (n && !out.pitch) { out.flats = n.value; scope.take(n); } }
     }
-    const lens = scope.measures('in', 'mm');
-    const wanted = lens.find(f => /\b(?:want|need|after|to|get|spec|should be|be|for|aim(?:ing)? for)(?: (?:it|about|a|at|to|be|down to|is))* $/.test(scope.before(f)));
-    const now = lens.find(f => f !== wanted && /\b(?:got|now|have|is|measures?|at|reads?|its|from)(?: (?:about|at|now))* $/.test(scope.before(f)));
-    if (/how (?:many flats|far)/.test(scope.text)) { put(out, 'measured', now); put(out, 'wanted', wanted); scope.take(wanted, now); }
+    const thou = /\bthou|thousandths?\b/.test(scope.text);
+    const lens = [...scope.measures('in', 'mm'), ...scope.numbers().filter(n => n.value < 0.2 || (thou && n.value < 100 && /\b(?:want|need)(?: it)?(?: (?:at|to be))? $/.test(scope.before(n)))).map(n => ({ ...n, value: n.value < 0.2 ? n.value : n.value / 1000, unit: 'in' }))];
+    const wanted = lens.find(f => /\b(?:want|need|after|to|get|spec|should be|be|for|aim(?:ing)? for)(?: (?:it|about|a|at|to|be|down to|is))* $/.test(scope.before(f)) && !/\bis $/.test(scope.before(f)));
+    const now = lens.find(f => f !== wanted && /\b(?:got|now|have|is|measured|measures?|at|reads?|its|from|end play|endplay|play)(?: (?:about|at|now))* $/.test(scope.before(f)));
+    if (/\bhow (?:many flats|far|much (?:do i|to) (?:turn|back))/.test(scope.text) || (wanted && now)) { put(out, 'measured', now); put(out, 'wanted', wanted); scope.take(wanted, now); }
     return out;
   },
   needs: ['pitch', 'flats', 'turn'],
@@ -79,6 +82,10 @@ function shrink(scope: Scope, prev?: Given): Given {
     const n = scope.numbers().find(x => /^ ?(?:of )?interference/.test(scope.after(x)) || prev);
     if (n) { out.interference = prev?.interferenceUnit === 'in' && n.value >= 0.5 ? n.value / 1000 : n.value; scope.take(n); }
   }
+  const room = lens.find(f => f !== fit && f !== dia && /^ ?(?:of )?(?:clearance|room|slip)/.test(scope.after(f))) ?? scope.numbers().filter(n => n.value < 0.05).find(n => /^ ?(?:of )?(?:clearance|room|slip)/.test(scope.after(n)));
+  if (room) put(out, 'clearance', { value: room.value, unit: room.unit ?? dia?.unit ?? 'in' });
+  if (!fit && out.interference === undefined) { const n = scope.numbers().find(x => x.value > 0 && x.value < 0.05 && x !== room); if (n) { out.interference = n.value; if (dia?.unit) out.interferenceUnit = dia.unit; scope.take(n); } }
+  else if (fit === undefined && out.interferenceUnit === undefined && dia?.unit && typeof out.interference === 'number' && out.interference < 0.05) out.interferenceUnit = dia.unit;
   if (prev && out.interference === undefined && dia && !/\b(?:diameter|bore|shaft|inch (?:shaft|hub|bore))\b/.test(scope.text) && dia.value < 0.1) put(out, 'interference', dia);
   const made = material(scope);
   if (made) out.material = made;
@@ -89,6 +96,10 @@ export const SHRINK_FIT: SumKind = {
   of: 'shrinkFit',
   ask: [
     /\bhow (?:hot|warm|cold)(?: (?:do|does|should|must|would|will|have|is|has|need|s|ll|shall|can|to))*(?: (?:i|it|the [a-z]+(?: [a-z]+)?|that|this|we|my [a-z]+))* ?(?:(?:have|need|to|got|get|heat|make|be|go|take|warm|want|chill|cool|freeze|bring|has|needs|enough|supposed|should|ought|it|her|him|them|that)(?: |\b))*/,
+    /\b(?:heat|temperature(?: rise)?) (?:needed|required|for)\b/,
+    /\btemperature rise\b/,
+    /\bhow much (?:do i|to|should i|must i) (?:cool|heat|warm|chill)\b(?: it)?/,
+    /\bhow many degrees\b/,
     /\bhow much (?:heat|temperature|warming|cooling)\b(?: (?:do|does|should|would|will|i|on|the|to|need|it|in|hub|for))*/,
     /\bwhat (?:temp(?:erature)?|heat)(?: (?:do|does|should|would|will|must|i|it|have|need|to|heat|get|for|the|is|take|bring|drop|shrink|on|hub|has|be|that|be at|at))*/,
     /\bwhat(?:s| is) the (?:temp(?:erature)?|heat) (?:to|i need|needed|for)\b/,

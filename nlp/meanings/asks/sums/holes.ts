@@ -8,6 +8,13 @@ function size(scope: Scope): Given {
   return s ? { size: s.size } : {};
 }
 
+/** "with a 29/64 drill, what percent thread": the drill on hand. */
+function drillUsed(scope: Scope): string | undefined {
+  if (!/\bwhat percent|\bhow much thread|\bpercent (?:of )?thread (?:is|do|does|will|would)/.test(scope.text)) return undefined;
+  const m = /\b(?:an?|the|with|of) (?:an? )?((?:№ ?|number |no\.? |letter )?(?:\d+\/\d+|\d+(?:\.\d+)?(?: ?mm)?|[a-z]))(?: inch|")? (?:drill|hole|bit)\b/.exec(scope.text);
+  return m ? m[1]!.replace(/^(?:№ ?|number |no\.? )/, '#').replace(/^letter /, '').replace(/^([a-z])$/, x => x.toUpperCase()) : undefined;
+}
+
 /** Several threads in one question, each with the percent beside it or the one for all. */
 function each(scope: Scope): Given[] {
   const threads = scope.values('thread'), percents = scope.values('percent');
@@ -33,6 +40,8 @@ export const TAP_DRILL: SumKind = {
   given(scope) {
     const p = scope.values('percent').at(-1);
     scope.take(p);
+    const drill = drillUsed(scope);
+    if (drill) return { ...size(scope), drill };
     return { ...size(scope), ...(p ? { percent: p.value.value } : {}) };
   },
   needs: ['size', 'percent'],
@@ -62,6 +71,8 @@ export const PIPE_THREAD: SumKind = {
   of: 'pipeThread',
   ask: [
     /\b(?:what|which|how big|whats|drill|hole|tap|how many threads)[^.?!]{0,50}?\b(?:npt|n p t|pipe (?:thread|tap|plug|fitting)|taper(?:ed)? pipe)\b/,
+    /\b(?:how many threads|what (?:thread|pitch))[^.?!]{0,30}\bpipe\b/,
+    /\bnpt (?:drill|tap|hole)(?: (?:drill|size))?/,
     /\b(?:npt|pipe (?:thread|tap|plug))[^.?!]{0,40}?\b(?:what|which|how big|whats|drill|hole|how many)\b/,
   ],
   given(scope) {

@@ -26,6 +26,8 @@ export interface SumKind {
   either?: readonly (readonly string[])[];
   /** Sets of fields that make a question this sum by themselves, however it is worded ("grade 5, 5/8 coarse, how tight?"). */
   telling?: readonly (readonly string[])[];
+  /** A word that must stand in the sentence where figures alone tell. */
+  word?: RegExp;
   /** Settles which of two kinds is meant that match the same words. */
   weight?: number;
 }

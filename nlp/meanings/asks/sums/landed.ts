@@ -1,3 +1,4 @@
+import { daysOf } from '../desk.ts';
 import type { SumKind } from './kind.ts';
 import type { Figure, Given, Scope } from './scope.ts';
 
@@ -9,7 +10,7 @@ function given(scope: Scope, prev?: Given): Given {
   const tax = percents.find(p => /^ ?(?:sales )?(?:tax|vat|gst|duty|on top|for the (?:tax|governor|state|government))/.test(scope.after(p)) || /\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|runs|plus))* $/.test(scope.before(p))) ?? percents[0];
   const ship = money.find(m => m.value.role === 'shipping'), core = money.find(m => m.value.role === 'core');
   const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, ...spans].some(o => o && f.start < o.end && o.start < f.end);
-  const priced = money.filter(m => !m.value.role && !takenAt(m));
+  const priced = money.filter(m => !m.value.role && !takenAt(m) && !/^ ?(?:a|per) mile/.test(scope.after(m)) && !/\bcents?\b/.test(scope.desk.text.slice(m.start, m.end)));
   const bare = scope.numbers().filter(n => !takenAt(n) && n.value > 0 && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
   const price: Figure | undefined = first(scope, [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare, ...weighed(scope)].filter(f => !takenAt(f)));
   if (price) out.price = price.value;
@@ -24,6 +25,8 @@ function given(scope: Scope, prev?: Given): Given {
   const drive = spans[0];
   if (drive) out.miles = drive.value.amount * (ROUND.test(scope.after(drive, 24)) && /each way|one way/.test(scope.after(drive, 24)) ? 2 : 1);
   scope.take(price, ship, core, tax, drive);
+  const rate = scope.seen(/#~*(?!~) ?(?:cents?|c|p|pence) ?(?:a|per|each) mile|(?:at|and|by) #~*(?!~) cents/);
+  if (rate && drive) { out.rate = rate.nums.at(-1)! / 100; scope.take(rate); }
   if (prev && (drive || /\b(?:skip|without|no|save|lose|drop|pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) && out.shipping === undefined && out.price === undefined && prev.shipping !== undefined && /\b(?:skip|without|no|save|lose|drop|instead)\b[^.?!]*\b(?:freight|shipping|post|postage|carriage|delivery)\b|\b(?:pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) out.shipping = undefined;
   if (prev && /\b(?:no|without|skip the) core\b/.test(scope.text)) out.core = undefined;
   if (prev && out.price !== undefined) keepSame(scope, prev, out);
@@ -38,6 +41,22 @@ function keepSame(scope: Scope, prev: Given, out: Given): void {
   const same = /\bsame\b/.test(scope.text);
   for (const f of ['shipping', 'core', 'miles']) if (out[f] === undefined && prev[f] !== undefined) out[f] = same && new RegExp(String.raw`\bsame (?:[a-z]+ (?:and )?)?${f === 'shipping' ? '(?:shipping|post|postage|freight|carriage|delivery)' : f}`).test(scope.text) ? prev[f] : undefined;
 }
+
+export const MILEAGE: SumKind = {
+  of: 'mileage',
+  ask: [/\b(?:what|how much|whats)[^.?!]{0,40}\b(?:miles?|trip|drive|driving|mileage)\b[^.?!]{0,40}\b(?:cost|come to|run me|set me back|mileage)\b/, /\bcost of (?:an? |the )?#?~*(?!~)[^.?!]{0,12}\b(?:mile|drive|trip)\b/, /\bcost me in mileage\b/, /\bwhat(?:s| does| is)[^.?!]{0,20}\b(?:drive|trip) cost/],
+  given(scope) {
+    const out: Given = {};
+    const drive = scope.values('span').find(s => s.value.unit === 'miles') ?? (() => { const n = scope.numbers().find(x => /^ ?(?:-)?mile/.test(scope.after(x))); return n && { start: n.start, end: n.end, value: { amount: n.value } }; })();
+    if (drive) { out.miles = drive.value.amount; scope.take(drive); }
+    const rate = scope.seen(/#~*(?!~) ?(?:cents?|c|p|pence)\b/);
+    if (rate) out.rate = rate.nums.at(-1)! / 100;
+    const day = daysOf(scope.desk, scope.start, scope.end, 'past').from;
+    if (day) out.date = day;
+    return out;
+  },
+  weight: 2,
+};
 
 export const LANDED: SumKind = {
   of: 'landed',

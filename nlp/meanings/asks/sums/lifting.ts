@@ -18,7 +18,7 @@ function legs(scope: Scope, given: Given): void {
   const n = scope.seen(new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/);
   if (n && n.nums[0]! >= 1 && n.nums[0]! <= 8 && Number.isInteger(n.nums[0])) { given.legs = n.nums[0]; scope.take(n); }
   else if (/\b(?:a pair of|both|a couple of|double) (?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops|leg)\b/.test(scope.text)) given.legs = 2;
-  else if (/\b(?:a|one) single (?:sling|leg|chain|strap)\b/.test(scope.text)) given.legs = 1;
+  else if (/\b(?:(?:a|one) )?single (?:sling|leg|chain|strap)\b/.test(scope.text)) given.legs = 1;
 }
 
 function given(scope: Scope, prev?: Given): Given {
@@ -34,8 +34,11 @@ function given(scope: Scope, prev?: Given): Given {
   else if (prev) { const n = scope.numbers().find(x => x.value >= 15 && x.value <= 90); if (n) { out.angle = n.value; scope.take(n); } }
   const high = scope.measures('ft', 'm', 'in', 'mm').find(f => /^ ?(?:above|over|up|high|of (?:height|headroom)|from the (?:hook|load)|headroom|below the hook)/.test(scope.after(f)) || /\b(?:height|headroom|hook|up|high)(?: (?:is|of|at|about|s))* $/.test(scope.before(f)));
   const long = scope.measures('ft', 'm', 'in', 'mm').find(f => f !== high && /^ ?(?:slings?|chains?|straps?|legs?|long|each|ropes?|of chain)/.test(scope.after(f)));
+  const span = scope.measures('ft', 'm', 'in', 'mm').find(f => f !== high && /^ ?apart/.test(scope.after(f)) && /\b(?:points?|lugs?|eyes|picks?|holes|hooks)(?: points?)?(?: (?:are|is|s))* $/.test(scope.before(f)));
+  const leg = long ?? scope.measures('ft', 'm', 'in', 'mm').find(f => f !== high && f !== span && /\b(?:legs?|slings?|chains?|straps?)(?: (?:are|is|of|at|each))* $/.test(scope.before(f)));
   if (high && !a) put(out, 'height', high);
-  if (high && long && !a) put(out, 'length', long);
+  if (leg && (high || span) && !a) put(out, 'length', leg);
+  if (span && !a) put(out, 'span', span);
   scope.take(load, a?.at, high);
   legs(scope, out);
   return out;
@@ -48,6 +51,8 @@ export const SLING: SumKind = {
     new RegExp(String.raw`\bhow much(?: (?:load|weight|pull|tension|is|does|will|would|force|strain|on|in|goes|ll|of it))* (?:each|every|one|per|the|on each|in each|a|either)(?: of the)? ?(?:${LEG})\b(?: (?:carry|see|take|pull|hold|get|feel|have to hold|going to see))*`),
     new RegExp(String.raw`\b(?:load|tension|pull|weight|force|strain) (?:per|on (?:each|every|the|one|a)|in (?:each|the|a|every)|on) ?(?:of the )?${LEG}\b`),
     /\b(?:sling|leg|chain|strap) (?:load|tension|pull)s?\b(?! (?:test|rating))/,
+    /\b(?:pull|load|tension) on each\b|\btension(?= ?\?)/,
+    /\bwhat (?:does|will|would) (?:the|that|each) (?:sling|chain|strap|hook) (?:see|carry|take|pull)\b/,
     /\b(?:whats|what is|how much is|what does|what will|hows)(?: (?:that|it|this|going))* (?:on each|in each|on the slings|on the chains|on the straps|per leg|per sling|per side|each way|each side|each)\b(?: (?:carry|take|see|weigh))?/,
     /\bwhat(?:s|ll)? (?:they|each|each one|each of them|each side) (?:carry|see|take|pull|hold|carrying|pulling|seeing)\b/,
     /\bwhat (?:does|will|do|would) (?:each|they|each one|each of them|each side|each end) (?:carry|see|take|pull|hold|get|feel|have on it)\b/,
@@ -63,7 +68,7 @@ export const SLING: SumKind = {
 
 export const SLING_CAPACITY: SumKind = {
   of: 'slingCapacity',
-  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:sling|chain|strap|slings|chains|straps)\b[^.?!]{0,50}\b(?:good for|rated|rating|left with|derated?|capacity|working load|wll)\b/, /\b(?:rated|rating|wll)\b[^.?!]{0,60}\b(?:what|how much)\b[^.?!]{0,20}\b(?:good for|lift|left|worth|down to)\b/, /\b(?:rated|rating|wll|working load|capacity)\b[^.?!]{0,80}\b(?:at|with)\b[^.?!]{0,30}\b(?:degrees|angle|deg)\b/],
+  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:sling|chain|strap|slings|chains|straps)\b[^.?!]{0,50}\b(?:good for|rated|rating|left with|derated?|capacity|working load|wll)\b/, /\b(?:rated|rating|wll)\b[^.?!]{0,60}\b(?:what|how much)\b[^.?!]{0,20}\b(?:good for|lift|left|worth|down to)\b/, /\bgrade #~*(?!~) chain\b[^.?!]*\b(?:lift|hold|good for|carry)\b/, /\brated\b[^.?!]*\bcapacity\b/, /\b(?:rated|rating|wll|working load|capacity)\b[^.?!]{0,80}\b(?:at|with)\b[^.?!]{0,30}\b(?:degrees|angle|deg)\b/],
   given(scope) {
     const out: Given = {};
     const rate = scope.measures(...WEIGHTS).find(f => /\b(?:rated|rating|good for|wll|capacity|load limit|stamped|tagged)\b/.test(scope.before(f, 40)) || /^ ?(?:sling|rated|rating|chain|strap|wll|capacity|straight|vertical)/.test(scope.after(f))) ?? scope.measures(...WEIGHTS)[0];
@@ -85,16 +90,21 @@ export const SLING_CAPACITY: SumKind = {
 export const TWO_POINT: SumKind = {
   of: 'twoPoint',
   inline: false,
-  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,40}\b(?:each end|each (?:jack|stand|point|support|hoist|side|hook|axle)|front and (?:the )?(?:rear|back)|either end|two (?:jacks|hoists|points|supports|stands))\b/, /\b(?:balance point|centre of gravity|center of gravity|balances)\b[^.?!]*\b(?:what|how much)\b/],
+  ask: [/\b(?:how does|how will)[^.?!]{0,24}\b(?:split|share|divide)\b/, /\b(?:whats|what is|how much is) on each\b/, /\bwhat (?:does|will) each (?:hook|jack|stand|end|side|point|hoist) (?:carry|see|take|hold)\b/, /\b(?:what|how much|whats)\b[^.?!]{0,40}\b(?:each end|each (?:jack|stand|point|support|hoist|side|hook|axle)|front and (?:the )?(?:rear|back)|either end|two (?:jacks|hoists|points|supports|stands))\b/, /\b(?:balance point|centre of gravity|center of gravity|balances)\b[^.?!]*\b(?:what|how much)\b/],
   given(scope) {
     const out: Given = {};
     const load = scope.measures(...WEIGHTS)[0];
     put(out, 'load', load);
-    const [a, b] = scope.measures('ft', 'in', 'm', 'mm', 'cm');
+    const [a, second] = scope.measures('ft', 'in', 'm', 'mm', 'cm');
+    const loose = a && !second ? scope.numbers().find(n => n.start > a.end && /^ ?(?:from|to)/.test(scope.after(n))) : undefined;
+    const b = second ?? (loose && a ? { ...loose, unit: a.unit } : undefined);
     put(out, 'a', a); put(out, 'b', b);
     scope.take(load, a, b);
     return out;
   },
   needs: ['a'],
-  weight: 1,
+  wants: ['a', 'b'],
+  telling: [['a', 'b']],
+  word: /\bbalanc/,
+  weight: 3,
 };

@@ -10,6 +10,7 @@ function temperature(scope: Scope): Figure | undefined {
 }
 const unitNamed = (text: string): string | undefined => /\b(?:fahrenheit|farenheit)\b/.test(text) ? '°F' : /\b(?:celsius|celcius|centigrade)\b/.test(text) ? '°C' : undefined;
 
+const VOLUME_AFTER = /^ ?(?:quart|qt|gal|lit|l\b|pint|below|degree|°|f\b|c\b|fahr|cel)/;
 const NOW = /\b(?:now|at the moment|currently|already|tests?|tested|reads?|reading|measures|checks?|shows|in (?:it|there)|has (?:got )?|hydrometer|refractometer|presently|from)\b/;
 
 function glycol(scope: Scope, prev?: Given): Given {
@@ -20,10 +21,12 @@ function glycol(scope: Scope, prev?: Given): Given {
   const percents = scope.values('percent');
   for (const p of percents) {
     const near = `${scope.before(p, 34).split(/[,.;?]/).at(-1)} ${scope.after(p, 22).split(/[,.;?]| and /)[0]}`;
-    const isNow = percents.length > 1 || t ? NOW.test(near) : /\b(?:now|at the moment|currently|tests?|reads?|in it|in there)\b/.test(near) && !prev;
+    const isNow = percents.length > 1 || t ? NOW.test(near) : /\b(?:now|at the moment|currently|tests?|reads?|tester says|says|in it|in there)\b/.test(near) && !prev;
     if (isNow && out.percentNow === undefined) out.percentNow = p.value.value; else out.percent ??= p.value.value;
     scope.take(p);
   }
+  const aim = scope.numbers().find(n => n.value >= 10 && n.value <= 100 && /\b(?:want(?: it)?(?: at)?|up to|bring it (?:up )?to|at|to|for) (?:about )?$/.test(scope.before(n)) && !VOLUME_AFTER.test(scope.after(n)));
+  if (aim && out.percent === undefined && (percents.length || /\b(?:fifty|50)\b/.test(scope.desk.text.slice(aim.start, aim.end)))) { out.percent = aim.value; scope.take(aim); }
   if (!percents.length && /\b(?:fifty fifty|50 ?\/ ?50|50 50|half and half|fifty:fifty)\b/.test(scope.text)) out.percent = 50;
   const v = scope.measures(...VOLUMES)[0];
   put(out, 'capacity', v);
@@ -42,6 +45,9 @@ export const ANTIFREEZE: SumKind = {
     /\bhow (?:cold|low|far down|strong)(?: (?:a|will|does|is|can|would|do|am|should|mix|it|that|i|the [a-z]+|must))* ?(?:good (?:to|for)|protect(?:ed|s)?|go(?: to)?|hold|stand|safe|be|mix|cover(?:ed)?|down to|freeze|antifreeze|mixture)/,
     /\bwhat(?:s)? (?:(?:is|does|will|would|do|it|that|the|a|fifty|mix|percent|#)(?: |\b))*(?:freeze|freezing|protect|protection|good|protects?|freezes?)(?: (?:point|at|to|down to|level))*\b/,
     /\bhow much (?:(?:of (?:the|it|that)|do i|should i|to|have i got to|must i|straight|neat|would i|will i|is|of|goes|i|need) )*(?:drain|pour|swap|take out|draw off|drop)(?: (?:out|off|in|and|to))*/,
+    /\bbring it (?:up )?to\b/,
+    /\b(?:freeze|freezing) point\b/,
+    /\bhow much (?:comes|goes) (?:out|in)\b/,
     /\bhow much (?:do i (?:need|want|add|put in|pour)|to (?:add|put in|pour)|should i (?:put|add)|is that|would that be|goes in)\b/,
   ],
   unless: /\b(?:oil|paint|primer|boil(?:s|ing)?|order|buy|cost|torque|mils?|square feet|spent|fuel|petrol|shim)\b/,
@@ -64,16 +70,17 @@ export const BOILING: SumKind = {
     if (p) out.percent = p.value.value; else if (/\bfifty fifty|half and half|50\/50\b/.test(scope.text)) out.percent = 50;
     const high = scope.measures('ft', 'm').find(f => f.value > 100);
     put(out, 'altitude', high);
+    if (!cap && /\b(?:no|without an?y?) cap\b|open system/.test(scope.text)) out.cap = 0;
     scope.take(cap, p, high);
     return out;
   },
-  needs: ['cap', 'percent', 'altitude'],
+
   weight: 3,
 };
 
 export const DEW_POINT: SumKind = {
   of: 'dewPoint',
-  ask: [/\bdew ?(?:points?|pt)\b/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
+  ask: [/\bdew ?(?:points?|pt)\b/, /\bhow warm (?:must|should|does|do|has) (?:the |my )?(?:steel|metal|panel|hood|part|surface|iron|sheet)/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
   unless: /\b(?:was the|was) dew ?point\b/,
   given(scope, prev) {
     const out: Given = {};
@@ -82,7 +89,15 @@ export const DEW_POINT: SumKind = {
     const p = scope.values('percent')[0];
     const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => n !== t && (/^ ?(?:rh|relative|humidity|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer)(?: (?:is|of|at|reads|says|about|s|sitting at|around))* $/.test(scope.before(n, 40)) || (prev && /percent|humid/.test(scope.text))));
     if (h) out.humidity = h.value;
-    scope.take(t, h);
+    const steel = scope.seen(/\b(?:steel|metal|panel|surface|hood|iron|plate)(?: (?:is|at|s|reads|temp|temperature|sitting|itself))* #~*(?!~)/);
+    if (steel) {
+      out.surface = steel.nums[0];
+      const unit = scope.measures('°F', '°C').find(f => f.start >= steel.start && f.start < steel.end)?.unit ?? out.tempUnit;
+      if (unit) out.surfaceUnit = unit;
+      const air = scope.seen(/\b(?:air|shop|room|in here|out)(?: (?:is|at|s|temp|temperature))* #~*(?!~)/);
+      if (air) { out.temp = air.nums[0]; }
+    }
+    scope.take(t, h, steel);
     return out;
   },
   needs: ['temp', 'humidity'],
@@ -94,6 +109,9 @@ export const COVERAGE: SumKind = {
   of: 'coverage',
   ask: [
     /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints|tins|cans|qts|gals))(?: (?:of (?:the|that|this|it)|of))?(?: (?:the|green|red|grey|gray|top|enamel|epoxy|more|total|do i need of|that|black|blue|white|yellow|orange|two part|two pack|urethane|etch|high build))* ?(?:paint|primer|enamel|topcoat|top coat|undercoat|varnish|epoxy|coating|finish|lacquer|sealer|urethane|clear ?coat|filler primer)\b/,
+    /\bhow many (?:sq|square) (?:feet|ft|met(?:re|er)s|m)\b/,
+    /\bcoverage\b/,
+    /\bpaint (?:needed|required) for\b|(?:^|[.?!;,:] )paint for\b/,
     /\bhow (?:far|much area|many square (?:feet|metres|meters)|big an area)(?: (?:will|does|would|do|can|of|it|a|the|i))* ?(?:[a-z]+ ){0,3}?(?:go|cover|coat|stretch|get|do)\b/,
     /\bhow much (?:do|will|would|should) i (?:need|want|mix|get|buy|order|use|require)\b(?! to (?:pay|spend))/,
     /\b(?:will|would|does|is) (?:a|one|two|#|the|that) ?(?:[a-z]+ ){0,3}?(?:gallon|quart|litre|liter|tin|can)s?(?: (?:be enough|cover|do|enough))/,
@@ -109,6 +127,13 @@ export const COVERAGE: SumKind = {
     if (p) out.solids = p.value.value;
     const film = scope.measures('mil', 'µm').at(-1) ?? scope.measures('in').find(f => f.value <= 0.02) ?? scope.measures('mm').find(f => f.value < 1);
     put(out, 'thickness', film);
+    const coats = scope.seen(/#~*(?!~) coats?\b/);
+    if (coats && Number.isInteger(coats.nums[0])) { out.coats = coats.nums[0]; scope.take(coats); }
+    const loss = scope.values('percent').find(x => /^ ?(?:loss|lost|overspray|waste)/.test(scope.after(x)));
+    if (loss) out.loss = loss.value.value;
+    const tin = /\bhow (?:far|many (?:sq|square)|much area|big)\b|\bcover(?:age|s)?\b/.test(scope.text) ? scope.measures('gal', 'qt', 'L', 'pt', 'mL').find(f => !/\b(?:per|to the|to a|the) $/.test(scope.before(f))) : undefined;
+    if (tin && out.area === undefined) { put(out, 'volume', tin); scope.take(tin); }
+    else if (out.area === undefined && /\b(?:an?|one) (quart|gallon|lit(?:re|er)|pint)\b/.test(scope.text) && !/\bto the\b|per\b/.test(scope.text)) { out.volume = 1; out.volumeUnit = ({ q: 'qt', g: 'gal', l: 'L', p: 'pt' } as Record<string, string>)[/\b(?:an?|one) ([qglp])/.exec(scope.text)![1]!]; }
     if (!film && prev) { const n = scope.numbers()[0]; if (n) { out.thickness = n.value; scope.take(n); } }
     scope.take(...areas, p, film);
     return out;

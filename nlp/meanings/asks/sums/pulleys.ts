@@ -5,7 +5,7 @@ import { type Figure, type Given, put, type Scope } from './scope.ts';
 const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|flywheel|electric)\b/g;
 const DRIVEN = /\b(?:driven|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end)\b/g;
 const LENGTHS = ['in', 'mm', 'cm', 'ft', 'm', 'mil'];
-const CENTRE = /cent(?:re|er)s?\b|shaft to shaft|\bapart\b|between (?:the )?(?:shafts|pulleys|cent)|\bc to c\b|distance/;
+const CENTRE = /c\/c|\bc ?\/ ?c\b|cent(?:re|er)s?\b|shaft to shaft|\bapart\b|between (?:the )?(?:shafts|pulleys|cent)|\bc to c\b|distance/;
 const RPM = /\b(?:turns?|turning|runs?|running|does|doing|do|revs?|revving|at|spins?|spinning|speed(?: is| of)?|goes|going|makes|idles?|governed(?: at| to)?|speed|rpm|hums?|ticks? over)(?: (?:about|around|over|at|at about|is|it|to|round|along|it at|of))* $/;
 
 interface Pulleys { diameters: Figure[]; centre?: Figure; length?: Figure; speeds: Figure[] }
@@ -31,10 +31,13 @@ function sort(scope: Scope, prev?: Given): Pulleys {
   out.speeds.sort((a, b) => a.start - b.start);
   const unit = out.diameters.find(d => d.unit)?.unit ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined);
   if (unit) out.diameters = out.diameters.map(d => ({ ...d, unit: d.unit ?? unit }));
-  if (!prev && out.diameters.length === 1 && /\b(?:both|two equal|same size|each|a pair of)\b/.test(scope.text)) out.diameters.push(out.diameters[0]!);
+  if (!prev && out.diameters.length === 1 && (/\b(?:both|two equal|same size|each|a pair of)\b/.test(scope.text) || pairOf(scope))) out.diameters.push(out.diameters[0]!);
   if (unit && out.centre && !out.centre.unit) out.centre = { ...out.centre, unit };
   return out;
 }
+
+/** "two five inch pulleys". */
+const pairOf = (scope: Scope): boolean => scope.seen(/#~* #~*(?!~)(?: |-)?(?:inch|mm|in)? ?(?:pulley|sheave|wheel)s\b/)?.nums[0] === 2;
 
 /** Of more than two lengths the pulleys are those that say so, else those of the question's own sentence, else the last. */
 function atMostTwo(scope: Scope, all: Figure[]): Figure[] {
@@ -49,9 +52,9 @@ const centred = (scope: Scope, f: Figure): boolean => {
   return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
 };
 const isBelt = (scope: Scope, f: Figure): boolean =>
-  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelt(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length|at|measures|a|an|which|we|my|spare|old|new|about|only))* $/.test(scope.before(f, 40)));
+  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelt(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only))* $/.test(scope.before(f, 40)));
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
-  /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulley|sheave|to|with|is|of|one|onto|into|has|have|from|drive|driven)(?: (?:about|say|maybe))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
+  /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven)(?: (?:about|say|maybe))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 
 /** Which way a figure's own clause points: at what drives or at what is driven. */
 function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | undefined {
@@ -64,9 +67,13 @@ function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | 
     const a = [...t.matchAll(DRIVER)].at(-1)?.index ?? -1, b = [...t.matchAll(DRIVEN)].at(-1)?.index ?? -1;
     return a < 0 && b < 0 ? undefined : a > b ? 'driver' : 'driven';
   };
+  const next = /^ ?(?:inch |mm |in )?(?:dia(?:meter)? )?([a-z]+)/.exec(right)?.[1];
+  const adjacent = next && pick(next);
+  if (adjacent && !/^driv(?:es|ing)$/.test(next)) return adjacent;
   return /\bon (?:the|my|a) /.test(tail) ? pick(tail) ?? pick(own) : pick(left.split(/[,.;?]/).at(-1) ?? left) ?? pick(tail) ?? pick(left);
 }
 
+const DRIVERISH = new RegExp(DRIVER.source);
 const WANTED = /\b(?:want|wants|need|needs|needed|after|should|aiming for|has to|have to|got to|supposed to|likes?|ought to|meant to|target|get|to get|to give|must|to make|rated)\b/;
 
 function sheaveGiven(scope: Scope, prev?: Given): Given {
@@ -79,7 +86,8 @@ function sheaveGiven(scope: Scope, prev?: Given): Given {
     const others = [...p.speeds, ...p.diameters].filter(o => o !== s);
     const clause = scope.before(s, 46).split(/[,.;?]| and /).at(-1) ?? '';
     const which = side(scope, s, others);
-    const driven = (WANTED.test(clause) && which !== 'driver') || (which === 'driven' && !/\bmotor|engine\b/.test(clause));
+    const asksDriver = /\b(?:how fast|what speed|what rpm|what)\b[^.?!]*\b(?:motor|engine|driver|drive shaft)\b[^.?!]{0,24}$/.test(scope.text);
+    const driven = (WANTED.test(clause) && which !== 'driver') || (which === 'driven' && asksDriver);
     const name = ((driven || /\bwhat (?:has|must|should|does) (?:the |my )?(?:engine|motor|tractor|pto|crank|driver)\b/.test(scope.text)) && out.rpm2 === undefined) || out.rpm1 !== undefined ? 'rpm2' : 'rpm1';
     if (prev && prev.rpm2 !== undefined && prev.rpm1 === undefined) out.rpm2 ??= s.value; else out[name] ??= s.value;
     scope.take(s);
@@ -93,13 +101,18 @@ function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
   scope.take(a, b);
   if (b) {
     const first = side(scope, a, [b, ...p.speeds]), second = side(scope, b, [a, ...p.speeds]);
+    const onto = /\b(?:drives|driving|onto|turning an?|running an?|to an?|into an?)\b/.test(scope.desk.text.slice(a.end, b.start)) && !/\bdriven\b/.test(scope.desk.text.slice(a.end, b.start));
     const by = /\b(?:driven|turned|run|powered) (?:by|off|from) /.test(scope.desk.text.slice(a.end, b.start));
-    const turned = by || (first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver');
+    const drives = !by && /\b(?:drives|driving|belted (?:on ?)?to|onto|turns an?|turning an?|into)\b/.test(scope.desk.text.slice(a.end, b.start)) && !/\bdriving (?:pulley|sheave|wheel)/.test(scope.desk.text.slice(a.end, b.start));
+    const turned = by || !drives && (first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver') || (!drives && !first && !second && spedAt(scope, p) === b);
     put(out, 'd1', turned ? b : a);
     put(out, 'd2', turned ? a : b);
   } else if (prev) put(out, side(scope, a, p.speeds) === 'driver' ? 'd1' : 'd2', a);
   else put(out, side(scope, a, p.speeds) === 'driven' ? 'd2' : 'd1', a);
 }
+
+/** Without a word for either, the pulley whose speed is said is the one that drives: "a 12 inch belted to a 3 inch running at 1750". */
+const spedAt = (scope: Scope, p: Pulleys): Figure | undefined => p.speeds.length === 1 ? p.diameters.filter(d => d.end <= p.speeds[0]!.start && !/[,.;?]/.test(scope.desk.text.slice(d.end, p.speeds[0]!.start))).at(-1) : undefined;
 
 /** "if I swap the 14 for a 12", "a 12 instead of the 14": the pulley that was 14 is 12. */
 function swap(scope: Scope, p: Pulleys, prev: Given): Given | undefined {
@@ -150,7 +163,7 @@ export const SHEAVE: SumKind = {
     /\bwhat(?:s| is| does| will| would) (?:that|it|this) (?:give|make|come to|come out|work out)(?: (?:me|the [a-z]+|it|for))*(?: (?:at|to|as|in))?(?: (?:rpm|revs|speed|on the (?:blade|saw|mill|shaft|pump|fan)))?/,
     /\bwhatll (?:it|the [a-z]+(?: [a-z]+)?|that|she) (?:turn|spin|run|do|rev|go|be turning)\b/,
   ],
-  unless: /\bbelt length|length of belt|how long is the belt\b/,
+  unless: /\bbelt length|length of belt|how long is the belt\b|\bgpm\b|\bteeth\b|\btooth\b|\bsprockets?\b/,
   given: sheaveGiven,
   needs: ['d1', 'd2', 'rpm1', 'rpm2'],
   telling: [['d1', 'd2', 'rpm1'], ['d1', 'rpm1', 'rpm2']],
@@ -162,6 +175,8 @@ export const SHEAVE: SumKind = {
 export const BELT: SumKind = {
   of: 'belt',
   ask: [
+    /\b(?:what|whats|how much)[^.?!]{0,24}\b(?:wrap|arc of contact)\b/,
+    /(?:^|[.?!;,:] )(?:v )?belt for [^.?!]*\?/,
     /\bhow long (?:(?:is|of|a|does|should|will|would|must|do i|s|need|ll|to be|make|cut) )*(?:the |my |a |that |of a )?(?:new |drive |v |flat |fan |main )*belt(?:ing)?\b(?: (?:do|does|be|need|needs?|want|to|have|i|it|should|is|that|for|would|will|on))*/,
     /\bwhat(?:s)? (?:the |is the )?(?:length|size|long)(?: (?:of|a))?(?: (?:a|the|of|v|drive|flat|new))* belt(?:ing)?\b(?: (?:do|does|be|need|want|to|i|it|should|is|that|would|will))*/,
     /\b(?:belt|belting) (?:length|size)\b/,

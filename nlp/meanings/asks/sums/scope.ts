@@ -54,6 +54,13 @@ export class Scope {
   /** The number written where the mask has its # at `at` of the stretch. */
   num(at: number): { value: number; pair?: [number, number] } | undefined { return this.numAt.get(this.start + at); }
 
+  /** Lengths: measures in these units, and bare fractions, which a shop says for inches. */
+  lengths(...units: string[]): Figure[] {
+    const all = this.measures(...units);
+    const frac = this.found.flatMap(f => f.dim === 'number' && f.value.value < 12 && (f.value.form === 'fraction' || f.value.form === 'mixed') && !this.found.some(o => o.dim !== 'number' && o.start <= f.start && o.end >= f.end) ? [{ start: f.start, end: f.end, value: f.value.value, unit: 'in' }] : []);
+    return [...all, ...frac].sort((a, b) => a.start - b.start);
+  }
+
   /** The first match of a pattern over the mask, with the values of its numbers in order. */
   seen(pattern: RegExp): { m: RegExpExecArray; nums: number[]; start: number; end: number } | undefined {
     const m = pattern.exec(this.mask);

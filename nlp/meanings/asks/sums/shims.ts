@@ -4,9 +4,16 @@ import { type Figure, type Given, type Scope } from './scope.ts';
 
 const HAVE = /\b(?:got|have|ive|tin|with|from|hand|drawer|box|using|packs?|stock|leaves|sheets|bin|only|out of|made (?:of|from)|theres|there are|includes?|are|bag|kit|selection|pile|has|stack of|assortment|coffee can|shims|of|weve|can|in)\b[^#.]*$/;
 
+const TENS: Record<string, number> = { tens: 10, twelves: 12, fifteens: 15, twenties: 20, thirties: 30, forties: 40, fifties: 50, ones: 1, twos: 2, threes: 3, fours: 4, fives: 5, sixes: 6, sevens: 7, eights: 8, nines: 9 };
+/** "fives and twos": leaves called by their thickness. */
+const plurals = (scope: Scope): Figure[] => [...scope.text.matchAll(/\b(?:(twenty|thirty|forty|fifty)[ -])?([a-z]+s)\b/g)].flatMap(m => {
+  const ones = TENS[m[2]!], tens = m[1] ? TENS[`${m[1].slice(0, -1)}ies`] ?? 0 : 0;
+  return ones === undefined || scope.numbers().some(n => n.start === scope.start + m.index) ? [] : [{ start: scope.start + m.index, end: scope.start + m.index + m[0].length, value: tens + ones }];
+});
+
 /** Figures that stand in a row: "one thou, one and a half thou and two thou", "two, three and five thou". */
 function rows(scope: Scope): Figure[][] {
-  const figs = [...scope.measures('in', 'mm'), ...scope.numbers()].filter(f => !scope.measures('in', 'mm').some(m => m.end - m.start > f.end - f.start && m.start <= f.start && f.end <= m.end)).sort((a, b) => a.start - b.start);
+  const figs = [...scope.measures('in', 'mm'), ...scope.numbers(), ...plurals(scope)].filter(f => !scope.measures('in', 'mm').some(m => m.end - m.start > f.end - f.start && m.start <= f.start && f.end <= m.end)).sort((a, b) => a.start - b.start);
   const out: Figure[][] = [];
   for (const f of figs) {
     const last = out.at(-1)?.at(-1);
@@ -42,15 +49,17 @@ export const SHIMS: SumKind = {
   ask: [
     /\bwhat(?:s)?(?: (?:do|should|can|would|shall|could))?(?: i| we)? (?:stack|shim|pack|put together)\b(?: (?:up|it|with|under|to|them|for|together))*/,
     /\b(?:whats|what is|what|which|give me the|work out the|figure the|find the|hows)(?: (?:the|a|best|is|my|shim|combination of|fewest|combo of|right|mix of|pile of|set of|least))* (?:stack|shims?|shim pack|combination|combo|leaves|pack|make ?up|shim stack|fewest shims)\b(?! (?:were|was|did|had|came|on order|do i (?:still )?need to (?:buy|get|order)|behind|under the [a-z]+ (?:before|when)))(?: (?:do|should|would|will|for|is|that|to|gets?|makes?|i|use|need|make|add up to|put|under|go|it|be|goes|gives?|get|me))*/,
+    /\bshims? (?:to make|for|to get|that make)\b/,
     /\bhow (?:do|would|can|should|could|will) i (?:make(?: up)?|get(?: to)?|build(?: up)?|stack(?: up)?|shim(?: up)?|come up with|reach)\b(?=[^.?!]*(?:#|thou|\d|shim|mm))/,
     /\bwhat (?:makes|adds up to|gets me(?: to)?|will make|gives me|adds to|would make|comes to)\b(?=[^.?!]*(?:thou|shim|mm))/,
     /\b(?:shim stack|stack)(?= (?:for|to (?:make|get)|please|\?))/,
     /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:the )?(?:shim )?(?:stack|combo|combination)(?= ?(?:\?|$))/,
     /\bwhich ones?(?: (?:do|should) i| to)? (?:stack|use|put (?:in|under|together))\b/,
   ],
-  unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b/,
+  unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b|\b(?:pulleys?|sheaves?|bore|stroke|jacks?|balance|compression|chamber|belts?)\b/,
   given,
   needs: ['target', 'have'],
   telling: [['target', 'have']],
+  word: /\b(?:shims?|leaf|leaves|thou|stack|thousandths?)\b/,
   wants: ['have'],
 };

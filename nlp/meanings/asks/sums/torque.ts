@@ -9,7 +9,9 @@ const SAID = Object.keys(WORDS).sort((a, b) => b.length - a.length).join('|');
 export function gradesIn(text: string): { grade: string; at: number }[] {
   const out: { grade: string; at: number }[] = [];
   for (const m of text.matchAll(new RegExp(String.raw`\b(?:grades?|gr\.?|class|property class|strength|sae)(?: grade| class)? ?(?:of |a |an )?(${DECIMAL}|b7|b8|[1-8](?:\.\d)?(?![\d/.])|8 8|10 9|12 9|${SAID})(?![a-z])`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
-  if (!out.length) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./])(${DECIMAL})(?= ?(?:bolts?|studs?|s\b|capscrews?|cap screws?|$|[,?.;]|dry|oiled|lubed|plated|zinc|with|and|in|steel|hex|grade|class|m ?\d|lightly|wet|greased|anti))|\b(eight point eight|ten point nine|twelve point nine|eight eight|ten nine|twelve nine)\b`, 'g'))) out.push({ grade: spelled(m[1] ?? m[2]!), at: m.index });
+  if (!out.length) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./])(${DECIMAL})(?= ?(?:bolts?|studs?|s\b|torque|please|how|what|capscrews?|cap screws?|$|[,?.;]|dry|oiled|lubed|plated|zinc|with|and|in|steel|hex|grade|class|m ?\d|lightly|wet|greased|anti))|\b(b7|b8|eight point eight|ten point nine|twelve point nine|eight eight|ten nine|twelve nine)\b`, 'g'))) out.push({ grade: spelled(m[1] ?? m[2]!), at: m.index });
+  if (!out.length && /\bm ?\d/.test(text)) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./x])(?<!x )(${DECIMAL})(?![\d.])(?! ?(?:mm|inch|thou|lb|nm|newton|foot|ft|gal|volt|hours?|long))`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
+  if (!out.length) for (const m of text.matchAll(/\b(b7|b8m?|b16)\b/g)) out.push({ grade: spelled(m[1]!), at: m.index });
   return out;
 }
 const spelled = (s: string): string => WORDS[s] ?? s.replace(/^(\d+) (\d)$/, '$1.$2').toUpperCase();
@@ -31,8 +33,10 @@ export function sizeIn(scope: Scope): { size: string; at: { start: number; end: 
   const threads = scope.values('thread');
   const t = scope.nearest(threads);
   if (t) return { size: t.value.size, at: t };
-  const d = [...scope.measures('in').filter(f => /^(?:\d+\/\d+|\d+[- ]\d+\/\d+|1|[a-z ]+)/.test(scope.desk.text.slice(f.start, f.end)))].find(f => boltish(scope, f));
+  const d = [...scope.lengths('in').filter(f => /^(?:\d+\/\d+|\d+[- ]\d+\/\d+|1|[a-z ]+)/.test(scope.desk.text.slice(f.start, f.end)))].find(f => boltish(scope, f));
   if (d) return { size: fraction(d.value), at: d };
+  const plain = scope.numbers().find(f => /^\d+(?:[- ]\d+)?\/\d+$/.test(scope.desk.text.slice(f.start, f.end)) && boltish(scope, f));
+  if (plain) return { size: fraction(plain.value), at: plain };
   return undefined;
 }
 const boltish = (scope: Scope, f: { start: number; end: number }): boolean =>
@@ -87,6 +91,7 @@ export const TORQUE: SumKind = {
     /\b(?:torque|tightening torque|tightness)(?: (?:spec|figure|value|setting|number|for|on|please|needed|wanted|required|should|is|of))* ?(?=$|\?| (?:a|an|the|those|my|m ?[\d#]|\d|#))/,
     /\b(?:how many|what|the|whats the) (?:foot pounds?|ft ?lbs?|newton metres|nm|lb ft)(?: (?:for|on|do))(?= (?:a|an|the|my|five|half|three|seven|those|these|\d|m ?\d))/,
     /\bwhat (?:do|does|should|are|is|would|will) [^.?!,]{1,44}? (?:get |be |being |supposed to be |meant to be |need to be |to be )?(?:torqued?|tightened?|pulled|done up|tighten|nipped|pull) (?:(?:down|up|in) )?to\b/,
+    /\bwhat (?:should|does|will) (?:the |my )?(?:torque )?wrench (?:say|read|be set)/,
     /\bwhats (?:it|that|this|she|they|that one|one of those|those) (?:want|take|get|need|pull(?:ed)? to|tighten to|go to|torque(?: to)?)(?: to)?\b/,
   ],
   unless: /\b(?:what was|what were|did i (?:torque|do|pull|set|tighten)|had i|whatd i|torque was|(?:was|were) (?:it |they |that )?torqued|before i (?:took|pulled)|convert|torqued (?:the|it|them) to)\b/,
