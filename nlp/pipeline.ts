@@ -15,7 +15,7 @@ import { rule } from './meanings/rule.ts';
 import { same } from './meanings/same.ts';
 import { stow } from './meanings/stow.ts';
 import type { Meaning } from './meanings/telling.ts';
-import { wait } from './meanings/wait.ts';
+import { curing, wait } from './meanings/wait.ts';
 import { want } from './meanings/want.ts';
 import { weather } from './meanings/weather.ts';
 import { work } from './meanings/work.ts';
@@ -47,4 +47,5 @@ export const MEANINGS: readonly (readonly [name: string, meaning: Meaning])[] = 
 /** Read beside whatever else a clause means: "lapped the face, half an hour". */
 export const BESIDE: readonly (readonly [name: string, meaning: Meaning])[] = [
   ['hours', hours],
+  ['curing', curing],
 ];

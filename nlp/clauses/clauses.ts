@@ -51,6 +51,8 @@ function suppose(clauses: Placed[], sentence: number): void {
   if ((iffy(before) || before.reality === 'cond') && !c.sub && c.join !== 'but' && /^(plan|maybe|must|deed|wish)$/.test(c.reality) && (c.reality !== 'deed' || c.verb?.form === 'base')) c.reality = 'cond';
   const lead = before.items.filter(i => i.t !== 'mark').map(i => i.low).join(' ');
   if (!c.join && !before.items.some(i => i.low === ',') && HEDGES.test(lead)) c.reality = 'hearsay';
+  const told = before.verb && /^(say|claim|reckon|tell|swear)$/.test(before.verb.base!) && /^(he|she|they|person)$/.test(before.who ?? '') && !c.join && !before.items.some(i => i.low === ',');
+  if (told && c.reality === 'deed' && !c.items.some(i => i.f) && !/\b(ready|done|back|here|order|stock)\b/.test(c.items.map(i => i.low).join(' '))) c.reality = 'hearsay';
   if (iffy(c) && /^(plan|maybe|must)$/.test(before.reality)) before.reality = 'cond';
 }
 

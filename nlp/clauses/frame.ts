@@ -21,6 +21,7 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   if (!c.subj.length && !c.who && before) carry(c, before);
   afterVerb(sheet, c, memory);
   if (c.reality === 'deed') c.reality = reality(c);
+  if (c.reality === 'deed' && c.verb?.form === 'base' && /\b(managed to|had to|got to|went and|decided to|ended up|have to say)\b/.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' ')) && /\b(managed|had|went|decided) /.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' '))) c.verb = { ...c.verb, form: 'past' };
   return c;
 }
 
@@ -119,6 +120,7 @@ const chains = (it: Item, next: Item | undefined): boolean =>
 function carry(c: Clause, before: Clause): void {
   if (before.subj.length && !(before.who && /^(i|we)$/.test(before.who))) { c.subj = before.subj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; }
   if (before.who && /^(he|they|person|i|we|she)$/.test(before.who)) c.who = before.who;
+  if (before.passive && /^(must|plan)$/.test(before.reality) && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && c.join === 'and') { c.reality = before.reality; c.passive = true; return; }
   if (/^(must|plan)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
   if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
 }
@@ -131,6 +133,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   const particles = (): void => {
     for (; items[i]; i++) {
       const it = items[i]!;
+      if (it.low === 'home' && it.t === 'adv') { c.prt.push('home'); continue; }
       if (it.t === 'adv' || it.t === 'neg') { if (it.t === 'neg') c.neg = true; continue; }
       if ((it.t === 'prt' || it.t === 'adj' && it.low === 'loose') && PARTICLE.test(it.low) && !prepHere(items, i, c)) { c.prt.push(it.low); continue; }
       break;
@@ -144,7 +147,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
     if (items[i]?.np?.stands && /^(all|both)$/.test(items[i]!.np!.said)) i++;
     if (it.low === 'all' && items[i]?.low === 'of') i += 2;
   } else if (it?.t === 'np') {
-    const list = thingsAt(sheet, items, i, memory);
+    const list = thingsAt(sheet, items, i, memory, !PLACES.test(c.verb?.base ?? ''));
     if (list.things.length) { c.obj = list.things; i = list.next; } else i++;
   } else if (it?.f?.dim === 'number' && items[i + 1]?.low === 'of' && (items[i + 2]?.np || items[i + 2]?.t === 'pron')) {
     const of = items[i + 2]!;
@@ -156,6 +159,9 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && !(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
 }
 const DONE_TO = ['work', 'on', 'off', 'tight', 'hang', 'stow', 'order'] as const;
+
+/** Verbs that put one thing on another, which does not own it: "tried the sprocket on the shaft". */
+const PLACES = /^(try|put|run|set|slide|press|fit|mount|slip|hang|bolt|drop|tap|drive|screw|push|stick|place|lay|soak|dip|dunk|steep|install|shrink|thread|lower|seat)$/;
 
 /** "off the tractor", "in the tin": a particle that takes a noun is a preposition, unless the verb has no other object ("took off the hood"). */
 function prepHere(items: readonly Item[], i: number, c: Clause): boolean {
@@ -176,7 +182,9 @@ function reality(c: Clause): Reality {
   if (c.sub && /^(if|unless|lest|except|whether)$/.test(c.sub)) return 'cond';
   if (/\b(apparently|supposedly|allegedly|reportedly|by all accounts)\b/.test(words.join(' '))) return 'hearsay';
   if (/\b(was|were) (just |only |really )?(going|gonna|about|meant|supposed|planning|hoping) to\b|\bmeant to\b|\bshould 've\b|\bshould have\b|\bcould 've\b|\bwould 've\b|\bwould have\b|\bcould have\b|\bought to have\b/.test(head)) return 'past plan';
+  if (/\b(needs?|wants?|requires?) \w+ing\b/.test(words.join(' ')) || /^(?:\S+ ){0,4}?(?:still |yet )?to be\b/.test(head) && !c.items.slice(0, c.vi).some(i => i.t === 'have' || i.t === 'modal' || i.t === 'verb' || i.t === 'be' && i.low !== 'be')) return 'must';
   if (/\b(need|needs|have|has|had|'ve got|'s got|got|must|ought) to\b|\bmust\b|\bshould\b|\bwants? to be\b|\bbetter\b|\bsupposed to\b/.test(head)) return /\bhad to\b/.test(head) ? 'deed' : 'must';
+  if (/\bto be$|\bto be \S+$/.test(head) && c.passive && !/\b(want|wants|going|gonna|likely|sure)\b/.test(head)) return 'must'; // "head bolts to be retorqued"
   if (/\b(wouldn't|couldn't|won't)\b/.test(head)) return 'maybe';
   if (/\b(might|may|could|perhaps|maybe|possibly|probably|would|i 'd)\b/.test(head) && !/\bcould (see|hear|feel|get)\b/.test(head)) return /\b(would|'d) (like|love|rather)|\bwish\b/.test(head) ? 'wish' : 'maybe';
   if (/(^|\s)'d\b/.test(head)) return 'maybe';

@@ -159,6 +159,8 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   const next = items[k + 1];
   if (countsOf(items, k)) return true;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(next?.low ?? '') && items[k + 2]?.np) return true;
+  if (prev === verb && /^(test|trial|dry|mock)$/.test(prev.low)) return false;
+  if (it.t === 'verb' && it.form === 'past' && prev.t === 'pron' && cur[cur.lastIndexOf(prev) - 1]?.t === 'verb' && /^(it|them|those|these|that)$/.test(prev.low)) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'past' && (next?.t === 'np' || next?.t === 'pron') && !/^(get|have|keep|start|begin|help|go|come)$/.test(verb.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && !/^(help|let|make|have|get|be)$/.test(verb.base ?? '') && (next?.t === 'np' || next?.t === 'pron')) return true;
   if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {

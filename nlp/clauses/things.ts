@@ -24,6 +24,7 @@ export const isMachine = (sheet: Sheet, name: string): boolean => {
 export const partLike = (sheet: Sheet, name: string): boolean => {
   const head = name.split(' ').at(-1)!;
   if ((sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name)) return true;
+  if (/^(dogs?|fingers?|thumbs?|knees?|foot|feet|backs?|hands?|eyes?|cats?|legs?|ears?|cows?)$/.test(name)) return false;
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
   if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;
   if (classes.has('source') || classes.size === 1 && classes.has('quantity')) return false;
@@ -36,7 +37,7 @@ export const isSource = (np: Phrase): boolean => nounClasses(np.said).has('sourc
  * The thing named at item `k` with its "of", "on the", "in the" tail: an owning part goes in front of the name ("hub bearing on the left wheel" is
  * "left wheel hub bearing"), a machine is dropped, a place or a bare side stays where it was said. Gives the next item index.
  */
-export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory: Memory): { thing: Thing; next: number } | undefined {
+export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory: Memory, owned = true): { thing: Thing; next: number } | undefined {
   const it = items[k];
   if (it?.t !== 'np') return undefined;
   const lot = /^(pair|lot|lot of them|whole lot|set|rest)$/.test(it.np!.said) && /^(the|that|this)$/.test(sheet.tokens[it.np!.from]?.low ?? '') && items[k + 1]?.low !== 'of';
@@ -54,7 +55,7 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
     const owner = tail.np;
     if (prep.low === 'of' && CONTAINER.test(np.said.split(' ').at(-1)!)) {
       name = owner.stands ? standIn(owner, memory, sheet) ?? name : owner.name; choices = owner.choices; machine = false;
-    } else if (prep.low === 'of' || prep.low === 'on' || prep.low === 'in') {
+    } else if (prep.low === 'of' || owned && (prep.low === 'on' || prep.low === 'in')) {
       const joined = withOwner(sheet, name, owner, prep.low, memory);
       if (joined === undefined) break;
       if (joined !== name) choices = undefined;
@@ -79,6 +80,7 @@ function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memo
     if (/^(left|right)$/.test(owner.name)) { const of = memory.sided(owner.name, sheet); return of ? `${of} ${name}` : `${owner.name} ${name}`; }
     return prep === 'of' ? `${owner.name} ${name}` : `${name} ${prep} the ${owner.name}`;
   }
+  if (prep === 'in' && isStuff(owner.said)) return undefined;
   if (prep !== 'of' && (isPlaceNoun(owner) && !nounClasses(owner.said).has('part') || isSource(owner))) return undefined;
   if (owner.stands) { const of = standIn(owner, memory, sheet); return of ? `${of} ${name}` : name; }
   return `${owner.name} ${name}`;
@@ -95,11 +97,11 @@ export function standIn(np: Phrase, memory: Memory, sheet: Sheet): string | unde
 }
 
 /** All things of a noun list from item `k`: "the hood and both fenders", "carb, manifold and air cleaner". */
-export function thingsAt(sheet: Sheet, items: readonly Item[], k: number, memory: Memory): { things: Thing[]; next: number } {
+export function thingsAt(sheet: Sheet, items: readonly Item[], k: number, memory: Memory, owned = true): { things: Thing[]; next: number } {
   const things: Thing[] = [];
   let next = k;
   for (;;) {
-    const one = thingAt(sheet, items, next, memory);
+    const one = thingAt(sheet, items, next, memory, owned);
     if (!one) break;
     things.push(one.thing);
     next = one.next;

@@ -8,7 +8,7 @@ import { SIDES } from '../words/sides.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const STRIKE = /^(no |okay |oh |sorry |actually |wait |hang on |hold on |um |well )*(scratch|strike|forget|ignore|undo|delete|cancel|disregard|take back|wipe|drop|scrub|bin|remove|cross out|rub out) (that|it|the last|what i|my last|the previous|all that|the bit|everything i|this|the note|last (note|one|entry|bit)|about|the (one|entry|remark|thing) about|that last|what)\b|^(no |sorry |actually )*(i was wrong about|i take (it|that) back|that('s| was| is) (wrong|not right|a mistake|rubbish)|never mind (that|what i said|about)|that never happened|didn't happen|that wasn't (right|me|it)|i got that wrong|ignore me)\b/;
+const STRIKE = /^(take that back|scrap (that|the) (last|note)|forget (what|that)|delete (that|the)|never mind (that|what))\b|^(no |okay |oh |sorry |actually |wait |hang on |hold on |um |well )*(scratch|strike|forget|ignore|undo|delete|cancel|disregard|take back|wipe|drop|scrub|bin|remove|cross out|rub out) (that|it|the last|what i|my last|the previous|all that|the bit|everything i|this|the note|last (note|one|entry|bit)|about|the (one|entry|remark|thing) about|that last|what)\b|^(no |sorry |actually )*(i was wrong about|i take (it|that) back|that('s| was| is) (wrong|not right|a mistake|rubbish)|never mind (that|what i said|about)|that never happened|didn't happen|that wasn't (right|me|it)|i got that wrong|ignore me)\b/;
 const CROSSED = /\b(cross|take|strike|scratch|knock) (the |those |that |them |it |off )?.{0,30}\boff\b( the list)?/;
 const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it)|should (be|have|'ve)|not \S+$|misread|wrong|mistake|i said|change (that|it|the)|turns out|no wait|wait no|wait|oops|scrap that|read it wrong|correct that|meant to say|better make|counted again|measured again|looked again|added that|on second thoughts?)\b|^no\b|isn't .* it's|wasn't .* it was/;
 /** "it was seventy-two for the tailgate": what "it" is comes straight after. */
@@ -16,7 +16,7 @@ const restated = (c: Clause): boolean => c.pred === 'be' && /^(it|that|they)$/.t
 
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
-  const c = t.clause, text = lowText(t).replace(/^((och|ah|ach|nah|oh|hey|well|so|and|but|right) ?,? ?)+(?=\w)/, '');
+  const c = t.clause, text = lowText(t).replace(/^((och|ah|ach|nah|oh|hey|well|so|and|but|right)\b ?,? ?)+(?=\w)/, '');
   if (STRIKE.test(text) || /^(forget|ignore|scratch|strike|cancel|disregard)\b/.test(text) && !c.neg && t.prior.some(e => ('part' in e && e.part || 'item' in e && e.item || '') .toString().split(' ').some(w => w.length > 3 && text.includes(w))) || t.at === 0 && t.prior.some(e => e.kind === 'want') && /^(cross|strike|scratch)\b/.test(text) && CROSSED.test(text)) {
     for (const x of t.clauses) if ((x as Placed).sentence === (c as Placed).sentence) (x as Clause & { spoken?: boolean }).spoken = true;
     return [{ kind: 'amend', undo: true } as Entry];
@@ -29,6 +29,7 @@ export const amend: Meaning = t => {
   const negated = n !== undefined && n.items[0]?.t === 'neg' || /\bnot \S+( \S+)?$/.test(text);
   if (c.neg && n && !n.neg && restated(n)) { return []; }
   if (!MARK.test(own) && !negated && !restated(c) && !movedDate(t, text) && !bareFigure(t, c)) return undefined;
+  if (/^(i |we )?(actually |really |just )?(need|want)\b/.test(text.replace(/^(actually|no|sorry) ,? ?/, '')) && /^(actually|sorry|no)\b/.test(own) && t.prior.some(e => e.kind === 'want') && !c.items.some(i => i.np && !i.np.stands) && numberIn(t, c) !== undefined) return changed(t, c, text);
   if (c.verb && /^(need|order|buy|clean|paint|prime|fit|pull|check)$/.test(c.verb.base!) && !/\b(sorry|correction|make that|meant)\b/.test(own)) return undefined;
   return changed(t, c, text);
 };

@@ -18,6 +18,8 @@ export const finding: Meaning = t => {
   if (/^(cond|hearsay)$/.test(c.reality)) return undefined;
   const later = verdictOnly(t);
   if (later) return later;
+  const gone = doneFor(t);
+  if (gone) return gone;
   const can = usable(t);
   if (can) return can;
   if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
@@ -32,7 +34,7 @@ function condition(t: Telling, c: Clause, from: number): string {
   let end = c.to;
   const when = dims(c.items, 'when').find(f => f.to >= c.to - 1 && f.from > from);
   if (when) end = when.from;
-  return said(t.sheet, from, end).replace(/^(?:still|just|only|now|all|really|actually|definitely)\s+(?=\w+$)/i, m => (/still|just/i.test(m) ? m : '')).replace(/\s+(?:though|now|anyway|too|as well|either|today|on|at|in|of|mind you|mind|unfortunately|sadly|I think|i think|by the way)$/i, '').replace(/^(?:'s|is|are|was|were)\s+/, '').trim();
+  return said(t.sheet, from, end).replace(/^(?:still|just|only|now|all|really|actually|definitely)\s+(?=\w+$)/i, m => (/still|just/i.test(m) ? m : '')).replace(/\s+for (?:now|the moment|the time being|tonight)$/i, '').replace(/\s+(?:though|now|anyway|too|as well|either|today|on|at|in|of|mind you|mind|unfortunately|sadly|I think|i think|by the way)$/i, '').replace(/^(?:'s|is|are|was|were)\s+/, '').trim();
 }
 
 /** "X is cracked", "X pitted", "X is junk": a state after "is" or straight after the name. */
@@ -52,7 +54,7 @@ function stated(t: Telling): Entry[] | undefined {
   }
   if (first.t === 'prep' && !/^(like|past|beyond|without|in|out|of|at|full)$/.test(first.low)) return undefined;
   if ((first.low === 'in' || first.low === 'at') && !/\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim|limits|tolerance|spec)\b/.test(lowText(t))) return undefined;
-  if (c.pred === 'none' && first.t !== 'adj' && first.t !== 'np' && first.t !== 'prep') return undefined;
+  if (c.pred === 'none' && first.t !== 'adj' && first.t !== 'np' && first.t !== 'prep' && !(first.low === 'down' && rest[1]?.t === 'to')) return undefined;
   if (first.t === 'num' || first.t === 'pron' || first.t === 'to' || first.t === 'cc' || first.t === 'mark' || first.t === 'verb' && first.form === 'ing') return undefined;
   const text = counted(t, c) + (c.neg ? 'not ' : '') + condition(t, c, c.rest.find(i => i.low !== ',')!.from);
   return parts.map(p => make(p.name, text, c.neg ? negated(text) : verdictIn(text)));
@@ -159,15 +161,23 @@ function fault(t: Telling): Entry[] | undefined {
   return [make(part, text, verdictIn(lowText(t)))];
 }
 
+/** "the seal's had it", "belt is past it", "the tyres have seen better days". */
+function doneFor(t: Telling): Entry[] | undefined {
+  const c = t.clause, parts = partsOf(t, c.subj);
+  const m = /\b(?:had (?:it|its day|their day|its chips|their chips)|past (?:it|its best|their best|saving|redemption)|seen (?:better days|its day|their day)|on (?:its|their) last legs|given up the ghost|bit(?:ten)? the dust|within (?:limits|spec|tolerance|the limits?))\b/.exec(lowText(t));
+  if (!m || c.neg || !parts.length || !/^(be|have|none)$/.test(c.pred) && !/^(have|be|give|bite|see)$/.test(c.verb?.base ?? '') || /^(i|we)$/.test(c.who ?? '')) return undefined;
+  return parts.map(p => make(p.name, m[0], /had|past/.test(m[0]) ? 'replace' : undefined));
+}
+
 /** "left bush can be reused": a part of its own with a verdict that "can" gives. */
 function usable(t: Telling): Entry[] | undefined {
   const c = t.clause;
-  if (c.neg || !/\b(can|could|will|'ll) (be |still be )?(re-?used|saved|welded|repaired|fixed|brazed|straightened|do|go again|go back|run again|last|serve|clean up|polish up|live on|see another)\b/.test(lowText(t))) return undefined;
+  if (c.neg || !/\b(can|could|will|'ll) (be |still be )?(re-?used|reground|rebored|rewound|rebushed|resleeved|sleeved|bushed|skimmed|machined|built up|recut|relined|refaced|soldered|patched|mended|saved|welded|repaired|fixed|brazed|straightened|do|go again|go back|run again|last|serve|clean up|polish up|live on|see another)\b/.test(lowText(t))) return undefined;
   const parts = partsOf(t, c.subj).filter(s => !s.carried);
   const modal = c.items.find(i => i.t === 'modal');
   if (!parts.length || !modal) return undefined;
   const text = condition(t, c, modal.from);
-  return parts.map(p => make(p.name, text, verdictIn(lowText(t)) ?? 'reuse'));
+  return parts.map(p => make(p.name, text, verdictIn(lowText(t)) ?? (/re-?used|\b(do|go|run|last|serve|clean|polish|live|see)\b/.test(lowText(t)) ? 'reuse' : 'repair')));
 }
 
 /** Fragments with a count, shown before figures are: "22 sections, 4 chipped" counts nothing on the machine. */
@@ -215,6 +225,7 @@ function aboutAfterOn(t: Telling, c: Clause): Thing[] {
 function verdictOnly(t: Telling): Entry[] | undefined {
   const c = t.clause, text = lowText(t);
   const v = verdictIn(text);
+  if (c.reality === 'hearsay' || c.reality === 'maybe' && !/\b(can|could|'ll|will)\b/.test(text) || /\b(probably|maybe|might|perhaps)\b/.test(text)) return undefined;
   if (!v || c.neg || c.pred === 'none' && c.items.some(i => i.f?.dim === 'number') || c.pred === 'be' && c.subj.some(s => s.np?.stands && s.from >= c.from) && v !== 'watch' && v !== 'reuse') return undefined;
   if (c.pred === 'be' && c.subj.some(s => !s.carried)) return undefined;
   const plain = v === 'watch' || v === 'reuse' && (c.who !== undefined || !c.subj.some(s => !s.carried)) || v === 'repair' && /can|has to be|have to be/.test(text) || v === 'replace' && c.reality === 'must' || (v === 'replace' || v === 'good') && (/^(that|it|they|that one|those|this|she|he)$/.test(c.who ?? '') || c.subj.length > 0) && c.subj.every(s => s.carried);

@@ -19,7 +19,7 @@ export const hours: Meaning = t => {
   const value = unit === 'hours' ? f.value.amount : unit === 'minutes' && f.value.amount >= 15 ? Math.round(f.value.amount / 0.6) / 100 : undefined;
   if (value === undefined) return undefined;
   const part = on(t, c, f);
-  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(text) || undefined }) as Entry];
+  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 14).toLowerCase()}`) || undefined }) as Entry];
 };
 
 /** The last length of time in the clause: "an hour and a half... no, two hours". */
@@ -27,6 +27,8 @@ const timeIn = (t: Telling, c: Clause): Extract<Found, { dim: 'span' }> | undefi
   t.sheet.found.filter((f): f is Extract<Found, { dim: 'span' }> => f.dim === 'span' && f.from >= c.from && f.to <= c.to && /^(hours|minutes)$/.test(f.value.unit)).at(-1);
 
 function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
+  const after = t.sheet.tokens.slice(f.to, f.to + 2).map(x => x.low).join(' ');
+  if (/^(to|from|before|until|till) /.test(after) && !/\b(spent|took|put)\b/.test(text) && !/^to (date|the)/.test(after) || (c.pred === 'have' || c.verb?.base === 'hold' || c.verb?.base === 'last') && c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '')) return false;
   if (/\b(in|after|within|every|until|till|for another|next|about)$/.test(t.sheet.tokens.slice(Math.max(0, f.from - 1), f.from).map(x => x.low).join(' ')) && !/\b(took|spent|put|call it)\b/.test(text)) return false;
   if (/\b(running|of running|ran|run time|on the clock|on the meter|hour meter|hourmeter|cure|dry|drying|curing|overnight|soak\w*|drive|drove|away|idl\w+|ran (it|her)|under load|warm|cool\w*|simmer\w*|boil\w*|charg\w+|bak\w+|cook\w*|in the oven|in the tank|bath)\b/.test(text) && !/\b(spent|took me|put in|hours? on)\b/.test(text)) return false;
   if (/\b(free|left|to spare|to kill|spare|before (the|my|i|choir|dinner|tea|supper|lunch|work))\b/.test(text) && !/\bspent\b/.test(text)) return false;
@@ -49,8 +51,9 @@ function on(t: Telling, c: Clause, f: Found): string | undefined {
     if (c.items[k + 1]!.t === 'pron' && /^(it|that|them|this|those)$/.test(c.items[k + 1]!.low)) return t.memory.topic()?.name;
   }
   const own = [...c.obj, ...c.subj].find(s => s.name);
-  const after = c.items.find(i => i.np && !i.np.stands && i.from > f.to);
+  const after = c.items.find(i => i.np && !i.np.stands && i.from >= f.to);
   if (own && !own.carried) return own.name;
   if (c.verb?.form === 'ing' || c.items.some(i => i.t === 'verb' && i.form === 'ing')) return after?.np?.name ?? own?.name;
-  return own?.name ?? (after && c.pred !== 'none' ? after.np!.name : undefined) ?? t.memory.topic()?.name;
+  const bareAfter = after && c.pred === 'none' && after.from === f.to && !/\b(morning|afternoon|evening|night|today|work|job|labour|labor|shop|total)$/.test(after.np!.said) ? after.np!.name : undefined;
+  return bareAfter ?? own?.name ?? (after && c.pred !== 'none' ? after.np!.name : undefined) ?? t.memory.topic()?.name;
 }

@@ -12,7 +12,8 @@ const NOUN_ACT: Record<string, string> = { clean: 'clean', cleaning: 'clean', co
 /** Work still to do: "need to", "I'll", "going to", "must", an order to oneself, "X wants a clean", "X needs welding". */
 export const job: Meaning = t => {
   const c = t.clause;
-  if (c.neg || c.asks || c.sub && !(c.sub === 'when' && c.reality === 'plan') && /^(if|unless|until|till|before|when|after|because|so|that|which|while|since|as)$/.test(c.sub)) return undefined;
+  const reminded = /\bdon't (let me )?forget to\b/.test(lowText(t));
+  if (c.neg && !reminded || c.asks || c.sub && !(c.sub === 'when' && c.reality === 'plan') && /^(if|unless|until|till|before|when|after|because|so|that|which|while|since|as)$/.test(c.sub)) return undefined;
   if (c.reality === 'cond' || c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(don't know|not sure|no idea)\b/.test(lowText(t))) return undefined;
   const got = treated(t, c) ?? ordered(t, c);
   if (got) mends(t, got);
@@ -51,7 +52,7 @@ function treated(t: Telling, c: Clause): Entry[] | undefined {
       if (ing) return parts.map(p => entry(ing.replace(/ing$/, ''), p.name));
     }
   }
-  if ((c.reality === 'must' || c.reality === 'plan') && c.verb && c.items.some(i => i.low === 'be' || i.low === 'being') && c.verb.form !== 'ing' && !/^(replace|renew|be)$/.test(c.verb.base!) && /\b(to be|be)\b/.test(lowText(t)) && !/^(i|we)$/.test(c.who ?? '')) {
+  if ((c.reality === 'must' || c.reality === 'plan') && c.verb && (c.items.some(i => i.low === 'be' || i.low === 'being') || c.passive && c.carriedSubj) && c.verb.form !== 'ing' && !/^(replace|renew|be)$/.test(c.verb.base!) && (/\b(to be|be)\b/.test(lowText(t)) || c.passive && c.carriedSubj) && !/^(i|we)$/.test(c.who ?? '')) {
     return parts.map(p => entry(plainAct(c.verb!, c), p.name));
   }
   return undefined;
@@ -71,7 +72,7 @@ function ordered(t: Telling, c: Clause): Entry[] | undefined {
   const today = t.sheet.ctx.at.slice(0, 10);
   const soon = c.ing && !c.subj.some(s => !s.carried) && c.vi === c.items.findIndex(i => i.t === 'verb') && dims(c.items, 'when').some(f => (f.value.from ?? '') > today);
   if (soon && (isClass(verb.base!, 'work') || isClass(verb.base!, 'on') || isClass(verb.base!, 'off')) && c.obj.length + t.memory.lastGroup().length > 0) return (c.obj.length ? c.obj : t.memory.lastGroup().slice(0, 1)).map(p => entry(verb.base!, p.name));
-  const bid = commanded(c);
+  const bid = commanded(c) || /\bdon't (let me )?forget to\b/.test(lowText(t));
   const bound = (c.reality === 'must' || c.reality === 'plan') && (/^(i|we)$/.test(c.who ?? '') || !c.who && !c.subj.some(s => !s.carried));
   if (!bid && !bound) return undefined;
   if (verb.form !== 'base') return undefined;

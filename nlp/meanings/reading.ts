@@ -4,6 +4,7 @@ import type { Placed } from '../clauses/clauses.ts';
 import type { Item } from '../clauses/items.ts';
 import { isMachine } from '../clauses/things.ts';
 import type { Found } from '../types.ts';
+import { CONDITION } from '../words/conditions.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
 import { COUNTED } from '../words/quantities.ts';
 import { SIDES } from '../words/sides.ts';
@@ -73,7 +74,7 @@ function counts(t: Telling, c: Clause): Entry[] {
     const np = it.np;
     if (c.counted && k < 4) return;
     const counted = np && np.count !== undefined && COUNTED.has(singular(np.said.split(' ').at(-1)!));
-    if (counted && !/\b(bent|broken|cracked|missing|worn|bad|rotten|gone|loose)\b/.test(lowText(t))) {
+    if (counted && !c.items.some(x => x.t === 'adj' && CONDITION.has(x.low)) && !/\b(bent|broken|cracked|missing|worn|bad|rotten|gone|loose)\b/.test(lowText(t))) {
       const under = c.items.slice(k + 1).find((x, n) => x.np && /^(under|behind|between|in|on|at|of|beneath|each|per)$/.test(c.items[k + n]?.low ?? '') || x.t === 'pron' && /^(it|them|that)$/.test(x.low) && /^(under|behind|between|in|on)$/.test(c.items[k + n]?.low ?? ''));
       const owner = c.subj.find(s => s.np !== np && s.name !== np.name && !isMachine(t.sheet, s.name))?.name ?? (under?.np && !under.np.stands ? under.np.name : undefined) ?? t.memory.all().find(x => x.name !== np.name)?.name;
       const evident = c.pred === 'have' || /^(count|be|have|find|get|number)$/.test(c.verb?.base ?? '') || c.pred === 'be' || c.pred === 'none' || under !== undefined;

@@ -19,7 +19,7 @@ export const recheck: Meaning = t => {
   const time = later(t, c);
   if (!time) return undefined;
   const things = c.obj.length ? c.obj : partAfterAt(t, c) ?? (c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1));
-  const act = verb.base === 'see' || verb.base === 'go' || verb.base === 'feel' ? 'check' : verb.base === 're-torque' ? 'retorque' : verb.base === 'do' ? 'check' : verb.base!;
+  const act = verb.base === 'recheck' || verb.base === 're-check' || verb.base === 'see' || verb.base === 'go' || verb.base === 'feel' ? 'check' : verb.base === 're-torque' ? 'retorque' : verb.base === 'do' ? 'check' : verb.base!;
   if (!things.length) return [trim({ kind: 'recheck', do: act, ...time }) as Entry];
   return things.map(s => trim({ kind: 'recheck', part: s.name, do: act, ...time }) as Entry);
 };

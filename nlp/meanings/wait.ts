@@ -11,9 +11,10 @@ const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*
 /** Leave it alone until then: curing, drying, setting, cooling. */
 export const wait: Meaning = t => {
   const c = t.clause, text = lowText(t);
-  if (c.asks || c.sub && /^(if|unless)$/.test(c.sub) || c.reality === 'past plan' || c.who && /^(he|they|she|person|you)$/.test(c.who) && !c.subj.length) return undefined;
+  if (c.asks || c.sub && /^(if|unless)$/.test(c.sub) || c.reality === 'past plan' || c.who && /^(he|they|she|person|you)$/.test(c.who) && !c.subj.length && !/^hands off\b/.test(text)) return undefined;
+  const label = c.verb?.base === 'say' && /\b(tin|can|label|packet|tube|bottle|sheet|instructions|book)\b/.test(text) && t.told.some(x => x.entry.kind === 'work' && /paint|prime|seal|glue|varnish|coat|undercoat|line|fill|patch|bed|caulk/.test(x.entry.action));
   const bareSpan = /^(and |so |now |just )?(leave|let|leaving|give) (it|them|that|her|him|the \w+)\b/.test(text) && t.sheet.found.some(f => (f.dim === 'span' || f.dim === 'when') && f.from >= t.clause.from && f.to <= t.clause.to);
-  if (!WAITS.test(text) || !REASON.test(text) && !bareSpan) return undefined;
+  if (!label && !WAITS.test(text) || !label && !REASON.test(text) && !bareSpan) return undefined;
   const base = c.verb?.base ?? '';
   if (!/^(leave|let|cure|dry|set|harden|cool|sit|touch|wait|give|need|want|stay|flash|be|have|go|stand|rest|keep|soak|off-gas|handle|get|take|say)$/.test(base) && c.pred !== 'be' && c.pred !== 'none') return undefined;
   if (base === 'set' && c.obj.length && !c.obj.some(o => o.carried) || base === 'dry' && c.verb!.form === 'past' && c.obj.length || base === 'leave' && c.verb!.form === 'past' && /soak/.test(text)) return undefined;
@@ -21,9 +22,20 @@ export const wait: Meaning = t => {
   const until = /\b(till|until|'til|before|by|to)\b/.test(text) || !dims(c.items, 'span').length ? whenIn(t, c) : undefined;
   const span = t.sheet.found.find(f => f.dim === 'span' && f.from >= c.from && f.to <= c.to && /^(hours|days|weeks)$/.test(f.value.unit));
   if (!until && !span) return undefined;
-  const things = (c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|can|tin|label|book|sheet|instructions|stuff|data sheet|packet|tube|bottle)s?$/.test(s.name));
-  const about = things.length ? things : t.memory.lastGroup().slice(0, 1);
+  const off = /^hands off\b/.test(text) || label;
+  const things = off ? [] : (c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|can|tin|label|book|sheet|instructions|stuff|data sheet|packet|tube|bottle)s?$/.test(s.name));
+  const worked = off ? t.told.findLast(x => x.entry.kind === 'work' || x.entry.kind === 'fit')?.entry : undefined;
+  const about = things.length ? things : worked && 'part' in worked && worked.part ? [{ name: worked.part }] : t.memory.lastGroup().slice(0, 1);
   if (!about.length) return undefined;
   if (until && !span || until && /\b(till|until)\b/.test(text)) return about.map(s => ({ kind: 'wait', part: s.name, until }) as Entry);
   return span?.dim === 'span' ? about.map(s => trim({ kind: 'wait', part: s.name, after: span.value.amount, unit: span.value.unit }) as Entry) : undefined;
+};
+
+/** "sealed the tank, two days to cure": the wait said in the same breath as the work. */
+export const curing: Meaning = t => {
+  const c = t.clause;
+  const f = t.sheet.found.find(x => x.dim === 'span' && x.from >= c.from && x.to <= c.to && /^(hours|days|weeks)$/.test(x.value.unit));
+  if (f?.dim !== 'span' || c.neg || c.reality !== 'deed' || !/^to (cure|dry|set|harden|go off|cool|air dry|gas off)\b/.test(t.sheet.tokens.slice(f.to, f.to + 3).map(x => x.low).join(' '))) return undefined;
+  const parts = t.told.flatMap(x => (x.clause === c && x.entry.kind === 'work' ? [x.entry.part] : [])).filter((p): p is string => p !== undefined);
+  return parts.length ? [...new Set(parts)].map(part => ({ kind: 'wait', part, after: f.value.amount, unit: f.value.unit }) as Entry) : undefined;
 };

@@ -23,20 +23,28 @@ export const weather: Meaning = t => {
   if (!sky) return undefined;
   const more = severalSkies(t);
   if (more) return more;
-  if (/^(i|we|you)$/.test(c.who ?? '') || partTalk(t)) return undefined;
+  if (/^(i|we|you)$/.test(c.who ?? '') || partTalk(t) || /\b(to (dry|set|cure)|drying|dries)\b/.test(text) || c.verb?.form === 'past' && /^(run|turn|go|come|get|find|feel|work|wear|blow|dry|strip|make)$/.test(c.verb.base!)) return undefined;
   const days = t.sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague);
   const today = t.sheet.ctx.at.slice(0, 10);
   const named = longest(days).filter(f => (f.value.to ?? f.value.from ?? '9') >= today);
   if (!named.length && !/\b(all (day|week|weekend)|soon|coming|on the way|forecast|they|radio|tonight|later)\b/.test(text)) return undefined;
   if (!named.length) return SAYS.test(text) && /\b(forecast|coming|on the way|they|radio)\b/.test(text) ? [{ kind: 'weather', sky } as Entry] : undefined;
-  const from = named[0]!.value.from, to = named.at(-1)!.value.to ?? (openEnded(t, named.at(-1)!) ? undefined : named.at(-1)!.value.from);
+  const upTo = named.length === 1 && /\b(through|thru|till|until|up to|up till)( to)?( the)? [a-z]+$|\b(through|thru|till|until) (to )?(mon|tues|wednes|thurs|fri|satur|sun)/.test(text) && !named[0]!.value.to?.localeCompare(named[0]!.value.from ?? '') ? sinceWhen(t) : undefined;
+  const from = upTo ?? named[0]!.value.from, to = named.at(-1)!.value.to ?? (openEnded(t, named.at(-1)!) ? undefined : named.at(-1)!.value.from);
   return [trim({ kind: 'weather', sky, from, to }) as Entry];
 };
+
+/** "Forty-two on Friday. Hot right through to Sunday": a span with only its end said begins on the day named before, else today. */
+function sinceWhen(t: Telling): string {
+  const c = t.clauses[t.at - 1], today = t.sheet.ctx.at.slice(0, 10);
+  const f = c && t.sheet.found.find(x => x.dim === 'when' && x.from >= c.from && x.to <= c.to && !x.value.vague && (x.value.from ?? '') >= today);
+  return f?.dim === 'when' && f.value.from ? f.value.from : today;
+}
 
 /** "rain today and tomorrow, then dry Saturday": each sky with the days after it. */
 function severalSkies(t: Telling): Entry[] | undefined {
   const { clause: c, sheet } = t;
-  const at = sheet.tokens.slice(c.from, c.to).flatMap((x, k) => { const hit = SKY.find(([re]) => re.test(x.low)); return hit ? [{ sky: hit[1], k: c.from + k }] : []; });
+  const at = sheet.tokens.slice(c.from, c.to).flatMap((x, k) => { const hit = x.low === 'sun' && sheet.found.some(f => f.dim === 'when' && f.from <= c.from + k && c.from + k < f.to) ? undefined : SKY.find(([re]) => re.test(x.low)); return hit ? [{ sky: hit[1], k: c.from + k }] : []; });
   if (at.length < 2 || new Set(at.map(a => a.sky)).size < 2) return undefined;
   const days = longest(sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague));
   const out = at.map((a, i) => ({ sky: a.sky, days: days.filter(d => d.from > a.k && d.from < (at[i + 1]?.k ?? c.to)) })).filter(x => x.days.length);
@@ -46,7 +54,8 @@ function severalSkies(t: Telling): Entry[] | undefined {
 function skyIn(t: Telling, text: string): Sky | undefined {
   if (/\bno (rain|frost|wind|snow)\b|\bwithout (any )?rain\b|\bnot a drop\b|\bstays? dry\b|\bstaying dry\b/.test(text)) return /no rain|drop|dry/.test(text) ? 'dry' : undefined;
   if (t.clause.neg || /\b(stops?|ends?|clears?|lets? up|eases?|over by)\b/.test(text)) return undefined;
-  const hits = SKY.flatMap(([re, sky]) => { const m = re.exec(text); return m ? [{ sky, at: m.index }] : []; });
+  const said = text.replace(/\b(mon|tues?|wed|thurs?|fri|sat|sun) ?(&|and|\+|-|to|thru|through) ?(mon|tues?|wed|thurs?|fri|sat|sun)\b|\b(on|til|till|until|by|from|to|this|next|&|and) sun\b/g, ' ');
+  const hits = SKY.flatMap(([re, sky]) => { const m = re.exec(said); return m ? [{ sky, at: m.index }] : []; });
   if (!hits.length || !SAYS.test(text)) return undefined;
   return hits.sort((a, b) => a.at - b.at)[0]!.sky;
 }

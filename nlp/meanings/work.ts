@@ -16,6 +16,8 @@ export const work: Meaning = t => {
   if (/^(wire|tie|tape|clip|strap|bundle|band|zip-tie)$/.test(c.verb!.base!) && /\btogether\b/.test(lowText(t))) return undefined;
   const given = tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;
+  const got = c.verb!.base === 'get' && c.verb!.form !== 'base' && c.obj.length > 0 && c.rest[0]?.t === 'verb' && /^(past|part)$/.test(c.rest[0].form ?? '') && isClass(c.rest[0].base!, 'work') ? c.rest[0] : undefined;
+  if (got) return c.obj.filter(o => partLike(t.sheet, o.name)).map(o => trim({ kind: 'work', part: o.name, action: got.base!, product: productOf(t, c) }) as Entry);
   const verb = c.verb!;
   const base = verb.base!;
   if (!isWork(t, c)) return undefined;
@@ -93,6 +95,8 @@ function gave(t: Telling): Entry[] | undefined {
   const thing = c.obj[0];
   if (!thing) return undefined;
   const given = nps.find(i => (i.from >= thing.to || items[0]?.t === 'pron') && i.np!.said.split(' ').some(w => NOUNED[w])) ?? nps.findLast(i => i.from >= thing.to || items[0]?.t === 'pron');
+  const nouned = new RegExp(`\\bg[ai]ve .+? (?:a|another|some|its|the)(?: \\w+){0,2} (${Object.keys(NOUNED).join('|')})\\b`).exec(lowText(t));
+  if (nouned && !items.some(i => i.low === 'of')) return [trim({ kind: 'work', part: thing.name, action: NOUNED[nouned[1]!]!, product: withPhrase(t.sheet, items) }) as Entry];
   if (!given) return undefined;
   const words = given.np!.said.split(' ');
   const coat = items.findIndex(i => i.low === 'of');

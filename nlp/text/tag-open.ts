@@ -1,8 +1,9 @@
 import type { Tag, Token } from '../types.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { ADVERB, ARTICLE, AUX_BE, AUX_HAVE, MODAL, PREP, PRONOUN } from '../words/grammar.ts';
-import { isTradeWord, nounClasses } from '../words/nouns.ts';
+import { isTradeWord, nounClasses, singular } from '../words/nouns.ts';
 import { verbForms, type VerbForm } from '../words/verbs.ts';
+import { NAMED } from '../words/quantities.ts';
 import { nominal } from './tag.ts';
 import { isNumberWord } from './number-words.ts';
 
@@ -10,15 +11,30 @@ import { isNumberWord } from './number-words.ts';
 export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
   const low = tokens[i]!.low, prev = tags[i - 1];
   const forms = verbForms(low);
-  const noun = nounClasses(low).size > 0 || isTradeWord(low);
+  const noun = nounClasses(low).size > 0 || isTradeWord(low) || FLAW.test(low);
   const condition = CONDITION.has(low);
   if (prev === 'to' || prev === 'modal' || prev === 'do') if (forms.some(f => f.form === 'base')) return 'verb';
+  if (condition && prev === 'noun' && STATED.test(low) && !nominal(tokens, i + 1, solid) && !nounClasses(`${tokens[i - 1]!.low} ${low}`).size) return 'adj';
+  if (forms.length && noun && acts(tokens, tags, i, solid)) return 'verb';
   if (forms.length && noun) return nounOrVerb(tokens, tags, i, forms, solid);
   if (condition && (!forms.length || forms.every(f => f.form === 'base'))) return conditionTag(tokens, tags, i, noun, forms, solid);
   if (forms.length) return verbTag(tokens, tags, i, forms, solid);
   if (condition) return 'adj';
   if (noun) return 'noun';
   return unknownTag(low, prev, tokens, i, solid);
+}
+
+/** Faults that are nouns where no object follows: "crack in the head", "a hairline crack". */
+const FLAW = /^(cracks?|leaks?|drips?|tears?|splits?|bends?|twists?|dents?|knocks?|rattles?|squeaks?|burrs?|kinks?)$/;
+/** States that trade names hold too ("free wheel", "dead axle"); behind a noun with nothing after they say how it is. */
+const STATED = /^(free|stuck|dead|junk|scrap|shot|toast|loose|tight|slack|dry|wet|clean|open|clear|solid|sound|split|cracked|bust)$/;
+const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks)$/;
+
+/** "clutch slips", "lights work": a noun and what it does, the two agreeing in number, at the end of what is said. */
+function acts(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): boolean {
+  const low = tokens[i]!.low, before = tokens[i - 1]?.low ?? '';
+  if (tags[i - 1] !== 'noun' || !ACTS.test(low) || nominal(tokens, i + 1, solid) || nounClasses(`${before} ${low}`).size || solid.has(i)) return false;
+  return /s$/.test(low) ? singular(before) === before : singular(before) !== before;
 }
 
 const beforeNoun = (prev: Tag | undefined): boolean => prev === 'det' || prev === 'poss' || prev === 'adj' || prev === 'num';
@@ -62,7 +78,7 @@ function finiteAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<
   while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
   const low = tokens[i]?.low ?? '';
   return AUX_BE.has(low) || AUX_HAVE.has(low) || MODAL.has(low) || low === "'s" || CONDITION.has(low) || /^(off|on|out|in|came|got|wants?|needs?)$/.test(low)
-    || verbForms(low).some(f => f.form !== 'base') && !PREP.has(low);
+    || verbForms(low).some(f => f.form !== 'base') && !PREP.has(low) || /^\d/.test(low) && NAMED.test(tokens[i - 1]?.low ?? '') || isNumberWord(low) && NAMED.test(tokens[i - 1]?.low ?? '');
 }
 
 function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, forms: readonly VerbForm[], solid: ReadonlySet<number>): Tag {
@@ -71,7 +87,8 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   const ing = forms.some(f => f.form === 'ing');
   if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';
   if (prev === 'noun' && forms.every(f => f.form === 's' || f.form === 'base') && /^(pits|cracks|dents|leaks|scores|chips|burrs|splits|tears|wears|scuffs|nicks|dings|breaks)$/.test(low) && tokens.slice(Math.max(0, i - 3), i).some(t => /^(got|has|had|have|of|some|few|with)$/.test(t.low))) return 'noun';
-  if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && !CONDITION.has(tokens[i - 1]?.low ?? '')) return 'noun';
+  if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && (!CONDITION.has(tokens[i - 1]?.low ?? '') || tags[i - 2] === 'det' || ARTICLE.has(tokens[i - 2]?.low ?? ''))) return 'noun';
+  if (/^(crack|cracks|leak|leaks|dent|dents|split|tear|chip|chips|burr)$/.test(low) && (prev === undefined || prev === 'adj' && tags[i - 2] === undefined) && /^(in|on|at|along|across|around)$/.test(next)) return 'noun';
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
   if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next)) return 'adj';
   if (ADVERB.has(low)) return 'adv';

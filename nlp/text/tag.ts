@@ -36,6 +36,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'hang' && next === 'on') return 'intj';
   if (low === 'hand' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
   if (low === 'top' && lowAt(tokens, i - 1) === 'on' && next === 'of') return 'prep';
+  if (low === 'better' && (prev === 'modal' || prev === 'have')) return 'modal';
   if (low === 'wait' && (lowAt(tokens, i - 1) === 'no' || prev === undefined && (/^[,.]$/.test(next) || next === 'no'))) return 'intj';
   if (/^(new|old|spare)$/.test(low) && (nominal(tokens, i + 1, solid) || /^ones?$/.test(next) || SIDES.has(next))) return 'adj';
   if (/^(other|same|another)$/.test(low) && (prev === 'det' || nominal(tokens, i + 1, solid) || next === 'one')) return 'adj';
@@ -104,6 +105,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (g.MODAL.has(low)) return 'modal';
   if (low === 'like') return prev === 'pron' || prev === 'modal' ? 'verb' : 'prep';
   if (low === 'second' || low === 'first' || low === 'last' || low === 'next') return nominal(tokens, i + 1, solid) || /^(one|of)$/.test(next) || prev === 'det' ? 'adj' : 'adv';
+  if (low === 'so' && next === 'far' || low === 'far' && tokens[i - 1]?.low === 'so') return 'adv';
   if (low === 'so' || low === 'then' || low === 'plus') return 'cc';
   if (low === 'for' || low === 'since' || low === 'like') return 'prep';
   if (g.CONJ.has(low)) return 'cc';

@@ -82,12 +82,19 @@ function tailNumber(sheet: Sheet, head: number, to: number): number {
   return numbered && head + 1 < to && sheet.tags[head + 1] === 'num' && Number.isInteger(Number(countValue(tokens[head + 1]!.low))) && !nounClasses(tokens[head + 2]?.low ?? '').size && !/^(and|inch|inches|thou|mm|foot|psi|point|hours?|by|quarter|half)$/.test(tokens[head + 2]?.low ?? '') ? head + 2 : head + 1;
 }
 
+/** "points pitted condenser cracked": a state right behind a noun ends it where the next noun has its own. */
+function statedAfter(sheet: Sheet, k: number, to: number): boolean {
+  let i = k + 1;
+  while (i < to && (sheet.tags[i] === 'noun' || sheet.tags[i] === 'adj' && SIDES.has(sheet.tokens[i]!.low) || sheet.tags[i] === 'pron' && /^ones?$/.test(sheet.tokens[i]!.low))) i++;
+  return i > k + 1 && (i >= to || sheet.tags[i] === 'mark' || sheet.tags[i] === 'be' || sheet.tags[i] === 'adj' && CONDITION.has(sheet.tokens[i]!.low) || sheet.tags[i] === 'verb') && i < to && sheet.tags[i] !== 'mark';
+}
+
 function inName(sheet: Sheet, k: number, to: number): boolean {
   const { tokens, tags } = sheet, tag = tags[k], low = tokens[k]!.low;
   if (tag === 'noun') return true;
   const more = k + 1 < to && (['noun', 'adj', 'pron', 'num', 'poss'].includes(tags[k + 1]!));
   if (tag === 'pron') return /^(one|ones)$/.test(low);
-  if (tag === 'adj') return more;
+  if (tag === 'adj') return more && !(k > 0 && tags[k - 1] === 'noun' && CONDITION.has(low) && !SIDES.has(low) && !nounClasses(`${low} ${tokens[k + 1]!.low}`).size && statedAfter(sheet, k, to));
   if (tag === 'poss') return more;
   if (tag === 'num') return more && isNumberWord(low) && tags[k + 1] === 'noun' && !(tags[k - 1] === 'noun' && nounClasses(tokens[k - 1]!.low).has('part') && !/^(cylinder|leg|section|bay)$/.test(tokens[k - 1]!.low));
   return false;

@@ -12,7 +12,7 @@ const OFF_WITH = /^(take|get|come|knock|drive|press|punch|tap|lift|slide|drop|po
 const ON_ALONE = /^(fit|install|mount|refit|reinstall|remount|reattach|attach|replace|reconnect|connect|reassemble|renew|reseat|swap|bolt|rivet|exchange|marry|rehome|refasten)$/;
 const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thread|hook|get|set|lower|lift|push|knock|button|assemble|pop|stick|nail|couple|ease|pin|have|build|bring|seat|fasten|clip|pull|drift|swing|come|work|hammer|feed|turn|wind|hoist|snap|do|lay|roll|run|change|hitch|bed|fix|tie|close|hang|turn|spin|settle|bump|fire|sit)$/;
 const TIGHT = /^(torque|retorque|tighten|retighten|adjust|readjust|gap|regap|tension|retension|preload|cinch)$/;
-const HELD = /^(hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|tie|balance)$/;
+const HELD = /^(hold|hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|tie|balance)$/;
 
 const TRIED = /\b(mock(ed|ing)?[- ]?up|dry[- ]?fit\w*|test[- ]?fit\w*|trial[- ]?fit\w*|(for|as) a (trial|try|look|test|check)|trial (run|assembly|basis)|offered \w* ?(up|it)|(just|only)? ?to (check|see|try|test|mark|measure|get the|line|gauge|size|make sure|find out|look)\b|(comes?|coming|came|has to come|will come|goes|going|to come) (back )?(off|out|apart) again|(comes?|coming|to come|come) (back )?(off|out)\b|try it for|tried (it|them|the|on|in|up)|trying (it|them)|laid in|for (size|fit|looks))/;
 const TEMPORARY = /\b(finger[- ]?tight|hand[- ]?tight|fingertight|for now|for the (moment|time being)|temporar\w*|just (sitting|hung|hanging|resting|nipped|tacked|held|holding|to hold|to keep|till|until|for tonight)|(on|up|in) loose\b|loosely|only (there )?to hold|so (that )?i can|nipped|held (on|in|up|with|by)|cable[- ]tied|zip[- ]?tied|roughed in|tacked|until i|till i|till the|until the|slave bolts?|dummy|not for good|not tightened|not torqued|to keep it|borrowed|stand-in|in the meantime|meantime|pro tem|snugged?|baling wire|bailing wire|by hand|only on|just on|lightly|string|not for keeps|only (hung|nipped|tacked|sitting|resting|pinned|wired|clamped|held)|with one bolt|by one bolt|for the night)/;
@@ -22,7 +22,7 @@ const FOR_GOOD = /\b(for good|for keeps|permanent\w*|for real|final(ly)? (on|in|
 /** The state a clause tells of its part, from its verb and particles or from the words after "is"; undefined when it tells none. */
 export function fitState(t: Telling): FitState | undefined {
   const c = t.clause, text = around(t);
-  if (c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|commence|try)$/.test(i.base ?? ''))) return undefined;
+  if (c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|commence|try|need|want|require)$/.test(i.base ?? ''))) return undefined;
   const base = c.pred === 'verb' || c.pred === 'have' ? byVerb(t, c) ?? byHand(c, text) : byState(t, c) ?? byHand(c, text);
   if (!base) return undefined;
   if (base === 'off' || base === 'tried') return base;
@@ -50,6 +50,7 @@ function around(t: Telling): string {
 
 function byVerb(t: Telling, c: Clause): FitState | undefined {
   const base = c.verb?.base ?? '', prt = c.prt.join(' ');
+  if (!c.verb && c.pred === 'have' && c.obj.length && /\b(had|'ve|have)\b/.test(lowText(t))) return /\b(off|out|apart)$/.test(prt) ? 'off' : undefined;
   if (c.verb && (c.verb.form === 'base' || c.verb.form === 's') && !c.passive) return undefined;
   const off = /\b(off|out|apart|away|down)\b/.test(prt) || offFrom(c);
   const toward = !c.rest.some(i => i.np && isPlaceNoun(i.np) && !i.np.known) && c.rest.some(i => /^(into|onto)$/.test(i.low)) || c.rest.some((i, k) => (i.low === 'in' || i.low === 'on') && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!));
