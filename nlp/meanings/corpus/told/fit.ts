@@ -1,0 +1,28 @@
+import { told, type ToldCorpus } from './phrase.ts';
+
+const fit = (part: string, state: string, more: Record<string, unknown> = {}): Record<string, unknown> => ({ kind: 'fit', part, state, ...more });
+
+export const FITS: ToldCorpus = {
+  kind: 'fit',
+  phrases: [
+    ...told([fit('water pump', 'off')], [
+      'Water pump is off.', "The water pump's off.", 'water pump off', 'Pulled the water pump.', 'Took the water pump off this morning.', 'Got the water pump off at last.', 'I removed the water pump.', 'Water pump came off without a fight.', 'unbolted the water pump', 'Finally got the water pump out.', 'The water pump is out.', 'took off the water pump', 'water pump has come off', "I've had the water pump off.",
+      'okay so uh the water pump is off now', 'Water pump removed.', 'Whipped the water pump off before lunch.', 'lifted the water pump out', 'Pulled the water pump off the tractor.', 'The water pump has been removed.', 'Wrestled the water pump out of there.', 'Managed to get the water pump off.', 'dismantled the water pump', 'We pulled the water pump yesterday.', 'The water pump is finally out of the tractor.', 'Knocked the water pump out.', 'water pumps off at last',
+    ], { machines: ['tractor'] }),
+    ...told([fit('carburettor', 'on')], [
+      'Carburettor is on.', 'Put the carburettor back on.', 'The carburettor is back on.', 'Fitted the carburettor.', 'Bolted the carburettor on.', 'carburettor on for good', 'Carburettor back on', 'installed the carburettor', 'The carburettor went back on this afternoon.', 'I bolted up the carburettor.', 'carburettor refitted', 'Got the carburettor back on.', 'Mounted the carburettor.', "Carburettor's on, no leaks yet to speak of" ].slice(0, 13)),
+    ...told([fit('oil seal', 'on')], ['Pressed the new oil seal in.', 'Tapped the oil seal home.', 'Drove the oil seal in.', 'The new oil seal is in.', 'Replaced the oil seal.', 'swapped the oil seal', 'oil seal pressed in', 'Oil seal is in.', 'The oil seal went in nicely.', 'Popped a new oil seal in.', 'I put a new oil seal in.']),
+    ...told([fit('head', 'tight'), { kind: 'reading', part: 'head', what: 'torque', value: 60, unit: 'lb-ft' }], ['Torqued the head to 60 foot-pounds.', 'Head torqued to 60 ft-lb.', 'The head is torqued to sixty foot pounds.', 'Head is down and torqued to 60 foot-pounds.', 'Pulled the head down to 60 foot-pounds.', "Head's torqued to 60 lb-ft.", 'torqued head 60 ft lb', 'Brought the head up to 60 foot-pounds in three steps.']),
+    ...told([fit('fan belt', 'tight')], ['Fan belt is tight.', 'Tightened the fan belt.', 'Adjusted the fan belt.', 'fan belt adjusted', "The fan belt's tensioned.", 'Fan belt is adjusted and tight.']),
+    ...told([fit('left fender', 'temporary', { with: 'two bolts' })], ['Left fender is on with two bolts for now.', 'Hung the left fender with two bolts.', 'Left fender is hung on two bolts.', "The left fender's just hanging on two bolts.", 'left fender on with two bolts finger tight', 'Put the left fender on loose with two bolts.', 'Left fender is only held on with two bolts.']),
+    ...told([fit('hub nut', 'temporary')], ['Hub nut is only finger tight.', 'hub nut hand tight for now', 'The hub nut is just finger tight.', 'hub nut finger tight', 'Nipped up the hub nut.', 'Ran the hub nut on finger tight.']),
+    ...told([fit('bonnet', 'tried')], ['Put the bonnet on to check the gap, it comes off again for paint.', 'Bonnet is on just to see how it sits.', 'Tried the bonnet on for fit.', 'Mocked up the bonnet.', 'The bonnet is on for a trial fit.', 'Set the bonnet on just to check the fit.', "Bonnet's only mocked up.", 'test fitted the bonnet', 'Offered up the bonnet to see if it clears.']),
+    ...told([fit('sprocket', 'tried'), fit('sprocket', 'off')], ['Tried the sprocket on the shaft and took it off again.', 'Slid the sprocket on to see if it lines up, then took it back off.', 'sprocket on to check the line, then off again']),
+    ...told([fit('starter', 'off'), fit('generator', 'off')], ['Pulled the starter and the generator.', 'Starter and generator are off.', 'Starter is off and so is the generator.'].slice(0, 2)),
+    ...told([fit('manifold', 'off'), { kind: 'work', part: 'manifold', action: 'clean' }], ['Took the manifold off and cleaned it.', 'Manifold is off and cleaned.', 'pulled the manifold cleaned it']),
+  ],
+  never: [
+    "The water pump isn't off yet.", "Couldn't get the water pump off.", 'Need to take the water pump off.', 'If the pump comes off easily I will be surprised.', "I'll pull the head on Saturday.", 'Was going to pull the head today.', 'The oil came out black.', 'It turned out well.', 'Took the dog out.', 'The wind took the tarp off the barn.', 'Put the kettle on.', 'Got on well today.', 'Came in at noon.', 'Pulled a muscle in my back.', 'the light went out', 'The seat should be on by Friday.',
+    'I might fit the carburettor tomorrow.', 'He said he took his head off last year if you believe him.', 'Before the head goes on I have to check it.', 'The pin dropped on the floor.', "Don't put the head on yet.", 'would like to get the hood off this week', 'She is not running right.', 'Called it off at five.',
+  ],
+};

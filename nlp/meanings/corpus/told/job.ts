@@ -1,0 +1,17 @@
+import { told, type ToldCorpus } from './phrase.ts';
+
+const job = (act: string, part: string): Record<string, unknown> => ({ kind: 'job', do: act, part });
+
+export const JOBS: ToldCorpus = {
+  kind: 'job',
+  phrases: [
+    ...told([job('paint', 'seat frame')], ['I need to paint the seat frame.', "I've got to paint the seat frame.", 'Have to paint the seat frame.', 'gotta paint the seat frame', "I'll paint the seat frame on Monday.", 'Going to paint the seat frame tomorrow.', 'Must paint the seat frame.', 'Seat frame needs painting.', 'The seat frame needs to be painted.', 'The seat frame wants painting.', 'Paint the seat frame tomorrow.', 'Remember to paint the seat frame.', "Don't forget to paint the seat frame.", 'I still have to paint the seat frame.', 'tomorrow im going to paint the seat frame', 'Seat frame has to be painted.', 'the seat frame needs a coat of paint', 'painting the seat frame tomorrow', 'I will paint the seat frame next.', 'Still need to paint the seat frame.']),
+    ...told([job('clean', 'carb')], ['Carb needs a good clean.', 'The carb wants a clean.', 'carb needs cleaning', 'Need to clean the carb.', 'The carb could do with a clean.', 'Carb still to be cleaned.', "I'd better clean the carb."].filter(x => !/could/.test(x))),
+    ...told([job('send out', 'magneto')], ['Got to send out the magneto.', 'I need to send the magneto out.', "I'll send out the magneto next week.", 'have to send the magneto out']),
+    ...told([job('clean', 'hubs'), job('grease', 'hubs')], ['Need to clean and grease the hubs.', 'I have to clean and grease the hubs.', 'The hubs need to be cleaned and greased.']),
+    ...told([job('weld', 'bracket'), job('drill', 'mount')], ["I've got to weld the bracket and drill the mount.", 'Have to weld the bracket and drill the mount.']),
+  ],
+  never: [
+    'Painted the seat frame.', "I don't need to paint the seat frame.", 'Should I paint the seat frame?', 'If it rusts I will paint it.', 'I was going to paint the seat frame.', 'Need a seat frame.', 'Need to buy paint.', 'I need to get a new seal.', 'He will paint his tractor.', 'I want a cup of tea.', 'Before I paint the frame it has to be blasted.', "I'll be up the tower Saturday if it isn't windy.", 'I have to go to town.', "I'll be honest.", 'Have to laugh.', "I'll ask my wife.", "can't paint it till the filler's sanded", 'I need to eat.',
+  ],
+};
