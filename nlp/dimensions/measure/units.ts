@@ -3,9 +3,10 @@
  * (lower case, hyphens as spaces). The order is the order of trying: a longer writing stands before one that it begins with.
  */
 export const UNITS: readonly (readonly [unit: string, written: string])[] = [
-  ['lb-ft', String.raw`foot ?pounds?|feet pounds|foot ?lbs?|ft ?-?/?\.? ?lbs?f?\.?|ftlbs?|lbs? ?-?/?\.? ?ft|lbf ?ft|pounds?[ -]f(?:oo|ee)t|pound ft`],
+  ['lb-ft', String.raw`foot ?pounds?|feet pounds|foot ?lbs?|ft ?-?/?\.? ?lbs?f?\.?|ftlbs?|lbs? ?-?/?\.? ?ft|lbf[ .]?ft|pounds?[ -]f(?:oo|ee)t|pound ft`],
   ['lb-in', String.raw`inch ?pounds?|inch ?lbs?|in ?-?\.? ?lbs?|lbs? ?-?\.? ?in(?:ch(?:es)?)?|pounds?[ -]inch(?:es)?`],
   ['N·m', String.raw`newton ?-?met(?:er|re)s?|n\.?m\.?|n m|newton mets?`],
+  ['N', String.raw`newtons?`],
   ['psi', String.raw`psi|p s i|p\.s\.i\.?|pounds? (?:per|to the|a) (?:square|sq) ?inch|lbs? per (?:square|sq) ?in(?:ch)?|pounds of pressure|pounds pressure`],
   ['sq ft', String.raw`square ?f(?:oo|ee)t|sq\.? ?f(?:oo|ee)?t\.?|sqft|ft2|ft²|square ft`],
   ['sq in', String.raw`square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?\.?|in2|in²|square in`],

@@ -108,7 +108,7 @@ function fractionAt(words: Word[], i: number): Got | undefined {
   if (long !== undefined && (article || top < long)) return { n: 3 + dash, num: frac(top, long) };
   const bottom = partName(at(words, i + 1 + dash));
   if (bottom === undefined || top >= bottom * 4) return undefined;
-  if (article && !/^(?:half|quarter|quater|third|fourth|eighth|sixteenth|tenth)$/.test(at(words, i + 1))) return undefined;
+  if (article && !/^(?:half|quarter|quater|third|fourth|fifth|sixth|eighth|sixteenth|tenth|twelfth)$/.test(at(words, i + 1))) return undefined;
   return { n: 2 + dash, num: { ...frac(top, bottom), ...(article ? { loose: true } : {}) } };
 }
 const frac = (a: number, b: number): Part => ({ value: a / b, form: 'fraction', frac: [a, b] });

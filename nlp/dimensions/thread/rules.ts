@@ -65,6 +65,8 @@ const RULES: Rule<'thread'>[] = [
   { name: '# SERIES', pattern: rx(`(?<!-)(?:№ ?|\\bnumber )?${N}${INCH}(?: (?:by|bolt|bolts|stud|studs|nut|cap ?screw|cap ?screws|tap|thread|threads|size|is|in|diameter))?,? ${SERIES}`), make: (m, [d]) => inSeries(d, m[2]!) },
   { name: 'an inch SERIES', pattern: rx(String.raw`(?:an |one )?inch(?: and (#~*(?!~)))?,? ` + SERIES),
     make: (m, [p]) => inSeries(p ? { ...p, form: 'mixed', whole: 1, value: 1 + p.value } : one(), m[2]!) },
+  { name: 'one inch #', pattern: rx(String.raw`(?:${N}|\ban|\bone) ?(?:inch|in\.?|") ${N}(?! ?(?:mm|inch|foot|feet|"|pulley|thou|lb|pound|volt|amp|hour|min|degree|percent|gauge|long|wide|bolts|nuts|of\b))`),
+    make: (m, nums) => { const p = nums.at(-1)!, d = nums.length > 1 ? nums[0]! : one(); return d.value === 1 && d.form !== 'fraction' && (p.value === 8 || p.value === 12 || p.value === 14) && !p.frac && !/\d$/.test(m[0]) ? pitched('1', p.value) : undefined; } },
   { name: 'SERIES # INCH', pattern: rx(String.raw`\b(coarse|fine|unc|unf|whitworth)(?: thread)? ${N}${INCH}(?: bolt)`), make: (m, [d]) => inSeries(d, m[1]!) },
   { name: 'number # #', pattern: rx(`(?:№ ?|\\bnumber )${N}`), make: (_m, [d]) => d?.pair ? pitched(`#${d.pair[0]}`, d.pair[1]) : undefined },
   { name: '#pair', pattern: rx(N), make: (_m, [d]) => d?.pair && [4, 5, 6, 8, 10, 12].includes(d.pair[0]) ? pitched(`#${d.pair[0]}`, d.pair[1]) : undefined, sure: 'implied' },

@@ -8,7 +8,7 @@ const was = (part: string | undefined, what: string | undefined): Ask[] | undefi
 const counted = (what: string): string => what.replace(/^(?:number of |count of )/, '').replace(/^([a-z]+[^s\s]) (?:count|total|number|pack)$/, '$1s').replace(/ count$/, '');
 const ON = String.raw`(?:behind|under|underneath|beneath|below|in front of|ahead of|in|on|onto|between|at|for|off|off of|from|over|above|around|round|inside|across|of|to|with|beside|against|through|along|left in|up against)`;
 const BEFORE = /^[ ,]*(?:(?:before|when|originally|as found|to (?:begin|start) with|from new|at first|first time|the first time|as it was|as it came|prior to)\b[^.?!]*?(?=$|[.?!]|,? (?:and|or) (?:have|where|what|how|when|who|can|is|are|any|show|did|got)[a-z]*\b))?/;
-const WHAT = String.raw`([a-z]+(?: [a-z]+){0,2}?)`;
+const WHAT = String.raw`(?!(?:pounds?|foot|feet|inches|threads|amps|volts|watts|quarts|gallons|lit(?:re|er)s|square|miles|revs|turns|flats|newton|psi|bar|degrees|mils|coats|percent|ounces|dollars|kilos?|mm|tons?|cubic|met(?:re|er)s)\b)([a-z]+(?: [a-z]+){0,2}?)`;
 /** The thing after the words, or the one spoken of. */
 const thing = (s: Seen): string | undefined => s.names[0] ?? spokenOf(s.desk, s.start);
 const MONEYISH = /^(?:price|cost|total|damage|date|weather|story|plan|point|matter|trouble|idea|dew point|deal|time|name|number|torque on|speed|best|cheapest|last|day|answer|problem|holdup|hold up|next|quote|job)$/;

@@ -32,6 +32,9 @@ function target(scope: Scope, from: string, of: Figure): string | undefined {
   return u && u !== from ? u : undefined;
 }
 
+/** "how many amps is a 55 watt lamp", "how many square feet to the gallon" want another sum. */
+const NOT_CONVERTED = /\bhow many (?:amps|ohms|volts)\b|\b(?:solids|primer|paint|awg|gauge)\b/;
+
 const WITH_HOURS: Record<string, string> = { miles: 'mi', hours: 'h' };
 function given(scope: Scope, prev?: Given): Given {
   const figs = scope.measures().filter(f => f.unit && f.unit !== 'tpi' && f.unit !== 'AWG' && !/^(?:a|an) /.test(scope.desk.text.slice(f.start, f.end)) || f.value !== 1);
@@ -44,6 +47,7 @@ function given(scope: Scope, prev?: Given): Given {
     return to ? { to } : {};
   }
   if (!f?.unit) return degrees(scope);
+  if (NOT_CONVERTED.test(scope.text)) return {};
   scope.take(f);
   const to = target(scope, f.unit, f) ?? (prev && typeof prev.to === 'string' && prev.to !== f.unit ? prev.to : undefined);
   return { value: f.value, from: f.unit, ...(to ? { to } : {}) };
@@ -77,6 +81,8 @@ export const CONVERT: SumKind = {
     /\bwhat(?:s|d| is| would| does| are| s|re)? (?:that |the [a-z]+ |about )?(?:be )?(?:(?!\b(?:what|whats|how|where)\b)[^.?!]){0,40}? (?:in|to|into|as) (?:plain |old |decimal |us |imperial )?(?:mm|mil|cm|in\b|inch|met|thou|foot|feet|ft|lb|pound|newton|nm|n m|kg|kilo|psi|bar|kpa|cel|cent|fahr|far|litre|liter|quart|gal|pint|mile|km|yard|gram|ounce|old money|imperial|english|decimal|hp|horse|kw|kilowatt|c\b|f\b|degrees)[a-z]*/,
     new RegExp(String.raw`\bhow many (?:${NAMES})(?: (?:is|are|in|to|s|make|makes|does|would|there|be|equal|equals|that|its|do))+`),
     new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about |i )?(?:need |want |give me )?(?:the )?#~*(?!~) ?(?:${NAMES}|degrees? (?:celsius|fahrenheit|c|f)|deg (?:c|f)) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also))`),
+    /(?:^|[.?!;,:] )(?:please )?(?:convert|change) (?:an? )?#~*(?!~) ?[a-z°\/·-]+(?: [a-z]+)?(?= ?(?:$|[?.]))/,
+    new RegExp(String.raw`(?:^|[.?!;,:] |\bis )#~*(?!~)(?: of an inch)? (?:in|to|into|as) (?:mm|mil[a-z]*|decimals?|decimal inch(?:es)?|thou)(?= ?(?:$|[?.,]))`),
   ],
   unless: /\b(?:end ?play|put in|how far apart|threads (?:per|to) (?:the )?inch backed)\b/,
   given,

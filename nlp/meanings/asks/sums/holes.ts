@@ -1,5 +1,6 @@
 import type { SumKind } from './kind.ts';
 import type { Given, Scope } from './scope.ts';
+import { drillNamed } from './bench.ts';
 import { sizeIn } from './torque.ts';
 
 function size(scope: Scope): Given {
@@ -13,6 +14,14 @@ function drillUsed(scope: Scope): string | undefined {
   if (!/\bwhat percent|\bhow much thread|\bpercent (?:of )?thread (?:is|do|does|will|would)/.test(scope.text)) return undefined;
   const m = /\b(?:an?|the|with|of) (?:an? )?((?:№ ?|number |no\.? |letter )?(?:\d+\/\d+|\d+(?:\.\d+)?(?: ?mm)?|[a-z]))(?: inch|")? (?:drill|hole|bit)\b/.exec(scope.text);
   return m ? m[1]!.replace(/^(?:№ ?|number |no\.? )/, '#').replace(/^letter /, '').replace(/^([a-z])$/, x => x.toUpperCase()) : undefined;
+}
+
+/** The drill whose thread is asked about: "with a 29/64 drill", "out of a 1/16 hole", "a number seven". */
+function drillOnHand(scope: Scope): string | undefined {
+  const named = drillNamed(scope);
+  if (named) { scope.take(named); return named.drill; }
+  const m = /(?:^|\s)(\d+\/\d+|[\d.]+ ?mm)(?: inch| in)?(?= (?:drill|bit|hole)\b)/.exec(scope.text);
+  return m?.[1];
 }
 
 /** Several threads in one question, each with the percent beside it or the one for all. */
@@ -35,6 +44,7 @@ export const TAP_DRILL: SumKind = {
     /\b(?:drill|hole) (?:size|diameter)(?: (?:for|to|on|is|do|should|would))?/,
     /\b(?:what|how big)(?: (?:size|a hole|hole|do|should|would|will|must|shall|big|i|to|need))+ (?:drill|bore)\b(?! press)(?: (?:it|that|out|for|to|this|them|first))*/,
     /\bhow big (?:a )?(?:hole|drill)\b/,
+    /\b(?:what|how much|which)(?: (?:is|full|of a))* (?:percent(?:age)?|%)? ?(?:of )?(?:full )?threads?\b(?= ?(?:$|[?.,]| (?:does|do|is|will|would|have|am|engagement|that|left)))/,
   ],
   unless: /\b(?:clearance|clear(?:s)? (?:a|the)|npt|pipe (?:thread|tap)|bolt through|slip through|pass through|free hole|bspt?|taper pipe)\b/,
   given(scope) {
@@ -73,6 +83,7 @@ export const PIPE_THREAD: SumKind = {
     /\b(?:what|which|how big|whats|drill|hole|tap|how many threads)[^.?!]{0,50}?\b(?:npt|n p t|pipe (?:thread|tap|plug|fitting)|taper(?:ed)? pipe)\b/,
     /\b(?:how many threads|what (?:thread|pitch))[^.?!]{0,30}\bpipe\b/,
     /\bnpt (?:drill|tap|hole)(?: (?:drill|size))?/,
+    /\bhow many threads[^.?!]{0,30}\bpipe\b/,
     /\b(?:npt|pipe (?:thread|tap|plug))[^.?!]{0,40}?\b(?:what|which|how big|whats|drill|hole|how many)\b/,
   ],
   given(scope) {

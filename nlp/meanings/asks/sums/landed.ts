@@ -9,7 +9,9 @@ function given(scope: Scope, prev?: Given): Given {
   const money = scope.values('money'), percents = scope.values('percent'), spans = scope.values('span').filter(s => s.value.unit === 'miles');
   const tax = percents.find(p => /^ ?(?:sales )?(?:tax|vat|gst|duty|on top|for the (?:tax|governor|state|government))/.test(scope.after(p)) || /\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|runs|plus))* $/.test(scope.before(p))) ?? percents[0];
   const ship = money.find(m => m.value.role === 'shipping'), core = money.find(m => m.value.role === 'core');
-  const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, ...spans].some(o => o && f.start < o.end && o.start < f.end);
+  const rate = perMile(scope);
+  if (rate) { out.rate = rate.value; scope.take(rate); }
+  const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, rate, ...spans].some(o => o && f.start < o.end && o.start < f.end);
   const priced = money.filter(m => !m.value.role && !takenAt(m) && !/^ ?(?:a|per) mile/.test(scope.after(m)) && !/\bcents?\b/.test(scope.desk.text.slice(m.start, m.end)));
   const bare = scope.numbers().filter(n => !takenAt(n) && n.value > 0 && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
   const price: Figure | undefined = first(scope, [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare, ...weighed(scope)].filter(f => !takenAt(f)));
@@ -32,6 +34,15 @@ function given(scope: Scope, prev?: Given): Given {
   if (prev && out.price !== undefined) keepSame(scope, prev, out);
   return out;
 }
+/** "at 50 cents a mile", "at .725 a mile", "at seventy two and a half cents". */
+function perMile(scope: Scope): Figure | undefined {
+  const figs = [...scope.values('money').map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...scope.numbers()];
+  const f = figs.find(x => /^ ?(?:cents?|c|dollars?)? ?(?:a|per|each) mile/.test(scope.after(x))) ?? (/\bmiles?\b/.test(scope.text) ? figs.find(x => /\bat $/.test(scope.before(x)) && (/^ ?cents\b/.test(scope.after(x)) || /cents/.test(scope.desk.text.slice(x.start, x.end)))) : undefined);
+  if (!f) return undefined;
+  const cents = /^ ?(?:cents?|c)\b/.test(scope.after(f)) && !/cents/.test(scope.desk.text.slice(f.start, f.end));
+  return { ...f, value: cents ? f.value / 100 : f.value };
+}
+
 const first = (scope: Scope, figs: Figure[]): Figure | undefined => scope.nearest(figs.sort((a, b) => a.start - b.start));
 /** "forty pounds" is money where the note is of money. */
 const weighed = (scope: Scope): Figure[] => scope.measures('lb').filter(f => /pounds?$/.test(scope.desk.text.slice(f.start, f.end)));
@@ -55,6 +66,28 @@ export const MILEAGE: SumKind = {
     if (day) out.date = day;
     return out;
   },
+  weight: 2,
+};
+
+export const MILEAGE: SumKind = {
+  of: 'mileage',
+  ask: [
+    /\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:cost|costs|in mileage)\b/,
+    /\bcost of (?:an? |the )?[^.?!]{0,20}(?:mile|drive|trip)/,
+  ],
+  unless: /\b(?:landed|shipping|part|so far|have i|spent|price|tax|core)\b/,
+  given(scope) {
+    const out: Given = {}, rate = perMile(scope);
+    const drive = scope.values('span').find(s => s.value.unit === 'miles');
+    if (!drive && !/\b(?:drive|driving|trip|miles?|mileage)\b/.test(scope.text)) return {};
+    const day = scope.values('when')[0]?.value;
+    if (drive) out.miles = drive.value.amount * (/\b(?:each way|one way)\b/.test(scope.after(drive, 24)) ? 2 : 1);
+    if (rate) out.rate = rate.value;
+    if (day?.from && day.from === day.to) out.date = day.from;
+    scope.take(drive, rate);
+    return out;
+  },
+  needs: ['miles'],
   weight: 2,
 };
 

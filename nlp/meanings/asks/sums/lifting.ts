@@ -31,9 +31,11 @@ function given(scope: Scope, prev?: Given): Given {
   }
   const a = angle(scope);
   if (a) out.angle = a.value;
+  else if (/\bstraight up\b|\bhanging straight\b|\bvertical(?:ly)?\b/.test(scope.text)) out.angle = 90;
   else if (prev) { const n = scope.numbers().find(x => x.value >= 15 && x.value <= 90); if (n) { out.angle = n.value; scope.take(n); } }
   const high = scope.measures('ft', 'm', 'in', 'mm').find(f => /^ ?(?:above|over|up|high|of (?:height|headroom)|from the (?:hook|load)|headroom|below the hook)/.test(scope.after(f)) || /\b(?:height|headroom|hook|up|high)(?: (?:is|of|at|about|s))* $/.test(scope.before(f)));
-  const long = scope.measures('ft', 'm', 'in', 'mm').find(f => f !== high && /^ ?(?:slings?|chains?|straps?|legs?|long|each|ropes?|of chain)/.test(scope.after(f)));
+  const apart = scope.measures('ft', 'm', 'in', 'mm').find(f => f !== high && (/^ ?(?:apart|between|spread)/.test(scope.after(f)) || /\b(?:points?|eyes|hooks|lugs)(?: (?:are|is|of|at))* $/.test(scope.before(f))));
+  const long = scope.measures('ft', 'm', 'in', 'mm').find(f => f !== high && f !== apart && (/\b(?:legs?|slings?|chains?|straps?|ropes?)(?: (?:are|is|each|of|about|measure|length))* $/.test(scope.before(f)) || /^ ?(?:slings?|chains?|straps?|legs?|long|each|ropes?|of chain)/.test(scope.after(f))));
   const span = scope.measures('ft', 'm', 'in', 'mm').find(f => f !== high && /^ ?apart/.test(scope.after(f)) && /\b(?:points?|lugs?|eyes|picks?|holes|hooks)(?: points?)?(?: (?:are|is|s))* $/.test(scope.before(f)));
   const leg = long ?? scope.measures('ft', 'm', 'in', 'mm').find(f => f !== high && f !== span && /\b(?:legs?|slings?|chains?|straps?)(?: (?:are|is|of|at|each))* $/.test(scope.before(f)));
   if (high && !a) put(out, 'height', high);
@@ -68,12 +70,12 @@ export const SLING: SumKind = {
 
 export const SLING_CAPACITY: SumKind = {
   of: 'slingCapacity',
-  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:sling|chain|strap|slings|chains|straps)\b[^.?!]{0,50}\b(?:good for|rated|rating|left with|derated?|capacity|working load|wll)\b/, /\b(?:rated|rating|wll)\b[^.?!]{0,60}\b(?:what|how much)\b[^.?!]{0,20}\b(?:good for|lift|left|worth|down to)\b/, /\bgrade #~*(?!~) chain\b[^.?!]*\b(?:lift|hold|good for|carry)\b/, /\brated\b[^.?!]*\bcapacity\b/, /\b(?:rated|rating|wll|working load|capacity)\b[^.?!]{0,80}\b(?:at|with)\b[^.?!]{0,30}\b(?:degrees|angle|deg)\b/],
+  ask: [/\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:sling|chain|strap|slings|chains|straps)\b[^.?!]{0,50}\b(?:good for|rated|rating|left with|derated?|capacity|working load|wll)\b/, /\b(?:rated|rating|wll)\b[^.?!]{0,60}\b(?:what|how much)\b[^.?!]{0,20}\b(?:good for|lift|left|worth|down to)\b/, /\bgrade #~*(?!~) chain\b[^.?!]*\b(?:lift|hold|good for|carry)\b/, /\brated\b[^.?!]*\bcapacity\b/, /\b(?:rated|rating|wll|working load|capacity)\b[^.?!]{0,80}\b(?:at|with)\b[^.?!]{0,30}\b(?:degrees|angle|deg)\b/, /\b(?:grade|g) ?#~*(?!~)[^.?!]{0,30}\bchain\b[^.?!]*\b(?:lift|hold|good for|how much|what)\b/, /\bwhat can\b[^.?!]*\bchain\b[^.?!]*\blift\b/],
   given(scope) {
     const out: Given = {};
-    const rate = scope.measures(...WEIGHTS).find(f => /\b(?:rated|rating|good for|wll|capacity|load limit|stamped|tagged)\b/.test(scope.before(f, 40)) || /^ ?(?:sling|rated|rating|chain|strap|wll|capacity|straight|vertical)/.test(scope.after(f))) ?? scope.measures(...WEIGHTS)[0];
+    const rate = scope.measures(...WEIGHTS).find(f => /\b(?:rated|rating|good for|wll|capacity|load limit|stamped|tagged)\b/.test(scope.before(f, 40)) || /^ ?(?:sling|rated|rating|chain|strap|wll|capacity|straight|vertical)/.test(scope.after(f))) ?? scope.measures(...WEIGHTS)[0] ?? scope.numbers().find(n => n.value >= 100 && (/\b(?:rated|rating|good for|wll|stamped|tagged)(?: (?:at|for|is|of))* $/.test(scope.before(n)) || /^ ?rated/.test(scope.after(n))));
     put(out, 'rating', rate);
-    const size = scope.measures('in', 'mm').find(f => /^ ?(?:grade|chain|g ?\d)/.test(scope.after(f)));
+    const chain = [...scope.measures('in', 'mm'), ...scope.numbers()], size = chain.find(f => (f.unit || /\//.test(scope.desk.text.slice(f.start, f.end))) && /^ ?(?:inch |in )?(?:grade|chain|alloy|g ?\d)/.test(scope.after(f)));
     const grade = /\b(?:grade|g) ?(30|43|70|80|100|120|eighty|seventy|hundred)\b/.exec(scope.text)?.[1];
     if (size && !rate) { out.size = scope.desk.text.slice(size.start, size.end).replace(/ ?(?:inch|in|").*$/, ''); }
     if (grade) out.grade = ({ eighty: '80', seventy: '70', hundred: '100' } as Record<string, string>)[grade] ?? grade;
@@ -90,7 +92,7 @@ export const SLING_CAPACITY: SumKind = {
 export const TWO_POINT: SumKind = {
   of: 'twoPoint',
   inline: false,
-  ask: [/\b(?:how does|how will)[^.?!]{0,24}\b(?:split|share|divide)\b/, /\b(?:whats|what is|how much is) on each\b/, /\bwhat (?:does|will) each (?:hook|jack|stand|end|side|point|hoist) (?:carry|see|take|hold)\b/, /\b(?:what|how much|whats)\b[^.?!]{0,40}\b(?:each end|each (?:jack|stand|point|support|hoist|side|hook|axle)|front and (?:the )?(?:rear|back)|either end|two (?:jacks|hoists|points|supports|stands))\b/, /\b(?:balance point|centre of gravity|center of gravity|balances)\b[^.?!]*\b(?:what|how much)\b/],
+  ask: [/\b(?:how does|how will)[^.?!]{0,24}\b(?:split|share|divide)\b/, /\b(?:whats|what is|how much is) on each\b/, /\bwhat (?:does|will) each (?:hook|jack|stand|end|side|point|hoist) (?:carry|see|take|hold)\b/, /\b(?:what|how much|whats)\b[^.?!]{0,40}\b(?:each end|each (?:jack|stand|point|support|hoist|side|hook|axle)|front and (?:the )?(?:rear|back)|either end|two (?:jacks|hoists|points|supports|stands))\b/, /\b(?:balance point|centre of gravity|center of gravity|balances?)\b[^.?!]*\b(?:what|whats|how(?: much)?|load on each)\b/, /\bhow (?:does|do|will|would|is) (?:the )?(?:load|weight|it)(?: (?:be|get))? (?:split|share|shared?|divide|divided|spread)\b/, /\btwo point lift\b/],
   given(scope) {
     const out: Given = {};
     const load = scope.measures(...WEIGHTS)[0];

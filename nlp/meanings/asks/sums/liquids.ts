@@ -19,7 +19,9 @@ function glycol(scope: Scope, prev?: Given): Given {
   put(out, 'temp', t);
   scope.take(t);
   const percents = scope.values('percent');
+  const wanted = percents.length ? percentWanted(scope) : undefined;
   for (const p of percents) {
+    if (wanted && percents.length === 1) { out.percentNow = p.value.value; scope.take(p); continue; }
     const near = `${scope.before(p, 34).split(/[,.;?]/).at(-1)} ${scope.after(p, 22).split(/[,.;?]| and /)[0]}`;
     const isNow = percents.length > 1 || t ? NOW.test(near) : /\b(?:now|at the moment|currently|tests?|reads?|tester says|says|in it|in there)\b/.test(near) && !prev;
     if (isNow && out.percentNow === undefined) out.percentNow = p.value.value; else out.percent ??= p.value.value;
@@ -27,13 +29,17 @@ function glycol(scope: Scope, prev?: Given): Given {
   }
   const aim = scope.numbers().find(n => n.value >= 10 && n.value <= 100 && /\b(?:want(?: it)?(?: at)?|up to|bring it (?:up )?to|at|to|for) (?:about )?$/.test(scope.before(n)) && !VOLUME_AFTER.test(scope.after(n)));
   if (aim && out.percent === undefined && (percents.length || /\b(?:fifty|50)\b/.test(scope.desk.text.slice(aim.start, aim.end)))) { out.percent = aim.value; scope.take(aim); }
-  if (!percents.length && /\b(?:fifty fifty|50 ?\/ ?50|50 50|half and half|fifty:fifty)\b/.test(scope.text)) out.percent = 50;
+  if (wanted && percents.length === 1) { out.percent = wanted.value; scope.take(wanted); }
+  if (!percents.length && /\b(?:fifty[ -]?fifty|50 ?[\/-] ?50|50 50|1 to 1|one to one|1:1|50 50|half and half|fifty:fifty)\b/.test(scope.text)) out.percent = 50;
   const v = scope.measures(...VOLUMES)[0];
   put(out, 'capacity', v);
   scope.take(v);
   if (/\bpropylene\b/.test(scope.text)) out.glycol = 'propylene'; else if (/\bethylene\b/.test(scope.text)) out.glycol = 'ethylene';
   return out;
 }
+
+/** "it's thirty percent now and I want fifty": the strength wanted, said without its percent. */
+const percentWanted = (scope: Scope): Figure | undefined => scope.numbers().find(n => n.value >= 20 && n.value <= 70 && /\b(?:want|to|at|need|make it|get it|after)(?: (?:it|at|to|up|about|a|be|on))* $/.test(scope.before(n)) && !/^ ?(?:quarts?|gallons?|lit|below|degrees|above)/.test(scope.after(n)));
 
 export const ANTIFREEZE: SumKind = {
   of: 'antifreeze',
@@ -48,6 +54,10 @@ export const ANTIFREEZE: SumKind = {
     /\bbring it (?:up )?to\b/,
     /\b(?:freeze|freezing) point\b/,
     /\bhow much (?:comes|goes) (?:out|in)\b/,
+    /\bfreez(?:e|ing) point of\b/,
+    /\b(?:bring|get|take|raise) it (?:up )?to\b/,
+    /\bhow much (?:comes out|goes back in|drains?|to drain)\b/,
+    /\bdrain and refill\b/,
     /\bhow much (?:do i (?:need|want|add|put in|pour)|to (?:add|put in|pour)|should i (?:put|add)|is that|would that be|goes in)\b/,
   ],
   unless: /\b(?:oil|paint|primer|boil(?:s|ing)?|order|buy|cost|torque|mils?|square feet|spent|fuel|petrol|shim)\b/,
@@ -66,6 +76,7 @@ export const BOILING: SumKind = {
     const out: Given = {};
     const cap = scope.measures('psi', 'bar', 'kPa')[0] ?? scope.measures('lb').find(f => /^ ?(?:cap|rad|radiator|pressure)/.test(scope.after(f)));
     if (cap) { out.cap = cap.value; out.capUnit = cap.unit === 'lb' ? 'psi' : cap.unit; }
+    if (!cap && /\b(?:no|without an?|open|with the) (?:pressure |radiator )?cap(?: off)?\b|\bopen (?:system|radiator)\b|\bnot pressuri[sz]ed\b/.test(scope.text)) out.cap = 0;
     const p = scope.values('percent')[0];
     if (p) out.percent = p.value.value; else if (/\bfifty fifty|half and half|50\/50\b/.test(scope.text)) out.percent = 50;
     const high = scope.measures('ft', 'm').find(f => f.value > 100);
@@ -80,11 +91,14 @@ export const BOILING: SumKind = {
 
 export const DEW_POINT: SumKind = {
   of: 'dewPoint',
-  ask: [/\bdew ?(?:points?|pt)\b/, /\bhow warm (?:must|should|does|do|has) (?:the |my )?(?:steel|metal|panel|hood|part|surface|iron|sheet)/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
+  ask: [/\bdew ?(?:points?|pt)\b/, /\bhow (?:warm|cold) (?:must|should|does|can|has|may) (?:the )?(?:steel|metal|panel|hood|iron|surface|parts?|tin)\b[^.?!]*\b(?:paint|prim|spray|coat)/, /\bhow warm (?:must|should|does|do|has) (?:the |my )?(?:steel|metal|panel|hood|part|surface|iron|sheet)/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
   unless: /\b(?:was the|was) dew ?point\b/,
   given(scope, prev) {
     const out: Given = {};
-    const t = scope.measures('°F', '°C')[0] ?? scope.measures('°')[0] ?? scope.numbers().find(n => /^ ?(?:degrees|out(?:side)?|in (?:here|the)|here|,? ?and)/.test(scope.after(n)) || /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?) $/.test(scope.before(n)));
+    const onSteel = (f: Figure): boolean => /\b(?:steel|metal|panel|hood|surface|iron)(?: (?:is|at|reads|of|temp(?:erature)?|about|s))* $/.test(scope.before(f));
+    const surface = [...scope.measures('°F', '°C', '°'), ...scope.numbers()].find(onSteel);
+    if (surface) { out.surface = surface.value; if (surface.unit && surface.unit !== '°') out.surfaceUnit = surface.unit; scope.take(surface); }
+    const t = scope.measures('°F', '°C').find(f => !onSteel(f)) ?? scope.measures('°').find(f => !onSteel(f)) ?? scope.numbers().filter(n => !onSteel(n)).find(n => /^ ?(?:degrees|out(?:side)?|in (?:here|the)|here|,? ?and)/.test(scope.after(n)) || /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?) $/.test(scope.before(n)));
     if (t) { out.temp = t.value; const u = t.unit && t.unit !== '°' ? t.unit : unitNamed(scope.text); if (u) out.tempUnit = u; }
     const p = scope.values('percent')[0];
     const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => n !== t && (/^ ?(?:rh|relative|humidity|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer)(?: (?:is|of|at|reads|says|about|s|sitting at|around))* $/.test(scope.before(n, 40)) || (prev && /percent|humid/.test(scope.text))));
@@ -104,6 +118,24 @@ export const DEW_POINT: SumKind = {
   wants: ['temp', 'humidity'],
   weight: 3,
 };
+
+/** Coats, what spraying loses, and, where it is asked how far it goes, the paint on hand. */
+function paintBeside(scope: Scope, out: Given): void {
+  const coats = scope.seen(/#~*(?!~) (?:[a-z]+ )?coats\b/);
+  if (coats && Number.isInteger(coats.nums[0]) && coats.nums[0]! < 10) { out.coats = coats.nums[0]; scope.take(coats); }
+  const loss = scope.values('percent').find(p => /^ ?(?:overspray|over spray|loss|lost|waste|is lost|wasted)/.test(scope.after(p)) || /\b(?:lose|losing|loss|waste|overspray)(?: (?:of|is|about|say))* $/.test(scope.before(p)));
+  if (loss) {
+    out.loss = loss.value.value;
+    const solids = scope.values('percent').find(p => p !== loss);
+    if (solids) out.solids = solids.value.value; else delete out.solids;
+    scope.take(loss);
+  }
+  if (out.area !== undefined || !/\b(?:how far|how many square|how many sq|how much area|will|cover)\b/.test(scope.text)) return;
+  const tin = scope.measures('gal', 'L', 'qt', 'pt', 'mL')[0];
+  if (!tin || (tin.value === 1 && tin.unit === 'gal')) return;
+  put(out, 'volume', tin);
+  scope.take(tin);
+}
 
 export const COVERAGE: SumKind = {
   of: 'coverage',
@@ -136,6 +168,7 @@ export const COVERAGE: SumKind = {
     else if (out.area === undefined && /\b(?:an?|one) (quart|gallon|lit(?:re|er)|pint)\b/.test(scope.text) && !/\bto the\b|per\b/.test(scope.text)) { out.volume = 1; out.volumeUnit = ({ q: 'qt', g: 'gal', l: 'L', p: 'pt' } as Record<string, string>)[/\b(?:an?|one) ([qglp])/.exec(scope.text)![1]!]; }
     if (!film && prev) { const n = scope.numbers()[0]; if (n) { out.thickness = n.value; scope.take(n); } }
     scope.take(...areas, p, film);
+    paintBeside(scope, out);
     return out;
   },
   needs: ['area', 'solids', 'thickness'],

@@ -41,7 +41,7 @@ export class Scope {
   }
 
   /** Values of another dimension. */
-  values<D extends 'thread' | 'percent' | 'money' | 'span'>(dim: D): { start: number; end: number; value: FoundValue[D] }[] {
+  values<D extends 'thread' | 'percent' | 'money' | 'span' | 'when'>(dim: D): { start: number; end: number; value: FoundValue[D] }[] {
     return this.found.flatMap(f => (f.dim === dim ? [{ start: f.start, end: f.end, value: f.value as FoundValue[D] }] : []));
   }
 
