@@ -4,7 +4,7 @@ import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const LOOKS = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|test|grease|regrease|adjust|readjust|tighten|measure|regap|retension|change|drain|oil|clean|replace|nip|torque|examine|top|see|go|watch|bleed|verify|pull|snug|tweak|set|reset|lubricate|charge|feel|try|do)$/;
+const LOOKS = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|test|grease|regrease|adjust|readjust|tighten|measure|regap|retension|change|drain|oil|clean|replace|nip|torque|examine|top|see|go|watch|bleed|verify|pull|snug|tweak|set|reset|lubricate|charge|try|do)$/;
 
 /** Look at it again later: after so many hours, days, miles, or on a day. */
 export const recheck: Meaning = t => {

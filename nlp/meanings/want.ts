@@ -18,6 +18,8 @@ export const want: Meaning = t => {
   if (opensList(t)) return [];
   const phrased = underList(t) && c.pred === 'none' ? 0 : phrasedWant(c);
   if (c.neg && phrased === undefined || c.asks || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub) || c.reality === 'past plan' || c.reality === 'cond' || c.reality === 'hearsay' || /^(wish|maybe)$/.test(c.reality) && phrased === undefined) return undefined;
+  if (c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(or|whether)\b/.test(lowText(t)) && c.reality !== 'must' && c.items.findIndex(i => i.base === 'need') < 0) return undefined;
+  if (c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' && /\b(don't know|not sure)\b/.test(t.clauses.slice(t.at).map(x => lowText(t, x)).join(' '))) return undefined;
   const more = continued(t);
   if (more) return more;
   const k = phrased ?? (isCalledFor(t, c) ? 0 : needed(t, c));

@@ -18,6 +18,7 @@ export function openClitics(tokens: readonly Token[]): Token[] {
     if (t.low === 'hell' && base && prev !== 'the' && prev !== 'like') return cut(t, 2, "'ll");
     if (t.low === 'shell' && /^(be|have|need|want|go|run|do|never)$/.test(next) && !DET.has(prev)) return cut(t, 3, "'ll");
     if (t.low === 'were' && /^(going|getting|gonna|out|nearly)$/.test(next) && !/s$/.test(prev)) return cut(t, 2, "'re");
+    if (/^(tomorrow|today|tonight|(mon|tues|wednes|thurs|fri|satur|sun)day)s$/.test(t.low) && (CONDITION.has(next) || /^(going|to|looking|supposed|meant|wet|dry|fine|hot|sunny|windy)$/.test(next)) && !nounClasses(after).size) return cut(t, t.low.length - 1, "'s");
     if (isRunIn(t.low, next, after, prev)) return cut(t, t.low.length - 1, "'s");
     return [t];
   });

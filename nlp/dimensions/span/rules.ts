@@ -6,7 +6,7 @@ const UNITS: readonly [SpanValue['unit'], string][] = [
   ['minutes', 'minutes?|mins?|minuets?'], ['hours', 'hours?|hrs?|hr|h'], ['days', 'days?'], ['weeks', 'weeks?|wks?|wk'],
   ['months', 'months?|mths?|mos?'], ['years', 'years?|yrs?'], ['miles', 'miles?|mi'],
 ];
-const UNIT = `(${UNITS.map(([, w]) => w).join('|')})(?![a-z])`;
+const UNIT = `(${UNITS.map(([, w]) => w).join('|')})(?![a-z]|(?<=h)\\d)`;
 const unitOf = (w: string): SpanValue['unit'] => UNITS.find(([, re]) => new RegExp(`^(?:${re})$`).test(w))![0];
 const rx = (s: string): RegExp => new RegExp(s, 'gd');
 const of = (amount: number, unit: SpanValue['unit']): SpanValue => ({ amount: tidy(amount), unit });
@@ -18,6 +18,9 @@ const RULES: Rule<'span'>[] = [
     make: (m, nums) => { const part = nums.at(-1)!, whole = nums.length > 1 ? nums[0]!.value : 1; return part.frac && part.value < 1 ? of(whole + part.value, unitOf(m[2]!)) : undefined; } },
   { name: 'hours and minutes', pattern: rx(String.raw`(?:(?:an? |one )|${N} ?)(?:hours?|hrs?|h) ?(?:and )?${N} ?(?:minutes?|mins?|m(?![a-z]))`),
     make: (_m, nums) => of((nums.length > 1 ? nums[0]!.value : 1) + nums.at(-1)!.value / 60, 'hours') },
+  { name: '#h##', pattern: rx(String.raw`(?<![\d.])(\d{1,2}) ?h ?([0-5]\d)(?:m|mins?)?(?![a-z\d])`), make: m => of(Number(m[1]) + Number(m[2]) / 60, 'hours') },
+  { name: 'an hour and #', sure: 'implied', pattern: rx(String.raw`\b(?:an |one )hour (?:and )?${N}(?= (?:on|at|in|into)\b)`),
+    make: (_m, nums) => { const n = nums.at(-1)!; return !n.frac && n.value >= 5 && n.value < 60 && n.value % 5 === 0 ? of(1 + n.value / 60, 'hours') : undefined; } },
   { name: 'an hour #', sure: 'implied', pattern: rx(String.raw`(?:(?:an |one )|${N} ?)hours? ${N}(?! ?[a-z"'])`),
     make: (_m, nums) => { const m = nums.at(-1)!; return !m.frac && m.value >= 5 && m.value < 60 && m.value % 5 === 0 ? of((nums.length > 1 ? nums[0]!.value : 1) + m.value / 60, 'hours') : undefined; } },
   { name: 'a UNIT', pattern: rx(String.raw`\b(?:an|a|one) (minute|hour|day|week|month|year|hr|wk)(?! and #)(?![a-z])`), sure: 'implied', make: m => of(1, unitOf(m[1]!)) },

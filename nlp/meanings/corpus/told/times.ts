@@ -10,7 +10,7 @@ export const WEATHERS: ToldCorpus = {
     ...told([{ kind: 'weather', sky: 'wind', from: '2026-03-24', to: '2026-03-24' }], ['Windy Tuesday.', 'Gales on Tuesday.', "They're giving wind for Tuesday.", 'blowing a gale tuesday they say', 'Strong winds Tuesday.', 'Gale warning for Tuesday.']),
     ...told([{ kind: 'weather', sky: 'snow', from: '2026-03-20', to: '2026-03-20' }], ['Snow tomorrow.', 'snow tomorrow they say', 'They want snow for tomorrow.', 'six inches of snow tomorrow, they say', "It's to snow tomorrow.", 'snow due tomorrow']),
   ],
-  never: ['It rained all day yesterday.', 'The bearing is dry.', "It's raining.", 'If it rains Saturday I will sand.', 'Is it going to rain Saturday?', 'ran dry on Tuesday', "The paint's dry.", 'fine thread bolts', 'Hot day today, worked on the hub.', 'shot of snow white paint', 'wind the spring Tuesday', 'The bearing ran hot.', 'Hope it stays dry Saturday.', 'I froze my fingers', 'it was hot Tuesday', 'I hope for no rain Saturday', 'wind the coil on Saturday'],
+  never: ['It rained all day yesterday.', 'The bearing is dry.', "It's raining.", 'If it rains Saturday I will sand.', 'Is it going to rain Saturday?', 'ran dry on Tuesday', "The paint's dry.", 'fine thread bolts', 'shot of snow white paint', 'wind the spring Tuesday', 'The bearing ran hot.', 'Hope it stays dry Saturday.', 'I froze my fingers', 'it was hot Tuesday', 'I hope for no rain Saturday', 'wind the coil on Saturday'],
 };
 
 export const WAITS: ToldCorpus = {
