@@ -11,7 +11,7 @@ const nameFor = (chat: string): string => `drawable ${chat}`;
 
 /** Keeps what "draw it" would mean after these answers. */
 export function keepDrawable(turn: Turn, asks: readonly Ask[]): void {
-  const ask = asks.findLast(a => a.kind === 'blocked' || a.kind === 'finish');
+  const ask = asks.findLast(a => a.kind === 'blocked' || a.kind === 'finish' || a.kind === 'spent' || a.kind === 'timeSpent');
   if (!ask) return;
   const { span: _, ...bare } = ask;
   writeSetting(turn.deps.log.store, nameFor(turn.incoming.chat), JSON.stringify({ ask: bare, machine: turn.machine } satisfies Drawing));
@@ -23,6 +23,6 @@ export function drawAsked(turn: Turn): TurnOut | undefined {
   const { note, incoming: { at, chat }, deps: { log } } = turn;
   const held = readSetting(log.store, nameFor(chat));
   const drawing = held === undefined ? undefined : Drawing.safeParse(JSON.parse(held)).data;
-  if (!drawing) return { reply: compose({ note: note.id, at, lines: ['Ask what holds something up or when it will be done; then I can draw it.'] }) };
+  if (!drawing) return { reply: compose({ note: note.id, at, lines: ['Ask what holds something up, when it will be done, or what it cost or took; then I can draw it.'] }) };
   return { reply: { ...compose({ note: note.id, at, lines: ['Drawing it…'] }), later: [{ kind: 'draw', drawing }] } };
 }

@@ -7,6 +7,7 @@ import { planWork } from '../../domain/plan/plan.ts';
 import { keepMedia } from '../../domain/store/media.ts';
 import { drawHoldingUp } from '../draw/holding-up.ts';
 import { png } from '../draw/png.ts';
+import { overTimeSheet } from '../draw/over-time-sheet.ts';
 import { drawWeeks } from '../draw/weeks.ts';
 import type { Button } from '../incoming.ts';
 import { sayAnswer } from '../say/answer.ts';
@@ -40,13 +41,15 @@ async function answerOf({ log, zone, ...deps }: Deps, task: Exclude<Task, { kind
   return whatIfFrom(found, one!, other!);
 }
 
+const DRAWN: Partial<Record<Drawing['ask']['kind'], string>> = { finish: 'The weeks ahead.', spent: 'Money and hours so far.', timeSpent: 'Money and hours so far.' };
+
 /** The drawing as a kept file. */
 async function drawn(deps: Deps, { ask, machine }: Drawing, at: string, simulateIt: Simulate): Promise<WorkedOut> {
   const svg = await sheetOf(deps, { ask, machine }, at, simulateIt);
   if (typeof svg !== 'string') return { say: svg.none, buttons: [], files: [] };
   const result = await keepMedia(deps.log.store, png(svg), at);
   if ('refused' in result) return { say: result.refused, buttons: [], files: [] };
-  return { say: ask.kind === 'finish' ? 'The weeks ahead.' : 'What holds it up.', buttons: [], files: [result.kept.hash] };
+  return { say: DRAWN[ask.kind] ?? 'What holds it up.', buttons: [], files: [result.kept.hash] };
 }
 
 async function sheetOf(deps: Deps, { ask, machine }: Drawing, at: string, simulateIt: Simulate): Promise<string | { none: string }> {
@@ -56,6 +59,7 @@ async function sheetOf(deps: Deps, { ask, machine }: Drawing, at: string, simula
     const found = answer(log.shop, ask, { at, zone }, more);
     return found.kind === 'blocked' && found.causes.length ? drawHoldingUp(found, at) : { none: 'Nothing holds it up, so there is nothing to draw.' };
   }
+  if (ask.kind === 'spent' || ask.kind === 'timeSpent') return overTimeSheet(deps, ask, at, machine);
   if (ask.kind !== 'finish') return { none: 'There is nothing to draw.' };
   const found = finishCase(log.shop, ask, { at, zone }, more);
   if ('kind' in found) return { none: found.why ?? 'There is nothing to draw.' };

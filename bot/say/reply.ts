@@ -75,4 +75,5 @@ function buttons({ open, entries = [], answered, note }: Came): Button[] {
   ];
 }
 
-const canBeDrawn = (a: Answer): boolean => (a.kind === 'blocked' && a.causes.length > 0) || (a.kind === 'finish' && a.p50 !== null);
+const canBeDrawn = (a: Answer): boolean => (a.kind === 'blocked' && a.causes.length > 0) || (a.kind === 'finish' && a.p50 !== null)
+  || (a.kind === 'spent' && a.items.length > 0) || (a.kind === 'timeSpent' && a.hours > 0);
