@@ -29,9 +29,7 @@ export const END_PLAY: SumKind = {
     if (part) { out.flats = part.nums[0]; scope.take(part); }
     else if (half) { out.flats = (half.nums.length > 1 ? half.nums[0]! : 1) + half.nums.at(-1)!; scope.take(half); }
     else if (flats) { out.flats = flats.nums[0]; scope.take(flats); }
-    else if (share(scope, 'flat')) out.flats = share(scope, 'flat');
     else if (/\b(?:a|one|per|each|every) (?:single )?flat\b/.test(scope.text)) out.flats = 1;
-    else if (share(scope, 'turn')) out.turn = share(scope, 'turn');
     else {
       const turn = scope.seen(/#~*(?!~)(?: of)?(?: an?)? turns?\b/);
       if (turn) { out.turn = turn.nums[0]; scope.take(turn); }
@@ -50,13 +48,6 @@ export const END_PLAY: SumKind = {
   wants: ['pitch'],
   either: [['flats', 'turn']],
 };
-
-const SHARES: Record<string, number> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4, fourth: 1 / 4, fifth: 1 / 5, sixth: 1 / 6, eighth: 1 / 8, tenth: 1 / 10, twelfth: 1 / 12, sixteenth: 1 / 16 };
-/** "half a flat", "a sixth of a turn": the part of one. */
-function share(scope: Scope, of: string): number | undefined {
-  const word = new RegExp(`\\b(half|third|quarter|fourth|fifth|sixth|eighth|tenth|twelfth|sixteenth)(?: of)?(?: an?)? ${of}\\b`).exec(scope.text)?.[1];
-  return word && SHARES[word];
-}
 
 const MATERIAL = /\b(cast iron|grey iron|gray iron|ductile iron|stainless(?: steel)?|steel|iron|bronze|brass|alumini?um|ally|alloy|copper|cast|gunmetal|phosphor bronze|nickel)\b/g;
 const MADE: Record<string, string> = { ally: 'aluminium', alloy: 'aluminium', aluminum: 'aluminium', iron: 'cast iron', cast: 'cast iron', 'grey iron': 'cast iron', 'gray iron': 'cast iron', 'stainless steel': 'stainless' };
@@ -82,21 +73,16 @@ function shrink(scope: Scope, prev?: Given): Given {
   const out: Given = {};
   const lens = scope.measures('in', 'mm', 'cm');
   const small = (f: Figure): boolean => f.unit === 'in' ? f.value <= 0.02 : f.unit === 'mm' ? f.value < 0.6 : false;
-  const room = [...lens, ...scope.numbers()].find(f => /^ ?(?:of )?(?:inch )?(?:clearance|slip|room|to slip)/.test(scope.after(f)));
-  if (room) { out.clearance = room.value; if (room.unit) out.clearanceUnit = room.unit; lens.splice(0, lens.length, ...lens.filter(f => f !== room)); scope.take(room); }
   const fit = lens.find(f => /^ ?(?:of )?(?:interference|press|tight|shrink|grip|nip|bite|crush|oversize|over size|squeeze|pinch)/.test(scope.after(f)) || /\b(?:interference|press fit|nip|shrink|grip)(?: (?:of|is|fit|at|s|about))* $/.test(scope.before(f))) ?? lens.find(small);
   const dia = lens.find(f => f !== fit && !small(f)) ?? scope.numbers().find(n => n.value > 0.2 && /\b(?:dia(?:meter)?|bore)(?: (?:is|of))* $/.test(scope.before(n)));
   put(out, 'diameter', dia);
   put(out, 'interference', fit);
   scope.take(dia, fit);
   if (!fit) {
-    const n = scope.numbers().find(x => x !== room && (/^ ?(?:of )?interference/.test(scope.after(x)) || (x.value < 0.1 && /\binterference(?: (?:is|of))* $/.test(scope.before(x))) || prev));
+    const n = scope.numbers().find(x => (/^ ?(?:of )?interference/.test(scope.after(x)) || (x.value < 0.1 && /\binterference(?: (?:is|of))* $/.test(scope.before(x))) || prev));
     if (n) { out.interference = prev?.interferenceUnit === 'in' && n.value >= 0.5 ? n.value / 1000 : n.value; scope.take(n); }
   }
-  const room = lens.find(f => f !== fit && f !== dia && /^ ?(?:of )?(?:clearance|room|slip)/.test(scope.after(f))) ?? scope.numbers().filter(n => n.value < 0.05).find(n => /^ ?(?:of )?(?:clearance|room|slip)/.test(scope.after(n)));
-  if (room) put(out, 'clearance', { value: room.value, unit: room.unit ?? dia?.unit ?? 'in' });
-  if (!fit && out.interference === undefined) { const n = scope.numbers().find(x => x.value > 0 && x.value < 0.05 && x !== room); if (n) { out.interference = n.value; if (dia?.unit) out.interferenceUnit = dia.unit; scope.take(n); } }
-  else if (fit === undefined && out.interferenceUnit === undefined && dia?.unit && typeof out.interference === 'number' && out.interference < 0.05) out.interferenceUnit = dia.unit;
+  if (!fit && dia?.unit && typeof out.interference === 'number' && out.interference < 0.05) out.interferenceUnit ??= dia.unit;
   if (prev && out.interference === undefined && dia && !/\b(?:diameter|bore|shaft|inch (?:shaft|hub|bore))\b/.test(scope.text) && dia.value < 0.1) put(out, 'interference', dia);
   const made = material(scope);
   if (made) out.material = made;
@@ -111,8 +97,6 @@ export const SHRINK_FIT: SumKind = {
     /\btemperature rise\b/,
     /\bhow much (?:do i|to|should i|must i) (?:cool|heat|warm|chill)\b(?: it)?/,
     /\bhow many degrees\b/,
-    /\bhow much (?:do|should|must|would) i (?:heat|cool|warm|chill|freeze)\b/,
-    /\b(?:how many|what) degrees\b(?=[^.?!]*)/,
     /\bhow much (?:heat|temperature|warming|cooling)\b(?: (?:do|does|should|would|will|i|on|the|to|need|it|in|hub|for))*/,
     /\bwhat (?:temp(?:erature)?|heat)(?: (?:do|does|should|would|will|must|i|it|have|need|to|heat|get|for|the|is|take|bring|drop|shrink|on|hub|has|be|that|be at|at))*/,
     /\bwhat(?:s| is) the (?:temp(?:erature)?|heat) (?:to|i need|needed|for)\b/,

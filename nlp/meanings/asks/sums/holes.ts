@@ -1,6 +1,6 @@
+import { drillNamed } from './bench.ts';
 import type { SumKind } from './kind.ts';
 import type { Given, Scope } from './scope.ts';
-import { drillNamed } from './bench.ts';
 import { sizeIn } from './torque.ts';
 
 function size(scope: Scope): Given {
@@ -9,19 +9,11 @@ function size(scope: Scope): Given {
   return s ? { size: s.size } : {};
 }
 
-/** "with a 29/64 drill, what percent thread": the drill on hand. */
-function drillUsed(scope: Scope): string | undefined {
-  if (!/\bwhat percent|\bhow much thread|\bpercent (?:of )?thread (?:is|do|does|will|would)/.test(scope.text)) return undefined;
-  const m = /\b(?:an?|the|with|of) (?:an? )?((?:№ ?|number |no\.? |letter )?(?:\d+\/\d+|\d+(?:\.\d+)?(?: ?mm)?|[a-z]))(?: inch|")? (?:drill|hole|bit)\b/.exec(scope.text);
-  return m ? m[1]!.replace(/^(?:№ ?|number |no\.? )/, '#').replace(/^letter /, '').replace(/^([a-z])$/, x => x.toUpperCase()) : undefined;
-}
-
 /** The drill whose thread is asked about: "with a 29/64 drill", "out of a 1/16 hole", "a number seven". */
-function drillOnHand(scope: Scope): string | undefined {
+function drillUsed(scope: Scope): string | undefined {
   const named = drillNamed(scope);
   if (named) { scope.take(named); return named.drill; }
-  const m = /(?:^|\s)(\d+\/\d+|[\d.]+ ?mm)(?: inch| in)?(?= (?:drill|bit|hole)\b)/.exec(scope.text);
-  return m?.[1];
+  return /(?:^|\s)(\d+\/\d+|[\d.]+ ?mm)(?: inch| in)?(?= (?:drill|bit|hole)\b)/.exec(scope.text)?.[1];
 }
 
 /** Several threads in one question, each with the percent beside it or the one for all. */
@@ -50,7 +42,7 @@ export const TAP_DRILL: SumKind = {
   given(scope) {
     const p = scope.values('percent').at(-1);
     scope.take(p);
-    const drill = drillUsed(scope);
+    const drill = /\bwhat percent|\bhow much thread|\bpercent(?:age)? (?:of )?(?:full )?thread\b|\bthread (?:does|do|will|would|is)\b/.test(scope.text) ? drillUsed(scope) : undefined;
     if (drill) return { ...size(scope), drill };
     return { ...size(scope), ...(p ? { percent: p.value.value } : {}) };
   },
@@ -83,7 +75,6 @@ export const PIPE_THREAD: SumKind = {
     /\b(?:what|which|how big|whats|drill|hole|tap|how many threads)[^.?!]{0,50}?\b(?:npt|n p t|pipe (?:thread|tap|plug|fitting)|taper(?:ed)? pipe)\b/,
     /\b(?:how many threads|what (?:thread|pitch))[^.?!]{0,30}\bpipe\b/,
     /\bnpt (?:drill|tap|hole)(?: (?:drill|size))?/,
-    /\bhow many threads[^.?!]{0,30}\bpipe\b/,
     /\b(?:npt|pipe (?:thread|tap|plug))[^.?!]{0,40}?\b(?:what|which|how big|whats|drill|hole|how many)\b/,
   ],
   given(scope) {

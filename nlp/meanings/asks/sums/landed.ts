@@ -1,4 +1,3 @@
-import { daysOf } from '../desk.ts';
 import type { SumKind } from './kind.ts';
 import type { Figure, Given, Scope } from './scope.ts';
 
@@ -27,19 +26,17 @@ function given(scope: Scope, prev?: Given): Given {
   const drive = spans[0];
   if (drive) out.miles = drive.value.amount * (ROUND.test(scope.after(drive, 24)) && /each way|one way/.test(scope.after(drive, 24)) ? 2 : 1);
   scope.take(price, ship, core, tax, drive);
-  const rate = scope.seen(/#~*(?!~) ?(?:cents?|c|p|pence) ?(?:a|per|each) mile|(?:at|and|by) #~*(?!~) cents/);
-  if (rate && drive) { out.rate = rate.nums.at(-1)! / 100; scope.take(rate); }
   if (prev && (drive || /\b(?:skip|without|no|save|lose|drop|pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) && out.shipping === undefined && out.price === undefined && prev.shipping !== undefined && /\b(?:skip|without|no|save|lose|drop|instead)\b[^.?!]*\b(?:freight|shipping|post|postage|carriage|delivery)\b|\b(?:pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) out.shipping = undefined;
   if (prev && /\b(?:no|without|skip the) core\b/.test(scope.text)) out.core = undefined;
   if (prev && out.price !== undefined) keepSame(scope, prev, out);
   return out;
 }
-/** "at 50 cents a mile", "at .725 a mile", "at seventy two and a half cents". */
+/** What a mile costs: "at 50 cents a mile", "at .725 a mile", "at seventy two and a half cents". */
 function perMile(scope: Scope): Figure | undefined {
   const figs = [...scope.values('money').map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...scope.numbers()];
-  const f = figs.find(x => /^ ?(?:cents?|c|dollars?)? ?(?:a|per|each) mile/.test(scope.after(x))) ?? (/\bmiles?\b/.test(scope.text) ? figs.find(x => /\bat $/.test(scope.before(x)) && (/^ ?cents\b/.test(scope.after(x)) || /cents/.test(scope.desk.text.slice(x.start, x.end)))) : undefined);
+  const f = figs.find(x => /^ ?(?:cents?|c|p|pence|dollars?)? ?(?:a|per|each) mile/.test(scope.after(x))) ?? (/\bmiles?\b/.test(scope.text) ? figs.find(x => /\bat $/.test(scope.before(x)) && (/^ ?cents\b/.test(scope.after(x)) || /cents/.test(scope.desk.text.slice(x.start, x.end)))) : undefined);
   if (!f) return undefined;
-  const cents = /^ ?(?:cents?|c)\b/.test(scope.after(f)) && !/cents/.test(scope.desk.text.slice(f.start, f.end));
+  const cents = /^ ?(?:cents?|c|p|pence)\b/.test(scope.after(f)) && !/cents/.test(scope.desk.text.slice(f.start, f.end));
   return { ...f, value: cents ? f.value / 100 : f.value };
 }
 
@@ -52,22 +49,6 @@ function keepSame(scope: Scope, prev: Given, out: Given): void {
   const same = /\bsame\b/.test(scope.text);
   for (const f of ['shipping', 'core', 'miles']) if (out[f] === undefined && prev[f] !== undefined) out[f] = same && new RegExp(String.raw`\bsame (?:[a-z]+ (?:and )?)?${f === 'shipping' ? '(?:shipping|post|postage|freight|carriage|delivery)' : f}`).test(scope.text) ? prev[f] : undefined;
 }
-
-export const MILEAGE: SumKind = {
-  of: 'mileage',
-  ask: [/\b(?:what|how much|whats)[^.?!]{0,40}\b(?:miles?|trip|drive|driving|mileage)\b[^.?!]{0,40}\b(?:cost|come to|run me|set me back|mileage)\b/, /\bcost of (?:an? |the )?#?~*(?!~)[^.?!]{0,12}\b(?:mile|drive|trip)\b/, /\bcost me in mileage\b/, /\bwhat(?:s| does| is)[^.?!]{0,20}\b(?:drive|trip) cost/],
-  given(scope) {
-    const out: Given = {};
-    const drive = scope.values('span').find(s => s.value.unit === 'miles') ?? (() => { const n = scope.numbers().find(x => /^ ?(?:-)?mile/.test(scope.after(x))); return n && { start: n.start, end: n.end, value: { amount: n.value } }; })();
-    if (drive) { out.miles = drive.value.amount; scope.take(drive); }
-    const rate = scope.seen(/#~*(?!~) ?(?:cents?|c|p|pence)\b/);
-    if (rate) out.rate = rate.nums.at(-1)! / 100;
-    const day = daysOf(scope.desk, scope.start, scope.end, 'past').from;
-    if (day) out.date = day;
-    return out;
-  },
-  weight: 2,
-};
 
 export const MILEAGE: SumKind = {
   of: 'mileage',

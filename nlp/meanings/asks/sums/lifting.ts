@@ -97,6 +97,7 @@ export const TWO_POINT: SumKind = {
     const out: Given = {};
     const load = scope.measures(...WEIGHTS)[0];
     put(out, 'load', load);
+    if (!/\bbalanc|\bcent(?:re|er) of gravity\b|\bfrom (?:the )?(?:first|one|front|rear|back|left|near)\b/.test(scope.text)) return {};
     const [a, second] = scope.measures('ft', 'in', 'm', 'mm', 'cm');
     const loose = a && !second ? scope.numbers().find(n => n.start > a.end && /^ ?(?:from|to)/.test(scope.after(n))) : undefined;
     const b = second ?? (loose && a ? { ...loose, unit: a.unit } : undefined);

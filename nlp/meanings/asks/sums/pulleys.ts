@@ -73,7 +73,6 @@ function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | 
   return /\bon (?:the|my|a) /.test(tail) ? pick(tail) ?? pick(own) : pick(left.split(/[,.;?]/).at(-1) ?? left) ?? pick(tail) ?? pick(left);
 }
 
-const DRIVERISH = new RegExp(DRIVER.source);
 const WANTED = /\b(?:want|wants|need|needs|needed|after|should|aiming for|has to|have to|got to|supposed to|likes?|ought to|meant to|target|get|to get|to give|must|to make|rated)\b/;
 
 function sheaveGiven(scope: Scope, prev?: Given): Given {
@@ -101,7 +100,6 @@ function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
   scope.take(a, b);
   if (b) {
     const first = side(scope, a, [b, ...p.speeds]), second = side(scope, b, [a, ...p.speeds]);
-    const onto = /\b(?:drives|driving|onto|turning an?|running an?|to an?|into an?)\b/.test(scope.desk.text.slice(a.end, b.start)) && !/\bdriven\b/.test(scope.desk.text.slice(a.end, b.start));
     const by = /\b(?:driven|turned|run|powered) (?:by|off|from) /.test(scope.desk.text.slice(a.end, b.start));
     const drives = !by && /\b(?:drives|driving|belted (?:on ?)?to|onto|turns an?|turning an?|into)\b/.test(scope.desk.text.slice(a.end, b.start)) && !/\bdriving (?:pulley|sheave|wheel)/.test(scope.desk.text.slice(a.end, b.start));
     const turned = by || !drives && (first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver') || (!drives && !first && !second && spedAt(scope, p) === b);
