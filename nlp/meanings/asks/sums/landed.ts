@@ -33,11 +33,12 @@ function given(scope: Scope, prev?: Given): Given {
 }
 /** What a mile costs: "at 50 cents a mile", "at .725 a mile", "at seventy two and a half cents". */
 function perMile(scope: Scope): Figure | undefined {
-  const figs = [...scope.values('money').map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...scope.numbers()];
-  const f = figs.find(x => /^ ?(?:cents?|c|p|pence|dollars?)? ?(?:a|per|each) mile/.test(scope.after(x))) ?? (/\bmiles?\b/.test(scope.text) ? figs.find(x => /\bat $/.test(scope.before(x)) && (/^ ?cents\b/.test(scope.after(x)) || /cents/.test(scope.desk.text.slice(x.start, x.end)))) : undefined);
-  if (!f) return undefined;
-  const cents = /^ ?(?:cents?|c|p|pence)\b/.test(scope.after(f)) && !/cents/.test(scope.desk.text.slice(f.start, f.end));
-  return { ...f, value: cents ? f.value / 100 : f.value };
+  if (!/\bmiles?\b/.test(scope.text)) return undefined;
+  // As spoken, for a price in cents is kept to the whole cent and a mile's is not.
+  const cents = scope.seen(/#~*(?!~) ?(?:cents?|c|p|pence)\b(?= ?(?:$|[.?,]|(?:a|per|each|the) mile))/);
+  if (cents) return { start: cents.start, end: cents.end, value: cents.nums.at(-1)! / 100 };
+  const figs = [...scope.numbers(), ...scope.values('money').map(m => ({ start: m.start, end: m.end, value: m.value.value }))];
+  return figs.find(x => /^ ?(?:dollars?)? ?(?:a|per|each) mile/.test(scope.after(x)));
 }
 
 const first = (scope: Scope, figs: Figure[]): Figure | undefined => scope.nearest(figs.sort((a, b) => a.start - b.start));
@@ -56,7 +57,7 @@ export const MILEAGE: SumKind = {
     /\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:cost|costs|in mileage)\b/,
     /\bcost of (?:an? |the )?[^.?!]{0,20}(?:mile|drive|trip)/,
   ],
-  unless: /\b(?:landed|shipping|part|so far|have i|spent|price|tax|core)\b/,
+  unless: /\b(?:landed|shipping|part|so far|have i|spent|price|tax|core|really|dollars?|quote)\b|[$£€]/,
   given(scope) {
     const out: Given = {}, rate = perMile(scope);
     const drive = scope.values('span').find(s => s.value.unit === 'miles');

@@ -102,7 +102,7 @@ function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
     const first = side(scope, a, [b, ...p.speeds]), second = side(scope, b, [a, ...p.speeds]);
     const by = /\b(?:driven|turned|run|powered) (?:by|off|from) /.test(scope.desk.text.slice(a.end, b.start));
     const drives = !by && /\b(?:drives|driving|belted (?:on ?)?to|onto|turns an?|turning an?|into)\b/.test(scope.desk.text.slice(a.end, b.start)) && !/\bdriving (?:pulley|sheave|wheel)/.test(scope.desk.text.slice(a.end, b.start));
-    const turned = by || !drives && (first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver') || (!drives && !first && !second && spedAt(scope, p) === b);
+    const turned = by || (!drives && ((first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver') || (!first && !second && spedAt(scope, p) === b)));
     put(out, 'd1', turned ? b : a);
     put(out, 'd2', turned ? a : b);
   } else if (prev) put(out, side(scope, a, p.speeds) === 'driver' ? 'd1' : 'd2', a);
