@@ -34,7 +34,7 @@ export function occasionLine(o: Facts, saying: UnaskedSaying): string {
   switch (o.topic) {
     case 'morning': {
       const jobs = o.jobs.map((j, i) => (i === 0 ? withWhy(j) : jobWords(j))).join('; ');
-      if (o.sky?.is === 'wet') return stop(`Rain ${clock(o.sky.from, saying)}–${clock(o.sky.to, saying)}, in your hours. Indoors: ${jobs}`);
+      if (o.sky?.is === 'wet') return stop(`Rain from ${moment(o.sky.from, saying)} to ${moment(o.sky.to, saying)}, in your hours. Indoors: ${jobs}`);
       return stop(o.sky ? `Dry today, rain from ${moment(o.sky.rain, saying)}. Outdoors first: ${jobs}` : `Next: ${jobs}`);
     }
     case 'rain': {

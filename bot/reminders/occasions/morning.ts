@@ -8,8 +8,8 @@ import type { About, Look, Occasion } from '../occasion.ts';
 const HOUR = 3_600_000;
 /** A morning word that could not be said (the computer slept) is still worth saying for so long, hours. */
 const STILL_MORNING = 4;
-/** In a shop where nothing was noted for so many days there is nobody to wish a good morning. */
-const ASLEEP_DAYS = 30;
+/** Where nothing was noted for so many days there is nobody to wish a good morning: a weekend's work keeps it coming, a rest ends it. */
+const ASLEEP_DAYS = 10;
 const MOST_JOBS = 3;
 type Stretch = [from: number, to: number];
 
@@ -43,7 +43,7 @@ function skyOf({ weather, now, at, today }: About, hours: readonly Stretch[]): S
   const left = hours.map(([from, to]): Stretch => [Math.max(from, at), to]).filter(([from, to]) => to > from);
   const wet = left.flatMap(([from, to]) => wetSpells(weather, from, to, now.zone));
   const total = sum(left);
-  if (total > 0 && sum(wet.map(w => [w.from, w.to])) >= total / 2) return { is: 'wet', from: wet[0]!.from, to: wet.at(-1)!.to };
+  if (total > 0 && sum(wet.map(w => [w.from, w.to])) >= total / 2) return { is: 'wet', ...whole(wet[0]!.from, wet.at(-1)!.to) };
   if (wet.length || !left.every(([from, to]) => isKnown(from, to))) return undefined;
   const tomorrow: Stretch = [momentOf(plusDays(today, 1), '08:00', now.zone), momentOf(plusDays(today, 1), '20:00', now.zone)];
   const coming = wetSpells(weather, ...tomorrow, now.zone);
@@ -51,6 +51,11 @@ function skyOf({ weather, now, at, today }: About, hours: readonly Stretch[]): S
   const first = wetSpells(weather, Math.max(at, left.at(-1)?.[1] ?? at), tomorrow[1], now.zone)[0];
   return { is: 'lastDry', rain: first?.from ?? coming[0]!.from };
 
+  /** The rain itself, which may begin before the working hours and go on after them. */
+  function whole(from: number, to: number): { from: number; to: number } {
+    const spells = wetSpells(weather, at, at + 36 * HOUR, now.zone).filter(w => w.from <= to && w.to >= from);
+    return { from: Math.min(from, ...spells.map(w => w.from)), to: Math.max(to, ...spells.map(w => w.to)) };
+  }
   function isKnown(from: number, to: number): boolean {
     const sky = skyAt(weather, now.zone);
     for (let t = from; t < to; t += HOUR) if (sky(t) === undefined) return false;

@@ -72,8 +72,8 @@ describe('each occasion is said when it comes, once', () => {
   test('only temporary for longer than three weeks', () => {
     const s = shopWithout();
     s.facts('2026-04-15T10:00:00+02:00', { kind: 'fit', part: 'seat', state: 'temporary', with: 'two bolts' }, { kind: 'fit', part: 'hood', state: 'on' });
-    expect(s.look('2026-05-06T10:00:00+02:00')).toBeUndefined();
-    expect(s.look('2026-05-06T10:01:00+02:00')).toContain('The seat has been only on for now since Wed 15 Apr (two bolts).');
+    expect(s.look('2026-05-06T20:00:00+02:00')).toBeUndefined();
+    expect(s.look('2026-05-07T07:00:00+02:00')).toContain('The seat has been only on for now since Wed 15 Apr (two bolts).');
     s.facts('2026-05-07T10:00:00+02:00', { kind: 'fit', part: 'seat', state: 'temporary' });
     expect(s.look('2026-05-08T10:01:00+02:00')).toBeUndefined();
     expect(s.look('2026-05-29T10:01:00+02:00')).toContain('The seat');
@@ -132,7 +132,7 @@ describe('the morning word', () => {
     const s = reminderShop();
     jobs(s);
     s.weather(hoursFrom('2026-05-06T04:00:00Z', `${'.'.repeat(11)}rrrr`));
-    expect(s.look('2026-05-06T07:00:00+02:00')).toMatch(/^Rain 18:00–20:00, in your hours\. Indoors: rebuild the magneto(?!.*rear wheel)/);
+    expect(s.look('2026-05-06T07:00:00+02:00')).toMatch(/^Rain from 17:00 to 21:00, in your hours\. Indoors: rebuild the magneto(?!.*rear wheel)/);
   });
   test('a dry spell that ends: outdoors first', () => {
     const s = reminderShop();
@@ -140,13 +140,14 @@ describe('the morning word', () => {
     s.weather(hoursFrom('2026-05-06T04:00:00Z', `${'.'.repeat(20)}${'r'.repeat(24)}`));
     expect(s.look('2026-05-06T07:00:00+02:00')).toMatch(/^Dry today, rain from tomorrow 02:00\. Outdoors first: blast the rear wheel/);
   });
-  test('nothing to do, or a shop asleep for a month: no word', () => {
+  test('nothing to do, or a shop where nothing was noted for ten days: no word', () => {
     const s = reminderShop();
     s.facts('2026-05-05T20:00:00+02:00', { kind: 'remark', text: 'swept up' });
     expect(s.look('2026-05-06T07:00:00+02:00')).toBeUndefined();
     const asleep = reminderShop();
     jobs(asleep);
-    expect(asleep.look('2026-06-20T07:00:00+02:00')).toBeUndefined();
+    expect(asleep.look('2026-05-15T07:00:00+02:00')).toMatch(/^Next/);
+    expect(asleep.look('2026-05-16T07:00:00+02:00')).toBeUndefined();
   });
 });
 
