@@ -58,8 +58,7 @@ function asWas(t: Telling, c: Clause): boolean {
   if (AS_WAS.test(text)) return true;
   const after = t.clauses[t.at + 1], beyond = t.clauses[t.at + 2];
   if ([after, beyond].some(x => x?.sub !== undefined && !x.asks && (x as Placed).sentence === place && AS_WAS.test(opened(t, x)))) return true;
-  const own = t.clauses.slice(0, t.at).findLast(x => x.subj.some(s => !s.carried));
-  return t.clauses.some((x, k) => x !== c && !x.asks && Math.abs(k - t.at) <= 3 && Math.abs((x as Placed).sentence - place) <= 1 && ((x as Placed).sentence === place || remarkOnly(t, x)) && NEAR.test(opened(t, x)) && own !== undefined);
+  return t.clauses.some((x, k) => x !== c && !x.asks && Math.abs(k - t.at) <= 3 && Math.abs((x as Placed).sentence - place) <= 1 && ((x as Placed).sentence === place || remarkOnly(t, x)) && NEAR.test(opened(t, x)));
 }
 /** The words of a clause with the one that opens it ("when", "before", "as"), which its own stretch leaves out. */
 const opened = (t: Telling, c: Clause): string => `${c.sub ? `${c.sub} ` : ''}${lowText(t, c)}`;
