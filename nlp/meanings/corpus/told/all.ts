@@ -9,6 +9,7 @@ import { ORDERS } from './order.ts';
 import { OUTS } from './out.ts';
 import type { ToldCorpus } from './phrase.ts';
 import { QUOTES } from './quote.ts';
+import { READINGS } from './reading.ts';
 import { RULES } from './rule.ts';
 import { STOWS } from './stow.ts';
 import { HOURS, RECHECKS, WAITS, WEATHERS } from './times.ts';
@@ -16,4 +17,4 @@ import { WANTS } from './want.ts';
 import { WORKS } from './work.ts';
 
 /** The corpora of statements, one a kind of entry. */
-export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, FITS, FINDINGS, WORKS, JOBS, RULES];
+export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, FITS, FINDINGS, READINGS, WORKS, JOBS, RULES];
