@@ -18,8 +18,10 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
   let last: Sum | undefined;
   const earlier: Sum[] = [];
   if (!found.length) return before ? follows(desk, 0, firstAsk(desk, plain, 0), before, [], true) : [];
+  const again = before && FOLLOWS.test(desk.text) ? follows(desk, 0, firstAsk(desk, plain, 0), before, [], true) : [];
+  if (again.length && found.every(c => c.kind !== before!.kind && !/\b(?:what|whats|how|which)\b/.test(desk.text.slice(c.start, c.end)))) return again;
   const opening = Math.min(found[0]!.start, firstAsk(desk, plain, 0));
-  if (before && /^(?:and|or|what about|how about|what if|what|same)\b/.test(desk.text)) hits.push(...follows(desk, 0, opening, before, [], true));
+  if (before && FOLLOWS.test(desk.text)) hits.push(...follows(desk, 0, opening, before, [], true));
   found.forEach((c, i) => {
     const floor = Math.max(0, ...plain.filter(p => p.end <= c.start).map(p => p.end), ...hits.map(h => h.end));
     const ceiling = Math.min(desk.text.length, found[i + 1]?.start ?? Infinity, firstAsk(desk, plain, c.end));
@@ -37,6 +39,7 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
   return hits;
 }
 
+const FOLLOWS = /^(?:and|or|what about|how about|what if|what|same)\b/;
 const firstAsk = (desk: Desk, plain: readonly Hit[], from: number): number => Math.min(desk.text.length, ...plain.filter(p => p.start >= from).map(p => p.start));
 
 /** "…, and" before the next question is of neither. */
