@@ -19,6 +19,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
     const before = told.length;
     let known = isSpoken(clause);
+    if (known && told.length) told.at(-1)!.to = clause.to;
     if (!known) {
       for (const [name, meaning] of MEANINGS) {
         if (feeds && (name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when' || i.np?.spec || i.np?.count !== undefined))) continue;
@@ -100,10 +101,14 @@ function settle(told: readonly Told[]): Told[] {
 }
 
 function finish(sheet: Sheet, x: Told): Entry {
-  const start = sheet.tokens[x.clause.from]!.start, end = sheet.tokens[x.clause.to - 1]!.end;
+  const start = sheet.tokens[opening(sheet, x.clause)]!.start, end = sheet.tokens[Math.max(x.clause.to, x.to ?? 0) - 1]!.end;
   const implied = x.clause.subj.concat(x.clause.obj).some(s => s.carried);
   return { ...x.entry, sure: implied ? 'implied' : 'certain', span: [start, end] } as Entry;
 }
+
+/** First token of a clause with the word that opens it: "before the crank goes in". */
+export const opening = (sheet: Sheet, c: Clause): number =>
+  (c.from > 0 && (sheet.tokens[c.from - 1]!.low === c.sub || sheet.tokens[c.from - 1]!.low === c.join && sheet.tags[c.from - 1] === 'cc') ? c.from - 1 : c.from);
 
 const show = (e: Entry): string => { const { kind, ...rest } = e; return `${kind}(${Object.entries(rest).map(([k, v]) => `${k}: ${String(v)}`).join(', ')})`; };
 

@@ -1,4 +1,5 @@
 import type { Clause } from './clauses/clause.ts';
+import { opening } from './tell.ts';
 import type { Sheet } from './types.ts';
 
 /** The stretches of the note that no entry and no question covers, word for word; marks, greetings and dropped words are not stretches. */

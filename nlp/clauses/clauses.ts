@@ -20,7 +20,7 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
       for (const cut of splitClauses(itemsOf(sheet, from, to))) {
         const c = frame(sheet, cut, memory, before);
         out.push({ ...c, memory: memory.copy(), sentence });
-        suppose(out, sentence);
+        suppose(sheet, out, sentence);
         memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].filter(x => partLike(sheet, x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? (memory.topic() ? '' : 'need')))));
         memory.mention(c.items.flatMap(i => (i.np && !i.np.stands && partLike(sheet, i.np.name) && !NAMED.test(i.np.name) && !/^(as|like|than)$/.test(sheet.tokens[i.from - 1]?.low ?? '') ? [{ name: i.np.name, from: i.from, to: i.to, np: i.np, plural: isPlural(i.np.name) }] : [])));
         before = c;
@@ -44,7 +44,7 @@ function shareObjects(clauses: Placed[], sentence: number): void {
 const HEDGES = /\b(not sure|don't know|doubt|wonder\w*|thought|was told|told me|tells me|couldn't swear|can't remember|don't think|seems|seems to me|tell me|tell us|tells us|told us|swears|swore|swears blind|claims?|claimed|rumou?r has it|word is|heard|i hear|suppose|hoping|hope|wish|pretend|imagine|dreamt|dreamed)$/;
 
 /** "If it's bent I'll need one", "I'll be up there if it's dry": what hangs on an "if" is no plan yet. */
-function suppose(clauses: Placed[], sentence: number): void {
+function suppose(sheet: Sheet, clauses: Placed[], sentence: number): void {
   const c = clauses.at(-1)!, before = clauses.at(-2);
   if (!before || before.sentence !== sentence) return;
   const iffy = (x: Clause): boolean => /^(if|unless)$/.test(x.sub ?? '');
@@ -52,7 +52,7 @@ function suppose(clauses: Placed[], sentence: number): void {
   const lead = before.items.filter(i => i.t !== 'mark').map(i => i.low).join(' ');
   if (!c.join && !before.items.some(i => i.low === ',') && HEDGES.test(lead)) c.reality = 'hearsay';
   const told = before.verb && /^(say|claim|reckon|tell|swear)$/.test(before.verb.base!) && /^(he|she|they|person)$/.test(before.who ?? '') && !c.join && !before.items.some(i => i.low === ',');
-  if (told && c.reality === 'deed' && !c.items.some(i => i.f) && !/\b(ready|done|back|here|order|stock)\b/.test(c.items.map(i => i.low).join(' '))) c.reality = 'hearsay';
+  if (told && c.reality === 'deed' && !c.items.some(i => i.f && (i.f.dim !== 'when' || (i.f.value.from ?? '') >= sheet.ctx.at.slice(0, 10))) && !/\b(ready|done|back|here|order|stock)\b/.test(c.items.map(i => i.low).join(' '))) c.reality = 'hearsay';
   if (iffy(c) && /^(plan|maybe|must)$/.test(before.reality)) before.reality = 'cond';
 }
 

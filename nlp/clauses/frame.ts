@@ -114,6 +114,7 @@ function predicate(c: Clause, start: number): void {
 /** Verbs that only lead on to the main one: "need to paint", "going to weld", "started sanding", "got to". */
 const chains = (it: Item, next: Item | undefined): boolean =>
   next?.t === 'to' && /^(need|want|go|get|have|try|manage|like|suppose|hope|plan|mean|start|begin|intend|decide|remember|forget|expect|love|use|ought)$/.test(it.base ?? '')
+  || next?.base === 'fit' && /^(test|trial|dry)$/.test(it.low)
   || next?.t === 'verb' && next.form === 'ing' && /^(start|begin|finish|stop|quit|keep|try|commence|need|want|get|go)$/.test(it.base ?? '');
 
 /** A clause without a subject of its own shares the one before: "boiled out and sealed", "it came off and went on the bench". */

@@ -113,7 +113,7 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (!it) return false;
   if (it.t === 'neg' || isAux(it) && !isPartOfList(items, i)) return true;
   const alone = !items[i + 1] || items[i + 1]!.t === 'mark';
-  if (it.t === 'verb' && alone && it.form !== 'base' && cur.some(x => x.base === 'need' || x.base === 'want')) return false; // "need some, annealed"
+  if (it.t === 'verb' && alone && it.form !== 'base' && items[i - 1]?.low === ',' && cur.some(x => x.base === 'need' || x.base === 'want')) return false; // "need some, annealed"
   if (it.t === 'verb') return hasSubjectOrVerb(cur);
   if (isSubjectPronoun(it)) return isAux(items[i + 1]) || items[i + 1]?.t === 'verb' || items[i + 1]?.t === 'adv' || items[i + 1]?.t === 'modal' || predicateAt(items, i + 1);
   if (it.t === 'prt' && items[k - 1]?.t === 'cc' && hasPredicate(cur) && /^(off|on|out|in|back|away|up|down)$/.test(it.low) && (!items[i + 1] || /^(to|mark|adv|cc|prt|prep)$/.test(items[i + 1]!.t) || items[i + 1]!.np)) return true;

@@ -19,6 +19,7 @@ export const arrival: Meaning = t => {
     || /^(pick|collect|fetch)$/.test(base) && (c.prt.includes('up') || base !== 'pick') && waiting(t));
   const posted = base === 'receive' && c.obj.length > 0 || /^(get|have)$/.test(base) && c.obj.length > 0 && /\b(in|with|by) (the|today 's|this morning 's) (post|mail)\b|\bby (post|courier|mail)\b|\bdelivered\b/.test(text) || /^(bring|deliver|drop|leave)$/.test(base) && c.who === 'person' && /\b(postman|postie|courier|mailman|mail lady|mail carrier|driver|delivery man|carrier|van)\b/.test(text) && c.obj.length > 0;
   if (!came && !back && !fetched && !posted || /\b(almost|nearly)\b/.test(text)) return undefined;
+  if (back && /\b(in|over|up|down|round|around|out|from) here\b/.test(text)) return undefined;
   const things = (fetched || posted ? c.obj : c.subj).filter(s => s.name && !FAULT.test(s.name) && !(isMachine(t.sheet, s.name) && !s.carried));
   if (came && c.who && /^(i|we|he|she|person)$/.test(c.who)) return undefined;
   if (!things.length) return undefined;
@@ -26,7 +27,7 @@ export const arrival: Meaning = t => {
 };
 
 /** What comes and comes back without being a thing. */
-const FAULT = /\b(smoke|knock|noise|leak|squeal|squeak|rattle|vibration|problem|fault|misfire|smell|drip|pain|rain|frost|snow|power|spark|play|slack|wobble|tick|rust|feeling|light|water|steam)s?$/;
+const FAULT = /\b(smoke|knock|noise|leak|squeal|squeak|rattle|vibration|problem|fault|misfire|smell|drip|pain|rain|frost|snow|power|spark|play|slack|wobble|tick|rust|feeling|light|water|steam|humidity|temperature|temp|weather|heat|cold|dust|draught|draft)s?$/;
 
 const comesHere = (text: string): boolean => !/\b(came|come) home (with|to|on|nicely|sweet|solid)\b/.test(text) && !/\b(came|come|comes|coming) (like|wrapped|off|out|apart|loose|up|down|with|undone|on|over|to|clean|as|from under|unstuck|adrift|away|free|round|back (on|off))\b/.test(text) || /\b(came|come) (in|with) (the|today's) (post|mail|morning)\b|\bcame back from\b|\bcame in (today|yesterday|this)/.test(text);
 

@@ -133,7 +133,7 @@ function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause
 /** "a plug for 5 dollars and a filter for 9": the things that stand after the first one's price. */
 function goodsAfterMoney(t: Telling, c: Clause, have: readonly Goods[]): Goods[] {
   const paid = c.items.findIndex(i => i.f?.dim === 'money');
-  const more = c.items.flatMap((i, k) => (k > paid && paid >= 0 && (i.t === 'cc' || i.low === ',') && c.items[k + 1]?.np && !c.items[k + 1]!.np!.stands ? [k + 1] : []));
+  const more = c.items.flatMap((i, k) => (k > paid && paid >= 0 && (i.t === 'cc' || i.low === ',') && c.items[k + 1]?.np && !c.items[k + 1]!.np!.stands && c.items.slice(k + 1).some(x => x.f?.dim === 'money') ? [k + 1] : []));
   return more.flatMap(k => goodsIn(t, c.items.slice(0, more.find(m => m > k) ?? c.items.length), k).slice(0, 1)).filter(g => !isSeller(g.item) && !have.some(h => h.from === g.from));
 }
 

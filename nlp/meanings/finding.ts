@@ -225,8 +225,9 @@ function aboutAfterOn(t: Telling, c: Clause): Thing[] {
 function verdictOnly(t: Telling): Entry[] | undefined {
   const c = t.clause, text = lowText(t);
   const v = verdictIn(text);
-  if (c.reality === 'hearsay' || c.reality === 'maybe' && !/\b(can|could|'ll|will)\b/.test(text) || /\b(probably|maybe|might|perhaps)\b/.test(text)) return undefined;
-  if (!v || c.neg || c.pred === 'none' && c.items.some(i => i.f?.dim === 'number') || c.pred === 'be' && c.subj.some(s => s.np?.stands && s.from >= c.from) && v !== 'watch' && v !== 'reuse') return undefined;
+  if (c.reality === 'hearsay' || c.reality === 'maybe' && !/\b(can|could|'ll|will)\b/.test(text) || /\b(probably|might|perhaps)\b|^maybe\b/.test(text)) return undefined;
+  if (!v || c.neg || c.pred === 'none' && c.items.some(i => i.f?.dim === 'number')) return undefined;
+  if (c.pred === 'be' && c.subj.some(s => s.np?.stands && s.from >= c.from) && v !== 'watch' && v !== 'reuse' && !t.told.some(x => x.entry.kind === 'finding' && c.subj.some(s => s.name === (x.entry as { part: string }).part))) return undefined;
   if (c.pred === 'be' && c.subj.some(s => !s.carried)) return undefined;
   const plain = v === 'watch' || v === 'reuse' && (c.who !== undefined || !c.subj.some(s => !s.carried)) || v === 'repair' && /can|has to be|have to be/.test(text) || v === 'replace' && c.reality === 'must' || (v === 'replace' || v === 'good') && (/^(that|it|they|that one|those|this|she|he)$/.test(c.who ?? '') || c.subj.length > 0) && c.subj.every(s => s.carried);
   if (!plain) return undefined;

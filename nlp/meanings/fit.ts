@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, lows, type Clause } from '../clauses/clause.ts';
-import { isMachine, isPlaceNoun, partLike } from '../clauses/things.ts';
+import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/things.ts';
 import { singular } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
@@ -15,7 +15,7 @@ export const fit: Meaning = t => {
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
   const state = fitState(t);
   if (!state) return undefined;
-  const parts = patients(c).filter(p => partLike(t.sheet, p.name) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));
+  const parts = patients(c).filter(p => partLike(t.sheet, p.name) && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;

@@ -22,7 +22,7 @@ export const order: Meaning = t => {
   if (!placed && !standing || /\b(almost|nearly|never|forgot)\b/.test(text)) return undefined;
   const end = spanForward(t, n => continues(t, n));
   const k = !placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1;
-  const subjects = c.obj.length > 0 && c.obj.every(o => o.carried && o.from < c.from) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
+  const subjects = c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
   const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && !/^(due|eta|order|day|week|day week|delivery|shipping)$/.test(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
   const list = goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
   const topic = t.memory.topic();

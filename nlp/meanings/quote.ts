@@ -87,7 +87,7 @@ function what(t: Telling, c: Clause): Goods | undefined {
   const after = f >= 0 ? goodsIn(t, c.items, f + 1)[0] : undefined;
   if (after && list.some(g => g.item === after.item)) return after;
   if (list.length) return list[0];
-  const topic = t.memory.topic();
+  const topic = t.memory.topic() && { ...t.memory.topic()!, name: t.memory.topic()!.name.replace(/ (prices?|quotes?|costs?)$/, '') };
   const earlier = t.told.map(x => x.entry).findLast(e => e.kind === 'quote' || e.kind === 'want' || e.kind === 'finding');
   const name = earlier && 'item' in earlier ? earlier.item : topic?.name;
   return name ? { item: name.replace(/ prices?$/, ''), from: c.from, to: c.to, thing: topic ?? { name, from: c.from, to: c.to, plural: false } } : undefined;

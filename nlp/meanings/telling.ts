@@ -21,7 +21,7 @@ export interface Telling {
 }
 
 /** An entry with the clause that gave it and the rule's name. */
-export interface Told { entry: Entry; clause: Clause; rule: string }
+export interface Told { entry: Entry; clause: Clause; rule: string; /** End, in tokens, of the clauses after it that it took in. */ to?: number }
 
 /** Reads one kind of entry from a clause; undefined is "not mine", an empty list is "mine, and it adds nothing new". */
 export type Meaning = (t: Telling) => Entry[] | undefined;

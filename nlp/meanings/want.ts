@@ -170,6 +170,7 @@ function why(t: Telling, c: Clause, k: number): string | undefined {
     const next = c.items[f + 1]!;
     if (!next.np) return t.memory.topic()?.name ?? t.told.at(-1)?.entry.kind;
     if (isMachine(t.sheet, next.np.name)) return undefined;
+    if (/^(pair|lot|both|set)$/.test(next.np.said)) return t.memory.topic()?.name;
     if (next.np.stands) return t.memory.sided(next.np.said, t.sheet) ?? undefined;
     let to = next.to;
     for (let n = f + 2; c.items[n] && /^(of|on|in)$/.test(c.items[n]!.low) && c.items[n + 1]?.np; n += 2) to = c.items[n + 1]!.to;

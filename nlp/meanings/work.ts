@@ -59,7 +59,7 @@ function action(base: string, c: Clause): string {
   return base;
 }
 
-const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|try|commence|get)$/.test(i.base ?? ''));
+const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|try|commence)$/.test(i.base ?? ''));
 
 function isBegun(t: Telling, c: Clause): boolean {
   const text = lowText(t), after = t.clauses.slice(t.at + 1, t.at + 3).filter(n => !n.asks).map(n => lowText(t, n)).join(' , ');

@@ -23,6 +23,8 @@ function takenBack(sheet: Sheet): [number, number] | undefined {
   for (let m = 1; m < tokens.length - 1; m++) {
     if (!MARKER.test(tokens[m]!.low) && !(tokens[m]!.low === 'make' && /^(that|it)$/.test(tokens[m + 1]!.low))) continue;
     if (tokens[m]!.low === 'no' && /^(rain|shipping|frost|wind|spark|luck|more|less|need|good|idea|problem|post|postage)/.test(tokens[m + 1]!.low)) continue;
+    const beside = tokens[m + 1]!.low === 'the' ? m + 2 : m + 1;
+    if (SIDES.has(tokens[m - 1]!.low) && SIDES.has(tokens[beside]?.low ?? '') && tokens[m - 1]!.low !== tokens[beside]!.low && !/^(a|the)$/.test(tokens[m]!.low)) return [m - 1, tokens[m - 2]?.low === 'the' && tokens[m + 1]!.low === 'the' ? beside : m + 1 + (beside - m - 1)];
     let first = m;
     while (first > 0 && BETWEEN.test(tokens[first - 1]!.low)) first--;
     let second = m + 1;

@@ -114,7 +114,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
     if (low === 'loose' && (prev === 'be' || prev === 'adv' || prev === 'noun')) return 'adj';
     return 'prt';
   }
-  if (low === 'x' && (prev === 'num') && /^\d/.test(next)) return 'prep';
+  if (low === 'x' && (prev === 'num' || prev === 'noun') && /^\d/.test(next)) return 'prep';
   if (g.SUBORD.has(low)) return 'sub';
   if (g.PRONOUN.has(low)) return 'pron';
   if (g.PREP.has(low)) return 'prep';

@@ -26,11 +26,11 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
       let at = next;
       for (const thing of things) {
         if (own.length && isKind(thing.np?.said ?? '')) { at = items.findIndex(x => x.from === thing.from); break; } // "a V-belt, B section"
-        if (!isSeller(thing.name)) own.push({ ...goods(t, thing), ...(own.length ? {} : countBefore(items[i - 1], thing)) });
+        if (!isSeller(thing.name)) own.push({ ...goods(t, thing, tailOf(items, thing)), ...(own.length ? {} : countBefore(items[i - 1], thing)) });
       }
       out.push(...own);
       i = out.length ? Math.max(specAfter(t, items, at, out.at(-1)!), at) : at;
-      if (items[i]?.low === 'for' && items[i + 1]?.np && own.length) i = afterFor(t, items, i, own.at(-1)!);
+      if (items[i]?.low === 'for' && (items[i + 1]?.np || items[i + 1]?.t === 'pron') && own.length) i = afterFor(t, items, i, own.at(-1)!);
       continue;
     }
     if (it.np?.stands) {
@@ -52,15 +52,19 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
 /** "three feet of quarter inch brake line", "a length of three quarter bright bar": so much of a stuff. */
 function bulk(t: Telling, items: readonly Item[], i: number): { goods: Goods; next: number } | undefined {
   const it = items[i]!;
-  const held = it.np !== undefined && CONTAINERS.test(it.np.said) && !/^(set|pair|dozen)s?$/.test(it.np.said);
+  const held = it.np !== undefined && (CONTAINERS.test(it.np.said) || /^(couple)$/.test(it.np.said));
   if (it.f?.dim !== 'measure' && !held || items[i + 1]?.low !== 'of') return undefined;
   let k = i + 2;
-  while (items[k] && !items[k]!.np && (items[k]!.f || items[k]!.t === 'adj' || items[k]!.t === 'num')) k++;
+  while (items[k] && !items[k]!.np && (items[k]!.f || items[k]!.t === 'adj' || items[k]!.t === 'num' || items[k]!.t === 'verb' && items[k]!.form !== 'base')) k++;
   if (!items[k]?.np || items[k]!.np!.stands || held && k === i + 2 && !items[k]!.np!.spec) return undefined;
   const { things } = thingsAt(t.sheet, items.slice(0, k + 1), k, t.memory);
   if (!things[0]) return undefined;
   const between = items.slice(i + 2, k).filter(x => x.f);
   const g = goods(t, things[0]);
+  const named = items.slice(i + 2, k).filter(x => x.t === 'verb').map(x => x.low).join(' '); // "snapping roll bearings"
+  if (named) g.item = `${named} ${g.item}`;
+  const paired = it.np && /^(set|pair|dozen|couple)s?$/.test(it.np.said);
+  if (paired) return { goods: { ...g, ...(PAIRED[it.np!.said] ? { qty: PAIRED[it.np!.said] } : {}) }, next: k + 1 };
   const spec = [g.spec, ...between.map(x => textOf(t.sheet, x.from, x.to)), it.np ? t.sheet.tokens.slice(it.from, it.to).map(x => x.low).join(' ').replace(/^(a|an|the|some|another) /, '') : textOf(t.sheet, it.from, it.to)].filter(Boolean).join(', ');
   return { goods: { ...g, spec }, next: k + 1 };
 }
@@ -88,10 +92,16 @@ const WORDS: Record<string, number> = { two: 2, three: 3, four: 4, five: 5, six:
 
 const plainName = (name: string): string => name.replace(/ (?:on|at|in) the \w+$/, '');
 
-function goods(t: Telling, thing: Thing): Goods {
+/** "a length of three quarter bar": the size of what is in the container. */
+const tailOf = (items: readonly Item[], thing: Thing): string | undefined => {
+  const k = items.findIndex(x => x.from === thing.from);
+  return thing.np && thing.name !== thing.np.name && items[k + 1]?.low === 'of' ? items[k + 2]?.np?.spec : undefined;
+};
+
+function goods(t: Telling, thing: Thing, inner?: string): Goods {
   const np = thing.np;
   const sort = / ([a-z] section|\d+ grit)$/.exec(thing.name)?.[1];
-  const spec = [np?.spec, amountOf(t, thing), sort].filter(Boolean).join(', ');
+  const spec = [np?.spec, inner, amountOf(t, thing), sort].filter(Boolean).join(', ');
   return { item: thing.name.replace(/^x (?=.)/, '').replace(sort ? ` ${sort}` : /$^/, ''), from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : np && np.name !== thing.name && PAIRED[np.said] ? { qty: PAIRED[np.said] } : {}), ...(spec ? { spec } : {}) };
 }
 

@@ -23,7 +23,8 @@ export function specAfter(t: Telling, items: readonly Item[], from: number, last
   let open = false, end = from;
   for (let k = from; k < items.length; k++) {
     const it = items[k]!;
-    if (LOOSE.test(it.low) && !(it.low === 'at')) { if (it.t === 'mark') open = false; continue; }
+    if (LOOSE.test(it.low) && !(it.low === 'at')) { open = false; continue; }
+    if (/^(x|×)$/.test(it.low) && items[k - 1]?.np && items[k + 1]?.f?.dim === 'number' && !/^(x|×)$/.test(items[k + 2]?.low ?? '')) continue; // "hose clamps x 4"
     const of = items[k + 1]?.low === 'of' && items[k + 2]?.t === 'pron';
     if (isCount(items, k, last, of)) { last.qty = (it.f as { value: { value: number } }).value.value; k += of ? 2 : 0; end = k + 1; open = false; continue; }
     const joins = open && /^(by|x|×|\*|in|inch|and|a|of)$/.test(it.low) && k + 1 < items.length && sizes(items, k + 1) && !(it.low === 'and' && items[k + 1]!.np);
@@ -45,7 +46,7 @@ export function specAfter(t: Telling, items: readonly Item[], from: number, last
 function isCount(items: readonly Item[], k: number, last: Goods, of: boolean): boolean {
   const f = items[k]!.f, next = items[k + 1];
   if (f?.dim !== 'number' || last.qty !== undefined || !Number.isInteger(f.value.value) || f.value.value < 1 || f.value.value > 1000 || f.value.form === 'article') return false;
-  if (SIZING.test(items[k - 1]?.low ?? '') && !/^(size|x|×)$/.test(items[k - 1]!.low) || isKind(items[k - 1]?.np?.said ?? '')) return false;
+  if (/^(x|×)$/.test(items[k - 1]?.low ?? '') ? !items[k - 2]?.np : SIZING.test(items[k - 1]?.low ?? '') || isKind(items[k - 1]?.np?.said ?? '')) return false;
   return of || !next || next.t === 'mark' || /^(off|for|please|needed|wanted)$/.test(next.low) && !(items[k - 1]?.f);
 }
 
