@@ -89,8 +89,14 @@ function what(t: Telling, c: Clause): Goods | undefined {
   if (list.length) return list[0];
   const topic = t.memory.topic() && { ...t.memory.topic()!, name: t.memory.topic()!.name.replace(/ (prices?|quotes?|costs?)$/, '') };
   const earlier = t.told.map(x => x.entry).findLast(e => e.kind === 'quote' || e.kind === 'want' || e.kind === 'finding');
-  const name = earlier && 'item' in earlier ? earlier.item : topic?.name;
+  const name = earlier && 'item' in earlier ? earlier.item : headed(t) ?? topic?.name;
   return name ? { item: name.replace(/ prices?$/, ''), from: c.from, to: c.to, thing: topic ?? { name, from: c.from, to: c.to, plural: false } } : undefined;
+}
+
+/** "Bronze bar prices.": what the sellers after it are asked for. */
+function headed(t: Telling): string | undefined {
+  const p = t.clauses.slice(Math.max(0, t.at - 4), t.at).findLast(x => x.pred === 'none' && x.items.some(i => i.np !== undefined && / (prices?|quotes?|costs?)$/.test(i.np.said)));
+  return p?.items.find(i => i.np)?.np?.said.replace(/ (prices?|quotes?|costs?)$/, '');
 }
 
 /** "they want fifteen apiece": the seller named in the clauses before. */

@@ -18,7 +18,7 @@ const RULES: Rule<'span'>[] = [
     make: (m, nums) => { const part = nums.at(-1)!, whole = nums.length > 1 ? nums[0]!.value : 1; return part.frac && part.value < 1 ? of(whole + part.value, unitOf(m[2]!)) : undefined; } },
   { name: 'hours and minutes', pattern: rx(String.raw`(?:(?:an? |one )|${N} ?)(?:hours?|hrs?|h) ?(?:and )?${N} ?(?:minutes?|mins?|m(?![a-z]))`),
     make: (_m, nums) => of((nums.length > 1 ? nums[0]!.value : 1) + nums.at(-1)!.value / 60, 'hours') },
-  { name: '#h##', pattern: rx(String.raw`(?<![\d.])(\d{1,2}) ?h ?([0-5]\d)(?:m|mins?)?(?![a-z\d])`), make: m => of(Number(m[1]) + Number(m[2]) / 60, 'hours') },
+  { name: '#h##', pattern: rx(`${N} ?h ?${N}(?:m|mins?)?(?![a-z])`), make: (_m, [h, m]) => h && m && m.form === 'digits' && Number.isInteger(m.value) && m.value < 60 ? of(h.value + m.value / 60, 'hours') : undefined },
   { name: 'an hour and #', sure: 'implied', pattern: rx(String.raw`\b(?:an |one )hour (?:and )?${N}(?= (?:on|at|in|into)\b)`),
     make: (_m, nums) => { const n = nums.at(-1)!; return !n.frac && n.value >= 5 && n.value < 60 && n.value % 5 === 0 ? of(1 + n.value / 60, 'hours') : undefined; } },
   { name: 'an hour #', sure: 'implied', pattern: rx(String.raw`(?:(?:an |one )|${N} ?)hours? ${N}(?! ?[a-z"'])`),
