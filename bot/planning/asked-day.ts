@@ -32,7 +32,7 @@ export function dayNamed(text: string, ctx: ReadContext): string | undefined {
 const WHOLE = String.raw`(?:it(?: all)?|she|he|this(?: thing)?|everything|all of it|the whole (?:thing|job|lot)|the (?:machine|tractor|project|job)|i|we)`;
 const DONE = String.raw`(?:done|finished|finish|complete(?:d)?|running|ready|going|back together|on the road|roadworthy|driv\w+|moving)`;
 const WHEN_DONE = [
-  new RegExp(String.raw`(?:^|[.?!,;:] ?|\b(?:so|and|but|ok|know|figure|reckon|guess|think|me) )when(?:'ll| will| is| are| can| do| might| would| could| am)?(?: \w+){0,3}? ?\b${WHOLE}\b(?:'s|'ll)?(?: \w+){0,4}? \b${DONE}\b`, 'i'),
+  new RegExp(String.raw`(?:^|[.?!,;:] ?|\b(?:so|and|but|ok|know|figure|reckon|guess|think|me) |^)when(?:'ll|'s|s| will| is| are| can| do| might| would| could| am)?(?: \w+){0,3}? ?\b${WHOLE}\b(?:'s|'ll)?(?: \w+){0,4}? \b${DONE}\b`, 'i'),
   new RegExp(String.raw`\bhow (?:long|soon|far|much longer|many (?:days|weeks|months))\b(?: \w+){0,4}? ?\b${WHOLE}\b(?:'s|'ll)?(?: \w+){0,3}? \b${DONE}\b|\bhow (?:far (?:off|away)|close) (?:is|are|am) ${WHOLE}\b[ ?]*$`, 'i'),
   new RegExp(String.raw`\b(?:will|can|could|do you think|what are the (?:odds|chances)(?: that)?|what's the chance(?: that)?|any chance)\b(?: that)? ${WHOLE}\b(?:'s|'ll)?(?: \w+){0,3}? \b${DONE}\b(?: \w+){0,2}? (?:by|before|in time for)\b`, 'i'),
 ];

@@ -18,7 +18,7 @@ const ASKED_AFTER = /[,;.]?\s*(?:then\s+|and\s+)?\b(?:when|how (?:long|soon|much
 
 const COMES = /^(?:the|my|that|those|these|his|our)?\s*(.+?)\s+(?:(?:do|does|did|should|were to|was to|would|could|might|'ll|will|only|finally|really|all)\s+)*(?:(?:isn't|aren't|doesn't|don't|won't)\s+(?:\w+\s+){0,2}?(?:till|until|before)|comes? back|gets? back|comes? in|comes?|came|coming|arrives?|arrived|gets? here|got here|turns? up|turned up|shows? up|showed up|(?:is|are|was|were) (?:here|in|back|delivered|coming)|lands?)\b(.*)$/i;
 const SLIPS = /^(?:the|my|that|those|these)?\s*(.+?)\s+(?:(?:is|are|was|were|runs?|comes?|gets?|slips?|takes?)\s+)(?:by\s+|another\s+)?(.*?)(?:\s+(?:late|later|longer|more))?$/i;
-const SKIP = /^(?:i|we)\s*(?:'d|'ll|just|simply|only|were to|was to|would)?\s*(?:skip(?:ped)?|leave out|left out|leave off|leave|don'?t (?:bother (?:with |to )?|do )?|didn'?t (?:bother (?:with |to )?|do )?|do not |forget(?: about)?|drop(?:ped)?|do without|did without|never(?: bother with)?|go without)\s+(.+?)(?:\s+(?:altogether|entirely|for now|at all|undone|off|out))?$/i;
+const SKIP = /^(?:i|we)\s*(?:'d|'ll|just|simply|only|were to|was to|would)?\s*(?:skip(?:ped)?|leave out|left out|leave off|leave|don'?t(?: bother(?: with| to)?| do)?|didn'?t(?: bother(?: with| to)?| do)?|do not|forget(?: about)?|drop(?:ped)?|do without|did without|never(?: bother with)?|go without)\s+(.+?)(?:\s+(?:altogether|entirely|for now|at all|undone|off|out))?$/i;
 const HELP = /^(?:i|we)\s+(?:get|got|have|had|find|found)\s+(?:some |a bit of )?(?:help|a (?:second |spare )?(?:pair of )?hands?|somebody|someone)\b(.*)$/i;
 const WORK_HOURS = /^(?:i|we)\s*(?:'d|could|can|would|were to|was to)?\s*(?:work(?:ed|ing)?|had|have|got|get|put in|did|do|manage[d]?|spend|spent)\b\s*(.+)$/i;
 
@@ -26,12 +26,12 @@ const WORK_HOURS = /^(?:i|we)\s*(?:'d|could|can|would|were to|was to)?\s*(?:work
 export const soundsSupposed = (text: string): boolean => LEAD.test(text.trim()) && !/^say\b(?! that)/i.test(text.trim());
 
 /** A supposition read from the words; undefined when they suppose nothing of the shop. `read`: the reader of notes, for what is said as a note would say it. */
-export function supposedBy(text: string, ctx: ReadContext, read: (text: string) => Reading, hours: SaidHours | undefined): Suppose | undefined {
+export function supposedBy(text: string, ctx: ReadContext, read: (text: string) => Reading, hours: Pick<SaidHours, 'weekly' | 'exceptions'>): Suppose | undefined {
   const said = text.trim().replace(/[’‘]/g, "'").replace(/[?!.\s]+$/, '');
   const lead = LEAD.exec(said);
   const rest = lead ? said.slice(lead[0].length).replace(ASKED_AFTER, '').replace(/[,;.\s]+$/, '') : ASKED_IF.exec(said)?.[1];
   if (!rest || rest.split(/\s+/).length < 2) return undefined;
-  const supposed = helpOf(rest, ctx) ?? skipOf(rest) ?? hoursOf(rest, hours) ?? skyOf(rest, ctx) ?? slipOf(rest, ctx) ?? comingOf(rest, ctx) ?? asNote(rest, read);
+  const supposed = noHelpOf(rest, ctx) ?? helpOf(rest, ctx) ?? skipOf(rest) ?? hoursOf(rest, hours) ?? skyOf(rest, ctx) ?? slipOf(rest, ctx) ?? comingOf(rest, ctx) ?? asNote(rest.replace(/^(?:i|we) (?:find|found|see|saw|learn|hear|heard|discover)(?: out)?(?: that)? /i, ''), read);
   return supposed && { words: rest.replace(/^(I|We)\b/, w => (w === 'I' ? 'you' : 'you')).replace(/^(i|we)\b/, 'you').replace(/\bmy\b/gi, 'your'), supposed };
 }
 
@@ -43,11 +43,21 @@ const dayIn = (text: string, ctx: ReadContext): string | undefined => {
 /** "My neighbour comes Saturday", "I get help on Sunday". */
 function helpOf(rest: string, ctx: ReadContext): Supposed | undefined {
   const person = COMES.exec(rest);
-  const isPerson = person && (PERSONS.test(person[1]!) || /^(?:help|somebody|someone|he|she|they|a (?:second |spare )?pair of hands)$/i.test(person[1]!));
-  const after = isPerson ? person[2]! : HELP.exec(rest)?.[1];
+  const comes = person && isPerson(person[1]!);
+  const after = comes ? person[2]! : HELP.exec(rest)?.[1];
   if (after === undefined) return undefined;
-  const when = dayIn(after, ctx) ?? (isPerson ? undefined : dayOf(ctx.at));
+  const when = dayIn(after, ctx) ?? (comes ? undefined : dayOf(ctx.at));
   return when === undefined ? undefined : { kind: 'entries', entries: [{ kind: 'hands', when }] };
+}
+
+const isPerson = (said: string): boolean => PERSONS.test(said) || /^(?:help|somebody|someone|nobody|he|she|they|a (?:second |spare )?pair of hands)$/i.test(said);
+
+/** "My cousin doesn't come", "nobody comes Saturday". */
+function noHelpOf(rest: string, ctx: ReadContext): Supposed | undefined {
+  const m = /^(?:my |the |our )?(.+?)\s+(?:(?:doesn't|don't|won't|can't|cannot|does not|will not|isn't|is not|aren't)\s+(?:\w+\s+)?(?:come|coming|show up|turn up|make it|help|here)|(?:falls|drops|backs|cries|calls) off|(?:backs|drops|cries) out|cancels|comes?)\b(.*)$/i.exec(rest);
+  if (!m || !isPerson(m[1]!) || (/\bcomes?\b/.test(m[0]) && !/n't|\bnot\b|cannot|^nobody/i.test(rest)) || /\b(?:till|until|before)\b/.test(m[2]!)) return undefined;
+  const on = dayIn(m[2]!, ctx);
+  return { kind: 'noHelp', ...(on === undefined ? {} : { on }) };
 }
 
 const skipOf = (rest: string): Supposed | undefined => {
@@ -55,10 +65,22 @@ const skipOf = (rest: string): Supposed | undefined => {
   return m ? { kind: 'skip', phrase: m[1]!.replace(/^to /, '') } : undefined;
 };
 
-function hoursOf(rest: string, now: SaidHours | undefined): Supposed | undefined {
+/** Other hours, or longer ones: "another hour every evening". */
+function hoursOf(rest: string, now: Pick<SaidHours, 'weekly' | 'exceptions'>): Supposed | undefined {
   const m = WORK_HOURS.exec(rest);
+  const more = m && /\b(?:another|an extra|one more|extra|more)\b/.test(m[1]!) ? readHours(m[1]!.replace(/\banother\b|\ban extra\b|\bone more\b/, 'an').replace(/\b(?:extra|more)\b/, '').replace(/\s+/g, ' ')) : undefined;
+  if (more) return { kind: 'hours', hours: longer(now, more.weekly) };
   const read = m ? readHours(m[1]!.replace(/\binstead\b/, '').trim()) : readHours(rest);
   return read && { kind: 'hours', hours: withHours(now, read) };
+}
+
+/** The same week with so much more on those of its days; a day without hours gets them. */
+function longer(now: Pick<SaidHours, 'weekly' | 'exceptions'>, more: SaidHours['weekly']): Pick<SaidHours, 'weekly' | 'exceptions'> {
+  const minutes = (t: string): number => Number(t.slice(0, 2)) * 60 + Number(t.slice(3));
+  const clock = (m: number): string => `${String(Math.floor(m / 60)).padStart(2, '0')}:${String(m % 60).padStart(2, '0')}`;
+  const added = new Map(more.map(w => [w.weekday, w]));
+  const stretched = now.weekly.map(w => { const a = added.get(w.weekday); return a ? { ...w, to: clock(Math.min(1440, minutes(w.to) + minutes(a.to) - minutes(a.from))) } : w; });
+  return { weekly: [...stretched, ...more.filter(w => !now.weekly.some(x => x.weekday === w.weekday))], exceptions: now.exceptions };
 }
 
 /** "It rains all week", "it stays dry until Sunday". */

@@ -8,7 +8,8 @@ export function sayFinish(a: FinishAnswer, { at }: Saying): Spoken {
   const chance = a.chance === null || !a.by ? '' : `${percent(a.chance)} by ${day(a.by, at)}. `;
   const dates = a.p50 === a.p80 ? `${day(a.p50, at)} as likely as not, and four in five too` : `as likely as not by ${day(a.p50, at)}, four in five by ${day(a.p80, at)}`;
   const driver = a.driver ? ` What decides it: ${a.driver}.` : '';
-  const assumed = a.why?.includes('assumed') ? ` ${a.why}` : '';
+  const hours = /hours: ([^;]+?), assumed/.exec(a.why ?? '')?.[1];
+  const assumed = hours ? ` Counting on ${hours}, as you never said your hours.` : '';
   return { say: `${chance}${a.part ? capital(a.part) : 'All of it'}: ${dates}.${driver}${assumed}`, longer: a.why };
 }
 

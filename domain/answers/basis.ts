@@ -2,6 +2,7 @@ import type { FreeHours } from '../plan/calendar.ts';
 import type { PlanInput } from '../plan/input.ts';
 import type { ShopPlan } from '../plan/from-shop/plan-of.ts';
 
+const FULL = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 const DAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 
 /** What a plan rests on, said so that it can be put right: whose hours, how many jobs, what help is counted on. */
@@ -9,7 +10,8 @@ export function basisOf(plan: ShopPlan, input: PlanInput): string[] {
   const count = input.jobs.filter(j => j.conditions.hands > 0).length;
   const hours = `${week(plan.input.hours.weekly)}, ${{ said: 'as you said', learned: 'as the log shows', assumed: 'assumed, as you never said' }[plan.hoursFrom]}`;
   const helped = input.jobs.filter(j => j.conditions.hands === 2);
-  const help = helped.length ? [`For ${plan.nameOf(helped[0]!.id)}${helped.length > 1 ? ` and ${helped.length - 1} more` : ''} help is counted on${input.help?.length ? ` ${input.help[0]!.date} and` : ''} on Saturdays.`] : [];
+  const days = [...(input.help ?? []).map(h => h.date), ...(input.helpUsually ?? []).map(h => `${FULL[h.weekday - 1]}s`)];
+  const help = helped.length ? [`For ${plan.nameOf(helped[0]!.id)}${helped.length > 1 ? ` and ${helped.length - 1} more` : ''} help is counted on: ${days.join(', ') || 'none'}.`] : [];
   return [`${count} ${count === 1 ? 'job' : 'jobs'} open; hours: ${hours}.`, ...help];
 }
 

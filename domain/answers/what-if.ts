@@ -25,7 +25,8 @@ export type Supposed =
   | { kind: 'entries'; entries: readonly Entry[] }
   | { kind: 'comes'; item: string; on?: string; laterDays?: number }
   | { kind: 'skip'; phrase: string }
-  | { kind: 'hours'; hours: NonNullable<PlanSettings['hours']> };
+  | { kind: 'hours'; hours: NonNullable<PlanSettings['hours']> }
+  | { kind: 'noHelp'; on?: string };
 
 /** Two plans to be simulated with the same luck: the shop as it is, and as it is supposed to be. */
 export interface WhatIfCase { words: string; machine?: Machine; before: ShopPlan; after: ShopPlan }
@@ -38,7 +39,7 @@ export function whatIf(shop: Shop, supposed: Supposed, words: string, now: Now, 
 
 export function whatIfCase(shop: Shop, supposed: Supposed, words: string, now: Now, more: More): WhatIfCase | WhatIfAnswer {
   const none = (why: string): WhatIfAnswer => ({ kind: 'whatIf', supposed: words, before: { p50: null, p80: null }, after: { p50: null, p80: null, driver: null }, sooner: [], later: [], why });
-  const about = supposed.kind === 'comes' ? lookUp(shop, supposed.item, more.machine, isAwaited) : undefined;
+  const about = supposed.kind === 'comes' ? lookUp(shop, supposed.item, more.machine, isAwaited) ?? shortened(shop, supposed.item) : undefined;
   if (supposed.kind === 'comes' && !about?.thing) return none(`I know of no ${supposed.item} that is to come.`);
   const machine = about?.machine ?? hereOf(shop, more.machine);
   const plan = (settings?: PlanSettings, of = shop, skipped?: (a: OpenAct) => boolean): ShopPlan => {
@@ -57,8 +58,17 @@ export function whatIfCase(shop: Shop, supposed: Supposed, words: string, now: N
       return isSkipped ? made(plan(more.planning, shop, isSkipped)) : none(`I have no open job to ${supposed.phrase}.`);
     }
     case 'hours': return made(plan({ ...more.planning, hours: supposed.hours, hoursFrom: 'said' }));
+    case 'noHelp': return made(plan(more.planning, { ...shop, hands: shop.hands.filter(h => supposed.on !== undefined && h.when !== supposed.on) }));
     case 'entries': return made(plan(more.planning, withEntries(shop, supposed.entries, now, more.machine)));
   }
+}
+
+/** "Mag" for the magneto: the one thing to come of which a word begins so. */
+function shortened(shop: Shop, said: string): { machine: Machine; thing: Thing } | undefined {
+  const begin = said.toLowerCase().trim();
+  const found = begin.length < 3 ? [] : [...shop.machines.values()].flatMap(machine => [...machine.things.values()]
+    .filter(t => isAwaited(t) && t.key.split(' ').some(w => w.startsWith(begin))).map(thing => ({ machine, thing })));
+  return found.length === 1 ? found[0] : undefined;
 }
 
 const isAwaited = (t: Thing): boolean => t.orders.length > 0 || t.wants.length > 0 || t.out !== undefined;

@@ -1,12 +1,14 @@
+import { DateTime } from 'luxon';
 import type { Now } from '../../answers/answer.ts';
 import type { Machine, Shop } from '../../log/shop.ts';
 import type { Proposal } from '../../lore/match.ts';
+import type { FreeHours } from '../calendar.ts';
 import type { PlanInput } from '../input.ts';
 import { said, type OpenAct } from './act-of.ts';
 import { openActs } from './acts.ts';
 import { helpDays, jobOf, skiesSaid } from './jobs.ts';
 import { linksOf, orderOf } from './order.ts';
-import { ASSUMED_HELP, ASSUMED_HOURS, type PlanSettings } from './settings.ts';
+import { ASSUMED_HOURS, assumedHelp, HELPED_HOURS, type PlanSettings } from './settings.ts';
 import { awaited, type Awaited } from './supplies.ts';
 
 /** The open work of a shop as the planner takes it, and what its ids mean. */
@@ -40,16 +42,22 @@ export function planOf({ machines, shop, now, settings = {}, skipped }: PlanOf):
       jobOf(act, shop, now, links.get(act.id)!, waits.filter(w => w.acts.includes(act.id)).map(w => w.supply.id)));
   });
   const weather = { said: skiesSaid(shop, now), ...(settings.forecast ? { forecast: settings.forecast } : {}), ...(settings.climate ? { climate: settings.climate } : {}) };
+  const help = helpDays(shop, now);
+  const hours = withHelp({ zone: now.zone, weekly: settings.hours?.weekly ?? ASSUMED_HOURS, exceptions: settings.hours?.exceptions ?? [] }, help);
   const input: PlanInput = {
-    now: Date.parse(now.at), jobs, supplies: [...plan.awaited.values()].map(w => w.supply), weather,
-    hours: { zone: now.zone, weekly: settings.hours?.weekly ?? ASSUMED_HOURS, exceptions: settings.hours?.exceptions ?? [] },
-    help: helpDays(shop, now), helpUsually: ASSUMED_HELP, ...(settings.site ? { site: settings.site } : {}),
+    now: Date.parse(now.at), jobs, supplies: [...plan.awaited.values()].map(w => w.supply), weather, hours, help, helpUsually: assumedHelp(hours.weekly), ...(settings.site ? { site: settings.site } : {}),
   };
   const nameOf = (id: string): string => {
     const act = plan.acts.get(id);
     return act ? said(act) : plan.awaited.get(id)?.supply.what ?? id;
   };
   return { ...plan, input, nameOf };
+}
+
+/** The week, with hours on the days of help that have none. */
+function withHelp(hours: FreeHours, help: readonly { date: string }[]): FreeHours {
+  const days = help.filter(({ date }) => !hours.exceptions.some(e => e.date === date) && !hours.weekly.some(w => w.weekday === DateTime.fromISO(date).weekday));
+  return days.length ? { ...hours, exceptions: [...hours.exceptions, ...days.map(({ date }) => ({ date, stretches: [HELPED_HOURS] }))] } : hours;
 }
 
 /** Ids of the acts on some things of a machine. */

@@ -19,5 +19,16 @@ export const ASSUMED_HOURS: FreeHours['weekly'] = [
   ...[1, 2, 3, 4, 5].map(weekday => ({ weekday, from: '18:00', to: '20:00' })), { weekday: 6, from: '09:00', to: '13:00' },
 ];
 
-/** Where nobody promised help, one Saturday morning a week is counted on for what takes two. It is said to be assumed. */
-export const ASSUMED_HELP: FreeHours['weekly'] = [{ weekday: 6, from: '00:00', to: '24:00' }];
+/**
+ * Help that is counted on where nobody promised any and a job takes two: the day of the week with most hours, Saturday first. It is said to
+ * be assumed.
+ */
+export function assumedHelp(weekly: FreeHours['weekly']): FreeHours['weekly'] {
+  const hours = (weekday: number): number => weekly.filter(w => w.weekday === weekday).reduce((sum, w) => sum + minutes(w.to) - minutes(w.from), 0);
+  const [weekday] = [6, 7, 5, 4, 3, 2, 1].sort((a, b) => hours(b) - hours(a));
+  return weekday !== undefined && hours(weekday) > 0 ? [{ weekday, from: '00:00', to: '24:00' }] : [];
+}
+const minutes = (clock: string): number => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
+
+/** On a day that somebody comes to help the person is there too, whatever the usual week says. */
+export const HELPED_HOURS = { from: '09:00', to: '13:00' };

@@ -54,6 +54,12 @@ describe('what if', () => {
     expect(asked('what if it rains all week').kind).toBe('whatIf');
     expect(asked('what if I worked Saturdays nine to five too').kind).toBe('whatIf');
   });
+  it.each(["what if my cousin doesn't come", 'what if I get another hour every evening', "what if I don't bother painting the hydraulic pump", 'suppose I find the head gasket is junk and needs replacing'])('%s', words => {
+    begin();
+    shop.say('paint the hydraulic pump', AT);
+    shop.say('my cousin is coming on the 27th of June to help bleed the brakes', AT);
+    expect(asked(words).after.p50).not.toBeNull();
+  });
   it('of what is not to come says so', () => {
     begin();
     expect(shop.say('what if the flux capacitor comes Friday', AT).say).toContain('I know of no flux capacitor');

@@ -80,6 +80,12 @@ describe('the person\'s hours, help and weather', () => {
   });
   it('has help on the days it was promised for', () =>
     expect(plan([{ kind: 'hands', when: '2026-03-14', for: 'lift the head' }]).input.help).toEqual([{ date: '2026-03-14' }]));
+  it('are there on a day of help that has none in the usual week', () => {
+    // 2026-03-15 is a Sunday; the week has Mondays only.
+    const p = plan([{ kind: 'hands', when: '2026-03-15', for: 'bleed the brakes' }], { hours: { weekly: [{ weekday: 1, from: '18:00', to: '20:00' }], exceptions: [] } });
+    expect(p.input.hours.exceptions.map(e => e.date)).toEqual(['2026-03-15']);
+    expect(p.input.helpUsually!.map(h => h.weekday)).toEqual([1]);
+  });
   it('takes two for what help was asked for', () => {
     const p = plan([{ kind: 'hands', when: '2026-03-14', for: 'lift the head' }]);
     expect(p.input.jobs.find(j => p.nameOf(j.id).includes('head'))!.conditions.hands).toBe(2);
