@@ -8,8 +8,8 @@ import type { ReminderSettings } from './settings.ts';
 
 /** Something to be said unasked, as facts; its wording is elsewhere. Days YYYY-MM-DD, moments ms UTC. */
 export type Facts =
-  | { topic: 'morning'; jobs: NextJob[]; sky?: { is: 'wet'; from: number; to: number } | { is: 'lastDry'; rain: number } }
-  | { topic: 'rain'; part: string; from: number; coat?: string; outside?: string; said: boolean }
+  | { topic: 'morning'; jobs: NextJob[]; /** Whose forecast it goes by. */ source?: string; sky?: { is: 'wet'; from: number; to: number } | { is: 'lastDry'; rain: number } }
+  | { topic: 'rain'; part: string; from: number; coat?: string; outside?: string; said: boolean; source?: string }
   | { topic: 'recheck'; do: string; part?: string; when: string }
   | { topic: 'late'; item: string; expected: string; source?: string; for?: string }
   | { topic: 'cured'; part: string; since: number; /** By the usual time of that product, not by the person's word. */ usual?: { product: string; hours: number }; then?: string }
@@ -28,6 +28,8 @@ export interface About {
   at: number;
   today: string;
   weather: Weather;
+  /** Whose forecast it is and how old; undefined: none is fetched. */
+  source?: string;
   settings: ReminderSettings;
   /** The person's hours; undefined: never said nor learned. */
   hours?: PlanSettings['hours'];

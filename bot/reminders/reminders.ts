@@ -1,4 +1,5 @@
 import { answer, type Now } from '../../domain/answers/answer.ts';
+import { ageOf } from '../../domain/answers/forecast.ts';
 import { catchUp } from '../../domain/log/keeper.ts';
 import { readChat } from '../../domain/store/chats.ts';
 import { lastNotes } from '../../domain/store/notes.ts';
@@ -24,10 +25,11 @@ export function aboutNow(deps: Deps, ms: number): About {
   catchUp(log);
   const now: Now = { at: nowIn(zone, ms), zone };
   const planning = planSettings(deps, now.at);
+  const fetched = weather?.fetched();
   const more = { past: log.past, machine: readChat(log.store, BENCH).machine, planning };
   const lastNote = lastNotes(log.store, BENCH, 1, Number.MAX_SAFE_INTEGER)[0];
   return {
-    shop: log.shop, now, at: ms, today: dayIn(ms, zone), weather: weatherFor(log.shop, now, weather?.fetched()), settings: reminderSettings(log.store),
+    shop: log.shop, now, at: ms, today: dayIn(ms, zone), weather: weatherFor(log.shop, now, fetched), ...(fetched ? { source: `${fetched.credit}, ${ageOf(fetched.fetched, now.at)}` } : {}), settings: reminderSettings(log.store),
     hours: planning.hours, ...(lastNote ? { lastNote: Date.parse(lastNote.at) } : {}), mark: key => reminderMark(log.store, key),
     next: place => { const a = answer(log.shop, { kind: 'next', ...(place ? { place } : {}) }, now, more); return a.kind === 'next' ? a.jobs : []; },
     holdingUp: part => { const a = answer(log.shop, { kind: 'blocked', part }, now, more); return a.kind === 'blocked' ? a.causes : []; },

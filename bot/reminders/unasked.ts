@@ -45,7 +45,7 @@ export function wordOf(due: readonly Occasion[], about: About, first: boolean): 
   const saying = { at: about.now.at, zone: about.now.zone };
   const [now, rest] = [due.slice(0, MOST_LINES), due.slice(MOST_LINES)];
   const cautions = [...new Set(due.flatMap(o => occasionCaution(o) ?? []))];
-  const more = [...rest.map(o => occasionLine(o, saying)), ...due.flatMap(o => occasionWhy(o, saying))];
+  const more = [...new Set([...rest.map(o => occasionLine(o, saying)), ...due.flatMap(o => occasionWhy(o, saying))])];
   const lines = [...now.map(o => occasionLine(o, saying)), ...cautions, ...(rest.length ? [`${rest.length} more; say "more".`] : []), ...(first ? [HOW_TO_ANSWER] : [])];
   return { items: due.map(({ key, stop, topic }) => ({ key, stop, topic })), say: lines.join('\n'), more };
 }

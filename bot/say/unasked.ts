@@ -61,8 +61,8 @@ const placed = (where: string): string => (/^(?:in|on|at|by|under|outside|out|be
 /** What "more" or "why" adds to a line. */
 export function occasionWhy(o: Facts, saying: UnaskedSaying): string[] {
   switch (o.topic) {
-    case 'morning': return o.jobs.slice(1).map(j => capital(withWhy(j)));
-    case 'rain': return [o.said ? 'You said so of the weather.' : 'By the forecast; ask "what\'s the weather doing" for its hours.'];
+    case 'morning': return [...o.jobs.slice(1).map(j => capital(withWhy(j))), ...(o.source ? [stop(o.source)] : [])];
+    case 'rain': return [o.said ? 'You said so of the weather.' : stop(`Ask "what\'s the weather doing" for the hours. ${o.source ?? 'By the forecast'}`)];
     case 'recheck': return [`You asked to be told of ${o.part ? whole(o.part) : 'it'} ${/^\d{4}-/.test(o.when) ? `by ${day(o.when, saying.at)}` : `after ${o.when}`}.`];
     case 'late': return [`Its day was ${day(o.expected, saying.at)}; say it is here, or the new day.`];
     case 'cured': return o.usual ? [`${o.usual.hours} h is usual for ${o.usual.product} (common practice, no source); cold and damp make it longer.`] : [];

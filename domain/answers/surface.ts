@@ -32,7 +32,7 @@ export function surfaceToday(shop: Shop, work: Ref, now: Now, fetched?: FetchedW
 function isSurface({ of, reading }: Measured, work: Ref): boolean {
   const words = `${of} ${reading.what}`.toLowerCase();
   if (/\bdew\b|\bair\b/.test(words)) return false;
-  const bare = nameKey(of.replace(SURFACE, ' ').trim());
+  const bare = nameKey(of.replace(SURFACE, ' ').replace(/\btemp(?:erature)?\b/, ' ').trim());
   if (work.key && (of === work.key || bare === work.key)) return SURFACE.test(words) || /temp/.test(words);
   return SURFACE.test(words) && (bare === '' || work.key === '');
 }

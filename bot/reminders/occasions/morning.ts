@@ -25,7 +25,7 @@ export const morning: Look = about => {
   if (!hours.length) return [];
   const sky = skyOf(about, hours);
   const jobs = jobsFor(about, sky);
-  return jobs.length ? [{ topic: 'morning', key, stop: 'morning', jobs: jobs.slice(0, MOST_JOBS), ...(sky ? { sky } : {}) }] : [];
+  return jobs.length ? [{ topic: 'morning', key, stop: 'morning', jobs: jobs.slice(0, MOST_JOBS), ...(sky ? { sky } : {}), ...(sky && about.source ? { source: about.source } : {}) }] : [];
 };
 
 /** The working hours of a day: the person's, or on a day without any the assumed ones; none on a day that the person keeps free. */

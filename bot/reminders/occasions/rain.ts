@@ -24,7 +24,7 @@ export const rain: Look = about => {
     // A machine that lives outside gets wet each time; only its fresh coat is worth a word.
     if (!(coat && !underRoof) && !(outside && thing.key)) return [];
     const stop = ['rain', machine.key, thing.key].join('|');
-    return [{ topic: 'rain', key: `${stop}|${about.today}`, stop, part: name, from: spell.from, said: spell.said, ...(coat ? { coat } : {}), ...(outside ? { outside } : {}) }];
+    return [{ topic: 'rain', key: `${stop}|${about.today}`, stop, part: name, from: spell.from, said: spell.said, ...(about.source && !spell.said ? { source: about.source } : {}), ...(coat ? { coat } : {}), ...(outside ? { outside } : {}) }];
   });
 };
 

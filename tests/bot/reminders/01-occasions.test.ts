@@ -87,6 +87,8 @@ describe('rain on its way', () => {
     s.weather(hoursFrom('2026-05-06T07:00:00Z', '........rr'));
     expect(s.look('2026-05-06T11:01:00+02:00')).toContain('Rain from 17:00: the fender is out in the yard.\nRain from 17:00: the enamel on the hood is fresh; get it under a roof if it is outside.');
     expect(s.look('2026-05-06T13:00:00+02:00')).toBeUndefined();
+    // The licence of the data asks for its owner's name where it is used.
+    expect(s.say('2026-05-06T13:01:00+02:00', 'why').say).toContain('Made up for a test, fetched 2 days ago');
   });
   test('not while it is far off, nor when it rains already, nor onto what is under a roof', () => {
     const s = shopWithout();
