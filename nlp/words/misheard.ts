@@ -28,7 +28,9 @@ export const MISHEARD: readonly Misheard[] = [
   { heard: /^(hug|hob|hubbed|hump)$/, meant: 'hub', before: /^(bearings?|caps?|seals?|nuts?|bolts?|puller)$/ },
   { heard: /^(knots|nots|notes)$/, meant: 'nuts', after: /^(lug|wheel|jam|lock|castle|wing|axle)$/ },
   { heard: /^(steal|still|steele)$/, meant: 'steel', before: /^(plate|bar|rod|tube|sheet|strip|pipe|angle|wire|wool|channel)$/ },
-  { heard: /^(val|vow|thousand|dow|tho|though|go|foul)$/, meant: 'thou', after: /^(ten|twelve|fifteen|twenty|thirty|forty|eight|six|five|four|seven|nine|two|three|\d{1,2})$/ },
+  // "two thousand" of what is counted or weighed is the number itself.
+  { heard: /^thousand$/, meant: 'thou', before: /^(?!(?:pounds?|lbs?|dollars?|bucks|quid|euros?|miles?|rpms?|revs?|feet|foot|psi|hours?|kilos?|kgs?|kilograms?|tons?|square|bolts?|volts?|gallons?|litres?|newtons?|revolutions|a|and|one|two|three|four|five|six|seven|eight|nine|ten|[a-z]+teen|[a-z]+ty|hundred|\d+)$)/, after: /^(ten|twelve|fifteen|twenty|thirty|forty|eight|six|five|four|seven|nine|two|three|\d{1,2})$/ },
+  { heard: /^(val|vow|dow|tho|though|go|foul)$/, meant: 'thou', after: /^(ten|twelve|fifteen|twenty|thirty|forty|eight|six|five|four|seven|nine|two|three|\d{1,2})$/ },
   { heard: /^(talked|talk|torched|tort|torte|torqued)$/, meant: 'torqued', before: /^(the|it|them|to|all|both|down|up)$/ },
   { heard: /^(sale|sell|ceil|steel)$/, meant: 'seal', after: /^(oil|shaft|grease|crank|hub|lip|felt|rope|pinion|input|output|axle)$/ },
   { heard: /^(leaver|liver|leather)$/, meant: 'lever', after: /^(gear|clutch|brake|throttle|hand|shift|trip|lift|release)$/ },

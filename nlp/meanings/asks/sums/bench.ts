@@ -17,7 +17,7 @@ export function drillNamed(scope: Scope): { drill: string; start: number; end: n
 export const DRILL_SIZE: SumKind = {
   of: 'drillSize',
   ask: [/\b(?:how (?:big|large|wide)|what size|what diameter|whats|what)[^.?!]{0,30}(?:\b(?:number|no|letter) |№ ?)[#~a-z0-9]+(?: (?:drill|bit))?(?![a-z])/, /\bwhat (?:size|diameter) is (?:an?|the) [a-z] (?:drill|bit)\b/, /\b(?:nearest|closest) drill\b/, /\b(?:diameter|size) of (?:an? |the )?(?:number #~*(?!~)|letter [a-z]|[a-z]) (?:drill|bit)\b/, /\bletter [a-z] drill(?: size)?\b/, /\b(?:which|what) drill (?:is|s|comes) (?:nearest|closest)\b/],
-  unless: /\b(?:tap|thread|clearance|coarse|fine)\b/,
+  unless: /\b(?:tap(?:ping|ped)?|thread(?:s|ed|ing)?|clearance|coarse|fine)\b/,
   given(scope) {
     const out: Given = {};
     const d = drillNamed(scope);
@@ -31,7 +31,7 @@ export const DRILL_SIZE: SumKind = {
 
 export const BOLT_STRENGTH: SumKind = {
   of: 'boltStrength',
-  ask: [/\bhow strong\b/, /\b(?:to|it) (?:break|snap|shear|pull apart)\b/, /\b(?:breaking|proof|tensile|yield) (?:load|strength|point)\b/, /\b(?:how (?:much|strong)|what|whats)[^.?!]{0,50}\b(?:proof(?: load)?|breaking (?:load|strength)|yield|tensile|strong|break(?:s)? at|hold before|shear(?:s)? at)\b/],
+  ask: [/\bhow strong\b/, /\bto (?:break|snap|shear|fail)\b/, /\b(?:to|it) (?:break|snap|shear|pull apart)\b/, /\b(?:breaking|proof|tensile|yield) (?:load|strength|point)\b/, /\b(?:how (?:much|strong)|what|whats)[^.?!]{0,50}\b(?:proof(?: load)?|breaking (?:load|strength)|yield|tensile|strong|break(?:s)? at|hold before|shear(?:s)? at)\b/],
   given(scope) {
     const s = sizeIn(scope), g = gradesIn(scope.text).at(-1);
     scope.take(s?.at);
@@ -181,6 +181,7 @@ export const PAINT_MIX: SumKind = {
     scope.take(v);
     return out;
   },
+  unless: /\b(?:anti ?freeze|coolant|glycol|oil|fuel|petrol|two ?stroke|chain ?saw|concrete|mortar)\b/,
   needs: ['parts'],
   weight: 2,
 };

@@ -77,7 +77,7 @@ export const FUSE: SumKind = {
 export const OHMS: SumKind = {
   of: 'ohmsLaw',
   ask: [/\bhow many (?:amps|ohms|watts|milliamps|volts)\b/, /\bwhat voltage across\b/, /\bwhat (?:voltage|current|resistance|wattage|amps|amperage)\b/, /\bwhats (?:the|its) (?:current|resistance|wattage|draw|amperage)\b/, /\bhow much (?:current|power|resistance)\b/, /\bwhat (?:does|will|would) (?:it|that|the [a-z]+(?: [a-z]+)?) draw\b/],
-  unless: /\b(?:was|did|before|12 volts? instead|on twelve|generator put out)\b/,
+  unless: /\b(?:was|did|before|12 volts? instead|generator put out)\b|\b(?:6|six)(?: |-)?v(?:olts?)?\b[^.?!]*\bon (?:12|twelve)/,
   given(scope) {
     const { length: _l, lengthUnit: _u, gauge: _g, gaugeUnit: _gu, ...rest } = circuit(scope);
     const ohm = scope.measures('Ω')[0];

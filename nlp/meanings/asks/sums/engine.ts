@@ -25,7 +25,7 @@ function boreAndStroke(scope: Scope): { bore?: Figure; stroke?: Figure } {
     if (!bore && by.nums.length === 2) [bore, stroke] = by.nums.map((value): Figure => ({ start: by.start, end: by.end, value }));
   }
   if (!bore || !stroke) {
-    const rest = scope.measures(...LEN).filter(f => f !== bore && f !== stroke);
+    const rest = scope.measures(...LEN).filter(f => f.start !== bore?.start && f.start !== stroke?.start);
     bore ??= rest.shift(); stroke ??= rest.shift();
   }
   const [b, s] = sameUnit(bore, stroke);
@@ -67,13 +67,13 @@ export const COMPRESSION: SumKind = {
 
 export const RING_GAP: SumKind = {
   of: 'ringGap',
-  ask: [/\b(?:what|whats|how much|how big)[^.?!]{0,50}\b(?:ring|end) gaps?\b/, /\bring gaps?\b[^.?!]{0,40}\b(?:what|how|should|be)\b/, /\bhow (?:much|wide|big)[^.?!]{0,30}\bgap\b[^.?!]{0,24}\brings?\b/, /\bgap (?:the|my|these|those) rings? (?:to|at)\b/, /\bring gap\b[^.?!]*\bwhat is the gap\b/],
-  unless: /\bwhat (?:was|were)\b|\b(?:before|had)\b/,
+  ask: [/\b(?:what|whats|how much|how big)[^.?!]{0,50}\b(?:ring|end) gaps?\b/, /\bring (?:end )?gap\b[^.?!]*\bwhat(?: is|s)? the gap\b/, /\bring gaps?\b[^.?!]{0,40}\b(?:what|how|should|be)\b/, /\bhow (?:much|wide|big)[^.?!]{0,30}\bgap\b[^.?!]{0,24}\brings?\b/, /\bgap (?:the|my|these|those) rings? (?:to|at)\b/, /\bring gap\b[^.?!]*\bwhat is the gap\b/],
+  unless: /\bwhat (?:was|were)\b|\b(?:before|had)\b(?![^.?!]*\bnow\b)/,
   given(scope) {
     const out: Given = {};
     const big = scope.measures('in', 'mm', 'cm').find(f => (f.unit === 'in' ? f.value > 0.5 : f.value > 12)) ?? byWord(scope, /bore|cylinder/, LEN);
     put(out, 'bore', big);
-    const small = scope.measures('in', 'mm').filter(f => f !== big && f.start !== big?.start);
+    const small = [...scope.measures('in', 'mm'), ...scope.numbers().filter(n => n.value < 0.2)].filter(f => f !== big && f.start !== big?.start);
     const change = small.find(f => /^ ?(?:over|oversize|bigger|larger|wear|worn|out)/.test(scope.after(f)) || /\b(?:worn|bored|opened up|grown|grew|taken out|over|up)(?: (?:by|out|about|it|to|another))* $/.test(scope.before(f)));
     put(out, 'change', change);
     put(out, 'gap', small.find(f => f !== change && /\bgap\b/.test(`${scope.before(f)}${scope.after(f, 12)}`)));
@@ -116,7 +116,8 @@ export const LEAK: SumKind = {
     put(out, 'volume', v);
     const t = scope.values('span').find(s => ['minutes', 'hours'].includes(s.value.unit));
     if (t) out.time = t.value.amount * (t.value.unit === 'hours' ? 60 : 1);
-    const [t1, t2] = scope.measures('°F', '°C');
+    const [t1, hot] = scope.measures('°F', '°C');
+    const bare = hot ?? (t1 && scope.numbers().find(n => /\b(?:cool(?:s|ed)?|warm(?:s|ed)?|drop(?:s|ped)?|falls?|fell|down|up|now)(?: (?:it|down|up|is|its))* (?:to|at) $|\bnow (?:its |it is )?$/.test(scope.before(n)))), t2 = bare && t1 ? { ...bare, unit: bare.unit ?? t1.unit } : hot;
     put(out, 'temp1', t1); put(out, 'temp2', t2);
     scope.take(one, low, from, v, t, t1, t2);
     return out;

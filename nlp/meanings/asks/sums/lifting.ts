@@ -14,8 +14,17 @@ function angle(scope: Scope): { value: number; at: Figure } | undefined {
   return { value: f.value, at: f };
 }
 
+/** The first match with a number of legs that there can be; "grade 80 chain" is none. */
+function few(scope: Scope, pattern: RegExp): ReturnType<Scope['seen']> {
+  for (const m of scope.mask.matchAll(new RegExp(pattern.source, 'g'))) {
+    const value = scope.num(m.index)?.value;
+    if (value !== undefined && value <= 8) return { m: m as unknown as RegExpExecArray, nums: [value], start: scope.start + m.index, end: scope.start + m.index + m[0].length };
+  }
+  return undefined;
+}
+
 function legs(scope: Scope, given: Given): void {
-  const n = scope.seen(new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/);
+  const n = few(scope, new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/);
   if (n && n.nums[0]! >= 1 && n.nums[0]! <= 8 && Number.isInteger(n.nums[0])) { given.legs = n.nums[0]; scope.take(n); }
   else if (/\b(?:a pair of|both|a couple of|double) (?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops|leg)\b/.test(scope.text)) given.legs = 2;
   else if (/\b(?:(?:a|one) )?single (?:sling|leg|chain|strap)\b/.test(scope.text)) given.legs = 1;

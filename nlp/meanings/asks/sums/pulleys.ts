@@ -26,6 +26,8 @@ function sort(scope: Scope, prev?: Given): Pulleys {
     if (centred(scope, n)) out.centre ??= n;
     else if (pulleyish(scope, n, !!prev)) out.diameters.push(n);
   }
+  const apart = out.centre ? undefined : thirdAt(scope, out.diameters);
+  if (apart) { out.centre = apart; out.diameters = out.diameters.filter(d => d !== apart); }
   out.diameters = atMostTwo(scope, out.diameters.filter(d => !/^(?:ft|m)$/.test(d.unit ?? '') || /^ ?(?:pulley|sheave|wheel|drum|flywheel)/.test(scope.after(d))));
   out.diameters.sort((a, b) => a.start - b.start);
   out.speeds.sort((a, b) => a.start - b.start);
@@ -35,6 +37,9 @@ function sort(scope: Scope, prev?: Given): Pulleys {
   if (unit && out.centre && !out.centre.unit) out.centre = { ...out.centre, unit };
   return out;
 }
+
+/** After both pulleys "at 14 inches" is how far apart they are. */
+const thirdAt = (scope: Scope, all: readonly Figure[]): Figure | undefined => all.length === 3 && /\bbelt\b/.test(scope.text) ? all.find((d, i) => i === 2 && /\bat(?: (?:about|around))? $/.test(scope.before(d))) : undefined;
 
 /** "two five inch pulleys". */
 const pairOf = (scope: Scope): boolean => scope.seen(/#~* #~*(?!~)(?: |-)?(?:inch|mm|in)? ?(?:pulley|sheave|wheel)s\b/)?.nums[0] === 2;
@@ -54,7 +59,7 @@ const centred = (scope: Scope, f: Figure): boolean => {
 const isBelt = (scope: Scope, f: Figure): boolean =>
   !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelt(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only))* $/.test(scope.before(f, 40)));
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
-  /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven)(?: (?:about|say|maybe))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
+  /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven)(?: (?:about|say|maybe))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 
 /** Which way a figure's own clause points: at what drives or at what is driven. */
 function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | undefined {
@@ -101,7 +106,7 @@ function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
   if (b) {
     const first = side(scope, a, [b, ...p.speeds]), second = side(scope, b, [a, ...p.speeds]);
     const by = /\b(?:driven|turned|run|powered) (?:by|off|from) /.test(scope.desk.text.slice(a.end, b.start));
-    const drives = !by && /\b(?:drives|driving|belted (?:on ?)?to|onto|turns an?|turning an?|into)\b/.test(scope.desk.text.slice(a.end, b.start)) && !/\bdriving (?:pulley|sheave|wheel)/.test(scope.desk.text.slice(a.end, b.start));
+    const drives = !by && /\b(?:drives|driving|onto|turns an?|turning an?|into)\b/.test(scope.desk.text.slice(a.end, b.start)) && !/\bdriving (?:pulley|sheave|wheel)/.test(scope.desk.text.slice(a.end, b.start));
     const turned = by || (!drives && ((first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver') || (!first && !second && spedAt(scope, p) === b)));
     put(out, 'd1', turned ? b : a);
     put(out, 'd2', turned ? a : b);
@@ -161,7 +166,7 @@ export const SHEAVE: SumKind = {
     /\bwhat(?:s| is| does| will| would) (?:that|it|this) (?:give|make|come to|come out|work out)(?: (?:me|the [a-z]+|it|for))*(?: (?:at|to|as|in))?(?: (?:rpm|revs|speed|on the (?:blade|saw|mill|shaft|pump|fan)))?/,
     /\bwhatll (?:it|the [a-z]+(?: [a-z]+)?|that|she) (?:turn|spin|run|do|rev|go|be turning)\b/,
   ],
-  unless: /\bbelt length|length of belt|how long is the belt\b|\bgpm\b|\bteeth\b|\btooth\b|\bsprockets?\b/,
+  unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b/,
   given: sheaveGiven,
   needs: ['d1', 'd2', 'rpm1', 'rpm2'],
   telling: [['d1', 'd2', 'rpm1'], ['d1', 'rpm1', 'rpm2']],

@@ -6,6 +6,7 @@ import { readAsks } from '../read.ts';
 import { type Candidate, candidates } from './candidates.ts';
 import { follow, type SumKind } from './kind.ts';
 import { kindOf } from './kinds.ts';
+import { SUM_NAMES } from './names.ts';
 import { type Given, Scope } from './scope.ts';
 
 interface Sum { kind: SumKind; given: Given }
@@ -85,7 +86,8 @@ function followPoints(desk: Desk, c: Candidate, floor: number, to: number): numb
 /** Within a sentence "and at 60" is another question only when the first has all it needs and what follows would change it. */
 function complete(desk: Desk, c: Candidate, floor: number, at: number, to: number): boolean {
   const first = c.kind.given(new Scope(desk, floor, at, c.start));
-  if (!(c.kind.full ?? c.kind.wants ?? []).every(f => first[f] !== undefined)) return false;
+  const must = c.kind.full ?? c.kind.wants, sets = must ? [must] : SUM_NAMES[c.kind.of]?.whole ?? [];
+  if (!sets.some(set => set.every(f => first[f] !== undefined))) return false;
   const next = Object.keys(c.kind.given(new Scope(desk, at, Math.min(to, sentenceAt(desk, at).end)), first)).filter(f => !f.endsWith('Unit'));
   return next.length > 0 && next.every(f => first[f] !== undefined);
 }
