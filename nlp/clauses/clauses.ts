@@ -1,6 +1,6 @@
 import { sentences } from '../text/sentences.ts';
 import type { Sheet } from '../types.ts';
-import type { Clause } from './clause.ts';
+import type { Clause, Thing } from './clause.ts';
 import { frame } from './frame.ts';
 import { itemsOf } from './items.ts';
 import type { Memory } from './memory.ts';
@@ -21,7 +21,7 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
         const c = frame(sheet, cut, memory, before);
         out.push({ ...c, memory: memory.copy(), sentence });
         suppose(sheet, out, sentence);
-        memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].filter(x => partLike(sheet, x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? (memory.topic() ? '' : 'need')))));
+        memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].map(ofPart).filter(x => partLike(sheet, x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? (memory.topic() ? '' : 'need')))));
         memory.mention(c.items.flatMap(i => (i.np && !i.np.stands && partLike(sheet, i.np.name) && !NAMED.test(i.np.name) && !/^(as|like|than)$/.test(sheet.tokens[i.from - 1]?.low ?? '') ? [{ name: i.np.name, from: i.from, to: i.to, np: i.np, plural: isPlural(i.np.name) }] : [])));
         before = c;
       }
@@ -31,6 +31,9 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
   });
   return out;
 }
+
+/** "second ring gap 0.90 mm, scrap": what has the quantity is what is spoken of. */
+const ofPart = (x: Thing): Thing => { const w = x.name.split(' '); return w.length > 1 && /^(gap|clearance|runout|diameter|bore|play|float|travel|thickness|length|height|width|wear|backlash|lash|sag|pressure)$/.test(w.at(-1)!) && x.np && !x.np.known ? { ...x, name: w.slice(0, -1).join(' ').replace(/ (end|free|side)$/, '') } : x; };
 
 /** "cleaned and primed the hood": a verb without an object takes that of the verb it is joined to. */
 function shareObjects(clauses: Placed[], sentence: number): void {

@@ -21,6 +21,8 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   if (!c.subj.length && !c.who && before) carry(c, before);
   afterVerb(sheet, c, memory);
   if (c.reality === 'deed') c.reality = reality(c);
+  const when = c.items.find(i => i.f?.dim === 'when')?.f;
+  if (c.reality === 'deed' && !c.who && c.verb && when?.dim === 'when' && (when.value.from ?? '') > sheet.ctx.at.slice(0, 10) && verbForms(c.verb.low).some(f => f.form === 'base') && c.verb.form === 'past' && !c.subj.some(s => s.from >= c.from)) { c.reality = 'plan'; c.verb = { ...c.verb, form: 'base' }; }
   if (c.reality === 'deed' && c.verb?.form === 'base' && /\b(managed to|had to|got to|went and|decided to|ended up|have to say)\b/.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' ')) && /\b(managed|had|went|decided) /.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' '))) c.verb = { ...c.verb, form: 'past' };
   return c;
 }
@@ -122,7 +124,7 @@ function carry(c: Clause, before: Clause): void {
   if (before.subj.length && !(before.who && /^(i|we)$/.test(before.who))) { c.subj = before.subj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; }
   if (before.who && /^(he|they|person|i|we|she)$/.test(before.who)) c.who = before.who;
   if (before.passive && /^(must|plan)$/.test(before.reality) && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && c.join === 'and') { c.reality = before.reality; c.passive = true; return; }
-  if (/^(must|plan)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
+  if (/^(must|plan|maybe|wish)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
   if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
 }
 

@@ -21,6 +21,7 @@ export function splitClauses(items: readonly Item[]): Cut[] {
     if (asks) { close({ items: [], asks: true, ...(joinBefore(cur) ? { join: joinBefore(cur)! } : {}) }); cur.items.push(it); continue; }
     if (it.t === 'sub' && opensSub(items, k)) { close({ items: [], sub: it.low }); continue; }
     if (it.low === 'when' && cur.items.some(x => x.np) && isSubjectPronoun(items[k + 1]) && finite(items[k + 2])) { close({ items: [], sub: it.low }); continue; }
+    if (it.low === 'where' && items.slice(k + 1, k + 3).some(x => x.np && /\b(book|manual|spec)$/.test(x.np.said))) { close({ items: [], sub: it.low }); continue; }
     if (it.t === 'wh' && hasPredicate(cur.items) && !/^(how|what)$/.test(it.low)) { close({ items: [], sub: it.low }); continue; }
     if (it.t === 'cc') {
       if (it.low === 'so' || opensAfter(items, k + 1, cur.items)) { close({ items: [], join: it.low }); continue; }
@@ -124,7 +125,7 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
     if (isSubjectPronoun(items[subj]) && (isAux(items[subj + 1]) || finite(items[subj + 1]))) return true;
   }
   if (measuresHere(items, i, cur)) return true;
-  const after = it.t === 'np' ? afterNouns(items, i) : i;
+  const after = it.t === 'np' ? afterNouns(items, i, !(hasPredicate(cur) && items[k - 1]?.t === 'cc')) : i;
   if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return true;
   if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
   if (it.t === 'np' && it.np!.quant === 'no' && hasPredicate(cur) && endsAt(items, after)) return true;
@@ -175,7 +176,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   }
   if (it.t === 'verb' && it.form !== 'ing' && prev !== verb) {
     if (it.base === 'get' && next?.t === 'to' || it.base === 'need' || it.base === 'go' && next?.t === 'to') return true;
-    if (causative(verb, items, k) || prev.t === 'pron' && isSubjectPronoun(prev)) return false;
+    if (causative(verb, items, k) || prev.t === 'pron' && isSubjectPronoun(prev) && !/^(prep|prt|verb)$/.test(cur[cur.indexOf(prev) - 1]?.t ?? '')) return false;
     if (!verb && prev.t === 'np') return false;
     return next?.t === 'np' || next?.t === 'pron' || next?.t === 'prt' || next?.t === 'cc' || prev.t === 'adv' || prev.t === 'prt';
   }

@@ -23,11 +23,11 @@ export const finding: Meaning = t => {
   const can = usable(t);
   if (can) return can;
   if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
-  return fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
+  return flaws(t) ?? fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
 };
 
 const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
-const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name));
+const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && !/^(tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
 
 /** The words after "is", without days and the closing mark; a number of them stays in: "three cracked". */
 function condition(t: Telling, c: Clause, from: number): string {
@@ -50,7 +50,7 @@ function stated(t: Telling): Entry[] | undefined {
   if (first.t === 'np') {
     const words = first.np!.said.split(' ');
     const statish = CONDITION.has(words.at(-1)!) || first.np!.states.length > 0 || FAULT.test(words.at(-1)!) || verdictIn(first.low) !== undefined;
-    if (!statish && (c.pred === 'none' || !/\b(like|more|mess|state|bit|lot|size|shape|piece|pieces|colour|color|wreck|lace|toast|history|case|write-off|throughout|all over|fit|lost cause|mass|lump|disaster|dog|pain|pig|sight)\b/.test(first.low))) return undefined;
+    if (!statish && (c.pred === 'none' || !/\b(like|more|mess|state|bit|lot|size|shape|piece|pieces|colour|color|wreck|lace|toast|history|case|write-off|throughout|all over|fit|lost cause|mass|lump|disaster|dog|pain|pig)\b/.test(first.low))) return undefined;
   }
   if (first.t === 'prep' && !/^(like|past|beyond|without|in|out|of|at|full)$/.test(first.low)) return undefined;
   if ((first.low === 'in' || first.low === 'at') && !/\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim|limits|tolerance|spec)\b/.test(lowText(t))) return undefined;
@@ -103,6 +103,7 @@ function throughIt(t: Telling): string {
 function acted(t: Telling): Entry[] | undefined {
   const c = t.clause, verb = c.verb!;
   const base = verb.base!;
+  if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' || base === 'read' && c.rest[0]?.f) return undefined;
   const parts = partsOf(t, c.subj.length ? c.subj : []);
   if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who)) return undefined;
   if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
@@ -200,6 +201,20 @@ function fragment(t: Telling): Entry[] | undefined {
   const from = lead[0]?.from ?? items[k]!.from;
   const text = condition(t, c, from);
   return text ? [make(topic.name, text, verdictIn(text.replace(/^(\w+ of (the|them|\w+) )?\w+ (?=\w)/, m => (counts ? '' : m))))] : undefined;
+}
+
+/** "water, no metal", "good, no ridge": flaws named alone are of what was just spoken of; behind a finding they go on with it. */
+function flaws(t: Telling): Entry[] | undefined {
+  const c = t.clause, nps = c.items.flatMap(i => (i.np ? [i.np] : [])), last = t.told.at(-1);
+  const flaw = (said: string): boolean => FAULT.test(said.split(' ').at(-1)!);
+  if (c.pred !== 'none' || !nps.length || nps.some(n => !flaw(n.said)) || c.items.some(i => !i.np && !/^(cc|mark|adv|adj|intj)$/.test(i.t)) || !nps.some(n => n.quant === 'no' || /\b(some|bit|plenty)\b/.test(n.said))) return undefined;
+  const text = said(t.sheet, nps[0]!.from, c.to);
+  if (last?.entry.kind === 'finding' && last.clause === t.clauses[t.at - 1] && c.join !== undefined) {
+    last.entry.condition += `${c.join === ',' ? ',' : ` ${c.join}`} ${text}`;
+    return [];
+  }
+  const topic = t.memory.topic();
+  return topic && !topic.machine && partLike(t.sheet, topic.name) && !flaw(topic.name) ? [make(topic.name, text)] : undefined;
 }
 
 /** "cracked and let go of the shell": a second thing said of the same part in one breath goes on with the condition. */

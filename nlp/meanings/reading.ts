@@ -20,15 +20,21 @@ const AS_WAS = /\bas (removed|received|bought)\b|\bbefore (i |we )?(teardown|str
 export const reading: Meaning = t => {
   const c = t.clause;
   if (c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|so|that)$/.test(c.sub)) return undefined;
-  if (/\b(book|manual|should be|supposed|says)\b/.test(lowText(t)) && !/\b(i|we) (got|get|measure|read)/.test(lowText(t))) return undefined;
+  if (/\b(book|manual|should be|supposed|says)\b/.test(lowText(t).replace(/\b(where|when|against|and|but) (the )?(book|manual)\b.*$/, '').replace(/\b(dial|gauge|indicator|mike|mic|micrometer|meter|clock|caliper|calipers|verniers?|tester|ammeter|voltmeter) says\b/, '')) && !/\b(i|we) (got|get|measure|read)/.test(lowText(t))) return undefined;
   const run = meter(t);
   if (run) return [run];
   const got = [...counts(t, c), ...measures(t, c)];
-  if (got.length === 1 && restates(t, got[0]!)) return [];
+  if (got.length === 1 && (restates(t, got[0]!) || concludes(t, got[0]!))) return [];
   return got.length ? got : undefined;
 };
 
-const METER = /\b(hour ?-?meter|hourmeter|clock|tacho?|tachometer|meter|counter|odometer|odo|speedo|speedometer)\b/;
+/** "…34.9 millimetres, so it is an inch and three eighths": what a figure comes to is no second reading. */
+const concludes = (t: Telling, now: Entry): boolean => {
+  const last = t.told.at(-1)?.entry;
+  return t.clause.join === 'so' && now.kind === 'reading' && last?.kind === 'reading' && last.part === now.part && last.what === now.what;
+};
+
+const METER = /\b(hour ?-?meter|hourmeter|tacho?|tachometer|odometer|odo|speedo|speedometer)\b|\bon the (clock|meter|tach|hour meter)\b|\b(clock|meter|counter)(?= (?:reads?|says|shows|is at|stands at))/;
 /** "hour meter reads 1423", "612 hours on the clock", "odometer says 48,210": how long or far the machine has run. */
 export function meter(t: Telling): Entry | undefined {
   const c = t.clause, text = lowText(t), dial = METER.exec(text)?.[0];
@@ -36,9 +42,9 @@ export function meter(t: Telling): Entry | undefined {
   if (!dial && !ran || /\b(on|in) (the|it) (job|work)|volt|psi|spent|took\b/.test(text)) return undefined;
   const span = dims(c.items, 'span').find(f => /^(hours|miles)$/.test(f.value.unit)), plain = dims(c.items, 'number').find(f => f.value.value >= 20);
   const distance = span ? span.value.unit === 'miles' : /odo|speedo/.test(dial ?? '');
-  const value = span?.value.amount ?? (dial && /^(odo|speedo|hour|tach|meter|clock|counter)/.test(dial) ? plain?.value.value : undefined);
+  const value = span?.value.amount ?? (dial && !/rpm|revs/.test(text) && /\b(reads?|says|shows|is|at|on|now|was|:|of)\b/.test(text) ? plain?.value.value : undefined);
   if (value === undefined || ran && value < 50) return undefined;
-  const part = c.subj.find(s => s.machine)?.name ?? (t.sheet.ctx.machines?.length === 1 ? t.sheet.ctx.machines[0]!.toLowerCase() : /\bengine\b/.test(text) ? 'engine' : dial ?? 'engine');
+  const part = c.subj.find(s => s.machine)?.name ?? (t.sheet.ctx.machines?.length === 1 ? t.sheet.ctx.machines[0]!.toLowerCase() : /\bengine\b/.test(text) || !dial ? 'engine' : dial.replace(/^on the /, ''));
   return { kind: 'reading', part, what: distance ? 'distance' : 'running time', value, unit: distance ? 'mi' : 'h' } as Entry;
 }
 
@@ -103,6 +109,7 @@ const under = (items: readonly Item[], k: number): string | undefined => (/^(und
 
 /** Measures in a clause, each with what it measures and on what. */
 function measures(t: Telling, c: Clause): Entry[] {
+  if (dims(c.items, 'measure').some(m => m.value.unit === 'lb') && t.sheet.found.some(f => f.dim === 'money' && f.value.certainCurrency)) return [];
   if (secondHand(c) && !/^(i|we)$/.test(c.who ?? '')) return [];
   if (/^(need|want|order|buy|fit|use|cut|make|paint|pay|cost|ask|send|find|mix|add|fill|drill|tap|ream|leave|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb') return [];
   if (dims(c.items, 'money').some(m => m.value.certainCurrency)) return [];

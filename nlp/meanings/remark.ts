@@ -19,7 +19,7 @@ export function remark(sentence: readonly Telling[]): Entry | undefined {
 }
 
 /** "didn't order it", "thermostat housing isn't": said not to be so, and no more. */
-const denied = (c: Clause): boolean => c.neg && c.reality === 'deed' && (c.pred === 'be' && c.rest.length === 0 || c.pred === 'verb' && c.verb?.form !== 'ing');
+const denied = (c: Clause): boolean => c.reality === 'past plan' || c.items.length > 1 && c.items.find(i => i.t !== 'cc' && i.t !== 'mark' && i.t !== 'adv')?.np?.quant === 'no' && c.pred === 'none' || /^no\b/.test(c.items[0]?.low ?? '') && c.pred === 'none' || c.neg && c.reality === 'deed' && (c.pred === 'be' && c.rest.length === 0 || c.pred === 'verb' && c.verb?.form !== 'ing');
 
 function worth(c: Clause, low: string): boolean {
   if (!c.verb && c.pred === 'none') return c.items.some(i => i.low === 'no' || i.np?.quant === 'no') && shopTalk(c, low);

@@ -129,7 +129,7 @@ function heated(t: Telling): Entry[] | undefined {
 /** "tried it at 40 psi", "ran it up to 60 pounds": tested, and the figure is a reading beside it. */
 function tried(t: Telling): Entry[] | undefined {
   const c = t.clause;
-  if (!/^(try|test|run|pressurise|pressurize|pressure-test|pump|leak-test)$/.test(c.verb?.base ?? '') || c.verb!.form === 'base') return undefined;
+  if (!/^(try|test|run|pressurise|pressurize|pressure-test|pump|leak-test)$/.test(c.verb?.base ?? '') || c.verb!.form === 'base' || c.verb!.form === 's') return undefined;
   const m = dims(c.items, 'measure').find(f => /^(psi|bar|V|A|rpm|N·m|lb-ft|Ω)$/.test(f.value.unit));
   const part = (c.obj[0] ?? (c.passive || !c.who ? c.subj[0] : undefined) ?? (!c.who && !c.subj.length ? t.memory.topic() : undefined))?.name;
   if (!m || !part) return undefined;

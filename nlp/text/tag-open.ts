@@ -55,7 +55,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (beforeNoun(prev) || next === 'of' && /^(box|can|pack|bag|pail|jar|tin|roll|coil|set|stack|pile|bunch|load|dab|drop|coat|sheet|bar)$/.test(low)) return 'noun';
   const before = tokens[i - 1]?.low ?? '', twoBack = tokens[i - 2]?.low ?? '';
   if (bare && (/^(help|helps|helping|helped|let|lets|gonna)$/.test(before) || /^(me|us|him|them)$/.test(before) && /^(help|helps|helping|helped|let|make)$/.test(twoBack))) return 'verb';
-  if (forms.some(f => f.form === 'ing') && (/^(start|starts|started|begin|began|finish|finished|stop|stopped|quit|keep|kept|spent|try|tried|been|be|is|are|'m|'s|was|were)$/.test(before) || ARTICLE.has(next) || /^(it|them|both)$/.test(next))) return 'verb';
+  if (forms.some(f => f.form === 'ing') && (/^(need|needs|needed|want|wants|wanted|start|starts|started|begin|began|finish|finished|stop|stopped|quit|keep|kept|spent|try|tried|been|be|is|are|'m|'s|was|were)$/.test(before) || ARTICLE.has(next) || /^(it|them|both)$/.test(next))) return 'verb';
   if (bare && prev === 'adv' && (tags[i - 2] === 'modal' || tags[i - 2] === 'to')) return 'verb';
   if (prev === 'have' && forms.some(f => f.form === 'part') && !bare) return 'verb';
   if (prev === 'be' || prev === 'adv' && tags[i - 2] === 'be') return forms.some(f => f.form === 'part' || f.form === 'ing') && !bare || /^(set|cut|cast)$/.test(low) ? 'verb' : 'noun';

@@ -59,7 +59,7 @@ function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (!nominal(tokens, i + 1, solid) && !SIDES.has(next)) return 'be';
   if (CONDITION.has(next) && !nominal(tokens, i + 2, solid)) return 'be';
   if (g.ADVERB.has(next) || g.PREP.has(next) || g.DET.has(next) || isNumberWord(next) || /^\d/.test(next)) return 'be';
-  const past = verbForms(next).some(f => f.form === 'part' || f.form === 'ing');
+  const past = verbForms(next).some(f => f.form === 'part' || f.form === 'ing') && !nounClasses(next).has('part');
   return past && !nominal(tokens, i + 2, solid) ? 'be' : 'poss';
 }
 
@@ -110,10 +110,12 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (low === 'for' || low === 'since' || low === 'like') return 'prep';
   if (g.CONJ.has(low)) return 'cc';
   if (low === 'before' || low === 'after' || low === 'until' || low === 'till' || low === "'til" || low === "'cause") return 'sub';
+  if (low === 'off' && prev === 'det' && /^(side|wheel|fore|rear|hind|one)$/.test(next)) return 'adj';
   if (/^(over|off|on|out|in|up|down|back|apart|away|together|through|loose|along)$/.test(low)) {
     if (low === 'loose' && (prev === 'be' || prev === 'adv' || prev === 'noun')) return 'adj';
     return 'prt';
   }
+  if (low === 'stay' && prev === 'noun' && /^(on|in|off|put|till|until|there|where|as|clamped|masked|covered)$/.test(next)) return 'verb';
   if (low === 'x' && (prev === 'num' || prev === 'noun') && /^\d/.test(next)) return 'prep';
   if (g.SUBORD.has(low)) return 'sub';
   if (g.PRONOUN.has(low)) return 'pron';

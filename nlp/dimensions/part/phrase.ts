@@ -45,6 +45,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   let k = i, quant: string | undefined, count: number | undefined;
   while (k < to && (tags[k] === 'det' || /^(of|the|my|his|her|its|our|their|your)$/.test(low(k)) && k > i)) { if (QUANT.test(low(k))) quant ??= low(k); k++; }
   if (low(k) === 'of' || low(k) === 'the') k++;
+  if (low(k) === 'half' && low(k + 1) === 'dozen') { const next = k + (low(k + 2) === 'of' ? 3 : 2); const rest = phraseAt(sheet, next, to); if (rest) return { ...rest, from: i, count: 6 }; }
   const sized = sizeAt(sheet, k, to);
   if (sized) { count = sized.count; k = sized.to; }
   const nameFrom = k;

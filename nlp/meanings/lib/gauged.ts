@@ -4,7 +4,7 @@ import { isMachine, partLike } from '../../clauses/things.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { snap } from '../../dimensions/part/snap.ts';
 import { singular } from '../../words/nouns.ts';
-import { NAMED } from '../../words/quantities.ts';
+import { COUNTED, NAMED } from '../../words/quantities.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { figuresOf, type Figure } from './figures.ts';
 import { labelOf, type Label } from './label.ts';
@@ -52,6 +52,8 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
     const part = n === 0 && fronted && !NAMED.test(fronted) ? fronted : partOf(t, lead, tail, state);
     const unit = f.unit ?? units[n];
     const what = (own && suits(own, unit) ? own : undefined) ?? byVerb(t, f, unit) ?? (n > 0 || state.what && inherits(t, c, lead) ? natural(state.what, part) : undefined) ?? byWord(t, unit) ?? byNature(c, part, f, unit);
+    const turns = f.bare && !Number.isInteger(f.value) && COUNTED.has(singular(t.sheet.tokens[f.to]?.low ?? ''));
+    if (part && turns) { out.push({ part, what: t.sheet.tokens[f.to]!.low, value: f.value, unit: 'count' }); return; }
     if (!part || !what || f.bare && !mayBeBare(f, what, own !== undefined, unit, n > 0 || state.unit !== undefined)) return;
     const where = tail.where ?? lead.where ?? (lead.which && !whichIsPart(t, state.part, lead.which) ? `at the ${lead.which}` : undefined);
     out.push({ part, what: where && where !== what ? `${what} ${where}` : what, value: f.value, ...(unit ? { unit } : f.bare && f.places >= 3 && f.value < 60 && INCHES.test(what) || f.bare && !Number.isInteger(f.value) && f.places === 0 && INCHES.test(what) ? { unit: 'in' } : {}) });
@@ -72,7 +74,7 @@ function opening(t: Telling, c: Clause): State {
     const above = !h.part && heading && (heading as Placed).sentence === (c as Placed).sentence ? labelOf(t.sheet, heading.from, heading.to) : undefined;
     return { part: h.part ?? above?.part ?? before.subj.find(s => !s.machine)?.name, what: h.what ?? above?.what };
   }
-  const near = last?.entry.kind === 'reading' && before && last.clause === before && !before.asks && Math.abs((before as Placed).sentence - (c as Placed).sentence) <= 1 ? last.entry : undefined;
+  const near = last?.entry.kind === 'reading' && before && (last.clause === before || t.told.at(-2)?.clause === before) && !before.asks && Math.abs((before as Placed).sentence - (c as Placed).sentence) <= 1 ? last.entry : undefined;
   const subj = c.subj.filter(s => !s.machine && partLike(t.sheet, s.name) && !/^(hot|cold|top|bottom|middle)$/.test(s.name)).map(s => ownPart(s.name, t.sheet.ctx.parts)).find(Boolean);
   const topic = subj ?? t.memory.topic()?.name;
   return near ? { part: near.part, what: near.what?.replace(/ (at|with|on|in|over) .*| (hot|cold|cranking)$/, ''), unit: near.unit, small: (near.value ?? 1) < 0.1 } : { part: topic };

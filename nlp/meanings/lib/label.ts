@@ -23,9 +23,10 @@ export interface Label {
   book?: boolean;
 }
 
+const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastigauge|rule|tape|square)$/;
 const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
 const STATE = /^(hot|cold|cranking|warm|idling|charging|loaded|wet|dry|running|resting|wide|narrow)$/;
-const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|far end|near end|big end|small end|drive end|other end|gauge|free end|lip|step|face|neck)$/;
+const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|far end|near end|big end|small end|drive end|other end|free end|lip|step|face|neck)$/;
 const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|lh|rh)$/;
 
 /** Reads the tokens [from, to) beside a figure. `tail`: they stand after it. */
@@ -112,7 +113,7 @@ function named(sheet: Sheet, [from, to]: [number, number]): Label {
   if (NAMED.test(said)) return { what: said };
   const p = phraseAt(sheet, from, to);
   const name = p && !p.stands ? p.name : said.replace(/^(new|old) /, '');
-  return /\p{L}/u.test(name) && !/'s$/.test(name) && partLike(sheet, name) && !CONDITION.has(name) ? { part: name } : {};
+  return /\p{L}/u.test(name) && !/'s$/.test(name) && partLike(sheet, name) && !CONDITION.has(name) && !INSTRUMENT.test(name) ? { part: name } : {};
 }
 
 const spotAhead = (sheet: Sheet, k: number, to: number): boolean => { let i = k; while (i < to && sheet.tags[i] === 'det') i++; return SPOT.test(sheet.tokens[i]?.low ?? '') && sheet.tags[i + 1] !== 'noun'; };
