@@ -1,5 +1,6 @@
 import { DateTime } from 'luxon';
 import type { ForecastAnswer, ForecastWindow, PictureAnswer } from '../../domain/model/answer.ts';
+import { margin, rise, temperature, type WeatherUnits } from '../../domain/answers/weather-units.ts';
 import { isVerb } from '../../domain/log/verbs.ts';
 import type { Saying, Spoken } from './spoken.ts';
 import { capital, day, plural, stop } from './words.ts';
@@ -32,7 +33,7 @@ export function sayForecast(a: ForecastAnswer, saying: Saying): Spoken {
   const listed = others.length >= ALL_LISTED && head.fit ? others.filter(w => w.fit) : others;
   const verdict = (w: ForecastWindow): string => (a.for ? (w.fit ? 'fit' : 'not fit') : '');
   return {
-    say: [[headline(a, head, saying), basis(a)], [...(a.coat ? [surface(a, saying)] : []), ...(a.caution ? [a.caution] : [])]].map(l => l.map(stop).join(' ')).filter(Boolean).join('\n'),
+    say: [[headline(a, head, saying), basis(a)], [...(a.coat ? [surface(a)] : []), ...(a.caution ? [a.caution] : [])]].map(l => l.map(stop).join(' ')).filter(Boolean).join('\n'),
     list: listed.length ? listed.map(w => line(w, saying, verdict(w))) : undefined,
   };
 }
@@ -44,7 +45,7 @@ function headline(a: ForecastAnswer, head: ForecastWindow, saying: Saying): stri
 }
 
 /** "paint hood" as it is said: "paint the hood". */
-const work = (phrase: string): string => phrase.replace(/^(\S+) (?=\S)(?!(?:the|a|an|my|his|her|its|it|them|outside|outdoors|off|on|in|up|down|out|out)\b)/, (whole, verb: string) => (isVerb(verb) ? `${verb} the ` : whole));
+const work = (phrase: string): string => phrase.replace(/^(\S+) (?=\S)(?!(?:the|a|an|my|his|her|its|it|them|outside|outdoors|off|on|in|up|down|out)\b)/, (whole, verb: string) => (isVerb(verb) ? `${verb} the ` : whole));
 
 const basis = ({ basis: from, age }: ForecastAnswer): string => {
   if (from === 'said') return 'By your own words';
@@ -53,11 +54,12 @@ const basis = ({ basis: from, age }: ForecastAnswer): string => {
 };
 
 /** What was measured today, else the asking for it. */
-function surface({ measured: m }: ForecastAnswer, { at }: Saying): string {
-  if (!m) return 'Measure the surface before you start and say it: it must be 3 °C over the dew point';
-  const said = `Surface measured ${m.surfaceC} °C${m.at.slice(0, 10) === at.slice(0, 10) ? ` at ${clock(m.at)}` : ''}`;
-  if (m.margin === undefined) return `${said}; say the dew point too, it must be 3 °C under that`;
-  return `${said}, ${m.margin} °C over the dew point${m.fit ? '; measure again before you spray' : ': not enough, wait or warm it'}`;
+function surface({ measured: m, ...a }: ForecastAnswer): string {
+  const units: WeatherUnits = a.units ?? 'metric';
+  if (!m) return `Measure the surface before you start and say it: it must be ${margin(units)} over the dew point`;
+  const said = `Surface measured ${temperature(m.surfaceC, units)} at ${clock(m.at)}`;
+  if (m.margin === undefined) return `${said}; say the dew point too, it must be ${margin(units)} under that`;
+  return `${said}, ${rise(m.margin, units)} over the dew point${m.fit ? '; measure again before you spray' : ': not enough, wait or warm it'}`;
 }
 
 export function sayPicture(a: PictureAnswer): Spoken {

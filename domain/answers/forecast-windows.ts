@@ -11,13 +11,17 @@ import { coatWindows, type CoatWindow } from '../plan/windows.ts';
 import { obstacleWords } from '../plan/words.ts';
 import type { Now } from './answer.ts';
 import type { FetchedWeather } from './forecast.ts';
+import { degrees, rainRate, rise, sign, temperature, wind, type WeatherUnits } from './weather-units.ts';
 
 /** What a window is wanted for: the work (none: the weather itself), whether that is a coat, and the person's word about a day. */
-export interface Wanted { work: Ref | undefined; coat: boolean; now: Now; said: (day: string) => SaidSky['sky'] | undefined }
+export interface Wanted { work: Ref | undefined; coat: boolean; now: Now; said: (day: string) => SaidSky['sky'] | undefined; units: WeatherUnits }
 
 const HOUR = 3_600_000;
 /** Castings that are slow to warm up in the morning; their surface is taken to be as cold as the night was. Common practice, no source. */
 const HEAVY = new Set(['engine', 'block', 'gearbox', 'frame', 'chassis', 'axle', 'casting', 'transmission', 'tractor', 'head', 'housing']);
+
+/** Wind below this is not worth a word. */
+const BREEZE_MS = 3.5;
 
 /** Windows by the hour over some local days, each with its reasons; past hours and the dark are left out. */
 export function hourWindows(days: readonly string[], fetched: FetchedWeather, wanted: Wanted): ForecastWindow[] {
@@ -59,25 +63,25 @@ const isoIn = (at: number, zone: string): string => DateTime.fromMillis(at, { zo
 const clock = (at: number, zone: string): string => DateTime.fromMillis(at, { zone }).toFormat('HH:mm');
 const blocksIn = ({ blocks }: FetchedWeather, from: number, to: number): ForecastHour[] =>
   blocks.filter(b => Date.parse(b.startUtc) < to && Date.parse(b.startUtc) + b.hours * HOUR > from);
-const range = (values: readonly number[]): string => {
-  const [low, high] = [Math.round(Math.min(...values)), Math.round(Math.max(...values))];
-  return low === high ? `${low}` : `${low} to ${high}`;
+const range = (celsius: readonly number[], units: WeatherUnits): string => {
+  const [low, high] = [degrees(Math.min(...celsius), units), degrees(Math.max(...celsius), units)];
+  return `${low === high ? low : `${low} to ${high}`} ${sign(units)}`;
 };
 
 /** Why a stretch is fit: what the sky does, warmth, distance to the dew point, wind; and where the person's word goes against the service. */
-function goodWords(w: CoatWindow, fetched: FetchedWeather, { coat, now, said }: Wanted): string[] {
+function goodWords(w: CoatWindow, fetched: FetchedWeather, { coat, now, said, units }: Wanted): string[] {
   const inside = blocksIn(fetched, w.from, w.to);
   const wet = inside.find(isWet);
   const words = [wet ? `you said ${said(DateTime.fromMillis(w.from, { zone: now.zone }).toISODate()!) ?? 'dry'}, though the forecast has rain at ${clock(Math.max(w.from, Date.parse(wet.startUtc)), now.zone)}` : 'dry'];
-  if (inside.length) words.push(`${range(inside.map(b => b.tempC))} °C`);
-  if (coat && w.margin !== undefined) words.push(`at least ${w.margin.toFixed(1)} °C over the dew point`);
-  const wind = Math.round(Math.max(0, ...inside.map(b => b.windMs)));
-  if (wind >= 4) words.push(`wind up to ${wind} m/s`);
+  if (inside.length) words.push(range(inside.map(b => b.tempC), units));
+  if (coat && w.margin !== undefined) words.push(`at least ${rise(w.margin, units)} over the dew point`);
+  const most = Math.max(0, ...inside.map(b => b.windMs));
+  if (most >= BREEZE_MS) words.push(`wind up to ${wind(most, units)}`);
   return words;
 }
 
 /** Why a stretch is not fit: the first hour in it (or in the first cure after it) that is in the way, with its figure. */
-function badWords(w: CoatWindow, fetched: FetchedWeather, { now, said }: Wanted, c: Conditions): string {
+function badWords(w: CoatWindow, fetched: FetchedWeather, { now, said, units }: Wanted, c: Conditions): string {
   const why = w.why[0]!;
   if (why === 'short') return 'too short a spell';
   if (why === 'unknown') return 'beyond the forecast';
@@ -88,20 +92,20 @@ function badWords(w: CoatWindow, fetched: FetchedWeather, { now, said }: Wanted,
     const block = lookup(at);
     const bySaid = saidObstacle(sky, c, false) === why;
     if (!bySaid && !(block && obstacleIn(block, c, false) === why)) continue;
-    const detail = bySaid ? `${sky}, you said` : figures(why, block!, c);
+    const detail = bySaid ? `${sky}, you said` : figures(why, block!, c, units);
     return at > w.from && c.cureHours ? `${detail} from ${clock(at, now.zone)}, within its first ${c.cureHours} h` : detail;
   }
-  return w.margin !== undefined && why === 'dew' ? `only ${w.margin.toFixed(1)} °C over the dew point after a cold night` : obstacleWords(why);
+  return w.margin !== undefined && why === 'dew' ? `only ${rise(w.margin, units)} over the dew point after a cold night` : obstacleWords(why);
 }
 
-function figures(why: Exclude<CoatWindow['why'][number], 'unknown' | 'short'>, b: ForecastHour, c: Conditions): string {
+function figures(why: Exclude<CoatWindow['why'][number], 'unknown' | 'short'>, b: ForecastHour, c: Conditions, units: WeatherUnits): string {
   switch (why) {
-    case 'wet': return b.precipMm / b.hours >= 0.1 ? `rain, ${(b.precipMm / b.hours).toFixed(1)} mm an hour` : `rain likely, ${b.popPct} %`;
-    case 'cold': return `too cold, ${Math.round(b.tempC)} °C (wants ${c.minTempC})`;
-    case 'hot': return `too hot, ${Math.round(b.tempC)} °C`;
+    case 'wet': return b.precipMm / b.hours >= 0.1 ? `rain, ${rainRate(b.precipMm / b.hours, units)}` : `rain likely, ${b.popPct} %`;
+    case 'cold': return `too cold, ${temperature(b.tempC, units)}${c.minTempC === undefined ? '' : ` (wants ${degrees(c.minTempC, units)})`}`;
+    case 'hot': return `too hot, ${temperature(b.tempC, units)}`;
     case 'damp': return `air too damp, ${Math.round(b.rh)} %`;
-    case 'dew': return `only ${(b.tempC - b.dewC).toFixed(1)} °C over the dew point`;
-    case 'wind': return `too windy, ${Math.round(b.windMs)} m/s`;
+    case 'dew': return `only ${rise(b.tempC - b.dewC, units)} over the dew point`;
+    case 'wind': return `too windy, ${wind(b.windMs, units)}`;
     default: return obstacleWords(why);
   }
 }

@@ -16,6 +16,7 @@ import { hourWindows, type Wanted } from './forecast-windows.ts';
 import { some } from './supply.ts';
 import { surfaceToday, withSurface } from './surface.ts';
 import { isCoating, saidOf, skyFits } from './weather.ts';
+import { weatherUnits } from './weather-units.ts';
 
 /** A forecast as it was fetched: blocks in the order of time, when (ISO), whose data it is, and of what place. */
 export interface FetchedWeather { blocks: readonly ForecastHour[]; fetched: string; credit: string; site: Site }
@@ -34,16 +35,17 @@ export function forecast(shop: Shop, ask: AskOf<'forecast'>, now: Now, more: Mor
   const days = daysOf(first < today && last >= today ? today : first, last);
   const work = ask.for === undefined ? undefined : workOf(ask.for, hereOf(shop, more.machine) ?? emptyMachine('', ''));
   const coat = work?.verb !== undefined && isCoating(work.verb);
-  const wanted: Wanted = { work, coat, now, said: day => saidOf(shop, day)?.sky };
+  const units = weatherUnits(shop, now.zone);
+  const wanted: Wanted = { work, coat, now, units, said: day => saidOf(shop, day)?.sky };
   const known = (day: string): boolean => fetched !== undefined && reaches(fetched, day, now.zone);
   const byHour = fetched ? hourWindows(days.filter(known), fetched, wanted) : [];
   const byDay = dayWindows(shop, days.filter(d => !known(d)), work?.verb);
   const measured = coat && days.includes(today) ? surfaceToday(shop, work, now, fetched) : undefined;
-  const windows = withSurface([...byHour, ...byDay], measured, now).sort((a, b) => (a.from < b.from ? -1 : 1));
+  const windows = withSurface([...byHour, ...byDay], measured, now, units).sort((a, b) => (a.from < b.from ? -1 : 1));
   const caution = work && usualConditions(act(work.verb, work.name, work.off)).caution;
   return {
     kind: 'forecast', ...some({ for: ask.for }), windows, basis: basisOf(shop, days, byHour.length > 0 || !byDay.length ? fetched : undefined),
-    ...(fetched && byHour.length ? { age: ageOf(fetched.fetched, now.at) } : {}), ...(coat ? { coat } : {}), ...some({ measured, caution }),
+    ...(fetched && byHour.length ? { age: ageOf(fetched.fetched, now.at) } : {}), ...(coat ? { coat } : {}), ...(units === 'imperial' ? { units } : {}), ...some({ measured, caution }),
   };
 }
 

@@ -7,6 +7,7 @@ import { forecastAt } from '../plan/forecast.ts';
 import { USUAL_COAT } from '../plan/windows.ts';
 import type { Now } from './answer.ts';
 import type { FetchedWeather } from './forecast.ts';
+import { degrees, rise, temperature, type WeatherUnits } from './weather-units.ts';
 
 interface Measured { of: string; reading: ReadingNow }
 
@@ -41,9 +42,9 @@ const celsius = ({ value, unit }: ReadingNow): number | undefined => (unit === '
 const round = (n: number): number => Math.round(n * 10) / 10;
 
 /** A measurement beats the forecast for the hours at hand: a surface too near the dew point closes the window that is open now. */
-export function withSurface(windows: readonly ForecastWindow[], measured: SurfaceMeasured | undefined, now: Now): ForecastWindow[] {
+export function withSurface(windows: readonly ForecastWindow[], measured: SurfaceMeasured | undefined, now: Now, units: WeatherUnits): ForecastWindow[] {
   if (measured?.fit !== false) return [...windows];
   const at = Date.parse(now.at);
-  const why = measured.margin! < USUAL_COAT.dewMargin! ? `surface measured only ${measured.margin} °C over the dew point` : `surface measured at ${measured.surfaceC} °C (wants ${USUAL_COAT.minTempC})`;
+  const why = measured.margin! < USUAL_COAT.dewMargin! ? `surface measured only ${rise(measured.margin!, units)} over the dew point` : `surface measured at ${temperature(measured.surfaceC, units)} (wants ${degrees(USUAL_COAT.minTempC!, units)})`;
   return windows.map(w => (w.fit && w.from.length > 10 && Date.parse(w.from) <= at && at < Date.parse(w.to) ? { ...w, fit: false, why: [why] } : w));
 }

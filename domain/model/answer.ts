@@ -51,6 +51,8 @@ export interface ForecastAnswer {
   age?: string;
   /** It is for a coat: the surface wants measuring before it is laid on. */
   coat?: boolean;
+  /** The words of `why` are in °F, mph and inches; the figures of `measured` are in °C all the same. */
+  units?: 'imperial';
   measured?: SurfaceMeasured;
   caution?: string;
 }

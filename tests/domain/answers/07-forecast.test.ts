@@ -33,7 +33,7 @@ describe('a coat', () => {
   test('may be laid on while the surface stays 3 °C over the dew point, dry and warm through its first six hours', () => {
     const a = asked({ for: 'paint hood', ...TODAY }, hours(48, h => (h >= 18 && h < 21 ? { mm: 1.5, rh: 90, temp: 14 } : {})));
     expect(spans(a)).toEqual(['08:00–12:00 fit', '12:00–21:00 rain, 1.5 mm an hour from 18:00, within its first 6 h']);
-    expect(a.windows[0]!.why).toEqual(['dry', '16 °C', `at least ${(16 - psychrolib.GetTDewPointFromRelHum(16, 0.6)).toFixed(1)} °C over the dew point`]);
+    expect(a.windows[0]!.why).toEqual(['dry', '16 °C', `at least ${Number((16 - psychrolib.GetTDewPointFromRelHum(16, 0.6)).toFixed(1))} °C over the dew point`]);
     expect(a).toMatchObject({ coat: true, basis: 'Made up for a test', age: 'fetched 2 h ago', caution: expect.stringContaining('Spray paint') });
   });
   test.each([
@@ -100,4 +100,12 @@ describe('a measured surface', () => {
 test('the sky without a work in mind, and a place that the forecast does not reach', () => {
   expect(spans(asked({ ...TODAY }, hours(24, h => (h >= 15 && h < 17 ? { mm: 2 } : {}))))).toEqual(['08:00–15:00 fit', '15:00–17:00 rain, 2.0 mm an hour', '17:00–00:00 fit']);
   expect(asked({ from: '2026-05-20', to: '2026-05-20' }, hours(24, () => ({})))).toMatchObject({ windows: [], basis: 'Made up for a test' });
+});
+
+test('is told in °F, mph and inches to those who measure so, or live where that is usual', () => {
+  const weather = hours(48, h => (h >= 18 ? { mm: 2.54 } : { temp: 20, rh: 50, wind: 5 }));
+  const told = (shop: BenchShop, zone: string) => forecast(shop.log.shop, { kind: 'forecast', from: '2026-05-04', to: '2026-05-04' }, { ...NOW, zone }, { past: shop.log.past }, weather);
+  expect(told(shopOf({ kind: 'reading', part: 'oil', what: 'temperature', value: 180, unit: '°F' }), ZONE)).toMatchObject({ units: 'imperial', windows: [{ why: ['dry', '68 °F', 'wind up to 11 mph'] }, { why: ['rain, 0.10 in an hour'] }] });
+  expect(told(shopOf(), 'America/Chicago').windows[0]!.why[1]).toBe('68 °F');
+  expect(told(shopOf({ kind: 'reading', part: 'oil', what: 'temperature', value: 80, unit: '°C' }), 'America/Chicago').units).toBeUndefined();
 });
