@@ -5,6 +5,7 @@ import { pair } from './results.ts';
 import { ask, defineSum, refuse } from './sum.ts';
 
 const NAMES = ['holeLow', 'holeHigh', 'shaftLow', 'shaftHigh'] as const;
+const METRIC_FROM = 10;
 const ASK = {
   holeLow: 'What is the smallest hole?',
   holeHigh: 'What is the largest hole?',
@@ -34,7 +35,9 @@ export const pressFit = defineSum({
     const missing = NAMES.find((name) => given[name] === undefined);
     if (missing) return ask(missing, ASK[missing]);
     const assumed: string[] = [];
-    const unit = sharedUnit(given, NAMES, 'in', 'mm', assumed);
+    // No shaft of the shop is ten inches thick: figures so large without a unit are millimetres.
+    const metric = (given.holeLow ?? 0) >= METRIC_FROM;
+    const unit = sharedUnit(given, NAMES, metric ? 'mm' : 'in', metric ? 'inches' : 'mm', assumed);
     const [holeLow = 0, holeHigh = 0, shaftLow = 0, shaftHigh = 0] = NAMES.map((name) => valueIn(given, name, unit));
     if (holeLow > holeHigh || shaftLow > shaftHigh) return refuse('The low limit is over the high one: they are the wrong way round.');
     const [small, large] = unit === 'mm' ? [4, 5] : [5, 4];

@@ -14,3 +14,7 @@ export const angleOfRise = (height: number, leg: number): number | undefined =>
 
 /** Angle from the horizontal where the hook hangs `height` over points `span` apart, degrees. */
 export const angleOfSpan = (height: number, span: number): number => (Math.atan2(height, span / 2) * 180) / Math.PI;
+
+/** Angle from the horizontal of equal legs of that length over points `span` apart, degrees; undefined where they don't reach. */
+export const angleOfLeg = (leg: number, span: number): number | undefined =>
+  span >= 2 * leg ? undefined : (Math.acos(span / 2 / leg) * 180) / Math.PI;
