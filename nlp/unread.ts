@@ -7,7 +7,7 @@ export function unreadOf(sheet: Sheet, covered: readonly Clause[], asks: readonl
   const { tokens, tags, text } = sheet;
   const read = new Set<number>();
   const mark = (from: number, to: number): void => { for (let k = from; k < to; k++) read.add(k); };
-  for (const c of covered) mark(c.sub && tokens[c.from - 1]?.low === c.sub ? c.from - 1 : c.from, c.to);
+  for (const c of covered) mark(opening(sheet, c), c.to);
   for (const a of asks) { mark(a.from, a.to); for (const [f, to] of a.used) mark(f, to); }
   if (cut) mark(cut[0], cut[1]);
   const out: string[] = [];

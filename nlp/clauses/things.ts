@@ -23,6 +23,7 @@ export const isMachine = (sheet: Sheet, name: string): boolean => {
 /** Whether a name can be a part's: the shop's or the trade's, or an unknown word that is no everyday one. */
 export const partLike = (sheet: Sheet, name: string): boolean => {
   const head = name.split(' ').at(-1)!;
+  if (/^\d/.test(name) && !(sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name)) return false;
   if ((sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name)) return true;
   if (/^(dogs?|fingers?|thumbs?|knees?|foot|feet|backs?|hands?|eyes?|cats?|legs?|ears?|cows?)$/.test(name)) return false;
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
@@ -41,7 +42,8 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   const it = items[k];
   if (it?.t !== 'np') return undefined;
   const lot = /^(pair|lot|lot of them|whole lot|set|rest)$/.test(it.np!.said) && /^(the|that|this)$/.test(sheet.tokens[it.np!.from]?.low ?? '') && items[k + 1]?.low !== 'of';
-  const np = lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
+  const sided = /^(rears|fronts|lefts|rights|uppers|lowers|backs)$/.test(it.np!.said) && !it.np!.known;
+  const np = sided ? { ...it.np!, stands: true, said: `${it.np!.said.slice(0, -1)} ones` } : lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
   let name = np.stands ? standIn(np, memory, sheet) : np.name;
   if (name === undefined) return undefined;
   const spoken = np.choices ? memory.all().find(t => np.choices!.some(x => x.toLowerCase() === t.name)) : undefined;

@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims } from '../clauses/clause.ts';
 import { isMachine } from '../clauses/things.ts';
 import { sourceIn } from './lib/fields.ts';
+import { sumsIn } from './lib/money.ts';
 import { lowText, type Meaning } from './telling.ts';
 
 /** An ordered thing came, or a part is back from outside work. */
@@ -23,7 +24,9 @@ export const arrival: Meaning = t => {
   const things = (fetched || posted ? c.obj : c.subj).filter(s => s.name && !FAULT.test(s.name) && !(isMachine(t.sheet, s.name) && !s.carried));
   if (came && c.who && /^(i|we|he|she|person)$/.test(c.who)) return undefined;
   if (!things.length) return undefined;
-  return things.map(s => ({ kind: 'arrival', item: expectedName(t, s.name) }) as Entry);
+  for (const x of t.told.filter(y => y.entry.kind === 'order' && things.some(s => s.name === (y.entry as { item: string }).item))) t.told.splice(t.told.indexOf(x), 1); // "ordered Tuesday and here already"
+  const from = sourceIn(t.sheet, c.items)?.source, sums = from && (back || fetched) ? sumsIn(t, c.from, c.to, false) : undefined;
+  return [...things.map(s => ({ kind: 'arrival', item: expectedName(t, s.name) }) as Entry), ...(sums?.price !== undefined ? [{ kind: 'bought', item: things[0]!.name, source: from, price: sums.price } as Entry] : [])];
 };
 
 /** What comes and comes back without being a thing. */
@@ -33,7 +36,7 @@ const comesHere = (text: string): boolean => !/\b(came|come) home (with|to|on|ni
 
 /** Something fetched that was out or on order: by the words of the note or of the ones before. */
 const sourced = (t: Parameters<Meaning>[0]): boolean => sourceIn(t.sheet, t.clause.items) !== undefined;
-const waiting = (t: Parameters<Meaning>[0]): boolean => t.prior.concat(t.told.map(x => x.entry)).some(e => e.kind === 'out' || e.kind === 'order') || /\b(ready|done|finished|from the)\b/.test(t.clauses.slice(Math.max(0, t.at - 2), t.at + 1).map(x => lowText(t, x)).join(' '));
+const waiting = (t: Parameters<Meaning>[0]): boolean => /^(he|they|she)$/.test(t.clauses[t.at + 1]?.who ?? '') && t.clauses[t.at + 1]?.verb?.form === 'past' || t.prior.concat(t.told.map(x => x.entry)).some(e => e.kind === 'out' || e.kind === 'order') || /\b(ready|done|finished|from the)\b/.test(t.clauses.slice(Math.max(0, t.at - 2), t.at + 1).map(x => lowText(t, x)).join(' '));
 
 /** "it came": named as it was ordered. */
 const expectedName = (_t: Parameters<Meaning>[0], name: string): string => name;

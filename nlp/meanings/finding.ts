@@ -46,7 +46,7 @@ function stated(t: Telling): Entry[] | undefined {
   if (/^(it|that|this)$/.test(c.who ?? '') && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
   if (!parts.length || !first) return undefined;
   if (first.t === 'prt' && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
-  if (first.t === 'dim' && first.f!.dim !== 'number' || first.t === 'sub' || first.t === 'wh') return undefined;
+  if (first.t === 'dim' && (first.f!.dim !== 'number' || !rest.some(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb')) || first.t === 'sub' || first.t === 'wh') return undefined;
   if (first.t === 'np') {
     const words = first.np!.said.split(' ');
     const statish = CONDITION.has(words.at(-1)!) || first.np!.states.length > 0 || FAULT.test(words.at(-1)!) || verdictIn(first.low) !== undefined;

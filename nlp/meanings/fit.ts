@@ -5,6 +5,7 @@ import { singular } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
+import { labelOf } from './lib/label.ts';
 import { fitState, ONLY_HOLDS, type FitState } from './lib/fit-state.ts';
 
 /** How a part now sits: taken off, tried, held for now, on for good, brought to its torque. */
@@ -13,6 +14,7 @@ export const fit: Meaning = t => {
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while|since)$/.test(c.sub)) return undefined;
   const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
+  if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && c.rest[k + 1]?.np?.stands)) return undefined; // "…and the nuts are in the red one"
   const state = fitState(t);
   if (!state) return undefined;
   const parts = patients(c).filter(p => partLike(t.sheet, p.name) && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));
@@ -59,7 +61,7 @@ function holds(t: Telling, state: FitState): string | undefined {
   if (state === 'off') return undefined;
   const w = withPhrase(t.sheet, items.slice(Math.max(t.clause.vi, 0)));
   if (w) return w;
-  const on = items.findIndex((i, k) => k > 0 && (i.low === 'on' || i.low === 'by' || i.low === 'from') && items[k + 1]?.np && (isFastener(items[k + 1]!.np!.said) || /\b(wire|string|rope|chain|clamp|clamps|jack|jacks|blocks|sling|stands?)$/.test(items[k + 1]!.np!.said)) && (state === 'temporary' || state === 'tried'));
+  const on = items.findIndex((i, k) => k > 0 && (i.low === 'on' || i.low === 'by' || i.low === 'from') && items[k + 1]?.np && (isFastener(items[k + 1]!.np!.said) || /\b(wire|string|rope|chain|clamp|clamps|jack|jacks|blocks|sling|stands?|hinges?|latch|pins?|strap|straps|thread|threads)$/.test(items[k + 1]!.np!.said)) && (state === 'temporary' || state === 'tried'));
   if (on >= 0) return nounsFrom(t.sheet, items, on + 1);
   const comma = items.findIndex((i, k) => i.low === ',' && items[k + 1]?.np && items[k + 1]!.np!.quant !== 'no' && isFastener(lastNoun(items.slice(k + 1))) && k > t.clause.vi);
   return comma >= 0 ? nounsFrom(t.sheet, items, comma + 1) : undefined;
@@ -72,14 +74,23 @@ function bareFigure(t: Telling, c: Clause, parts: string[]): Entry[] {
   return n && last?.kind === 'reading' && parts[0] ? [{ kind: 'reading', part: parts[0], what: 'torque', value: n.value.value, unit: last.unit } as Entry] : [];
 }
 
+/** "Gap was 40 thou, set it to 25": a whole number after thousandths is thousandths. */
+function thousandths(t: Telling, c: Clause, parts: string[]): Entry[] {
+  const n = dims(c.items, 'number')[0], last = t.told.at(-1)?.entry;
+  if (!n || last?.kind !== 'reading' || last.unit !== 'in' || last.value >= 0.1 || !Number.isInteger(n.value.value) || last.part !== parts[0]) return [];
+  return [{ kind: 'reading', part: parts[0], what: last.what, value: n.value.value / 1000, unit: 'in' } as Entry];
+}
+
 /** "Torqued to 35 foot-pounds", "gapped to 15 thou": the figure that a part was brought to is a reading beside the fit. */
 function figures(t: Telling, c: Clause, parts: string[], named?: string): Entry[] {
   const m = dims(c.items, 'measure').find(f => !f.value.to);
   if (!m && /^(torque|retorque)$/.test(c.verb?.base ?? '')) return bareFigure(t, c, parts);
+  if (!m && /^(set|gap|adjust|reset|regap)$/.test(c.verb?.base ?? '')) return thousandths(t, c, parts);
   if (!m || !/\b(to|at)\b/.test(lows(c.items.filter(i => i.from < m.from))) && !/^(gap|torque|retorque|regap|tighten)$/.test(c.verb?.base ?? '')) return [];
   const base = c.verb?.base ?? '', text = lowText(t);
   const what = named ?? (/^(lb-ft|lb-in|N·m)$/.test(m.value.unit) ? 'torque'
     : /^(in|mm)$/.test(m.value.unit) && /gap|set|adjust|reset|regap|shim/.test(base) ? (/(clearance|lash|end play|sag|travel)/.exec(text)?.[0] ?? 'gap')
       : m.value.unit === 'psi' ? 'pressure' : undefined);
-  return what ? parts.slice(0, 1).map(p => ({ kind: 'reading', part: p, what, value: m.value.value, unit: m.value.unit }) as Entry) : [];
+  const spot = labelOf(t.sheet, m.to, c.to, true).where;
+  return what ? parts.slice(0, 1).map(p => ({ kind: 'reading', part: p, what: spot ? `${what} ${spot}` : what, value: m.value.value, unit: m.value.unit }) as Entry) : [];
 }

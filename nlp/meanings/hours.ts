@@ -5,7 +5,7 @@ import { trim } from './lib/fields.ts';
 import { meter } from './reading.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to date|up to now|all up|by now|makes it|that makes|all in)\b/;
+const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to date|up to now|all up|by now|makes it|that makes|all in|brings? .{1,40} (up )?to)\b/;
 
 /** Time spent: "two hours on the sweep", "spent an hour scraping", "that took me three hours"; a sum so far where it says so. */
 export const hours: Meaning = t => {
@@ -21,6 +21,22 @@ export const hours: Meaning = t => {
   const part = on(t, c, f);
   return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 14).toLowerCase()}`) || undefined }) as Entry];
 };
+
+/** "an hour on the hub and two hours on the carb": each with its own part. */
+function eachOn(t: Telling, c: Clause): Entry[] | undefined {
+  const got = c.items.flatMap((i, k) => {
+    const np = c.items[k + 2]?.np, f = i.f;
+    return f?.dim === 'span' && /^(hours|minutes)$/.test(f.value.unit) && /^(on|in|at)$/.test(c.items[k + 1]?.low ?? '') && np && !np.stands && !/shop|shed|barn|morning|afternoon|evening/.test(np.said) ? [{ part: np.name, hours: f.value.unit === 'hours' ? f.value.amount : Math.round(f.value.amount / 0.6) / 100 }] : [];
+  });
+  return got.length > 1 ? got.map(g => ({ kind: 'hours', ...g }) as Entry) : undefined;
+}
+
+/** "…makes eleven all told": a figure alone that sums up the hours just said. */
+function bareTotal(t: Telling, c: Clause, text: string): Entry[] | undefined {
+  const last = t.told.at(-1)?.entry, n = c.items.find(i => i.f?.dim === 'number')?.f;
+  const said = `${text} ${t.sheet.text.slice(t.sheet.tokens[c.from]!.start, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 14).toLowerCase()}`;
+  return last?.kind === 'hours' && n?.dim === 'number' && /\b(makes?|brings?|that's|total)\b/.test(text) && TOTAL.test(said) ? [trim({ kind: 'hours', hours: n.value.value, part: last.part, total: true }) as Entry] : undefined;
+}
 
 /** The last length of time in the clause: "an hour and a half... no, two hours". */
 const timeIn = (t: Telling, c: Clause): Extract<Found, { dim: 'span' }> | undefined =>

@@ -19,7 +19,7 @@ export const order: Meaning = t => {
   const verb = c.verb?.base;
   const placed = /^(order|reorder|backorder)$/.test(verb ?? '') && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
   const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput in (an|the) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) (to .+ )?for\b/.test(text);
-  if (!placed && !standing || /\b(almost|nearly|never|forgot)\b/.test(text)) return undefined;
+  if (!placed && !standing || /\b(had|'d) (already )?ordered\b|\bordered (the |a )?wrong\b/.test(text) || /\b(almost|nearly|never|forgot)\b/.test(text)) return undefined;
   const end = spanForward(t, n => continues(t, n));
   const k = !placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1;
   const subjects = c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
@@ -32,7 +32,8 @@ export const order: Meaning = t => {
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   const chosen = t.clauses.slice(Math.max(0, t.at - 3), t.at).findLast(x => x.verb?.base === 'go');
   const source = (chosen ? withSeller(t, chosen) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach) ?? bareSeller(t, reach) ?? sellerBefore(t);
-  const expected = reach.map(r => dayIn(t, r, true)).find(Boolean);
+  const placedOn = placed ? c.items.slice(c.vi + 1, c.vi + 3).find((i, n) => i.f?.dim === 'when' && (n === 0 || c.items[c.vi + 1]?.low === 'on')) : undefined; // "ordered Tuesday" looks back
+  const expected = reach.map(r => dayIn(t, placedOn && r === c ? { ...c, from: placedOn.to, items: c.items.filter(i => i.from >= placedOn.to) } : r, true)).find(Boolean);
   const quoted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'quote' && source !== undefined && (e.source ?? '').includes(source.replace(/^other /, '')) );
   const q = quoted?.kind === 'quote' && sums.price === undefined ? quoted : undefined;
   return list.map((g, i) => trim({

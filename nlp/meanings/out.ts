@@ -8,7 +8,7 @@ import { TRADE_ENDING } from '../words/sources.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
 import { dayIn } from './lib/day.ts';
 import { trim } from './lib/fields.ts';
-import { moneyClause } from './lib/money.ts';
+import { moneyClause, sumsIn } from './lib/money.ts';
 import { spanForward } from './lib/reach.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -33,7 +33,9 @@ export const out: Meaning = t => {
   const reach = t.clauses.slice(t.at, end + 1);
   const until = reach.map(r => dayIn(t, r, true)).find(Boolean);
   const act = reach.map(r => purpose(r)).find(Boolean);
-  return things.map(s => trim({ kind: 'out', part: s.name, where: place, until, do: act }) as Entry);
+  const asked = reach.slice(1).find(r => moneyClause(t, r));
+  const price = asked && sumsIn(t, asked.from, asked.to, false).price;
+  return [...things.map(s => trim({ kind: 'out', part: s.name, where: place, until, do: act }) as Entry), ...(price !== undefined ? [trim({ kind: 'quote', item: things[0]!.name, source: place, price }) as Entry] : [])];
 };
 
 /** "…until the king bolt's back from the blacksmith": what is awaited from there is out. */
@@ -57,6 +59,7 @@ function target(t: Telling, c: Clause): string | undefined {
     if (!/^(to|at|with|by|into|in|for)$/.test(i.low) || !np || np.stands) continue;
     const said = np.said;
     const trade = isSource(np) || PERSONS.test(said) || /(er|or|smith|wright|ist|works|ician)s?$/.test(said) && !isPart(t, said) && TRADE_ENDING.test(said) || /^(town|machining|the shop)$/.test(said);
+    if (/\b(scrap|dump|tip|skip|bin|landfill)\b/.test(said)) continue;
     if (!trade || (i.low === 'in' || i.low === 'by') && !/(shop|works|yard|foundry|'s)$/.test(said)) continue;
     let to = k + 2;
     while (c.items[to] && /^(in|at|down|up|across|over|on|of|from)$/.test(c.items[to]!.low) && c.items[to + 1]?.np) to += 2;

@@ -14,7 +14,7 @@ export const stow: Meaning = t => {
   const base = c.verb?.base ?? '';
   const lying = c.pred === 'be' && !c.verb || c.pred === 'none' || /^(sit|hang|lie|live|be|go|lean|rest|wait|soak)$/.test(base) && !c.obj.length && !c.who || c.passive && PUTS.test(base);
   const put = PUTS.test(base) && c.pred === 'verb' && !c.passive && (c.obj.length > 0 || c.subj.some(s => !s.machine)) && (c.verb!.form !== 'base' && c.verb!.form !== 's');
-  if (!lying && !put) return undefined;
+  if (!lying && !put || c.pred === 'none' && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.f?.dim === 'number') return undefined;
   if (base === 'drop' && /\bfloor\b/.test(lowText(t))) return undefined;
   const own = things(t, c, lying && !put ? c.subj : c.obj.length ? c.obj : c.subj);
   if (!own.length && !tails(t, c).length) return undefined;
@@ -41,6 +41,7 @@ function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   const np = rest.find(i => i.np)?.np;
   const prep = c.items[at]!.low;
   if (!np) return /\b(them|it)\b/.test(lowText(t)) && /^(beside|under|behind|with|next)$/.test(prep);
+  if (np.stands) return t.told.at(-1)?.rule === 'stow' && /^(in|on|under|behind)$/.test(prep);
   if (isPlaceNoun(np) && !(t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === np.name)) return !(c.pred !== 'verb' && isMachine(t.sheet, np.name));
   if (isMachine(t.sheet, np.name)) return put && /^(in|under|behind|beside)$/.test(prep) && !c.prt.length;
   if (isSource(np)) return false;

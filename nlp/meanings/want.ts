@@ -183,6 +183,6 @@ function why(t: Telling, c: Clause, k: number): string | undefined {
   }
   const named = forTopic(t, c);
   if (named) return named;
-  const subj = c.subj.find(s => !s.machine && !s.carried && c.verb?.base === 'need' && !/^(i|we)$/.test(c.who ?? ''));
+  const subj = c.subj.find(s => !s.machine && !s.carried && /^(need|want)$/.test(c.verb?.base ?? '') && !/^(i|we)$/.test(c.who ?? ''));
   return subj?.name;
 }

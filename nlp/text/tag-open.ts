@@ -91,6 +91,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (/^(crack|cracks|leak|leaks|dent|dents|split|tear|chip|chips|burr)$/.test(low) && (prev === undefined || prev === 'adj' && tags[i - 2] === undefined) && /^(in|on|at|along|across|around)$/.test(next)) return 'noun';
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
   if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next)) return 'adj';
+  if (prev === 'num' && low === 'leaves') return 'noun';
   if (ADVERB.has(low)) return 'adv';
   return 'verb';
 }

@@ -36,11 +36,14 @@ function stutters(tokens: readonly Token[]): [number, number][] {
     const low = tokens[i]!.low;
     if (low === tokens[i + 1]!.low && /^\p{L}/u.test(low) && !/^(had|that|very|long|really|no|so|knock|testing|tick|it)$/.test(low)) out.push([i, i + 1]);
     else for (let n = 4; n >= 2; n--) {
-      if (same(tokens, i, i + n, n) && tokens.slice(i, i + n).every(t => /^\p{L}/u.test(t.low))) { out.push([i, i + n]); i += n - 1; break; }
+      if (same(tokens, i, i + n, n) && tokens.slice(i, i + n).every(t => /^\p{L}/u.test(t.low)) && !ratio(tokens, i)) { out.push([i, i + n]); i += n - 1; break; }
     }
   }
   return out;
 }
+
+/** "four to one to one" is a mix in three parts, not a word said twice. */
+const ratio = (tokens: readonly Token[], i: number): boolean => tokens[i]!.low === 'to' && /^(one|two|three|four|half)$/.test(tokens[i + 1]?.low ?? '');
 
 const same = (tokens: readonly Token[], a: number, b: number, n: number): boolean =>
   b + n <= tokens.length && tokens.slice(a, a + n).every((t, k) => t.low === tokens[b + k]!.low);

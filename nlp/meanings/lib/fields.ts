@@ -1,6 +1,7 @@
 import { textOf } from '../../dimensions/part/phrase.ts';
 import type { Item } from '../../clauses/items.ts';
-import { bare, isPlaceNoun, isSource } from '../../clauses/things.ts';
+import { bare, isMachine, isPlaceNoun, isSource } from '../../clauses/things.ts';
+import { PERSONS } from '../../words/persons.ts';
 import type { Sheet } from '../../types.ts';
 import { nounClasses } from '../../words/nouns.ts';
 
@@ -59,7 +60,7 @@ export function sourceIn(sheet: Sheet, items: readonly Item[]): { source: string
     const it = items[i]!, np = items[i + 1]?.np;
     if (!/^(from|off|at|through|via|by|with|to)$/.test(it.low) || !np) continue;
     if (it.low !== 'from' && it.low !== 'off' && !isSource(np)) continue;
-    if ((it.low === 'from' || it.low === 'off') && isPlaceNoun(np) && !isSource(np) && it.low === 'off') continue;
+    if (it.low === 'off' && !isSource(np) && !PERSONS.test(np.said) && (isPlaceNoun(np) || isMachine(sheet, np.name) || nounClasses(np.said.split(' ').at(-1)!).has('part') || np.known)) continue;
     let to = i + 2;
     while (items[to] && (items[to]!.t === 'prep' || items[to]!.t === 'prt') && /^(at|in|down|up|across|on|over|near|of|by)$/.test(items[to]!.low) && items[to + 1]?.np) to += 2;
     return { source: bare(textOf(sheet, items[i + 1]!.from, items[to - 1]!.to)), at: i, to };

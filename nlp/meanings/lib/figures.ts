@@ -59,7 +59,7 @@ function valuesIn(sheet: Sheet, c: Clause): Found[] {
     const ordinal = v.dim === 'number' && COUNTS_OFF.test(prev) || v.dim === 'number' && out.length > 0 && /^(on|in|for)$/.test(prev) && Number.isInteger(v.value.value) && v.value.value <= 12;
     const place = prev === 'at' && out.length > 0 && !sheet.tokens.slice(out.at(-1)!.to, i).some(x => CUT.test(x.low));
     const sized = !named && sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm)\b/.test(said));
-    const counts = v.dim === 'number' && next === 'of';
+    const counts = v.dim === 'number' && (next === 'of' || next === 'at' && Number.isInteger(v.value.value) && v.value.value <= 12 && sheet.tags[v.to + 1] === 'num');
     if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !sized && !counts && !place && !/^(by|within|for)$/.test(prev) && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
     i = v.to - 1;
   }

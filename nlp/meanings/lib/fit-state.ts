@@ -50,7 +50,7 @@ function around(t: Telling): string {
 
 function byVerb(t: Telling, c: Clause): FitState | undefined {
   const base = c.verb?.base ?? '', prt = c.prt.join(' ');
-  if (!c.verb && c.pred === 'have' && c.obj.length && /\b(had|'ve|have)\b/.test(lowText(t))) return /\b(off|out|apart)$/.test(prt) ? 'off' : undefined;
+  if (!c.verb && c.pred === 'have' && c.obj.length && /\b(had|'ve|have)\b/.test(lowText(t))) return /\b(off|out|apart)$/.test(prt) ? 'off' : /\b(back (on|in|together)|together)$/.test(prt) ? 'on' : undefined;
   if (c.verb && (c.verb.form === 'base' || c.verb.form === 's') && !c.passive) return undefined;
   const off = /\b(off|out|apart|away|down)\b/.test(prt) || offFrom(c);
   const toward = !c.rest.some(i => i.np && isPlaceNoun(i.np) && !i.np.known) && c.rest.some(i => /^(into|onto)$/.test(i.low)) || c.rest.some((i, k) => (i.low === 'in' || i.low === 'on') && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!));
@@ -67,7 +67,7 @@ function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (OFF_ALONE.test(base) && (off || !/\b(up|down|back|together|on|in)\b/.test(prt))) return base === 'pull' && c.obj.length === 0 && !c.passive && !off ? undefined : 'off';
   if (base === 'hang' && c.rest.some((i, k) => /^(on|off|from|in|by|behind|over|against)$/.test(i.low) && KEPT_ON.test(placeWords(c, k + 1)))) return undefined; // kept there, not held on the machine
   if (HELD.test(base) && c.ing && !on) return undefined;
-  if (base === 'sit' && (on || prt === '')) return on ? 'on' : undefined;
+  if (base === 'sit' && (on || prt === '')) return on ? 'on' : c.subj.length > 0 && /\bjust sitting (there|in|on)?\b/.test(lowText(t)) && !c.rest.some(i => i.np && isPlaceNoun(i.np)) ? 'temporary' : undefined;
   if (OFF_WITH.test(base) && off && !on) return loosening(base, c, prt) ? 'off' : undefined;
   if (HELD.test(base)) return /\b(on|in|up|back|over)\b/.test(prt) || toward && base !== 'rest' ? 'temporary' : base === 'hang' && !c.rest.some((i, k) => (i.t === 'prep' || i.t === 'prt' && c.rest[k + 1]?.np) && !/^(with|for|by)$/.test(i.low)) ? 'temporary' : undefined;
   if (base === 'lay' && on) return 'on';
@@ -85,7 +85,7 @@ const offFrom = (c: Clause): boolean => /^(take|get|lift|come|pull|drop|knock|dr
 
 /** Verb and particle that really take a part away: not "came out well", "turned out", "dropped off at the shop", "broke down". */
 function loosening(base: string, c: Clause, prt: string): boolean {
-  if (base === 'drill' && dims(c.items, 'measure').length) return false;
+  if (/^(drill|come)$/.test(base) && dims(c.items, 'measure').length) return false;
   if (base === 'drop' && /off/.test(prt)) return false;
   if (base === 'put' || base === 'turn' && /out/.test(prt) && c.obj.length === 0 || base === 'let') return false;
   if (/^(break|fall|split|crack|burn)$/.test(base)) return base === 'split' && /apart/.test(prt) && c.obj.length > 0;

@@ -1,6 +1,6 @@
 import type { Clause } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
-import { isMachine, partLike } from '../../clauses/things.ts';
+import { isMachine, isStuff, partLike } from '../../clauses/things.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { snap } from '../../dimensions/part/snap.ts';
 import { singular } from '../../words/nouns.ts';
@@ -114,7 +114,7 @@ const thouNeeded = (unit: string, f: Figure): boolean => unit === 'in' && Number
 function partOf(t: Telling, lead: Label, tail: Label, state: State): string | undefined {
   const own = lead.part ?? tail.part;
   const which = lead.which ?? tail.which;
-  if (own && !isMachine(t.sheet, own)) return own;
+  if (own && !isMachine(t.sheet, own) && !isStuff(own)) return own;
   if (which && state.part && whichIsPart(t, state.part, which)) return sided(t, state.part, which);
   return state.part && !isMachine(t.sheet, state.part) ? state.part : undefined;
 }
@@ -128,6 +128,7 @@ const whichIsPart = (t: Telling, part: string | undefined, which: string): boole
 };
 function sided(t: Telling, part: string, which: string): string {
   const words = part.split(' ').filter(w => !PAIRED.test(w) && !/^(front|rear|back)$/.test(w));
+  if (!words.length) return which;
   const name = `${which} ${[...words.slice(0, -1), singular(words.at(-1)!)].join(' ')}`;
   const known = snap(name, t.sheet.ctx);
   return known.known ? known.name : name;
@@ -140,7 +141,8 @@ const byWord = (t: Telling, unit: string | undefined): string | undefined => (un
 function byNature(c: Clause, part: string | undefined, f: Figure, unit: string | undefined): string | undefined {
   if (unit && BY_UNIT[unit]) return BY_UNIT[unit];
   const measured = /^(measure|mike|gauge|read|check|clock|be|get|come|make)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : c.pred === 'none' ? 'be' : ''));
-  if (!part || !measured || !(unit && LENGTH.test(unit) || f.bare && f.places >= 3)) return undefined;
+  if (!part || !measured || !(unit && LENGTH.test(unit) || f.bare && (f.places >= 3 || f.places === 2 && c.verb?.base === 'measure'))) return undefined;
+  if (unit === 'in' && f.value < 0.1 || f.bare && f.value < 0.1) return undefined;
   return BY_PART.find(([re]) => re.test(part))?.[1] ?? (/^(measure|mike|gauge)$/.test(c.verb?.base ?? '') ? 'size' : undefined);
 }
 
@@ -148,5 +150,5 @@ function byNature(c: Clause, part: string | undefined, f: Figure, unit: string |
 function mayBeBare(f: Figure, what: string, said: boolean, unit: string | undefined, follows: boolean): boolean {
   if (unit) return true;
   if (Number.isInteger(f.value) && f.places === 0) return /pressure|compression|timing|dwell|advance|rpm|speed|temperature|gravity/.test(what) && (said || follows);
-  return said || follows || f.places >= 3;
+  return said || follows || f.places >= 2;
 }

@@ -26,7 +26,7 @@ export interface Label {
 const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastigauge|rule|tape|square)$/;
 const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
 const STATE = /^(hot|cold|cranking|warm|idling|charging|loaded|wet|dry|running|resting|wide|narrow)$/;
-const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|far end|near end|big end|small end|drive end|other end|free end|lip|step|face|neck)$/;
+const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|top dead centre|top dead center|bottom dead centre|bottom dead center|far end|near end|big end|small end|drive end|other end|free end|lip|step|face|neck)$/;
 const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|lh|rh)$/;
 
 /** Reads the tokens [from, to) beside a figure. `tail`: they stand after it. */
@@ -48,7 +48,7 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
       k = q.to - 1;
       continue;
     }
-    if (/^(at|across|over|round|around)$/.test(low(k)) || /^(on|in)$/.test(low(k)) && spotAhead(sheet, k + 1, to)) {
+    if (/^(at|across|over|round|around|before|after)$/.test(low(k)) || /^(on|in)$/.test(low(k)) && spotAhead(sheet, k + 1, to)) {
       const end = spotEnd(sheet, k + 1, to);
       if (end) { out.where ??= words(sheet, k, end); k = end - 1; continue; }
     }

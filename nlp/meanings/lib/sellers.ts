@@ -40,7 +40,7 @@ export function bareSeller(t: Telling, clauses: readonly Clause[]): string | und
 
 /** "at the rigging loft" beside a price: who asks it, whether the trade's lists hold the name or not. */
 export function pricedAt(t: Telling, c: Clause): string | undefined {
-  const k = c.items.findIndex((i, n) => /^(at|from|off|through)$/.test(i.low) && isShopLike(t, c.items[n + 1]));
+  const k = c.items.findIndex((i, n) => /^(at|from|off|through)$/.test(i.low) && isShopLike(t, c.items[n + 1]) || i.low === 'on' && /\b(classifieds|website|forum|auction|internet|online|net|web|list)$/.test(c.items[n + 1]?.np?.said ?? ''));
   return k >= 0 ? sellerText(t, c.items, k + 1) : undefined;
 }
 const isShopLike = (t: Telling, i: Item | undefined): boolean => {

@@ -58,6 +58,6 @@ function sizes(items: readonly Item[], k: number): boolean {
     if (it.f?.dim === 'number' && (it.f.value.form === 'fraction' || it.f.value.form === 'mixed')) return true;
     return SIZING.test(items[k + 1]?.low ?? '') || SIZING.test(items[k - 1]?.low ?? '') || isKind(items[k - 1]?.np?.said ?? '');
   }
-  if (it.np) return isKind(it.np.said) && it.np.count === undefined || /^(long|thick|wide|square|round)$/.test(items[k + 1]?.low ?? '') && /^((long|wide|thick|deep|high) )?inch$/.test(it.np.said);
+  if (it.np) return isKind(it.np.said) && it.np.count === undefined || /^(long|thick|wide|square|round)$/.test(items[k + 1]?.low ?? '') && /^((long|wide|thick|deep|high) )?(inch|foot|yard)$/.test(it.np.said);
   return it.t === 'verb' && DONE.test(it.low) || it.t === 'adj' && STATE.test(it.low) || it.low === 'x' && sizes(items, k + 1) && k > 0 && sizes(items, k - 1);
 }
