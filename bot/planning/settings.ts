@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { addDays, dayOf } from '../../domain/log/days.ts';
 import type { Log } from '../../domain/log/keeper.ts';
 import { learnedHours, type Sign } from '../../domain/plan/learned.ts';
-import type { PlanSettings } from '../../domain/plan/from-shop/settings.ts';
+import { ASSUMED_HOURS, type PlanSettings } from '../../domain/plan/from-shop/settings.ts';
 import { readSetting, writeSetting } from '../../domain/store/settings.ts';
 import type { Deps } from '../turn/deps.ts';
 
@@ -44,7 +44,8 @@ export function planSettings(deps: Pick<Deps, 'log' | 'zone' | 'weather'>, at: s
   if (said?.weekly.length) return { ...base, hours: said, hoursFrom: 'said' };
   const learned = learnedHours(signs(log, at), Date.parse(at), zone);
   const exceptions = said?.exceptions ?? [];
-  return learned ? { ...base, hours: { weekly: learned.weekly, exceptions }, hoursFrom: 'learned' } : base;
+  if (learned) return { ...base, hours: { weekly: learned.weekly, exceptions }, hoursFrom: 'learned' };
+  return exceptions.length ? { ...base, hours: { weekly: ASSUMED_HOURS, exceptions }, hoursFrom: 'assumed' } : base;
 }
 
 /** Signs that the person was in the shop: notes, and hours said for a day. */

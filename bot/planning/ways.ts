@@ -1,14 +1,14 @@
 import { readHours } from '../../nlp/settings/hours.ts';
 import type { Turn, TurnOut } from '../turn.ts';
 import { drawAsked } from './draw-it.ts';
-import { hoursSaid } from './hours-said.ts';
+import { awaySaid, hoursSaid } from './hours-said.ts';
 import { orderRefused } from './refuse.ts';
 import { soundsSupposed } from './supposed.ts';
 import { supposed } from './what-if.ts';
 
 /** What words about the plan can mean, before they are read as a note: none of it is said of the shop. Undefined: none of these. */
 export const aboutThePlan = (turn: Turn): TurnOut | undefined =>
-  drawAsked(turn) ?? orderRefused(turn) ?? hoursSaid(turn) ?? supposed(turn);
+  drawAsked(turn) ?? orderRefused(turn) ?? hoursSaid(turn) ?? awaySaid(turn) ?? supposed(turn);
 
 /** Words that were about the plan when they were said, so that a new reading of old notes makes nothing of them. */
 export const wasAboutThePlan = (text: string): boolean => readHours(text) !== undefined || soundsSupposed(text);

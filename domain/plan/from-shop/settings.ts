@@ -6,7 +6,7 @@ import type { Site } from '../input.ts';
 export interface PlanSettings {
   /** The person's hours, and how they are known. */
   hours?: Pick<FreeHours, 'weekly' | 'exceptions'>;
-  hoursFrom?: 'said' | 'learned';
+  hoursFrom?: 'said' | 'learned' | 'assumed';
   /** Ids of usual orders that the person turned down. */
   refused?: ReadonlySet<string>;
   forecast?: readonly ForecastHour[];

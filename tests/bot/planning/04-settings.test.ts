@@ -28,6 +28,16 @@ describe('the hours that are planned with', () => {
     expect(hoursFrom).toBe('learned');
     expect(hours!.weekly.map(w => w.from)).toEqual(['19:00', '19:00']);
   });
+  it('have none on days away, and keep the usual week', () => {
+    shop.say('switch to Heron', AT);
+    shop.say('check the oil', AT);
+    const end = () => (shop.say('when will the machine be done?', AT).answers[0] as { p50: string }).p50;
+    expect(end()).toBe('2026-06-01');
+    expect(shop.say("I'm away until Friday", AT).say).toBe("I'll plan nothing for today to Thu 4 Jun.");
+    expect(end()).toBe('2026-06-05');
+    shop.say('two hours most evenings', AT);
+    expect(planSettings(shop.deps, AT).hours!.exceptions.map(e => e.date)).toEqual(['2026-06-01', '2026-06-02', '2026-06-03', '2026-06-04']);
+  });
   it('are nobody\'s guess with a fresh log', () => expect(planSettings(shop.deps, AT).hours).toBeUndefined());
 });
 
