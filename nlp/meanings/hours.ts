@@ -13,8 +13,11 @@ export const hours: Meaning = t => {
   if (c.neg || c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub)) return undefined;
   const text = lowText(t);
   if (meter(t)) return undefined;
+  const each = eachOn(t, c);
+  if (each) return each;
   const f = timeIn(t, c);
-  if (!f || !spent(t, c, f, text)) return undefined;
+  if (!f) return bareTotal(t, c, text);
+  if (!spent(t, c, f, text)) return undefined;
   const unit = f.value.unit;
   const value = unit === 'hours' ? f.value.amount : unit === 'minutes' && f.value.amount >= 15 ? Math.round(f.value.amount / 0.6) / 100 : undefined;
   if (value === undefined) return undefined;

@@ -38,10 +38,10 @@ const afterSubject = (c: Clause): number => {
 function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   const rest = c.items.slice(at);
   const nps = rest.filter(i => i.np || i.t === 'pron');
-  const np = rest.find(i => i.np)?.np;
+  const np = (rest.find(i => i.np && !i.np.stands) ?? rest.find(i => i.np))?.np;
   const prep = c.items[at]!.low;
   if (!np) return /\b(them|it)\b/.test(lowText(t)) && /^(beside|under|behind|with|next)$/.test(prep);
-  if (np.stands) return t.told.at(-1)?.rule === 'stow' && /^(in|on|under|behind)$/.test(prep);
+  if (np.stands && nps.length === 1) return t.told.at(-1)?.rule === 'stow' && /^(in|on|under|behind)$/.test(prep);
   if (isPlaceNoun(np) && !(t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === np.name)) return !(c.pred !== 'verb' && isMachine(t.sheet, np.name));
   if (isMachine(t.sheet, np.name)) return put && /^(in|under|behind|beside)$/.test(prep) && !c.prt.length;
   if (isSource(np)) return false;

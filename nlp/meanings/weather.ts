@@ -16,7 +16,7 @@ const SAYS = /\b(they|radio|forecast|weather|tv|paper|app|bbc|met|says?|saying|s
 /** The weather as the person expects it, with its days. */
 export const weather: Meaning = t => {
   const c = t.clause;
-  if (c.asks || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan)$/.test(c.reality)) return undefined;
+  if (c.asks || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan|hearsay)$/.test(c.reality)) return undefined;
   const text = lowText(t);
   if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
   const sky = skyIn(t, text);
@@ -56,7 +56,7 @@ function skyIn(t: Telling, text: string): Sky | undefined {
   if (t.clause.neg || /\b(stops?|ends?|clears?|lets? up|eases?|over by)\b/.test(text)) return undefined;
   const said = text.replace(/\b(mon|tues?|wed|thurs?|fri|sat|sun) ?(&|and|\+|-|to|thru|through) ?(mon|tues?|wed|thurs?|fri|sat|sun)\b|\b(on|til|till|until|by|from|to|this|next|&|and) sun\b/g, ' ');
   const hits = SKY.flatMap(([re, sky]) => { const m = re.exec(said); return m ? [{ sky, at: m.index }] : []; });
-  if (!hits.length || !SAYS.test(text)) return undefined;
+  if (!hits.length || !SAYS.test(text) && !t.sheet.found.some(f => f.dim === 'when' && f.from >= t.clause.from && f.to <= t.clause.to)) return undefined;
   return hits.sort((a, b) => a.at - b.at)[0]!.sky;
 }
 

@@ -1,6 +1,7 @@
 import { AMENDS } from './amend.ts';
 import { ARRIVALS } from './arrival.ts';
 import { BOUGHTS } from './bought.ts';
+import { ERRANDS } from './errands.ts';
 import { FINDINGS } from './finding.ts';
 import { FITS } from './fit.ts';
 import { HANDS } from './hands.ts';
@@ -17,4 +18,4 @@ import { WANTS } from './want.ts';
 import { WORKS } from './work.ts';
 
 /** The corpora of statements, one a kind of entry. */
-export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, FITS, FINDINGS, READINGS, WORKS, JOBS, RULES];
+export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, ERRANDS, FITS, FINDINGS, READINGS, WORKS, JOBS, RULES];
