@@ -28,6 +28,7 @@ const SHAPES = new RegExp([
   String.raw`\d+(?:st|nd|rd|th)(?![\p{L}\d])`, // 26th
   String.raw`\d{1,2}:\d\d(?!\d)`, // 7:30
   String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d+\.\d+|(?<![\d\p{L}])\.\d+|\d+`, // 1,400  6.3  .004  62
+  String.raw`N[·•∙.]m(?![\p{L}\d])`, // N·m
   String.raw`['’](?:em|til|round|cause)(?![\p{L}\d])`,
   String.raw`(?<=\d)[x×](?=\d)`, // 2x4
   String.raw`\p{L}[\p{L}\p{M}\d]*(?:[-’'][\p{L}\p{M}\d]+)*[’']?(?![\p{L}\d])`, // words, with inner hyphens and apostrophes
@@ -37,7 +38,7 @@ const SHAPES = new RegExp([
 ].join('|'), 'gu');
 
 const token = (text: string, start: number): Token =>
-  ({ text, low: text.toLowerCase().replace(/[’‘]/g, "'").replace(/×/g, 'x'), start, end: start + text.length });
+  ({ text, low: text.toLowerCase().replace(/[’‘]/g, "'").replace(/×/g, 'x').replace(/(?<=^n)[·•∙](?=m$)/, '.'), start, end: start + text.length });
 
 /** A word may be several tokens: hyphens after a number, clitics, and contractions written without their apostrophe. */
 function pushWord(out: Token[], word: string, start: number): void {
