@@ -31,7 +31,7 @@ export const DRILL_SIZE: SumKind = {
 
 export const BOLT_STRENGTH: SumKind = {
   of: 'boltStrength',
-  ask: [/\bhow strong\b/, /\bto (?:break|snap|shear|fail)\b/, /\b(?:to|it) (?:break|snap|shear|pull apart)\b/, /\b(?:breaking|proof|tensile|yield) (?:load|strength|point)\b/, /\b(?:how (?:much|strong)|what|whats)[^.?!]{0,50}\b(?:proof(?: load)?|breaking (?:load|strength)|yield|tensile|strong|break(?:s)? at|hold before|shear(?:s)? at)\b/],
+  ask: [/\bhow strong\b/, /\b(?:how (?:much|many (?:pounds|tons?))|what)\b[^.?!]{0,50}\bto (?:break|snap|shear|fail)\b/, /\b(?:to|it) (?:break|snap|shear|pull apart)\b/, /\b(?:breaking|proof|tensile|yield) (?:load|strength|point)\b/, /\b(?:how (?:much|strong)|what|whats)[^.?!]{0,50}\b(?:proof(?: load)?|breaking (?:load|strength)|yield|tensile|strong|break(?:s)? at|hold before|shear(?:s)? at)\b/],
   given(scope) {
     const s = sizeIn(scope), g = gradesIn(scope.text).at(-1);
     scope.take(s?.at);
@@ -173,9 +173,10 @@ export const PAINT_MIX: SumKind = {
   of: 'paintMix',
   ask: [/#~*(?!~) ?(?::|to) ?#~*(?!~) ?(?::|to) ?#~*(?!~)[^.?!]*\b(?:mixed|ready|total|want)\b/, /\b(?:how much|what)[^.?!]{0,50}\b(?:hardener|activator|catalyst|reducer|thinner|of each|each part|part b)\b/, /\b(?:mix|mixing)\b[^.?!]{0,40}\bhow much (?:hardener|reducer|activator|of each|thinner)\b/],
   given(scope) {
-    const m = scope.seen(/#~*(?!~)(?: ?(?::|to|parts?) ?#~*(?!~)){1,3}/);
+    const m = scope.seen(/#~*(?!~)(?: ?(?::|to|parts?) ?(?:#~*(?!~)|one\b)){1,3}/);
     const out: Given = {};
-    if (m && m.nums.length >= 2) { out.parts = m.nums; scope.take(m); }
+    const parts = m && [...m.m[0].matchAll(/#~*(?!~)|\bone\b/g)].map(x => (x[0] === 'one' ? 1 : scope.num(m.start - scope.start + x.index)?.value ?? 0));
+    if (m && parts && parts.length >= 2) { out.parts = parts; scope.take(m); }
     const v = scope.measures('qt', 'pt', 'gal', 'L', 'mL', 'fl oz', 'oz', 'cc').find(f => !m || f.start >= m.end || f.end <= m.start);
     if (v) put(out, /\b(?:ready mixed|mixed|total|altogether|to make|make up|want|need|end up with|all up)\b/.test(`${scope.before(v, 30)}${scope.after(v, 24)}`) || !/\b(?:of|got|have|ive) /.test(scope.before(v, 14) + scope.after(v, 4)) ? 'total' : 'first', v.unit === 'oz' ? { ...v, unit: 'fl oz' } : v);
     scope.take(v);

@@ -19,6 +19,7 @@ export function byName(desk: Desk, plain: readonly Hit[], have: readonly Candida
     const inside = (h: { start: number; end: number }): boolean => h.start < s.end && s.start < h.end;
     if (plain.some(inside) || have.some(c => inside(c) && c.score > 0)) continue;
     const asked = s.asked || ASKED.test(desk.text.slice(s.start, s.end));
+    if (!s.asked && /^(?:so )?i (?:know|knew|had|did|put|took|found|saw|forgot|think|thought|got|see)\b/.test(desk.text.slice(s.start, s.end))) continue;
     if (!asked && TOLD.test(desk.text.slice(s.start, s.end))) continue;
     const found = SUM_KINDS.flatMap(kind => named(desk, kind, s, asked) ?? []);
     const best = found.sort((a, b) => b.score - a.score)[0];

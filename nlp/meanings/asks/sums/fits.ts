@@ -84,6 +84,9 @@ function shrink(scope: Scope, prev?: Given): Given {
   }
   if (!fit && dia?.unit && typeof out.interference === 'number' && out.interference < 0.05) out.interferenceUnit ??= dia.unit;
   if (prev && out.interference === undefined && dia && !/\b(?:diameter|bore|shaft|inch (?:shaft|hub|bore))\b/.test(scope.text) && dia.value < 0.1) put(out, 'interference', dia);
+  const room = [...lens, ...scope.numbers().filter(n => n.value < 0.6)].find(f => f.start !== fit?.start && f.start !== dia?.start && /^ ?(?:inch |in |mm )?(?:of )?(?:clearance|room|slip)/.test(scope.after(f)));
+  put(out, 'clearance', room);
+  scope.take(room);
   const made = material(scope);
   if (made) out.material = made;
   return out;

@@ -16,6 +16,13 @@ function drillUsed(scope: Scope): string | undefined {
   return /(?:^|\s)(\d+\/\d+|[\d.]+ ?mm)(?: inch| in)?(?= (?:drill|bit|hole)\b)/.exec(scope.text)?.[1];
 }
 
+/** The thread, where the drill's own fraction could be held for one. */
+function otherThan(scope: Scope, drill: string): Given {
+  const threads = scope.values('thread').filter(t => t.value.size !== drill);
+  scope.take(threads[0]);
+  return threads[0] ? { size: threads[0].value.size } : size(scope);
+}
+
 /** Several threads in one question, each with the percent beside it or the one for all. */
 function each(scope: Scope): Given[] {
   const threads = scope.values('thread'), percents = scope.values('percent');
@@ -43,7 +50,7 @@ export const TAP_DRILL: SumKind = {
     const p = scope.values('percent').at(-1);
     scope.take(p);
     const drill = /\bwhat percent|\bhow much thread|\bpercent(?:age)? (?:of )?(?:full )?thread\b|\bthread (?:does|do|will|would|is)\b/.test(scope.text) ? drillUsed(scope) : undefined;
-    if (drill) return { ...size(scope), drill };
+    if (drill) return { ...otherThan(scope, drill), drill };
     return { ...size(scope), ...(p ? { percent: p.value.value } : {}) };
   },
   needs: ['size', 'percent'],
