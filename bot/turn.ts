@@ -105,13 +105,13 @@ export function recorded(turn: Turn, entries: readonly Entry[], note: Note, read
   const { deps, incoming } = turn;
   const now = { at: incoming.at, zone: deps.zone };
   const warned = warnings(deps.log.shop, entries, now, turn.machine, refusedOrders(deps.log));
-  keepSpokenOf(turn, warned.warnings);
   const kept = entries.filter((_, i) => !warned.refused.includes(i));
   const stored = record(deps.log, note, kept);
   const near = reading.questions?.[0];
   const pending = near?.fills?.list === 'asks' ? near.fills.index : -1;
   const asks = reading.asks ?? [];
   const answered = answerAsks(asks.filter((_, i) => i !== pending), turn);
+  keepSpokenOf(turn, warned.warnings, answered.answers);
   const open = answered.open ?? (near ? asOpen(near, entries, stored, asks) : undefined);
   return {
     reply: compose({

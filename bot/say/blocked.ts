@@ -44,12 +44,13 @@ function clearBy(causes: readonly Cause[], { at }: Saying): string {
 
 export function sayBlocked(a: BlockedAnswer, saying: Saying): Spoken {
   if (a.clear === null) return { say: a.part ? `I have nothing about the ${a.part} yet.` : 'Nothing is said to be in the way.' };
-  if (a.clear) return { say: `Nothing holds up the ${a.part}.` };
+  const usual = a.usual?.map(u => `usually ${u.first} first: ${u.why} (${u.source})`) ?? [];
+  if (a.clear) return usual.length ? { say: `Nothing you said holds up the ${a.part}, but ${stop(usual[0]!)}`, longer: usual.map(capital).join('\n') } : { say: `Nothing holds up the ${a.part}.` };
   const first = listed(a.causes.slice(0, 3).map(c => causeLine(c, saying)));
   const todo = acts(a.causes);
   const more = a.causes.length > 3 ? `, and ${a.causes.length - 3} more` : '';
   return {
     say: `${capital(a.part)} waits: ${stop(first + more)}${todo.length ? ` You can ${stop(listed(todo.slice(0, 2), 'or'))}` : ''}${clearBy(a.causes, saying)}`,
-    longer: tree(a.causes, saying).join('\n'),
+    longer: [...tree(a.causes, saying), ...usual.map(capital)].join('\n'),
   };
 }

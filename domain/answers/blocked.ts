@@ -1,7 +1,8 @@
 import type { BlockedAnswer, Cause } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import type { Shop } from '../log/shop.ts';
-import { planOf } from '../plan/from-shop/plan-of.ts';
+import { actId } from '../plan/from-shop/act-of.ts';
+import { planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
 import type { More, Now } from './answer.ts';
 import { causesOf, machineCauses, type Asking } from './causes.ts';
 import { dated } from './dated.ts';
@@ -16,9 +17,15 @@ export function blocked(shop: Shop, ask: AskOf<'blocked'>, now: Now, more: More)
   if (!found) return { kind: 'blocked', part: ask.part ?? more.machine ?? '', clear: null, causes: [] };
   const asking: Asking = { shop, machine: found.machine, now, seen: new Set() };
   const causes = found.whole ? machineCauses(asking) : causesOf(found.ref, asking);
-  const withDays = (c: Cause[]): Cause[] => (c.length ? dated(c, found.machine, planOf({ machines: [found.machine], shop, now, settings: more.planning })) : c);
-  return { kind: 'blocked', part: ask.part ?? found.machine.name, clear: causes.length === 0, causes: withDays(causes) };
+  const plan = planOf({ machines: [found.machine], shop, now, settings: more.planning });
+  const withDays = (c: Cause[]): Cause[] => (c.length ? dated(c, found.machine, plan) : c);
+  const usual = found.whole ? [] : usualBefore(plan, actId(found.machine, found.ref));
+  return { kind: 'blocked', part: ask.part ?? found.machine.name, clear: causes.length === 0, causes: withDays(causes), ...(usual.length ? { usual } : {}) };
 }
+
+/** Open acts that the trade's usual order has before one. */
+const usualBefore = (plan: ShopPlan, id: string): NonNullable<BlockedAnswer['usual']> =>
+  plan.usual.filter(u => u.then === id && u.rule.first !== '').map(u => ({ first: plan.nameOf(u.first), why: u.rule.why, source: u.rule.source, rule: u.rule.id }));
 
 function machineInHand(shop: Shop, more: More): Found | undefined {
   const machine = hereOf(shop, more.machine);

@@ -55,6 +55,14 @@ describe('a usual order that is turned down', () => {
     expect(shop.say('radiator is on for good', AT).say).not.toContain('usually');
     expect(planSettings(shop.deps, AT).refused!.size).toBe(1);
   });
+  it('is spoken of when asked what holds up a part, apart from the person\'s own causes, until it is turned down', () => {
+    for (const w of ['switch to Heron', 'fan is off', 'radiator is off']) shop.say(w, AT);
+    const ask = () => shop.say("what's holding up the radiator?", AT);
+    expect(ask().answers[0]).toMatchObject({ clear: true, causes: [], usual: [{ first: 'fit the fan' }] });
+    expect(ask().say).toContain('usually fit the fan first');
+    shop.say("that order doesn't matter here", AT);
+    expect(ask().say).toBe('Nothing holds up the radiator.');
+  });
   it('stays when the words turn down nothing that was spoken of', () => {
     shop.say('fan is off', AT);
     expect(shop.say('ignore that', AT).say).not.toContain('bring it up');
