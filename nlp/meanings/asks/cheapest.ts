@@ -5,7 +5,7 @@ import type { AskRule, Seen } from './rule.ts';
 const BEST = String.raw`(?:cheapest|lowest|best|keenest|least expensive|least|most reasonable|dearest)`;
 const cheap = (s: Seen): Ask[] | undefined => {
   const item = s.names[0] ?? spokenOf(s.desk, s.start);
-  return item ? s.names.length > 1 ? s.names.map(i => ({ kind: 'cheapest', item: clean(i) })) : [{ kind: 'cheapest', item: clean(item) }] : undefined;
+  return item && !/^(?:thing|part|one|way|bit|option)s?$/.test(item) ? s.names.length > 1 ? s.names.map(i => ({ kind: 'cheapest', item: clean(i) })) : [{ kind: 'cheapest', item: clean(item) }] : undefined;
 };
 const clean = (item: string): string => item.replace(/ (?:price|quote|deal|landed|delivered)$/, '');
 /** "got the cheapest one they had": a deed is not a question. */

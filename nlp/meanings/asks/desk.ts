@@ -57,7 +57,8 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   const to = nameLimit(sheet, token, limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length);
   const phrase = phraseAt(sheet, token, to);
   const owner = /^(?:its|their) /.test(text.slice(from)) ? desk.spoken.filter(s => s.end <= from).at(-1) : undefined;
-  const owned = owner ? `${owner.name} ` : '';
+  const of = phrase && /^ (?:for|off|off of|out of|from) it\b/.exec(text.slice(pastOf(desk.line, phrase.to), limit)) ? spokenOf(desk, from) : undefined;
+  const owned = owner ? `${owner.name} ` : of && of !== phrase?.name ? `${of} ` : '';
   if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? [])), end: pastOf(desk.line, phrase.to) });
   if (pron) {
     const name = spokenOf(desk, from);

@@ -3,11 +3,11 @@ import { thingAt } from './desk.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const LOOSE = String.raw`(?:temporar(?:y|ily)|provisional(?:ly)?|finger ?tight|hand ?tight|mock(?:ed)?(?: |-)?up|tacked|hung|hanging|not (?:on |there )?for good|not on properly|not for keeps|not permanent(?:ly)?|not final(?:ly)?|not done up|not tight(?:ened)?|nipped(?: up)?|loose(?:ly)?|test fit(?:ted)?|trial fit(?:ted)?|just (?:sitting|hanging|resting|propped|held|clamped|pinned|placed|tried|wired|tied|tacked|hung)|only (?:sitting|hanging|held|tried|nipped|tacked|hung|started|half|on loose|on for)|held on (?:by|with)|tried(?: on)?|for now|for the time being|to come off again|coming off again|come off again|got to come (?:back )?off|still (?:to be )?(?:torqued|tightened)|isnt (?:on )?for good|arent (?:on )?for good|isnt final|not torqued|isnt torqued|untorqued|roughed in|dry fit(?:ted)?|stop ?gap|makeshift|borrowed bolts?|wrong bolts?|slave bolts?|pro ?tem|only on for)`;
-const ON = /\b(?:on|in|about|for|around|with|off) (?=(?:the|my|that|this|our|old|[a-z]+)\b)/g;
+const ON = /\b(?:on|of|in|about|for|around|with|off) (?=(?:the|my|that|this|our|old|[a-z]+)\b)/g;
 
 /** What is only tried or temporary, on the whole or on one machine. */
 export const PROVISIONAL: readonly AskRule[] = [
-  { name: 'what is temporary', open: new RegExp(String.raw`\b(?:what|whats|whatve|which|anything|anythings|is there anything|have i (?:got )?anything|list|show me|tell me|give me|remind me|run me through|everything)\b(?! (?:is |s |are |am i |still )*(?:holding|keeping|stopping|stops|blocking|waiting|between))(?! (?:did|size|torque|time|day|speed|was|were|do i (?:do|need|pull|set|want)|gap|pressure|will|price))(?:(?!\b(?:and|but) (?:what|where|how|when|who|which|is|can)[a-z]*\b)[^.?!;])*?\b${LOOSE}(?: ?(?:,|or|and) (?:only |just |still |merely )?${LOOSE})*`), weight: 4, make: s => asked(s) },
+  { name: 'what is temporary', open: new RegExp(String.raw`\b(?:what|whats|whatve|which|anything|anythings|is there anything|have i (?:got )?anything|list|show me|tell me|give me|remind me|run me through|everything)\b(?! (?:is |s |are |am i |still )*(?:holding|keeping|stopping|stops|blocking|waiting|between))(?! (?:did|size|torque|time|day|speed|was|were|do i (?:do|need|pull|set|want)|gap|pressure|will|price))(?:(?!\b(?:and|but) (?:what|where|how|when|who|which|is|can|show|tell|give|list)[a-z]*\b)[^.?!;])*?\b${LOOSE}(?: ?(?:,|or|and) (?:only |just |still |merely )?${LOOSE})*`), weight: 4, make: s => asked(s) },
   { name: 'is X still temporary', open: /\b(?:is|are) /, things: 'one', tail: new RegExp(String.raw`^ (?:still |only |just |all )*${LOOSE}`), tailNeeded: true, weak: true, weight: 1, make: s => [{ kind: 'provisional', part: s.names[0] }] },
   { name: 'temporary list', open: new RegExp(String.raw`(?:^|[.?!;,] |\band )(?:the )?(?:temporar(?:y|ies)|provisional|loose|finger tight|mocked up|mock ups?) (?:stuff|things|list|parts|fits|bits|items|ones)(?= ?(?:$|[?,.]|on\b|please))`), weight: 2, make: s => asked(s) },
 ];
@@ -19,7 +19,7 @@ function asked(s: Seen): Ask[] | undefined {
   const limit = nextQuestion(text) ?? text.length;
   for (const m of text.slice(0, limit).matchAll(ON)) {
     const t = thingAt(s.desk, s.start + m.index + m[0].length, s.start + limit);
-    if (t && !/^(?:good|moment|now|loose|bolts?|minute|time being|keeps|sight|bench|place|bolt|nut|trial|test|clamps?|wire|string|paint|there|here)$/.test(t.name)) return [{ kind: 'provisional', part: t.name }];
+    if (t && !/\bbolts?$/.test(t.name) && !/^(?:good|moment|now|loose|bolts?|minute|time being|keeps|sight|bench|place|bolt|nut|trial|test|clamps?|wire|string|paint|there|here)$/.test(t.name)) return [{ kind: 'provisional', part: t.name }];
   }
   return [{ kind: 'provisional' }];
 }

@@ -10,6 +10,7 @@ import { DUE_RULES } from './due.ts';
 import { FINISH } from './finish.ts';
 import { FORECAST } from './forecast.ts';
 import { HISTORY } from './history.ts';
+import { looseHits } from './loose.ts';
 import { NEXT } from './next.ts';
 import { PICTURE } from './picture.ts';
 import { PROVISIONAL } from './provisional.ts';
@@ -45,7 +46,8 @@ export function readAsks(sheet: Sheet): AskRead[] {
   if (before) return before;
   const desk = openDesk(sheet);
   const plain = inherit(desk, choose(desk, spoken(desk, hitsOf(desk, RULES))));
-  const hits = choose(desk, [...plain, ...readSums(desk, plain)]);
+  const known = [...plain, ...readSums(desk, plain)];
+  const hits = choose(desk, [...known, ...looseHits(desk, known)]);
   const cuts = extents(desk, hits);
   const made = hits.flatMap((h, i) => h.asks.map((ask): AskRead => {
     const [from, to] = tokensOf(desk.line, cuts[i]!.from, cuts[i]!.to);

@@ -71,7 +71,7 @@ function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined
   if (tail && things && rule.things === 'list') {
     const more = /^,? (?:and|or)(?: also)? (?=(?:the|my|those)\b)/.exec(desk.text.slice(end, s.end));
     const rest = more && thingsAt(desk, end + more[0].length, s.end);
-    if (rest && /^ ?(?:$|[?.,!])/.test(desk.text.slice(rest.end, s.end))) { things = { names: [...things.names, ...rest.names], end: rest.end }; end = rest.end; }
+    if (rest && /^ ?(?:$|[?.,!]|(?:out of|for|off|from|with) (?:it|them)\b)/.test(desk.text.slice(rest.end, s.end))) { things = { names: [...things.names, ...rest.names], end: rest.end }; end = rest.end; }
   }
   const asks = rule.make({ m, names: things?.names ?? [], ...(tail ? { tail } : {}), desk, start: head, end, stop: s.end });
   return asks?.length ? { start: head, end, asks, rule: rule.name, weight: rule.weight ?? 0 } : undefined;
