@@ -5,6 +5,7 @@ import type { Clause, Reality, Thing } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
 import type { Cut } from './split.ts';
+import { finite, isAux } from './predicate.ts';
 import { thingAt, thingsAt } from './things.ts';
 
 const PARTICLE = /^(off|on|out|in|up|down|back|apart|away|over|together|loose|through|home|along)$/;
@@ -61,6 +62,8 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
       const second = thingsAt(sheet, c.items, n, memory);
       if (second.things.length) { c.subj = second.things; return second.next; }
     }
+    // "the carburettor from the yard cost me": a phrase that only says which one stands before the verb
+    while (c.items[n] && /^(from|at|off|by|behind|under)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
     // "the rears I honed": the object stands first
     if (c.items[n]?.t === 'pron' && /^(i|we)$/.test(c.items[n]!.low)) { c.who = c.items[n]!.low; n++; }
     // said twice: "the shaker cam, it's not bent"
@@ -173,7 +176,7 @@ function prepHere(items: readonly Item[], i: number, c: Clause): boolean {
   if (!noun) return false;
   if (items[i]!.low === 'in' || items[i]!.low === 'on' || items[i]!.low === 'through' || items[i]!.low === 'over') {
     if (i !== c.vi + 1) return true;
-    return c.passive || c.subj.length > 0 && !c.who || /^(be|sit|hang|lie|go|rest|get|work|stand|lay|run|spend)$/.test(c.verb?.base ?? '');
+    return c.passive || c.subj.length > 0 && !c.who || c.subj.some(s => s.from >= c.from) || /^(place|position)$/.test(next?.np?.said ?? '') || /^(be|sit|hang|lie|go|rest|get|work|stand|lay|run|spend)$/.test(c.verb?.base ?? '');
   }
   if (i !== c.vi + 1 || c.passive) return items[i]!.low !== 'back';
   return c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');

@@ -42,6 +42,9 @@ function withoutRelatives(items: readonly Item[]): readonly Item[] {
     const end = items.findIndex((x, n) => n > k + 3 && x.low === ',' && (isAux(items[n + 1]) || finite(items[n + 1])));
     if (end > 0) return [...items.slice(0, k + 1), ...items.slice(end + 1), ...(items[k + 2]!.low === 'which' ? [{ ...items[k + 1]!, low: ';', t: 'mark' as const }, items[k]!, ...items.slice(k + 3, end)] : [])];
   }
+  // "the gasket that I ordered is here"
+  const that = items.findIndex((x, k) => x.low === 'that' && items[k - 1]?.t === 'np' && /^(i|we)$/.test(items[k + 1]?.low ?? '') && finite(items[k + 2]) && isAux(items[k + 3]));
+  if (that > 0) items = [...items.slice(0, that), ...items.slice(that + 1)];
   for (let k = 0; k + 3 < items.length; k++) {
     if (items[k]!.t !== 'np' || items[k + 1]!.t !== 'pron' || !/^(i|we)$/.test(items[k + 1]!.low)) continue;
     let i = k + 2;
@@ -117,6 +120,7 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.t === 'verb' && alone && it.form !== 'base' && items[i - 1]?.low === ',' && cur.some(x => x.base === 'need' || x.base === 'want')) return false; // "need some, annealed"
   if (it.t === 'verb') return hasSubjectOrVerb(cur);
   if (isSubjectPronoun(it)) return isAux(items[i + 1]) || items[i + 1]?.t === 'verb' || items[i + 1]?.t === 'adv' || items[i + 1]?.t === 'modal' || predicateAt(items, i + 1);
+  if (it.t === 'prt' && /^(out|off)$/.test(it.low) && items[i + 1]?.t === 'pron' && finite(items[i + 2])) return true;
   if (it.t === 'prt' && items[k - 1]?.t === 'cc' && hasPredicate(cur) && /^(off|on|out|in|back|away|up|down)$/.test(it.low) && (!items[i + 1] || /^(to|mark|adv|cc|prt|prep)$/.test(items[i + 1]!.t) || items[i + 1]!.np)) return true;
   if (it.t === 'wh' || it.t === 'sub') return false;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(items[i + 1]?.low ?? '') && items[i + 2]?.np) return true;
@@ -133,6 +137,7 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.f?.dim === 'money' && /\b(freight|shipping|post|postage|carriage|delivery)\b.* (was|is|were|'s)\b|^(freight|shipping|post|postage|carriage) /.test(it.low) && items[k - 1]?.t === 'cc' && hasPredicate(cur)) return true;
   if (it.f?.dim === 'number' && items[i + 1]?.t === 'verb' && /^(past|part)$/.test(items[i + 1]!.form ?? '') && endsAt(items, i + 2)) return true;
   if (it.f?.dim === 'number' && (items[i + 1]?.t === 'adj' || items[i + 1]?.low === 'of' && items[i + 3]?.t === 'adj') && predicateAt(items, i + 1 + (items[i + 1]?.low === 'of' ? 2 : 0)) && !cur.some(x => x.base === 'need' || x.base === 'want')) return true;
+  if (it.f?.dim === 'span' && cur.some(x => x.f?.dim === 'span') && /^(on|in|into|at)$/.test(items[i + 1]?.low ?? '')) return true;
   if (countsOf(items, i)) return true;
   return false;
 }
@@ -161,7 +166,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   if (countsOf(items, k)) return true;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(next?.low ?? '') && items[k + 2]?.np) return true;
   if (prev === verb && /^(test|trial|dry|mock)$/.test(prev.low)) return false;
-  if (it.t === 'verb' && it.form === 'past' && prev.t === 'pron' && cur[cur.lastIndexOf(prev) - 1]?.t === 'verb' && /^(it|them|those|these|that)$/.test(prev.low)) return true;
+  if (it.t === 'verb' && it.form === 'past' && prev.t === 'pron' && cur[cur.lastIndexOf(prev) - 1]?.t === 'verb' && /^(it|them|those|these|that)$/.test(prev.low) && !/^(call|find|get|have|see|leave|keep|want|need|make|watch)$/.test(verb?.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'past' && (next?.t === 'np' || next?.t === 'pron') && !/^(get|have|keep|start|begin|help|go|come)$/.test(verb.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && !/^(help|let|make|have|get|be)$/.test(verb.base ?? '') && (next?.t === 'np' || next?.t === 'pron')) return true;
   if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {

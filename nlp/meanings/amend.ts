@@ -21,6 +21,7 @@ export const amend: Meaning = t => {
     for (const x of t.clauses) if ((x as Placed).sentence === (c as Placed).sentence) (x as Clause & { spoken?: boolean }).spoken = true;
     return [{ kind: 'amend', undo: true } as Entry];
   }
+  if (/^(they|he|she|the [a-z]+) (rang|called|phoned|emailed|texted|wrote|messaged)( back)?( to say)?$/.test(text) && t.prior.some(e => e.kind === 'order' || e.kind === 'out')) return [];
   if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark') && t.clauses[t.at + 1]?.items[0]?.t !== 'neg') return undefined;
   if (c.neg && /^(pay|buy|want|need|order)$/.test(c.verb?.base ?? '')) return undefined;
   if (c.items[0]?.t === 'neg' && t.told.some(x => x.entry.kind === 'amend')) return [];

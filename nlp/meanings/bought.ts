@@ -16,9 +16,9 @@ export const bought: Meaning = t => {
   if (c.neg || c.asks || c.reality !== 'deed' || c.passive && c.verb?.base !== 'buy' || c.sub && /^(if|unless|until|till|when|before|that|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '';
   const end = (): number => spanForward(t, n => goesOn(t, n));
-  const money = moneyClause(t, c) || nextMoney(t);
+  const money = moneyClause(t, c) || nextMoney(t) || bareSeller(t, [c]) !== undefined && dims(c.items, 'number').length === 1;
   const pays = /^(buy|purchase)$/.test(base) && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
-  const paid = base === 'pay' && c.verb!.form !== 'base' || (base === 'cost' || base === 'set' && /\bback\b/.test(lowText(t)) || base === 'rush' || base === 'sting') && /\b(me|us)\b/.test(lowText(t)) && money || base === 'give' && c.verb!.form !== 'base' && money && c.obj.some(o => isSeller(o.name)) && /\bfor\b/.test(lowText(t));
+  const paid = base === 'pay' && c.verb!.form !== 'base' || (base === 'cost' || (base === 'set' || c.verb?.low === 'set') && /\bback\b/.test(lowText(t)) || base === 'rush' || base === 'sting') && /\b(me|us)\b/.test(lowText(t)) && money || base === 'give' && c.verb!.form !== 'base' && money && c.obj.some(o => isSeller(o.name)) && /\bfor\b/.test(lowText(t));
   if (/^(get|have)$/.test(base) && /^(price|quote|quotation|estimate|figure|prices|number)\b/.test(c.obj[0]?.np?.said ?? '') || /\b(almost|nearly)\b/.test(lowText(t))) return undefined;
   const got = /^(get|grab|pick|score|snag|nab|find|collect|have|bag|give|hand|spend|fork|lay|come|be|run|knock)$/.test(base) && money && !c.prt.includes('off') && (base !== 'have' || false) && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined) && !/^(come|be|run|give|knock)$/.test(base)
     || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(lowText(t)) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && !/back|quote|price/.test(lowText(t));

@@ -13,7 +13,7 @@ export const hours: Meaning = t => {
   if (c.neg || c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub)) return undefined;
   const text = lowText(t);
   if (meter(t)) return undefined;
-  const each = eachOn(t, c);
+  const each = eachOn(c);
   if (each) return each;
   const f = timeIn(t, c);
   if (!f) return bareTotal(t, c, text);
@@ -26,7 +26,7 @@ export const hours: Meaning = t => {
 };
 
 /** "an hour on the hub and two hours on the carb": each with its own part. */
-function eachOn(t: Telling, c: Clause): Entry[] | undefined {
+function eachOn(c: Clause): Entry[] | undefined {
   const got = c.items.flatMap((i, k) => {
     const np = c.items[k + 2]?.np, f = i.f;
     return f?.dim === 'span' && /^(hours|minutes)$/.test(f.value.unit) && /^(on|in|at)$/.test(c.items[k + 1]?.low ?? '') && np && !np.stands && !/shop|shed|barn|morning|afternoon|evening/.test(np.said) ? [{ part: np.name, hours: f.value.unit === 'hours' ? f.value.amount : Math.round(f.value.amount / 0.6) / 100 }] : [];

@@ -52,6 +52,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   const prev = tags[i - 1], next = tokens[i + 1]?.low ?? '', low = tokens[i]!.low;
   const bare = forms.some(f => f.form === 'base');
   if (/^(set|cut|put|shut|split|cast|read|drilled|bored|bent)$/.test(low) && prev === 'noun' && /^(to|at|with|down|back|from)$/.test(next)) return 'verb';
+  if (/^(me|us)$/.test(next) && forms.some(f => f.form !== 'ing') && prev !== 'det') return 'verb';
   if (beforeNoun(prev) || next === 'of' && /^(box|can|pack|bag|pail|jar|tin|roll|coil|set|stack|pile|bunch|load|dab|drop|coat|sheet|bar)$/.test(low)) return 'noun';
   const before = tokens[i - 1]?.low ?? '', twoBack = tokens[i - 2]?.low ?? '';
   if (bare && (/^(help|helps|helping|helped|let|lets|gonna)$/.test(before) || /^(me|us|him|them)$/.test(before) && /^(help|helps|helping|helped|let|make)$/.test(twoBack))) return 'verb';

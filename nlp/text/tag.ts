@@ -43,7 +43,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'round' && lowAt(tokens, i - 1) === 'all' || low === 'all' && next === 'round') return 'adv';
   if (low === 'not' || low === 'never' || low === "n't") return 'neg';
   if (low === 'to') return 'to';
-  if (/^\d/.test(low) || /^m\d/.test(low)) return 'num';
+  if (/^\.?\d/.test(low) || /^m\d/.test(low)) return 'num';
   if (low === 'one' || low === 'ones') return prev === 'adj' || prev === 'det' || low === 'ones' ? 'pron' : nominal(tokens, i + 1, solid) ? 'num' : /^(and|hundred|thousand|thou|inch)$/.test(next) ? 'num' : 'pron';
   if (isNumberWord(low)) return 'num';
   if (SIDES.has(low)) return side(tokens, tags, i, solid);
@@ -115,6 +115,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
     if (low === 'loose' && (prev === 'be' || prev === 'adv' || prev === 'noun')) return 'adj';
     return 'prt';
   }
+  if (low === 'courier' && (prev === undefined || prev === 'det') && verbForms(next).some(f => f.form === 'past')) return 'noun';
   if (low === 'stay' && prev === 'noun' && /^(on|in|off|put|till|until|there|where|as|clamped|masked|covered)$/.test(next)) return 'verb';
   if (low === 'x' && (prev === 'num' || prev === 'noun') && /^\d/.test(next)) return 'prep';
   if (g.SUBORD.has(low)) return 'sub';
