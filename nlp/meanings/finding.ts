@@ -45,6 +45,7 @@ function stated(t: Telling): Entry[] | undefined {
   if (first && /^(ready|done|finished|due|next|here|nearly|careful|sure|afraid|glad|happy|sorry|possible|worth|able)$/.test(first.low) && !/past it|junk/.test(first.low)) return undefined;
   if (/^(it|that|this)$/.test(c.who ?? '') && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
   if (!parts.length || !first) return undefined;
+  if (first.t === 'prt' && rest[1]?.f) return undefined;
   if (first.t === 'prt' && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
   if (first.t === 'dim' && (first.f!.dim !== 'number' || !rest.some(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb')) || first.t === 'sub' || first.t === 'wh') return undefined;
   if (first.t === 'np') {
@@ -170,6 +171,13 @@ function doneFor(t: Telling): Entry[] | undefined {
   return parts.map(p => make(p.name, m[0], /had|past/.test(m[0]) ? 'replace' : undefined));
 }
 
+/** "Drained it. The oil came out like chocolate milk": how what was in it looked is how it was found. */
+function drained(t: Telling): Entry[] | undefined {
+  const c = t.clause, last = t.told.at(-1)?.entry;
+  if (c.neg || last?.kind !== 'work' || !/^(drain|flush|bleed|fill|change)$/.test(last.action) || !c.subj.length || !c.subj.every(s => /^(oil|water|coolant|fuel|fluid|grease|antifreeze|petrol|diesel|gas|old oil|gear oil)$/.test(s.name)) || !/^(come|run|look|be|smell|pour)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : ''))) return undefined;
+  return [make(last.part, clauseText(t).replace(/^(the|and|but|so)\s+/i, '').toLowerCase())];
+}
+
 /** "left bush can be reused": a part of its own with a verdict that "can" gives. */
 function usable(t: Telling): Entry[] | undefined {
   const c = t.clause;
@@ -192,7 +200,7 @@ function fragment(t: Telling): Entry[] | undefined {
   const k = items.findIndex(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb' && isClass(i.base ?? '', 'fail'));
   const topic = t.memory.topic();
   const none = items.findIndex(i => i.np?.quant === 'no' && FAULT.test(i.np.said.split(' ').at(-1)!));
-  if (k < 0 && none === 0 && topic && !topic.machine && items.length <= 2) return [make(topic.name, condition(t, c, items[0]!.from))];
+  if (k < 0 && none === 0 && topic && !topic.machine) return [make(topic.name, said(t.sheet, items[0]!.from, items[0]!.to))];
   if (k < 0 || !topic || topic.machine) return undefined;
   const lead = items.slice(0, k);
   const counts = lead.some(i => i.f?.dim === 'number') || c.counted !== undefined;

@@ -9,7 +9,7 @@ import { nounClasses, singular } from '../words/nouns.ts';
 import { COUNTED } from '../words/quantities.ts';
 import { SIDES } from '../words/sides.ts';
 import { trim } from './lib/fields.ts';
-import { gauged, secondHand } from './lib/gauged.ts';
+import { gauged, secondHand, sided } from './lib/gauged.ts';
 import { quantityOf } from './lib/quantity.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -87,9 +87,9 @@ function counts(t: Telling, c: Clause): Entry[] {
       return;
     }
     if (it.f?.dim === 'number' && Number.isInteger(it.f.value.value) && !c.items[k + 1]?.np) {
-      const said = [...t.told].reverse().find(x => x.entry.kind === 'reading' && x.entry.unit === 'count')?.entry ?? spokenOf(t);
+      const said = [...out].reverse().find(e => e.kind === 'reading' && e.unit === 'count') ?? [...t.told].reverse().find(x => x.entry.kind === 'reading' && x.entry.unit === 'count')?.entry ?? spokenOf(t);
       const fronted = c.items.slice(0, k).findLast(x => x.np && !x.np.stands)?.np?.name;
-      const owner = c.subj.find(s => !s.carried)?.name ?? under(c.items, k) ?? fronted;
+      const owner = (out.length ? undefined : c.subj.find(s => !s.carried)?.name) ?? under(t, c.items, k, said?.kind === 'reading' ? said.part : undefined) ?? (out.length ? undefined : fronted);
       if (said?.kind === 'reading' && owner && owner !== said.part && (c.pred === 'have' || c.pred === 'none' || c.pred === 'be' || /^(count|find|get|have)$/.test(c.verb?.base ?? '')) && !stateAfter(c.items, k)) out.push(trim({ kind: 'reading', part: owner, what: said.what, value: it.f.value.value, unit: 'count', asWas: said.asWas ?? (asWas(t, c) || undefined) }) as Entry);
     }
   });
@@ -105,7 +105,12 @@ function spokenOf(t: Telling): { kind: 'reading'; part: string; what: string; as
 }
 /** "22 sections, 4 chipped": a number of them in some state is no second count. */
 const stateAfter = (items: readonly Item[], k: number): boolean => items[k + 1]?.t === 'adj' || items[k + 1]?.t === 'verb';
-const under = (items: readonly Item[], k: number): string | undefined => (/^(under|behind|on|in|at|between|for)$/.test(items[k + 1]?.low ?? '') && items[k + 2]?.np ? items[k + 2]!.np!.name : undefined);
+/** The part after "under", "on", "in"; "the right one" is the fellow of the part before. */
+function under(t: Telling, items: readonly Item[], k: number, before: string | undefined): string | undefined {
+  const np = /^(under|behind|on|in|at|between|for)$/.test(items[k + 1]?.low ?? '') ? items[k + 2]?.np : undefined;
+  if (!np || !np.stands && !SIDES.has(np.said)) return np?.name;
+  return before && /^(left|right|front|rear|back|top|bottom|inner|outer|upper|lower|other)( one)?$/.test(np.said) ? sided(t, before, np.said.replace(/ one$/, '')) : undefined;
+}
 
 /** Measures in a clause, each with what it measures and on what. */
 function measures(t: Telling, c: Clause): Entry[] {

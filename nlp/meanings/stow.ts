@@ -10,6 +10,7 @@ const PUTS = /^(put|stand|stow|store|stash|stack|leave|stick|tuck|lay|keep|box|b
 /** Where a thing was put. */
 export const stow: Meaning = t => {
   const c = t.clause;
+  if (/^(count|measure|mike|gauge|weigh)$/.test(c.verb?.base ?? '')) return undefined;
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '';
   const lying = c.pred === 'be' && !c.verb || c.pred === 'none' || /^(sit|hang|lie|live|be|go|lean|rest|wait|soak)$/.test(base) && !c.obj.length && !c.who || c.passive && PUTS.test(base);

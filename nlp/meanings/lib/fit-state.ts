@@ -58,6 +58,8 @@ function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (TIGHT.test(base)) return 'tight';
   if (/^(set|pull|bring|do|run|take|snug|nip|pinch|talk|wind|crank)$/.test(base) && dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m)$/.test(m.value.unit))) return 'tight';
   if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°)$/.test(m.value.unit))) return 'tight';
+  const last = t.told.at(-1)?.entry;
+  if (base === 'set' && dims(c.items, 'number').length && last?.kind === 'reading' && last.unit === 'in') return 'tight';
   if (/^(nip|snug|pinch)$/.test(base)) return 'temporary';
   if (/^(mock|offer|dry-fit|dryfit|test-fit|trial-fit)$/.test(base) || base === 'try' && (on || /\bfor (size|fit)\b|\bin (place|position)\b/.test(lowText(t)))) return 'tried';
   if (base === 'bolt' || base === 'screw') { if (/\b(off|out)\b/.test(prt)) return 'off'; return on || base === 'bolt' ? 'on' : undefined; }

@@ -126,7 +126,7 @@ const whichIsPart = (t: Telling, part: string | undefined, which: string): boole
   const head = part.split(' ').at(-1)!;
   return PAIRED.test(which) || singular(head) !== head || /\b(front|rear|back)\b/.test(part) || snap(`${which} ${part}`, t.sheet.ctx).known === true;
 };
-function sided(t: Telling, part: string, which: string): string {
+export function sided(t: Telling, part: string, which: string): string {
   const words = part.split(' ').filter(w => !PAIRED.test(w) && !/^(front|rear|back)$/.test(w));
   if (!words.length) return which;
   const name = `${which} ${[...words.slice(0, -1), singular(words.at(-1)!)].join(' ')}`;
