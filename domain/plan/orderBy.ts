@@ -28,10 +28,13 @@ export function orderDates({ input, bench, drawn, list, seed, p80 }: OrderCase):
   const builder = benchBuilder(bench);
   const times = newTimes(input.jobs.length);
 
-  /** Runs that keep the P80 when the consumers of supply `s` get it `delay` minutes later than drawn; `undefined`: at once. */
-  function kept(s: number, consumers: readonly number[], delay: number | undefined): number {
+  /**
+   * Runs that keep the P80 when the consumers of supply `s` get it `delay` minutes later than drawn; `undefined`: at once.
+   * Stops when no more than `enough` - 1 can be reached.
+   */
+  function kept(s: number, consumers: readonly number[], delay: number | undefined, enough = 0): number {
     let runs = 0;
-    for (let run = 0; run < RUNS; run++) {
+    for (let run = 0; run < RUNS && runs + RUNS - run >= enough; run++) {
       drawn.chance(seed + run);
       const arrival = delay === undefined ? 0 : drawn.arrival[s]! + delay;
       for (const i of consumers) drawn.draw.release[i] = drawn.releaseWith(i, s, arrival);
@@ -41,13 +44,15 @@ export function orderDates({ input, bench, drawn, list, seed, p80 }: OrderCase):
     return runs;
   }
 
+  if (!input.supplies.some(isToOrder)) return [];
+  // With no delay every supply comes as drawn: the same for all.
+  const now = kept(0, [], 0);
   return input.supplies.flatMap((supply, s) => {
     if (!isToOrder(supply)) return [];
     const consumers = [...input.jobs.keys()].filter((i) => input.jobs[i]!.needs.includes(supply.id));
     if (consumers.length === 0) return [];
-    const now = kept(s, consumers, 0);
     const late = kept(s, consumers, undefined) > now + NOTICEABLE;
-    const by = late ? 0 : lastThat((days) => kept(s, consumers, days * DAY) >= now - NOTICEABLE, Math.ceil(p80 / DAY));
+    const by = late ? 0 : lastThat((days) => kept(s, consumers, days * DAY, now - NOTICEABLE) >= now - NOTICEABLE, Math.ceil(p80 / DAY));
     return [{ supply: supply.id, what: supply.what, by: input.now + by * DAY * 60_000, late }];
   });
 }
