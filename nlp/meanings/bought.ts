@@ -32,7 +32,7 @@ export const bought: Meaning = t => {
   const goods = reachGoods(t, c, paid || cash || base === 'spend', reach);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (paid && sums.price === undefined) return undefined;
-  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? (paid ? paidTo(c) : undefined) ?? sellerBefore(t);
+  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? (paid ? paidTo(c) ?? (/\bpaid (them|him|her)\b/.test(lowText(t)) ? t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean) : undefined) : undefined) ?? sellerBefore(t);
   if (!goods.length) return paid ? outside(t, sums.price) : undefined;
   if (goods.length > 1) return several(t, reach, goods, source);
   return goods.map(g => make(g, total(sums, g.qty), source, sums));

@@ -23,6 +23,8 @@ export const quote: Meaning = t => {
   if (/^(buy|pay|order|spend|bought|sell)$/.test(c.verb?.base ?? '') && c.verb?.base !== 'sell' || /^(i|we)$/.test(c.who ?? '') && !/\b(quoted|found|saw|seen|heard|priced|got|get|can get|could get)\b/.test(text)) return undefined;
   const prev = t.clauses[t.at - 1];
   const source = sourceSubject(t, [c]) ?? (prev && !c.subj.some(s => !s.carried) && (prev.verb === undefined && /^(say|want|quote|ask|have|offer|do|charge)$/.test(c.verb?.base ?? '') || /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '')) ? sourceSubject(t, [prev]) : undefined) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) ?? sellerBefore(t) : undefined) ?? (moneyClause(t, c) ? pricedAt(t, c) ?? bareSeller(t, [c]) : undefined) ?? (c.pred === 'be' || c.pred === 'none' ? sellerBefore(t) : undefined);
+  const joined = source === undefined && prev && prev === t.told.at(-1)?.clause && t.told.at(-1)!.entry.kind === 'quote' && /^(and|,|but)$/.test(c.join ?? '') && (c.pred === 'be' || c.pred === 'none') && c.subj.some(s => !s.carried) ? (t.told.at(-1)!.entry as { source?: string }).source : undefined;
+  if (joined) return andThat(t, joined);
   if (source !== undefined && /\b(book|manual|chart|sheet|spec|handbook|table|tin|can|label|gauge|scale)s?$/i.test(source)) return undefined;
   const says = prev !== undefined && /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '') && sourceSubject(t, [prev]) !== undefined || c.verb === undefined || SAYS.test(c.verb.base ?? '') || c.pred === 'have' || c.pred === 'be';
   if (!says) return undefined;
@@ -47,6 +49,14 @@ function several(t: Telling, reach: readonly Clause[]): Entry[] | undefined {
   const item = each && what(t, t.clause);
   return item && each.map(({ source, sums }) => trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, core: sums.core, tax: sums.tax }) as Entry);
 }
+/** "…from the spares lady, and the cork is three pounds": the same seller's price for another thing. */
+function andThat(t: Telling, source: string): Entry[] | undefined {
+  const c = t.clause, item = c.subj.find(s => !s.carried)?.name, sums = sumsIn(t, c.from, c.to, true);
+  const pounds = t.sheet.found.find(f => f.dim === 'measure' && f.value.unit === 'lb' && f.from >= c.from && f.to <= c.to);
+  const price = sums.price ?? (pounds?.dim === 'measure' ? pounds.value.value : undefined);
+  return item && price !== undefined ? [trim({ kind: 'quote', item, source, price, shipping: sums.shipping }) as Entry] : undefined;
+}
+
 /** "Head gasket at the yard: 40 dollars." */
 const onlyMoney = (t: Telling, c: Clause): boolean => c.pred === 'none' && moneyClause(t, c) && !c.items.some(i => i.np);
 
@@ -55,6 +65,7 @@ function shippingAlone(t: Telling, c: Clause): Entry[] | undefined {
   const last = t.told.findLast(x => x.entry.kind === 'quote' || x.entry.kind === 'order')?.entry;
   if (!last || c.verb && !/^(be|ship|post|send)$/.test(c.verb.base!) || last.kind !== 'quote' && last.kind !== 'order' || last.shipping !== undefined) return undefined;
   const sums = sumsIn(t, c.from, c.to, false);
+  if (/\b(post|ship|send|deliver|drop) (it|them)( out| over| up| down)? (for (nothing|free)|free)\b/.test(lowText(t))) sums.shipping = 0;
   if (sums.shipping === undefined || sums.price !== undefined) return undefined;
   last.shipping = sums.shipping;
   return [];
@@ -83,6 +94,10 @@ function alternative(t: Telling, c: Clause): Entry[] | undefined {
 function what(t: Telling, c: Clause): Goods | undefined {
   const src = sourceIn(t.sheet, c.items), subject = sourceSubject(t, [c]);
   const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !/\b(post|shipping|carriage|postage|fiver|tenner)$/.test(g.item)).filter(g => !(src && g.from >= c.items[src.at]!.from && g.to <= c.items[src.to - 1]!.to) && !(subject && subject.toLowerCase().startsWith(g.item)) && !/^(price|shipping|post|postage|carriage|delivery|tax|core|core charge|quote|change|cash|trade|each|lot)$/.test(g.item) && !isMachine(t.sheet, g.item));
+  if (list[0] && /\bsame\b/.test(lowText(t))) { // "the same bearings"
+    const was = t.prior.concat(t.told.map(x => x.entry)).findLast(e => (e.kind === 'quote' || e.kind === 'want' || e.kind === 'order') && e.item.endsWith(list[0]!.item));
+    if (was && 'item' in was) return { ...list[0], item: was.item };
+  }
   const f = c.items.findIndex(i => i.low === 'for');
   const after = f >= 0 ? goodsIn(t, c.items, f + 1)[0] : undefined;
   if (after && list.some(g => g.item === after.item)) return after;

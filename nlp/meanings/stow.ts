@@ -1,8 +1,9 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause, Thing } from '../clauses/clause.ts';
-import { isMachine, isPlaceNoun, isSource } from '../clauses/things.ts';
+import { isMachine, isPlaceNoun, isSource, isStuff } from '../clauses/things.ts';
 import type { Item } from '../clauses/items.ts';
 import { placeFrom } from './lib/fields.ts';
+import { textOf } from '../dimensions/part/phrase.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const PUTS = /^(put|stand|stow|store|stash|stack|leave|stick|tuck|lay|keep|box|bag|hang|shove|set|throw|toss|chuck|park|drop|pop|pack|move|place|hide|shelve|slide|sling|dump|lean|file|roll|wrap|prop|bung|go|wire|tie|jar|label|tape|coil|sit|pile|lock|hook|thread|drape|count|sort|collect|carry|bundle|zip)$/;
@@ -20,6 +21,8 @@ export const stow: Meaning = t => {
   const own = things(t, c, lying && !put ? c.subj : c.obj.length ? c.obj : c.subj);
   if (!own.length && !tails(t, c).length) return undefined;
   const start = lying && !put ? afterSubject(c) : c.vi + 1;
+  const hung = base === 'hang' ? c.items.findIndex((i, k) => /^(off|from)$/.test(i.low) && c.items[k + 1]?.np && isPlaceNoun(c.items[k + 1]!.np!)) : -1;
+  if (hung >= 0) return own.map(s => ({ kind: 'stow', part: s.name, where: textOf(t.sheet, c.items[hung]!.from, c.items[hung + 1]!.to) }) as Entry); // "hung it off the rafter"
   const place = placeFrom(t.sheet, c.items, Math.max(start, 0));
   if (!place || !isPlace(t, c, place.at, put || c.passive)) return undefined;
   if (/^(in|on|out|back) (place|position|order|the way|true|there|it|line|gear|time|a bad way|for)/.test(place.where.toLowerCase()) && !/(in|on) the way (in|out)/.test(place.where)) return undefined;
@@ -41,6 +44,7 @@ function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   const nps = rest.filter(i => i.np || i.t === 'pron');
   const np = (rest.find(i => i.np && !i.np.stands) ?? rest.find(i => i.np))?.np;
   const prep = c.items[at]!.low;
+  if (np && isStuff(np.said)) return false;
   if (!np) return /\b(them|it)\b/.test(lowText(t)) && /^(beside|under|behind|with|next)$/.test(prep);
   if (np.stands && nps.length === 1) return t.told.at(-1)?.rule === 'stow' && /^(in|on|under|behind)$/.test(prep);
   if (isPlaceNoun(np) && !(t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === np.name)) return !(c.pred !== 'verb' && isMachine(t.sheet, np.name));

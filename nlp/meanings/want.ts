@@ -75,6 +75,8 @@ function bothNew(t: Telling): Entry[] | undefined {
 function continued(t: Telling): Entry[] | undefined {
   const c = t.clause, last = t.told.at(-1);
   if (last?.entry.kind !== 'want' || t.clauses[t.at - 1] !== last.clause || c.pred !== 'none' || c.verb || moneyClause(t, c)) return undefined;
+  const onto: Goods = { item: last.entry.item, qty: 2, from: c.from, to: c.from, thing: { name: last.entry.item, from: c.from, to: c.from, plural: false }, ...(last.entry.spec ? { spec: last.entry.spec } : {}) };
+  if (specAfter(t, c.items, 0, onto) === c.items.length - Number(c.items.at(-1)?.t === 'mark') && onto.spec) { last.entry.spec = onto.spec; last.clause = c; return []; } // "…, class 10.9"
   const goods = goodsIn(t, c.items, 0).filter(g => partLike(t.sheet, g.item));
   if (!goods.length || c.items.some(i => i.t === 'adj' && CONDITION.has(i.low) && !i.np)) return undefined;
   const lead = t.sheet.tokens.slice(Math.max(0, c.from - 3), c.from + 1).map(x => x.low).join(' ');

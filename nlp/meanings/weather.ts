@@ -16,7 +16,7 @@ const SAYS = /\b(they|radio|forecast|weather|tv|paper|app|bbc|met|says?|saying|s
 /** The weather as the person expects it, with its days. */
 export const weather: Meaning = t => {
   const c = t.clause;
-  if (c.asks || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan|hearsay)$/.test(c.reality)) return undefined;
+  if (c.asks || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan)$/.test(c.reality) || c.reality === 'hearsay' && /\b(hope|hoping|wish|doubt)$/.test(lowText(t, t.clauses[t.at - 1] ?? c))) return undefined;
   const text = lowText(t);
   if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
   const sky = skyIn(t, text);

@@ -11,6 +11,7 @@ const of = (value: number, unit: string | undefined, n?: Num): MeasureValue | un
 const SHORT_IN = String.raw`in\.?(?= ?(?:$|[,.;:?!)x]|dia|bore|long|wide|thick|deep|od\b|id\b|cent|pulley|sheave|belt|by\b|and\b|flywheel|hub|shaft|wheel|pipe|pitch|plate|bolt|stud|coarse|fine|unc|unf|grade|gr\b|crank|driv|on\b|to\b|from\b|both(?= ?(?:$|[,.;?]))|sch|round|rod|bar\b|drum))`;
 
 const RULES: Rule<'measure'>[] = [
+  { name: '#in', pattern: rx(`${N}in(?= [a-z])`), make: (_m, [n]) => n && n.form === 'digits' ? of(n.value, 'in', n) : undefined },
   { name: '# UNIT', pattern: rx(`${N} ?(?:of an? |an? )?(${UNIT}|${SHORT_IN})`),
     make: (m, [n], slate) => n && plain(m, n, slate) },
   { name: '# foot # (inches)', pattern: rx(String.raw`${N} ?(?:foot|feet|ft\.?|') ?(?:and )?${N}(?: ?(?:inch(?:es)?|ins?\.?|"))?(?![a-z ]*(?:gauge|ga\b|gage|amps?|volts?|lb|pound|of\b|feet|foot|ft))`),

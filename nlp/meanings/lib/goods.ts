@@ -41,7 +41,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
     }
     if (it.f?.dim === 'measure' && items[i + 1]?.low === 'of' && items[i + 2]?.t === 'pron') { const topic = t.memory.topic(); if (topic) out.push({ item: plainName(topic.name), spec: textOf(t.sheet, it.from, it.to), from: it.from, to: it.to, thing: topic }); i += 3; continue; }
     if (it.f?.dim === 'number' && out.length === 0 && (!items[i + 1] || items[i + 1]!.t === 'mark' || /^(more|extra|spare|for|from|off|at)$/.test(items[i + 1]!.low)) && Number.isInteger(it.f.value.value) && t.memory.topic()) { const topic = t.memory.topic()!; out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i++; continue; }
-    if (it.f?.dim === 'number' && items[i + 1]?.low === 'of' && out.length === 0 && items[i + 2]?.t === 'pron') { const topic = t.memory.lastMention(); if (topic && it.f.dim === 'number') out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i += 3; continue; }
+    if (it.f?.dim === 'number' && items[i + 1]?.low === 'of' && out.length === 0 && items[i + 2]?.t === 'pron') { const topic = t.memory.lastMention(); if (topic && it.f.dim === 'number') out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i = out.length ? specAfter(t, items, i + 3, out.at(-1)!) : i + 3; continue; }
     if (it.f?.dim === 'number' && out.length && /^(of|more)$/.test(items[i + 1]?.low ?? '') && it.f.dim === 'number') { out.at(-1)!.qty ??= it.f.value.value; i += 2; continue; }
     if (/^(for|from|at|off|by|so|before|because|until|to|when|with)$/.test(it.low) && out.length) break;
     i++;
@@ -65,7 +65,7 @@ function bulk(t: Telling, items: readonly Item[], i: number): { goods: Goods; ne
   if (named) g.item = `${named} ${g.item}`;
   const paired = it.np && /^(set|pair|dozen|couple)s?$/.test(it.np.said);
   if (paired) return { goods: { ...g, ...(PAIRED[it.np!.said] ? { qty: PAIRED[it.np!.said] } : {}) }, next: k + 1 };
-  const spec = [g.spec, ...between.map(x => textOf(t.sheet, x.from, x.to)), it.np ? t.sheet.tokens.slice(it.from, it.to).map(x => x.low).join(' ').replace(/^(a|an|the|some|another) /, '') : textOf(t.sheet, it.from, it.to)].filter(Boolean).join(', ');
+  const spec = [g.spec, ...between.map(x => textOf(t.sheet, x.from, x.to)), it.np ? (/^(length|sheet|gallon|quart|pint|litre|liter|yard|foot|feet|metre|meter|pound|kilo)s?$/.test(it.np.said) && it.np.count !== undefined ? t.sheet.tokens.slice(it.from, it.to).map(x => x.low).join(' ') : '') : textOf(t.sheet, it.from, it.to)].filter(Boolean).join(', ');
   return { goods: { ...g, spec }, next: k + 1 };
 }
 
@@ -111,6 +111,6 @@ function amountOf(t: Telling, thing: Thing): string | undefined {
   if (!np) return undefined;
   const said = t.sheet.tokens.slice(np.from, np.to).map(x => x.low).join(' ');
   const head = np.said.split(' ').at(-1)!;
-  if (!CONTAINERS.test(head) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
+  if (/^(tube|tin|can|box|bag|bottle|jar|tub|roll|spool|reel|pack|packet|bar|stick|bundle|drum|bit|piece)s?$/.test(head) || !CONTAINERS.test(head) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
   return said.replace(/^(a|an|the|some|another) /, '');
 }

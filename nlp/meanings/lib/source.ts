@@ -10,7 +10,7 @@ export function sourceSubject(t: Telling, clauses: readonly Clause[], strict = f
   for (const c of clauses) {
     const k = c.items.findIndex(i => i.t === 'np');
     const np = c.items[k]?.np;
-    if (!np || c.vi >= 0 && k > c.vi && !strict) continue;
+    if (!np || c.vi >= 0 && k > c.vi && !strict && !(c.items[c.vi]?.t === 'be' && /^there/.test(c.items[c.vi - 1]?.low ?? ''))) continue; // "there's a fella wants fifteen"
     const source = isSource(np) || PERSONS.test(np.said) && !strict || !strict && c.verb && /^(say|want|quote|ask|charge|reckon|have|offer|do|sell)$/.test(c.verb.base ?? '') && TRADE_ENDING.test(np.said);
     if (!source) continue;
     let end = k + 1;

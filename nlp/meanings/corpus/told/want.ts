@@ -29,7 +29,7 @@ export const WANTS: ToldCorpus = {
     ...told([{ kind: 'want', item: 'drive belt', for: 'blower' }], ['need a drive belt for the blower', 'have to get a drive belt for the blower', "can't run the blower till I get a drive belt"].slice(0, 2)),
     ...told([{ kind: 'want', item: 'lock washers', qty: 12, spec: '5/16' }], ['need a dozen lock washers 5/16', 'need 12 lock washers, 5/16', 'need a dozen 5/16 lock washers', 'lock washers, 5/16, need a dozen']),
     ...told([{ kind: 'want', item: 'hex nuts', qty: 10, spec: 'half inch fine' }], ['need hex nuts, ten, half inch fine', 'I still need hex nuts, ten, half inch fine.', 'need ten hex nuts, half inch fine']),
-    ...told([{ kind: 'want', item: 'sealer', spec: 'tube' }], ["I'd better get a tube of sealer while I'm at it", 'need a tube of sealer', 'must get a tube of sealer']),
+    ...told([{ kind: 'want', item: 'sealer' }], ["I'd better get a tube of sealer while I'm at it", 'need a tube of sealer', 'must get a tube of sealer']),
   ],
   never: [
     "I don't need any bolts.", "If it's cracked I'll need a new one.", 'The head needs a good clean.', 'The head needs to come off.', 'I need to clean the head.', 'I need a hand with the head.', 'need help on Saturday', "don't need the puller any more", "wouldn't need a shim",
