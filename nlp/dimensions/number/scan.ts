@@ -108,6 +108,7 @@ function fractionAt(words: Word[], i: number): Got | undefined {
   if (long !== undefined && (article || top < long)) return { n: 3 + dash, num: frac(top, long) };
   const bottom = partName(at(words, i + 1 + dash));
   if (bottom === undefined || top >= bottom * 4) return undefined;
+  if (/^(?:grade|gr|class|sae)$/.test(at(words, i - 1))) return undefined; // "grade 5 quarter 28" is no five quarters
   if (article && !/^(?:half|quarter|quater|third|fourth|fifth|sixth|eighth|sixteenth|tenth|twelfth)$/.test(at(words, i + 1))) return undefined;
   return { n: 2 + dash, num: { ...frac(top, bottom), ...(article ? { loose: true } : {}) } };
 }

@@ -62,7 +62,7 @@ const RULES: Rule<'thread'>[] = [
     make: (m, [d, p]) => d && p && Number.isInteger(p.value) ? dashed(d, p, m[0]) : undefined },
   { name: '# INCH #', pattern: rx(`${N}${INCH},? ${N}(?: ?(?:tpi|unc|unf|bsw|bsf|nc|nf|threads?)\\b)?(?![ ]?(?:foot|feet|inch|"|mm|lb|pound|volt|amp|hour|bolts|nuts|of\\b))`),
     make: (_m, [d, p]) => d?.frac && p && Number.isInteger(p.value) && !p.frac ? pitched(diameter(d, false), p.value) : undefined },
-  { name: '# SERIES', pattern: rx(`(?<!-)(?:№ ?|\\bnumber )?${N}${INCH}(?: (?:by|bolt|bolts|stud|studs|nut|cap ?screw|cap ?screws|tap|thread|threads|size|is|in|diameter))?,? ${SERIES}`), make: (m, [d]) => inSeries(d, m[2]!) },
+  { name: '# SERIES', pattern: rx(`(?<!-)(?<!\\b(?:grade|gr|class) ?)(?:№ ?|\\bnumber )?${N}${INCH}(?: (?:by|bolt|bolts|stud|studs|nut|cap ?screw|cap ?screws|tap|thread|threads|size|is|in|diameter|(?:grade|gr|class) #~*(?!~)))?,? ${SERIES}`), make: (m, [d]) => inSeries(d, m[2]!) },
   { name: 'an inch SERIES', pattern: rx(String.raw`(?:an |one )?inch(?: and (#~*(?!~)))?,? ` + SERIES),
     make: (m, [p]) => inSeries(p ? { ...p, form: 'mixed', whole: 1, value: 1 + p.value } : one(), m[2]!) },
   { name: 'one inch #', pattern: rx(String.raw`(?:${N}|\ban|\bone) ?(?:inch|in\.?|") ${N}(?! ?(?:mm|inch|foot|feet|"|pulley|thou|lb|pound|volt|amp|hour|min|degree|percent|gauge|long|wide|bolts|nuts|of\b))`),

@@ -88,7 +88,9 @@ function settle(desk: Desk, all: Candidate[]): Candidate[] {
     const last = out.at(-1);
     const between = last ? desk.text.slice(last.end, c.start) : '';
     const apart = /[?!]|\b(?:and|or|also)\b[^.?!]*$|[.] /.test(between);
-    if (last && !apart) {
+    const bare = last?.kind === c.kind && !/[?]/.test(between) && !Object.keys(c.kind.given(new Scope(desk, c.start, sentenceAt(desk, c.start).end, c.start))).length;
+    if (last && bare) last.end = c.end;
+    else if (last && !apart) {
       if (c.score > last.score && c.kind !== last.kind) out[out.length - 1] = { ...c, start: last.start };
       else last.end = Math.max(last.end, c.end);
     } else out.push({ ...c });

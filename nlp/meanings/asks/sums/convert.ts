@@ -33,7 +33,7 @@ function target(scope: Scope, from: string, of: Figure): string | undefined {
 }
 
 /** "how many amps is a 55 watt lamp", "how many square feet to the gallon" want another sum. */
-const NOT_CONVERTED = /\bhow many (?:amps|ohms|volts)\b|\b(?:solids|primer|paint|awg|gauge)\b/;
+const NOT_CONVERTED = /\bhow many (?:amps|ohms|volts)\b|\bdegrees to (?:heat|cool|warm|chill)|\b(?:solids|primer|paint|awg|gauge)\b/;
 
 const WITH_HOURS: Record<string, string> = { miles: 'mi', hours: 'h' };
 function given(scope: Scope, prev?: Given): Given {

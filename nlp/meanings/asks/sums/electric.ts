@@ -3,6 +3,9 @@ import { type Figure, type Given, put, type Scope } from './scope.ts';
 
 const AUGHTS: Record<string, string> = { one: '1', two: '2', three: '3', four: '4' };
 
+/** The word after a figure as it was written: "30 A through" is amperes, "30 a side" is not. */
+const writtenAfter = (scope: Scope, f: Figure): string | undefined => scope.desk.sheet.tokens[scope.desk.line.tokenAt[f.end + 1] ?? -1]?.text;
+
 /** Volts, amps, watts, wire and its length, out of the stretch; in a follow-up a bare number is read by the words beside it. */
 function circuit(scope: Scope, prev?: Given): Given {
   const out: Given = {};
@@ -12,6 +15,9 @@ function circuit(scope: Scope, prev?: Given): Given {
     return f;
   };
   one('volts', 'V'); one('amps', 'A'); one('watts', 'W');
+  // "two 35 watt headlights" draw together.
+  const lot = out.watts === undefined ? undefined : scope.seen(/#~* #~*(?!~)(?: |-)?w(?:att)?s?\b/);
+  if (lot && lot.nums.length === 2 && Number.isInteger(lot.nums[0]) && lot.nums[0]! <= 12) out.watts = lot.nums[0]! * lot.nums[1]!;
   const milli = scope.measures('mA')[0];
   if (milli && out.amps === undefined) out.amps = milli.value / 1000;
   const long = scope.measures('ft', 'm', 'yd')[0];
@@ -28,7 +34,7 @@ function circuit(scope: Scope, prev?: Given): Given {
   else { const n = scope.seen(/\b(?:number|no\.?|№|awg|gauge|ga) ?#~*(?!~)/); if (n) { out.gauge = n.nums[0]; scope.take(n); } }
   for (const n of scope.numbers()) {
     if (/^ ?v\b/.test(scope.after(n)) && out.volts === undefined) { out.volts = n.value; scope.take(n); }
-    else if (/^ ?a\b(?! [a-z])/.test(scope.after(n)) && out.amps === undefined) { out.amps = n.value; scope.take(n); }
+    else if (/^ ?a\b/.test(scope.after(n)) && (!/^ ?a [a-z]/.test(scope.after(n)) || writtenAfter(scope, n) === 'A') && out.amps === undefined) { out.amps = n.value; scope.take(n); }
     else if (prev && out.gauge === undefined && Object.keys(out).length === 0 && prev.gauge !== undefined) { out.gauge = n.value; scope.take(n); }
   }
   return out;
@@ -40,7 +46,7 @@ export const VOLT_DROP: SumKind = {
   ask: [
     /\b(?:voltage|volt|volts|line|wire|cable|wiring) (?:drop|loss|droop|sag)\b/,
     /\bvolts? (?:lost|dropped) (?:in|over|on|along)\b/,
-    new RegExp(String.raw`\bhow (?:much|many volts?)(?: (?:voltage|volts?|juice|of (?:it|that)|am|do|will|would|is|does|can|should|i|it|that|be|have|the [a-z]+|gets?|get|getting|power|v|ll|be|left|are|we))* (?:${LOSE}|lost|left|at the (?:end|lamp|light|headlights?|far end|bulb|starter|battery|coil)|makes? it|reach(?:es)?|(?:actually )?(?:arrive|get|see)s?)\b`),
+    new RegExp(String.raw`\bhow (?:much|many volts?)(?: (?:voltage|volts?|juice|of (?:it|that)|am|do|will|would|is|does|can|should|i|you|we|it|that|be|have|the [a-z]+|gets?|get|getting|power|v|ll|be|left|are|we))* (?:${LOSE}|lost|left|at the (?:end|lamp|light|headlights?|far end|bulb|starter|battery|coil)|makes? it|reach(?:es)?|(?:actually )?(?:arrive|get|see)s?)\b`),
     new RegExp(String.raw`\bwhat(?:s|ll)? (?:(?:do|will|would|am|does|is|the|i|it|that|be|my|voltage|volts|do i|total|have i|are we|we|can i expect to|ll|got|left) )*(?:${LOSE}|lost|drop|loss|left (?:at|with)|(?:get|see|arrives?|read|have) at the (?:end|lamp|light|headlight|bulb|far|other|coil|starter|motor|battery)[a-z]*)\b`),
     /\bwhat(?:s)? (?:the )?(?:drop|loss)\b/,
     /\b(?:loss|drop) (?:in|over|along|down|across|on) (?:the |that |this )?(?:wire|cable|run|length|line|loom|harness)\b/,

@@ -82,7 +82,7 @@ function shrink(scope: Scope, prev?: Given): Given {
     const n = scope.numbers().find(x => (/^ ?(?:of )?interference/.test(scope.after(x)) || (x.value < 0.1 && /\binterference(?: (?:is|of))* $/.test(scope.before(x))) || prev));
     if (n) { out.interference = prev?.interferenceUnit === 'in' && n.value >= 0.5 ? n.value / 1000 : n.value; scope.take(n); }
   }
-  if (!fit && dia?.unit && typeof out.interference === 'number' && out.interference < 0.05) out.interferenceUnit ??= dia.unit;
+  if (!fit && dia?.unit && typeof out.interference === 'number' && out.interference < (dia.unit === 'mm' ? 0.6 : 0.05)) out.interferenceUnit ??= dia.unit;
   if (prev && out.interference === undefined && dia && !/\b(?:diameter|bore|shaft|inch (?:shaft|hub|bore))\b/.test(scope.text) && dia.value < 0.1) put(out, 'interference', dia);
   const room = [...lens, ...scope.numbers().filter(n => n.value < 0.6)].find(f => f.start !== fit?.start && f.start !== dia?.start && /^ ?(?:inch |in |mm )?(?:of )?(?:clearance|room|slip)/.test(scope.after(f)));
   put(out, 'clearance', room);

@@ -23,7 +23,8 @@ function glycol(scope: Scope, prev?: Given): Given {
   for (const p of percents) {
     if (wanted && percents.length === 1) { out.percentNow = p.value.value; scope.take(p); continue; }
     const near = `${scope.before(p, 34).split(/[,.;?]/).at(-1)} ${scope.after(p, 22).split(/[,.;?]| and /)[0]}`;
-    const isNow = percents.length > 1 || t ? NOW.test(near) : /\b(?:now|at the moment|currently|tests?|reads?|tester says|says|in it|in there)\b/.test(near) && !prev;
+    const asked = percents.length > 1 && percents.some(o => o !== p && o.start > p.start && /\b(?:want|bring|get|to|make|raise|up)(?: (?:it|up|to|at|be|about))* $/.test(scope.before(o)));
+    const isNow = asked || (percents.length > 1 || t) && NOW.test(near) || percents.length === 1 && !t && /\b(?:now|at the moment|currently|tests?|reads?|tester says|says|in it|in there)\b/.test(near) && !prev;
     if (isNow && out.percentNow === undefined) out.percentNow = p.value.value; else out.percent ??= p.value.value;
     scope.take(p);
   }

@@ -5,7 +5,7 @@ import { type Figure, type Given, put, type Scope } from './scope.ts';
 const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|flywheel|electric)\b/g;
 const DRIVEN = /\b(?:driven|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end)\b/g;
 const LENGTHS = ['in', 'mm', 'cm', 'ft', 'm', 'mil'];
-const CENTRE = /c\/c|\bc ?\/ ?c\b|cent(?:re|er)s?\b|shaft to shaft|\bapart\b|between (?:the )?(?:shafts|pulleys|cent)|\bc to c\b|distance/;
+const CENTRE = /(?:^|[ ,])c ?= ?|c\/c|\bc ?\/ ?c\b|cent(?:re|er)s?\b|shaft to shaft|\bapart\b|between (?:the )?(?:shafts|pulleys|cent)|\bc to c\b|distance/;
 const RPM = /\b(?:turns?|turning|runs?|running|does|doing|do|revs?|revving|at|spins?|spinning|speed(?: is| of)?|goes|going|makes|idles?|governed(?: at| to)?|speed|rpm|hums?|ticks? over)(?: (?:about|around|over|at|at about|is|it|to|round|along|it at|of))* $/;
 
 interface Pulleys { diameters: Figure[]; centre?: Figure; length?: Figure; speeds: Figure[] }
@@ -54,6 +54,7 @@ function atMostTwo(scope: Scope, all: Figure[]): Figure[] {
 
 const centred = (scope: Scope, f: Figure): boolean => {
   const after = /^[^,.;?]{0,24}/.exec(scope.after(f))?.[0] ?? '', before = /[^,.;?]{0,34}$/.exec(scope.before(f, 34))?.[0] ?? '';
+  if (/^ ?(?:cent(?:re|er)s?|cent(?:re|er) distance) (?:are|is|at|of) (?:about )?#/.test(scope.mask.slice(f.end - scope.start))) return false;
   return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
 };
 const isBelt = (scope: Scope, f: Figure): boolean =>
