@@ -22,8 +22,8 @@ export const finding: Meaning = t => {
   if (gone) return gone;
   const can = usable(t);
   if (can) return can;
-  if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
-  return flaws(t) ?? fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
+  if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !wont(t) && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
+  return drained(t) ?? flaws(t) ?? fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
 };
 
 const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
@@ -40,11 +40,12 @@ function condition(t: Telling, c: Clause, from: number): string {
 /** "X is cracked", "X pitted", "X is junk": a state after "is" or straight after the name. */
 function stated(t: Telling): Entry[] | undefined {
   const c = t.clause, parts = partsOf(t, c.subj);
-  const rest = c.rest.filter(i => i.t !== 'adv' && i.low !== ',');
+  const rest = c.rest.filter(i => i.t !== 'adv' && i.low !== ',' && !(i.np?.stands && /^(all|both|each)$/.test(i.np.said)) && !(i.t === 'det' && /^(all|both)$/.test(i.low)));
   const first = rest[0];
   if (first && /^(ready|done|finished|due|next|here|nearly|careful|sure|afraid|glad|happy|sorry|possible|worth|able)$/.test(first.low) && !/past it|junk/.test(first.low)) return undefined;
   if (/^(it|that|this)$/.test(c.who ?? '') && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
   if (!parts.length || !first) return undefined;
+  if (first.low === 'like' && parts.every(p => isStuff(p.name) && !/oil|coolant|water|petrol|fuel|grease|paraffin|diesel/.test(p.name))) return undefined;
   if (first.t === 'prt' && rest[1]?.f) return undefined;
   if (first.t === 'prt' && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
   if (first.t === 'dim' && (first.f!.dim !== 'number' || !rest.some(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb')) || first.t === 'sub' || first.t === 'wh') return undefined;
@@ -109,7 +110,7 @@ function acted(t: Telling): Entry[] | undefined {
   if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who)) return undefined;
   if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
   if (dims(c.items, 'money').length) return undefined;
-  if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put|right)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg) return undefined;
+  if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put|right)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg && !wont(t)) return undefined;
   const text = condition(t, c, c.neg ? c.items.find(i => /n't$|^not$|^never$|^no$/.test(i.low))?.from ?? verb.from : verb.from);
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (parts.every(p => isStuff(p.name))) return undefined;
@@ -122,6 +123,9 @@ function acted(t: Telling): Entry[] | undefined {
   if (/^(go|fit|start|come|sit|stay|move|want|lift|draw|read|float|track|turn)$/.test(base) && !c.rest.length && !c.neg && !/^(start|turn|fit)$/.test(base)) return undefined;
   return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
 }
+
+/** "battery won't hold a charge": what a part refuses to do now is how it is. */
+const wont = (t: Telling): boolean => /\b(won't|will not|refuses to|can't) (hold|turn|start|fire|run|idle|charge|engage|disengage|seal|seat|light|open|close|shut|lift|lower|pump|spin|latch|lock|release|return|stay|work|draw|prime|rev|crank|catch)\b/.test(lowText(t)) && t.clause.subj.some(s => !s.carried);
 
 /** "found the seal split", "found a crack in the block", "there's a crack in the head". */
 function found(t: Telling): Entry[] | undefined {

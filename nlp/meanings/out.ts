@@ -1,7 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
-import type { Clause } from '../clauses/clause.ts';
+import { dims, type Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
-import { bare, isMachine, isSource, partLike } from '../clauses/things.ts';
+import { bare, isMachine, isSource, isStuff, partLike } from '../clauses/things.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { PERSONS } from '../words/persons.ts';
 import { TRADE_ENDING } from '../words/sources.ts';
@@ -17,7 +17,7 @@ export const out: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|when|before|that)$/.test(c.sub) && !(c.sub === 'until')) return undefined;
   const base = c.verb?.base ?? '';
-  if (base === 'go' && c.verb!.form === 'ing') return undefined; // "is going to the shop on Monday" is yet to be
+  if (base === 'go' && (c.verb!.form === 'ing' || c.verb!.form === 's') || dims(c.items, 'measure').length && !/^(send|ship|take|post)$/.test(base)) return undefined; // "is going to the shop on Monday" is yet to be
   const passive = c.passive || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
   const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name));
   const n = t.clauses[t.at + 1];
@@ -59,6 +59,7 @@ function target(t: Telling, c: Clause): string | undefined {
     if (!/^(to|at|with|by|into|in|for)$/.test(i.low) || !np || np.stands) continue;
     const said = np.said;
     const trade = isSource(np) || PERSONS.test(said) || /(er|or|smith|wright|ist|works|ician)s?$/.test(said) && !isPart(t, said) && TRADE_ENDING.test(said) || /^(town|machining|the shop)$/.test(said);
+    if (np.quant === 'no' || isStuff(said)) continue;
     if (/\b(scrap|dump|tip|skip|bin|landfill)\b/.test(said)) continue;
     if (!trade || (i.low === 'in' || i.low === 'by') && !/(shop|works|yard|foundry|'s)$/.test(said)) continue;
     let to = k + 2;

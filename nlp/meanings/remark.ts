@@ -12,7 +12,7 @@ export function remark(sentence: readonly Telling[]): Entry | undefined {
   const { sheet } = first;
   const lead = sentence[0]!.clause, from = lead.sub && sheet.tokens[lead.from - 1]?.low === lead.sub ? lead.from - 1 : lead.from, to = sentence.at(-1)!.clause.to;
   const text = sheet.text.slice(sheet.tokens[from]!.start, sheet.tokens[to - 1]!.end).trim();
-  const low = sentence.map(t => lowText(t)).join(' , ');
+  const low = sentence.map(t => `${t.clause.sub ? `${t.clause.sub} ` : ''}${lowText(t)}`).join(' , ');
   if (sentence.some(t => t.clause.verb?.base === 'think' && t.clause.verb.form === 'past')) return undefined;
   if (sentence.every(t => denied(t.clause)) || !sentence.some(t => worth(t.clause, low))) return undefined;
   return text ? { kind: 'remark', text } as Entry : undefined;

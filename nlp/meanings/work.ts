@@ -14,6 +14,7 @@ export const work: Meaning = t => {
   if (c.pred === 'have' && !c.neg && !c.asks && c.reality === 'deed') return coated(t);
   if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which|as|like|how|what|where)$/.test(c.sub)) return undefined;
   if (/^(wire|tie|tape|clip|strap|bundle|band|zip-tie)$/.test(c.verb!.base!) && /\btogether\b/.test(lowText(t))) return undefined;
+  if (/^(varnish|gum|sludge|silt)$/.test(c.verb!.base!) && c.prt.includes('up')) return undefined; // gummed, not coated
   const given = tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;
   const got = c.verb!.base === 'get' && c.verb!.form !== 'base' && c.obj.length > 0 && c.rest[0]?.t === 'verb' && /^(past|part)$/.test(c.rest[0].form ?? '') && isClass(c.rest[0].base!, 'work') ? c.rest[0] : undefined;
@@ -47,6 +48,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
   if (form === 'ing' && !begun && !(c.who && /^(i|we)$/.test(c.who)) && !/\b(spent|been|still|half|hours?)\b/.test(lowText(t))) return false;
   if (begun && form === 'ing' && (isClass(base!, 'off') || isClass(base!, 'on') || isClass(base!, 'work') || isClass(base!, 'tight'))) return c.obj.length > 0 || c.subj.length > 0;
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
+  if (base === 'rub' && /\b(through|thin|away)\b/.test(lowText(t))) return false;
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;
   if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && /^(re|de|un|bead|sand|wire|pressure|spot)/.test(base!) && base!.length > 5;
   if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang)$/.test(base!)) return c.obj.length > 0 || c.passive || (c.carriedSubj ?? false);
@@ -62,7 +64,8 @@ function action(base: string, c: Clause): string {
 const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|try|commence)$/.test(i.base ?? ''));
 
 function isBegun(t: Telling, c: Clause): boolean {
-  const text = lowText(t), after = t.clauses.slice(t.at + 1, t.at + 3).filter(n => !n.asks).map(n => lowText(t, n)).join(' , ');
+  const inside = (k: number): boolean => t.sheet.found.some(f => f.from <= k && k < f.to);
+  const text = t.sheet.tokens.slice(c.from, c.to).map(x => x.low).filter((_, k) => !inside(c.from + k)).join(' '), after = t.clauses.slice(t.at + 1, t.at + 3).filter(n => !n.asks).map(n => lowText(t, n)).join(' , ');
   if (startsWork(c)) return true;
   if (/\b(half|partly|part way|partway|most of|halfway|about half|so far|made a start|the first (side|half))\b/.test(text) && !/half and half|half an? /.test(text)) return true;
   if (/\b(soaking|soak overnight|still soaking|left .* to soak|sitting in)\b/.test(text)) return true;
@@ -145,7 +148,11 @@ function coated(t: Telling): Entry[] | undefined {
     const what = k >= 0 ? c.items[k + 2]!.np!.said : undefined;
     if (what) return c.subj.map(s => ({ kind: 'work', part: s.name, action: COATS[what.split(' ').at(-1)!] ?? 'paint', product: what }) as Entry);
   }
-  if (!/^(put|get|slap|throw|lay|brush|spray|rub|have|wipe|apply|roll)$/.test(c.verb?.base ?? '')) return undefined;
+  if (!/^(put|get|slap|throw|lay|brush|spray|rub|have|wipe|apply|roll|hit|shoot|dust|coat)$/.test(c.verb?.base ?? '')) return undefined;
+  if (/^(hit|shoot|dust|coat|spray)$/.test(c.verb!.base!) && c.obj.length && /\bwith\b/.test(lowText(t))) {
+    const k = c.items.findIndex((i, n) => i.low === 'with' && c.items[n + 1]?.np && COATS[c.items[n + 1]!.np!.said.split(' ').at(-1)!]);
+    if (k >= 0) return c.obj.map(o => ({ kind: 'work', part: o.name, action: COATS[c.items[k + 1]!.np!.said.split(' ').at(-1)!]!, product: c.items[k + 1]!.np!.said }) as Entry);
+  }
   const stuff = c.items.find(i => i.np && i.from > c.verb!.from && COATS[i.np.said.split(' ').at(-1)!] && isConsumable(i.np.said));
   if (!stuff || !/\b(coats?|layer|some|bit|lick)\b/.test(lowText(t))) return undefined;
   const k = c.items.indexOf(stuff);

@@ -28,7 +28,7 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
 const FLAW = /^(cracks?|leaks?|drips?|tears?|splits?|bends?|twists?|dents?|knocks?|rattles?|squeaks?|burrs?|kinks?)$/;
 /** States that trade names hold too ("free wheel", "dead axle"); behind a noun with nothing after they say how it is. */
 const STATED = /^(free|stuck|dead|junk|scrap|shot|toast|loose|tight|slack|dry|wet|clean|open|clear|solid|sound|split|cracked|bust)$/;
-const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks)$/;
+const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?)$/;
 
 /** "clutch slips", "lights work": a noun and what it does, the two agreeing in number, at the end of what is said. */
 function acts(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): boolean {
@@ -53,6 +53,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   const bare = forms.some(f => f.form === 'base');
   if (/^(set|cut|put|shut|split|cast|read|drilled|bored|bent)$/.test(low) && prev === 'noun' && /^(to|at|with|down|back|from)$/.test(next)) return 'verb';
   if (/^(me|us)$/.test(next) && forms.some(f => f.form !== 'ing') && prev !== 'det') return 'verb';
+  if (prev === 'num' && bare && /^(it|them)$/.test(next)) return 'verb';
   if (beforeNoun(prev) || next === 'of' && /^(box|can|pack|bag|pail|jar|tin|roll|coil|set|stack|pile|bunch|load|dab|drop|coat|sheet|bar)$/.test(low)) return 'noun';
   const before = tokens[i - 1]?.low ?? '', twoBack = tokens[i - 2]?.low ?? '';
   if (bare && (/^(help|helps|helping|helped|let|lets|gonna)$/.test(before) || /^(me|us|him|them)$/.test(before) && /^(help|helps|helping|helped|let|make)$/.test(twoBack))) return 'verb';
@@ -99,6 +100,8 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
 
 function unknownTag(low: string, prev: Tag | undefined, tokens: readonly Token[], i: number, solid: ReadonlySet<number>): Tag {
   if (/ly$/.test(low) && low.length > 4) return 'adv';
+  if (low.includes('-') && !/-(ed|up)$/.test(low) && !/[a-z]{3}ed$/.test(low)) return 'noun';
+  if (low.includes('-') && !/[a-z]{3}ed$/.test(low)) return 'noun';
   if (/..ed$/.test(low)) return beforeNoun(prev) && nominal(tokens, i + 1, solid) ? 'adj' : 'verb';
   if (/...ing$/.test(low) && (prev === 'be' || prev === 'have')) return 'verb';
   if (/(y|ish|less|able|ful)$/.test(low) && (prev === 'be' || prev === 'adv') && !nominal(tokens, i + 1, solid)) return 'adj';

@@ -127,7 +127,7 @@ function byState(_t: Telling, c: Clause): FitState | undefined {
   if (first.t === 'prt') {
     if (first.low === 'on' || first.low === 'in') {
       if (second?.np) {
-        if (first.low === 'in' && isPlaceNoun(second.np)) return undefined;
+        if (first.low === 'in' && (isPlaceNoun(second.np) || /\b(bits|pieces|half|two|tatters|ribbons|shape|order|nick|condition|fettle|state|trouble|water|oil)$/.test(second.np.said))) return undefined;
         if (isPlaceNoun(second.np) && !_t.sheet.ctx.parts?.some(p => p.toLowerCase() === second.np!.name)) return undefined;
         if (/^(order|way|list|bench|back order|charge|stands?|jacks?|hand|stock|mail|post|hold|backorder|loan|blocks|place)$/.test(second.np.said)) return undefined;
       }

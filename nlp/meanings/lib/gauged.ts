@@ -53,6 +53,7 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
     const unit = f.unit ?? units[n];
     const what = (own && suits(own, unit) ? own : undefined) ?? byVerb(t, f, unit) ?? (n > 0 || state.what && inherits(t, c, lead) ? natural(state.what, part) : undefined) ?? byWord(t, unit) ?? byNature(c, part, f, unit);
     const turns = f.bare && !Number.isInteger(f.value) && COUNTED.has(singular(t.sheet.tokens[f.to]?.low ?? ''));
+    if (part && /^turns?$/.test(f.unit ?? '')) { out.push({ part, what: 'turns', value: f.value, unit: 'count' }); return; }
     if (part && turns) { out.push({ part, what: t.sheet.tokens[f.to]!.low, value: f.value, unit: 'count' }); return; }
     if (!part || !what || f.bare && !mayBeBare(f, what, own !== undefined, unit, n > 0 || state.unit !== undefined)) return;
     const where = tail.where ?? lead.where ?? (lead.which && !whichIsPart(t, state.part, lead.which) ? `at the ${lead.which}` : undefined);
