@@ -11,6 +11,7 @@ import { overTimeSheet } from '../draw/over-time-sheet.ts';
 import { drawWeeks } from '../draw/weeks.ts';
 import type { Button } from '../incoming.ts';
 import { sayAnswer } from '../say/answer.ts';
+import { capital } from '../say/words.ts';
 import type { Deps } from '../turn/deps.ts';
 import { DRAW_IT } from './draw-button.ts';
 import { factsFor } from './facts.ts';
@@ -66,5 +67,5 @@ async function sheetOf(deps: Deps, { ask, machine }: Drawing, at: string, simula
   const [simulated] = await simulateIt([found.input]);
   // The bars follow the order that the runs went by, so that bars and ticks speak of the same plan.
   const plan = planWork(found.input, { schedules: 1, orders: simulated?.ok ? [simulated.order] : [] });
-  return plan.ok && simulated?.ok ? drawWeeks({ shop: found.plan, plan, simulated, title: ask.part ? `The ${ask.part}, week by week` : 'The weeks ahead' }) : { none: 'There is no plan to draw.' };
+  return plan.ok && simulated?.ok ? drawWeeks({ shop: found.plan, plan, simulated, title: ask.part ? `${capital(ask.part)}, week by week` : 'The weeks ahead' }) : { none: 'There is no plan to draw.' };
 }

@@ -47,7 +47,8 @@ export function sayBlocked(a: BlockedAnswer, saying: Saying): Spoken {
   const usual = a.usual?.map(u => `usually ${u.first} first: ${u.why} (${u.source})`) ?? [];
   if (a.clear) return usual.length ? { say: `Nothing you said holds up the ${a.part}, but ${stop(usual[0]!)}`, longer: usual.map(capital).join('\n') } : { say: `Nothing holds up the ${a.part}.` };
   const first = listed(a.causes.slice(0, 3).map(c => causeLine(c, saying)));
-  const todo = acts(a.causes);
+  // The part itself goes on for good only when the rest is cleared.
+  const todo = acts(a.causes.length > 1 ? a.causes.filter(c => c.cause !== 'temporary' || c.what !== a.part) : a.causes);
   const more = a.causes.length > 3 ? `, and ${a.causes.length - 3} more` : '';
   return {
     say: `${capital(a.part)} waits: ${stop(first + more)}${todo.length ? ` You can ${stop(listed(todo.slice(0, 2), 'or'))}` : ''}${clearBy(a.causes, saying)}`,

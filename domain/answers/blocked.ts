@@ -20,8 +20,14 @@ export function blocked(shop: Shop, ask: AskOf<'blocked'>, now: Now, more: More)
   const plan = planOf({ machines: [found.machine], shop, now, settings: more.planning });
   const withDays = (c: Cause[]): Cause[] => (c.length ? dated(c, found.machine, plan) : c);
   const usual = found.whole ? [] : usualBefore(plan, actId(found.machine, found.ref));
-  return { kind: 'blocked', part: ask.part ?? found.machine.name, clear: causes.length === 0, causes: withDays(causes), ...(usual.length ? { usual } : {}) };
+  return { kind: 'blocked', part: ask.part ?? found.machine.name, clear: causes.length === 0, causes: ownLast(withDays(causes), found), ...(usual.length ? { usual } : {}) };
 }
+
+/** Putting the part itself on for good comes when the rest is cleared, however cheap it is. */
+const ownLast = (causes: Cause[], { thing }: Found): Cause[] => {
+  const isOwn = (c: Cause): boolean => c.cause === 'temporary' && c.what === thing?.name;
+  return [...causes.filter(c => !isOwn(c)), ...causes.filter(isOwn)];
+};
 
 /** Open acts that the trade's usual order has before one. */
 const usualBefore = (plan: ShopPlan, id: string): NonNullable<BlockedAnswer['usual']> =>

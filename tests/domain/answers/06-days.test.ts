@@ -38,6 +38,10 @@ describe('the earliest day a cause can clear', () => {
     const shop = after({ kind: 'job', do: 'rebuild', part: 'carburetor' }, { kind: 'job', do: 'check', part: 'carburetor' }, { kind: 'want', item: 'carburetor gasket' });
     expect(ask(shop, 'blocked', 'carburetor').causes.map(c => c.act)).toEqual(['buy carburetor gasket', 'check carburetor', 'rebuild carburetor']);
   });
+  it('has putting the part itself on for good last', () => {
+    const shop = after({ kind: 'fit', part: 'lamp', state: 'temporary' }, { kind: 'want', item: 'lamp bracket', for: 'lamp' }, { kind: 'quote', item: 'lamp bracket', price: 400 });
+    expect(ask(shop, 'blocked', 'lamp').causes.map(c => c.cause)).toEqual(['not bought', 'temporary']);
+  });
 });
 
 describe('when it will be done', () => {
