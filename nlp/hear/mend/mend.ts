@@ -1,6 +1,11 @@
+import { mendBeside } from './beside.ts';
 import type { Mended } from './change.ts';
+import { mendCompounds } from './compounds.ts';
+import { mendMarks } from './marks.ts';
 import { mendWords, type WordSense } from './names.ts';
 import { mendNumbers } from './numbers.ts';
+import { mendParticiples, mendPast } from './past.ts';
+import { mendSmallWords } from './small-words.ts';
 
 /**
  * Repairs what recognisers do to the trade's words and numbers, only where it is plain what was said.
@@ -8,5 +13,9 @@ import { mendNumbers } from './numbers.ts';
  * The changes say what was done, for the trace; the recogniser's own words are kept beside the result.
  */
 export function mendHeard(text: string, names: string[], sense: Partial<WordSense> = {}): Mended {
-  return mendWords(mendNumbers({ text, changes: [] }), names, { unsure: sense.unsure ?? [], isCommon: sense.isCommon ?? (() => true) });
+  const unsure = sense.unsure ?? [];
+  const figures = mendMarks(mendNumbers({ text, changes: [] }));
+  const words = mendWords(mendCompounds(mendBeside(figures), unsure, names), names, { unsure, isCommon: sense.isCommon ?? (() => true) });
+  // Tenses are told from the words around them, so those come first.
+  return mendPast(mendParticiples(mendSmallWords(words)));
 }

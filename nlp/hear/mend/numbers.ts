@@ -35,6 +35,22 @@ function fractions(text: Mended): Mended {
   });
 }
 
+const UNITS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen'];
+const BELOW: Record<string, string> = { half: '2', halves: '2', quarter: '4', quarters: '4', eighth: '8', eighths: '8', sixteenth: '16', sixteenths: '16', eight: '8', sixteen: '16', four: '4', two: '2' };
+const topOf = (word: string) => (/^\d+$/.test(word) ? word : String(UNITS.indexOf(word.toLowerCase())));
+
+/** "five slash eighths", "5 slash 16": a fraction that was read out by its stroke. */
+function strokes(text: Mended): Mended {
+  return repair(text, /\b(\d+|[a-z]+) slash (\d+|[a-z]+)\b/gi, 'a fraction', (_, top, bottom) => fraction(topOf(top!), BELOW[bottom!.toLowerCase()] ?? bottom!));
+}
+
+/** "here the 26.", "back by the 3": a day of the month without its ending. */
+function days(text: Mended): Mended {
+  const ending = (n: number) => (n % 10 === 1 && n !== 11 ? 'st' : n % 10 === 2 && n !== 12 ? 'nd' : n % 10 === 3 && n !== 13 ? 'rd' : 'th');
+  return repair(text, /\b(here|back|by|till|until|on|before|since|from|after|ready|due|come|coming|now it's) the (\d{1,2})(?=[.,?!]|$)/gi, 'a day of the month', (_, before, day) =>
+    Number(day) >= 1 && Number(day) <= 31 ? `${before} the ${day}${ending(Number(day))}` : undefined);
+}
+
 /** "5/8 cores": the thread series is one of two words, whatever everyday word it sounded like. */
 function threads(text: Mended): Mended {
   const coarse = repair(text, new RegExp(`(${SIZE}) (?:cores?|course|courses|scores?|chorus|horse|cause|curse|coas)\\b`, 'gi'), 'a thread', (_, size) => `${size} coarse`);
@@ -65,4 +81,4 @@ function small(text: Mended): Mended {
 }
 
 /** The forms of numbers that the trade speaks and recognisers garble. */
-export const mendNumbers = (text: Mended): Mended => small(thous(threads(fractions(text))));
+export const mendNumbers = (text: Mended): Mended => days(small(thous(threads(strokes(fractions(text))))));

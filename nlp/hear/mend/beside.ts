@@ -1,0 +1,32 @@
+import { repair, type Mended } from './change.ts';
+
+/**
+ * Everyday words that recognisers write for the trade's, with the words beside them that only the trade's would have: a place on the machine, a
+ * verb of the bench, a measure. Heard so on shop talk; common practice, no source. What sounds like a listed name is mended elsewhere.
+ */
+const BESIDE: readonly (readonly [heard: RegExp, meant: string])[] = [
+  [/\b(?<=\b(?:tailstock|headstock|lathe|bed|saddle|carriage|slide) )weighs\b/gi, 'ways'],
+  [/(?<=^|[.?!] |\bi )(?:visit|visited|fetid)(?= (?:the|a|an|new|both|two) (?:new |old )?[a-z]+s?\b)/gi, 'fitted'],
+  [/(?<=\b(?:gap|panel|bolts?|hole|edge|rust|seam) (?:at|on|in|of|behind|under) the )(?:cow|cowell|cal|towel)\b/gi, 'cowl'],
+  [/(?<=\b(?:from|to|into|at|in) the (?:[a-z]+ )?)(?:sharp|chop|shaft)(?=[.,]? (?:they|he|she|on|till|until|by|i get)\b)/gi, 'shop'],
+  [/(?<=\b(?:into|in to|from|at|off to|over to|down to) the (?:hydraulics?|machine|radiator|paint|body|welding|engine|weld|repair|tyre|tire) )(?:sharp|shaft|chop|shot)\b/gi, 'shop'],
+  [/(?<=\bfrom the )soy(?:a|er)\b(?= (?:down|up|over|in|on|for|who|,))/gi, 'sawyer'],
+  [/(?<=^|[.?!] )(?:what|which)('s the| is the)? (?:tour|talk|tork|torch|top)(?=\?)/gi, 'what torque'],
+  [/(?<=\b(?:thou|inch|inches|mm|thousandths) (?:in|on|across|at) the )(?:ball|boar|board|bar)(?=[.,]| and\b)/gi, 'bore'],
+  [/(?<=\bgot (?:the|it|that) ?(?:[a-z]+ )?)(?:heart|hut|hard|hat)(?= with (?:a|the|my) (?:torch|lamp|gas|heat gun|rosebud))/gi, 'hot'],
+  [/\bhow hard (?=(?:do|should|must|would) (?:i|we) (?:get|make|heat|have) (?:it|the|that))/gi, 'how hot '],
+  [/(?<=\b(?:half|quarter|quarters|eighths?|sixteenths?|inch|\d\/\d+) )(?:and|in|inch) (?:still|steal|steel)\b/gi, 'inch steel'],
+  [/\b(?<=(?:^|[.?!,] ?|saw |the |old ))so (?=(?:arbor|arbour|blade|bench|mandrel|guide|teeth)\b)/gi, 'saw '],
+  [/(?<=^|[.?!] )(?:ride all|rye ?to|right all|right oh|right-o),?(?= )/gi, 'Righto,'],
+  [/(?<=\b(?:log|drive|big|little|small|rear|front|free|pulley|flywheel|far|near|outboard|inboard)) (?:in|and|an|and's|ends?)[,]? (?=(?:babbitt|bearing|brass|bushing|bush|cap|housing|seal)\b)/gi, ' end '],
+  [/\bdry (?:van|ven|fen|van's|end|vent)(?:'s)? (?=crack|is|was|bearing|cap|worn|good|gone)/gi, "drive end's "],
+  [/(?<=\b(?:end|cap|head|casting|block|housing|shell)'s )crack(?= (?:and|in|right|through|across|clean|from)\b)/gi, 'cracked'],
+  [/(?<=^|[.?!] )hubby(?:'s| is)\b(?= (?:\d|an?|one|two|three|four|about|still|off|on|hot|worn))/gi, 'Hub is'],
+  [/(?<=^|[.?!] )(?:t|tee) first\b/gi, 'tea first'],
+  [/\b(?:sider|cedar|sighter) (?=(?:press|mill|barrel|tub)\b)/gi, 'cider '],
+  [/\bback ?side(?=[.,]|$| of\b)/gi, 'back side'],
+];
+
+export function mendBeside(mended: Mended): Mended {
+  return BESIDE.reduce((m, [heard, meant]) => repair(m, heard, 'an everyday word heard for the trade\'s', (all) => (/^[A-Z]/.test(all!) ? meant[0]!.toUpperCase() + meant.slice(1) : meant)), mended);
+}
