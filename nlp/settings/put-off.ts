@@ -14,9 +14,12 @@ const NUMBERS: Record<string, number> = { a: 1, an: 1, one: 1, two: 2, three: 3,
 const COUNT = String.raw`(\d+(?:\.\d+)?|half an|a couple of|a few|an?|one|two|three|four|five|six|seven|eight|nine|ten)`;
 /** A word that was put off without a time comes again in so many hours. */
 const LATER_HOURS = 3;
+/** A reply is a few words; a longer note is a note. */
+const LONGEST = 120;
 
 /** Reads such a reply out of a whole note; undefined when it is anything else. `at`: the moment of the note, ISO. */
 export function readUnaskedReply(text: string, at: string): UnaskedReply | undefined {
+  if (text.length > LONGEST) return undefined;
   const low = text.toLowerCase().replace(/[’‘]/g, "'").replace(/[.!?,]+/g, ' ').replace(/\s+/g, ' ').replace(/^(?:ok|okay|yes|no|please|thanks) (?=\w)/, '').replace(/ please$/, '').trim();
   const numbered = /^(put off|stop|more of) word (\d+)$/.exec(low);
   if (numbered) {
