@@ -21,7 +21,7 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
         const c = frame(sheet, cut, memory, before);
         out.push({ ...c, memory: memory.copy(), sentence });
         suppose(sheet, out, sentence);
-        memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].map(ofPart).filter(x => partLike(sheet, x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? (memory.topic() ? '' : 'need')))));
+        memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].map(ofPart).map(x => ({ ...x, name: x.name.replace(/ (cracks?|rust|dirt|holes?|leaks?)$/, '') })).filter(x => partLike(sheet, x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? (memory.topic() ? '' : 'need')))));
         memory.mention(c.items.flatMap(i => (i.np && !i.np.stands && partLike(sheet, i.np.name) && !NAMED.test(i.np.name) && !/^(as|like|than)$/.test(sheet.tokens[i.from - 1]?.low ?? '') ? [{ name: i.np.name, from: i.from, to: i.to, np: i.np, plural: isPlural(i.np.name) }] : [])));
         before = c;
       }
@@ -56,6 +56,7 @@ function suppose(sheet: Sheet, clauses: Placed[], sentence: number): void {
   if (!c.join && !before.items.some(i => i.low === ',') && HEDGES.test(lead)) c.reality = 'hearsay';
   const told = before.verb && /^(say|claim|reckon|tell|swear)$/.test(before.verb.base!) && /^(he|she|they|person)$/.test(before.who ?? '') && !c.join && !before.items.some(i => i.low === ',');
   if (told && c.reality === 'deed' && !c.items.some(i => i.f && (i.f.dim !== 'when' || (i.f.value.from ?? '') >= sheet.ctx.at.slice(0, 10))) && !/\b(ready|done|back|here|order|stock)\b/.test(c.items.map(i => i.low).join(' '))) c.reality = 'hearsay';
+  if (before.reality === 'wish' && !c.join && !c.sub && c.reality === 'deed') c.reality = 'wish';
   if (iffy(c) && /^(plan|maybe|must)$/.test(before.reality)) before.reality = 'cond';
 }
 

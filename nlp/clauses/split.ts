@@ -175,6 +175,8 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   }
   if (it.t === 'np') {
     if (prev === verb && cur.some(x => x.np) && !cur.some(x => x.t === 'pron') && isAux(next) && /^(past|part)$/.test(verb!.form ?? '') && !/^(find|get|have|see|need|want|think|say|know|leave)$/.test(verb!.base ?? '')) return true;
+    const tookOff = prev.t === 'prt' && verb !== undefined && cur[cur.lastIndexOf(prev) - 1]?.t === 'np' && isAux(next) && !verb.base?.match(/^(be|sit|hang)$/);
+    if (tookOff) return true;
     if (prev === verb || prev.t === 'prt' && !stateEnds(cur)) return false;
     if (prev.t === 'prt' && /^(the|a|an|my|his|her|our)$/.test(it.low.split(' ')[0]!) && !isAux(next) && cur[cur.lastIndexOf(prev) - 1]?.t === 'be') return false;
     return predicateAt(items, prev.t === 'prt' ? k + 1 : afterNouns(items, k, false)) && !(causative(verb, items, k) && /^(help|let|make|have|see|hear|watch|want|need|think|say|know|guess|reckon)$/.test(verb?.base ?? ''));

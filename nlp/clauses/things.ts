@@ -109,7 +109,7 @@ export function thingsAt(sheet: Sheet, items: readonly Item[], k: number, memory
     next = one.next;
     let j = next;
     while (items[j] && (items[j]!.low === ',' || items[j]!.t === 'cc' && /^(and|plus|or|&|\+)$/.test(items[j]!.low))) j++;
-    if (j === next || items[j]?.t !== 'np') break;
+    if (j === next || items[j]?.t !== 'np' || /^coats?$/.test(items[j]!.np!.said)) break;
     next = j;
   }
   return { things, next };

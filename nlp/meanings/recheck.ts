@@ -12,6 +12,10 @@ export const recheck: Meaning = t => {
   if (c.neg || c.asks || c.passive && c.reality === 'deed' || c.sub && /^(if|unless|that)$/.test(c.sub)) return undefined;
   const verb = c.verb;
   const text = lowText(t);
+  const again = /\b(due|wants doing|needs doing) again\b|\bdue (a )?(re-?check|another look)\b/.test(text) ? later(t, c) : undefined;
+  const last = t.told.findLast(x => x.entry.kind === 'work' || x.entry.kind === 'fit')?.entry;
+  const about = c.subj.find(s => s.name)?.name ?? (last && 'part' in last ? last.part : undefined);
+  if (again && about) return [trim({ kind: 'recheck', part: about, do: last?.kind === 'work' ? last.action : 'check', ...again }) as Entry];
   if (!verb || !LOOKS.test(verb.base!) || verb.form === 'past' && !/^(put|set)$/.test(verb.low)) return undefined;
   const looking = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|examine|verify|readjust|regap|retension|feel|see)$/.test(verb.base!) || /\bagain\b|\bevery\b|\bafter the first\b|\bafter \w+ (hours|miles)\b/.test(text);
   if (!looking || !(c.reality !== 'deed' || verb.form === 'base' || verb.form === 'ing' || c.items.some(i => i.low === 'needs' || i.low === 'wants'))) return undefined;

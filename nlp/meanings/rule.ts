@@ -30,7 +30,7 @@ function paired(t: Telling): { first: Clause; then: Clause } | undefined {
   if (n?.sub === 'before' && !n.asks && presentish(n) && bound(c) && !c.neg) return { first: c, then: n };
   if (n?.sub === 'before' && c.neg && presentish(n)) return { first: n, then: c };
   if (n && /^(till|until|'til)$/.test(n.sub ?? '') && (c.neg || /\b(can't|won't|don't|not|nothing|no)\b/.test(text) || /\b(stays?|leave|hold|wait)\b.*\b(off|out)\b/.test(text))) return { first: n, then: c };
-  if (n?.sub === 'after' && presentish(n) && bound(c) && !c.neg && c.reality !== 'deed') return { first: n, then: c };
+  if (n?.sub === 'after' && presentish(n) && bound(c) && !c.neg && (c.reality !== 'deed' || c.verb?.form === 's')) return { first: n, then: c };
   if (c.sub === 'after' && n && bound(n) && presentish(c) && n.reality !== 'deed') return { first: c, then: n };
   if (n && (n.sub === 'once' || n.sub === 'when') && /\b(only|can only|not till)\b/.test(text)) return { first: n, then: c };
   if (n && n.join === 'then' && /\bfirst\b/.test(text) && !/^(i|we)$/.test(c.who ?? '')) return { first: c, then: n };

@@ -10,7 +10,8 @@ const COPIED = new Set(['fit', 'finding', 'reading', 'work', 'job', 'recheck', '
 /** "same on the left", "ditto the other one", "the right one's the same": what was just said of one part holds for its fellow. */
 export const same: Meaning = t => {
   const text = lowText(t);
-  if (t.clause.asks || t.clause.neg || t.clause.reality !== 'deed' || !SAME.test(text) || /\bat the same time|same (day|time|place|reason|man|shop|size|price)\b/.test(text)) return undefined;
+  const so = t.clause.join === 'so' && t.clause.items[0]?.t === 'be' && t.clause.items.slice(1).every(i => i.np || i.t === 'mark' || i.t === 'cc');
+  if (t.clause.asks || t.clause.neg || t.clause.reality !== 'deed' || !so && !SAME.test(text) || /\bat the same time|same (day|time|place|reason|man|shop|size|price)\b/.test(text)) return undefined;
   const source = latest(t);
   if (!source.length) return undefined;
   const target = fellow(t, (source.at(-1) as { part: string }).part);
