@@ -1,6 +1,6 @@
 import { HEARING_RATE } from './decode/sound.ts';
 import { trust, unsureWords, wordsOf, type Trust } from './doubt.ts';
-import { TRADE_WORDS } from './mend/trade-words.ts';
+import { SAID_FORMS } from './expected-words.ts';
 import type { Whisper } from './model.ts';
 import { promptText } from './prompt.ts';
 import { search, type Found } from './search.ts';
@@ -31,15 +31,12 @@ export interface Expected {
   words: WordNode;
 }
 
-const plural = (word: string) => (word.endsWith('s') ? [word] : [word, `${word}s`]);
-const TRADE_FORMS = TRADE_WORDS.flatMap(plural);
-
 /** `names`: machines, parts and places of the shop, the most recent first. All lend their words a bonus; as many as fit are shown before. */
 export function expectNames(whisper: Whisper, names: string[]): Expected {
   const wordsOfNames = names.flatMap((name) => [name, ...name.split(/\s+/)]);
   return {
     prompt: whisper.encode(` ${promptText(names, whisper.encode)}`),
-    words: buildWordTree([...wordsOfNames, ...TRADE_FORMS], whisper.encode),
+    words: buildWordTree([...wordsOfNames, ...SAID_FORMS], whisper.encode),
   };
 }
 
