@@ -44,7 +44,7 @@ function shareObjects(clauses: Placed[], sentence: number): void {
 }
 
 /** What was said in doubt or by others holds for what hangs on it: "not sure the bolts are staying", "thought it was bent". */
-const HEDGES = /\b(not sure|don't know|doubt|wonder\w*|thought|was told|told me|tells me|couldn't swear|can't remember|don't think|seems|seems to me|tell me|tell us|tells us|told us|swears|swore|swears blind|claims?|claimed|rumou?r has it|word is|heard|i hear|suppose|hoping|hope|wish|pretend|imagine|dreamt|dreamed)$/;
+const HEDGES = /\b(not sure|don't know|doubt|wonder\w*|thought|was told|told me|tells me|couldn't swear|could have sworn|could 've sworn|can't remember|don't think|seems|seems to me|tell me|tell us|tells us|told us|swears|swore|swears blind|claims?|claimed|rumou?r has it|word is|heard|i hear|suppose|hoping|hope|wish|pretend|imagine|dreamt|dreamed)$/;
 
 /** "If it's bent I'll need one", "I'll be up there if it's dry": what hangs on an "if" is no plan yet. */
 function suppose(sheet: Sheet, clauses: Placed[], sentence: number): void {
@@ -58,6 +58,7 @@ function suppose(sheet: Sheet, clauses: Placed[], sentence: number): void {
   if (told && c.reality === 'deed' && !c.items.some(i => i.f && (i.f.dim !== 'when' || (i.f.value.from ?? '') >= sheet.ctx.at.slice(0, 10))) && !/\b(ready|done|back|here|order|stock)\b/.test(c.items.map(i => i.low).join(' '))) c.reality = 'hearsay';
   if (before.reality === 'wish' && !c.join && !c.sub && c.reality === 'deed') c.reality = 'wish';
   if (iffy(c) && /^(plan|maybe|must)$/.test(before.reality)) before.reality = 'cond';
+  if (/^(once|when|after)$/.test(before.sub ?? '') && before.reality === 'deed' && /^(plan|must)$/.test(c.reality) && !/^(past|part)$/.test(before.verb?.form ?? 'base')) before.reality = 'cond'; // "once the head's off I'll check"
 }
 
 /** The parts of [from, to) that none of the taken stretches covers. */

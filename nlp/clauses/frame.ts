@@ -21,7 +21,7 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   predicate(c, start);
   if (!c.subj.length && !c.who && before) carry(c, before);
   afterVerb(sheet, c, memory);
-  if (c.reality === 'deed') c.reality = reality(c);
+  if (c.reality === 'deed') c.reality = supposed(sheet, c) ? 'cond' : reality(c);
   const when = c.items.find(i => i.f?.dim === 'when')?.f;
   if (c.reality === 'deed' && !c.who && c.verb && when?.dim === 'when' && (when.value.from ?? '') > sheet.ctx.at.slice(0, 10) && verbForms(c.verb.low).some(f => f.form === 'base') && c.verb.form === 'past' && !c.subj.some(s => s.from >= c.from)) { c.reality = 'plan'; c.verb = { ...c.verb, form: 'base' }; }
   if (c.reality === 'deed' && c.verb?.form === 'base' && /\b(managed to|had to|got to|went and|decided to|ended up|have to say)\b/.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' ')) && /\b(managed|had|went|decided) /.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' '))) c.verb = { ...c.verb, form: 'past' };
@@ -64,6 +64,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     }
     // "the carburettor from the yard cost me": a phrase that only says which one stands before the verb
     while (c.items[n] && /^(from|at|off|by|behind|under)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
+    if (/^(in|on|with|under|to|for)$/.test(c.items[n]?.low ?? '') && /^(it|them|that)$/.test(c.items[n + 1]?.low ?? '') && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2; // "the gasket in it is torn"
     // "the rears I honed": the object stands first
     if (c.items[n]?.t === 'pron' && /^(i|we)$/.test(c.items[n]!.low)) { c.who = c.items[n]!.low; n++; }
     // said twice: "the shaker cam, it's not bent"
@@ -182,11 +183,20 @@ function prepHere(items: readonly Item[], i: number, c: Clause): boolean {
   return c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
 }
 
+/** "assuming the block is sound", "as long as it's straight", "in case it leaks": said as a condition without an "if". */
+function supposed(sheet: Sheet, c: Clause): boolean {
+  const lead = sheet.tokens.slice(Math.max(0, c.from - 3), c.from).map(t => t.low).join(' '), own = sheet.tokens.slice(c.from, c.from + 3).map(t => t.low).join(' ');
+  return /(^| )(assuming|supposing|suppose|provided|provided that|providing|in case|as long as|so long as|on condition that)$/.test(lead) || /^(assuming|supposing|suppose|provided|providing|in case|as long as|so long as|on condition)\b/.test(own);
+}
+
 function reality(c: Clause): Reality {
   const words = c.items.map(i => i.low);
   const head = words.slice(0, Math.max(c.vi, 0) + 1).join(' ');
   if (c.sub && /^(if|unless|lest|except|whether)$/.test(c.sub)) return 'cond';
   if (/\b(apparently|supposedly|allegedly|reportedly|by all accounts)\b/.test(words.join(' '))) return 'hearsay';
+  if (/^(somebody|someone)$/.test(c.who ?? '') && c.verb && !c.passive && /^(past|part)$/.test(c.verb.form ?? '') && !/^(come|call|ring|phone|offer|help|be|say)$/.test(c.verb.base ?? '')) return 'hearsay';
+  if (/\b(nearly|almost|damn near|all but)\b/.test(head) && c.pred !== 'be' && c.pred !== 'none' && !/^(finish|do|complete)$/.test(c.verb?.base ?? '') && !/\b(finished|done)\b/.test(head)) return 'past plan';
+  if (/\b(probably|possibly|perhaps|maybe|likely)\b/.test(words.join(' ')) && (c.pred === 'be' || c.pred === 'none') && !c.items.some(i => i.f?.dim === 'when' || i.f?.dim === 'money')) return 'maybe';
   if (/\b(was|were) (just |only |really )?(going|gonna|about|meant|supposed|planning|hoping) to\b|\bmeant to\b|\bshould 've\b|\bshould have\b|\bcould 've\b|\bwould 've\b|\bwould have\b|\bcould have\b|\bought to have\b/.test(head)) return 'past plan';
   if (/\b(needs?|wants?|requires?) \w+ing\b/.test(words.join(' ')) || /^(?:\S+ ){0,4}?(?:still |yet )?to be\b/.test(head) && !c.items.slice(0, c.vi).some(i => i.t === 'have' || i.t === 'modal' || i.t === 'verb' || i.t === 'be' && i.low !== 'be')) return 'must';
   if (/\b(need|needs|have|has|had|'ve got|'s got|got|must|ought) to\b|\bmust\b|\bshould\b|\bwants? to be\b|\bbetter\b|\bsupposed to\b/.test(head)) return /\bhad to\b/.test(head) ? 'deed' : 'must';

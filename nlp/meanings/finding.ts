@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
 import { isMachine, isStuff, partLike, said } from '../clauses/things.ts';
 import { CONDITION } from '../words/conditions.ts';
+import { PERSONS } from '../words/persons.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { isClass } from '../words/verbs.ts';
 import { verdictIn, type Verdict } from './lib/verdict.ts';
@@ -15,7 +16,7 @@ export const finding: Meaning = t => {
   const c = t.clause;
   if (c.asks || c.sub && /^(if|unless|until|till|before|that|which|who|whether|so|how|what|where|why|when|than|as)$/.test(c.sub)) return undefined;
   if (c.who === 'it' && /\b(too|got|getting|was|is) (too )?(cold|dark|late|wet|hot|windy|damp) (to|out|for|in here)\b/.test(lowText(t))) return undefined;
-  if (/^(cond|hearsay)$/.test(c.reality)) return undefined;
+  if (/^(cond|hearsay)$/.test(c.reality) || c.join === 'so' && c.neg && c.pred === 'verb' && t.at === 0) return undefined;
   const later = verdictOnly(t);
   if (later) return later;
   const gone = doneFor(t);
@@ -27,7 +28,7 @@ export const finding: Meaning = t => {
 };
 
 const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
-const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && !/^(tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
+const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && !PERSONS.test(/^(.+?)'s /.exec(p.name)?.[1] ?? '-') && !/^(tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
 
 /** The words after "is", without days and the closing mark; a number of them stays in: "three cracked". */
 function condition(t: Telling, c: Clause, from: number): string {
@@ -252,7 +253,7 @@ function aboutAfterOn(t: Telling, c: Clause): Thing[] {
 function verdictOnly(t: Telling): Entry[] | undefined {
   const c = t.clause, text = lowText(t);
   const v = verdictIn(text);
-  if (c.reality === 'hearsay' || c.reality === 'maybe' && !/\b(can|could|'ll|will)\b/.test(text) || /\b(probably|might|perhaps)\b|^maybe\b/.test(text)) return undefined;
+  if (c.reality === 'hearsay' || /\b(probably|might|perhaps|would|wish)\b|^maybe\b/.test(text)) return undefined;
   if (!v || c.neg || c.pred === 'none' && c.items.some(i => i.f?.dim === 'number')) return undefined;
   if (c.pred === 'be' && c.subj.some(s => s.np?.stands && s.from >= c.from) && v !== 'watch' && v !== 'reuse' && !t.told.some(x => x.entry.kind === 'finding' && c.subj.some(s => s.name === (x.entry as { part: string }).part))) return undefined;
   if (c.pred === 'be' && c.subj.some(s => !s.carried)) return undefined;

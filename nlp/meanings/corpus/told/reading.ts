@@ -14,7 +14,7 @@ export const READINGS: ToldCorpus = {
     ...told([read('inlet tappet', 'clearance', 0.012, 'in'), read('exhaust tappet', 'clearance', 0.015, 'in')], ['tappets: inlet 12 thou, exhaust 15', 'tappets inlet 12 thou exhaust 15 thou'].slice(0, 1)),
     ...told([read('front main journal', 'diameter', 1.998, 'in'), read('rear main journal', 'diameter', 1.9965, 'in')], ['Front main journal mics 1.998, rear main journal 1.9965.', 'front main journal 1.998 in, rear main journal 1.9965 in', "mic'd the front main journal at 1.998 in and the rear main journal at 1.9965 in"].slice(0, 2)),
     ...told([read('battery', 'voltage', 12.6, 'V')], ['Battery reads 12.6 V.', 'battery 12.6 volts', 'Battery is at 12.6 volts.', 'The battery shows twelve point six volts.', "Battery's sitting at 12.6 volts."]),
-    ...told([read('safety valve', 'lifting pressure', 148, 'psi')], ['Safety valve lifts at 148 psi.', 'The safety valve lifted at 148 psi.', 'safety valve pops at 148 psi'], { parts: ['safety valve'] }),
+    ...told([read('safety valve', 'lifting pressure', 148, 'psi')], ['Safety valve lifts at 148 psi.', 'The safety valve lifted at 148 psi.'], { parts: ['safety valve'] }),
     ...told([read('thermostat', 'opening temperature', 82, '°C')], ['Thermostat opens at 82 C.', 'thermostat opened at 82 degrees C']),
     ...told([read('steering box', 'play', 0.0625, 'in')], ["There's a sixteenth of play in the steering box.", 'steering box has a sixteenth of an inch of play', 'a sixteenth of an inch of play in the steering box'].slice(0, 2)),
     ...told([read('flywheel', 'runout', 0.006, 'in')], ['Flywheel runs out six thou.', 'The flywheel runs six thou out.', 'flywheel runout 6 thou']),
@@ -32,6 +32,6 @@ export const READINGS: ToldCorpus = {
   never: [
     'Book says the end float is eight thou.', 'The manual gives 60 foot-pounds for the head.', 'End float should be eight thou.', 'A fella at coffee claims the gearbox takes thirty quarts.', 'My neighbour reckons the head takes 60 foot pounds.',
     'Need a 3/8 bolt two inches long.', 'Ordered three feet of 5/8 hose.', 'I want the gap at 15 thou.', 'If the end float is over ten thou I will shim it.', 'Going to set the gap to 15 thou.', 'What is 40 thou in millimetres?',
-    'Bought a 12 mm drill for 8 dollars.', 'Leave it for 16 hours.', 'Two hours on the radiator.', 'Drilled it out to take a half-inch bolt.', 'It was about 40 degrees in the shop.', 'Used a quart of oil.', 'Cut four inches off the pipe.', 'The clutch was never right.', 'He wants 40 for it.',
+    'Bought a 12 mm drill for 8 dollars.', 'Leave it for 16 hours.', 'Two hours on the radiator.', 'Drilled it out to take a half-inch bolt.', 'Used a quart of oil.', 'Cut four inches off the pipe.', 'The clutch was never right.', 'He wants 40 for it.',
   ],
 };
