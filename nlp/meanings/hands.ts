@@ -17,7 +17,7 @@ export const hands: Meaning = t => {
   if (c.neg || c.asks || c.sub && /^(if|unless|that|until|till)$/.test(c.sub) || /^(past plan|wish|maybe|cond|hearsay)$/.test(c.reality) || /\b(was|were) (coming|going|due)\b|\b(helped|came)\b/.test(text)) return undefined;
   const booked = /\b(got|have|having|'ve) (got )?(some |extra |more )?(help|a hand|two hands|hands|a helper|helpers|an extra pair|(a|two) pairs? of hands)\b|^(and |some |extra )?(help|hands|a helper|helper|(a|two|extra|another|an extra) pairs? of hands)\b/.test(text);
   const people = /\b(bloke|lad|fella|fellow|man|chap|guy|girl|neighbou?r) (from )?(next door|down the road|across the road|over the road|up the road)\b/.test(text) || c.items.some(i => i.np && PERSONS.test(i.np.said)) || /^(he|she|they)$/.test(c.who ?? '') && t.clauses.slice(Math.max(0, t.at - 2), t.at).some(p => p.items.some(i => i.np && PERSONS.test(i.np.said))) || /\b(got|have|having) (help|a hand|two hands|hands|somebody|someone|company)\b|\bhelp('s| is| coming| arrives)\b/.test(text);
-  if (!booked && (!people || !COMES.test(text))) return undefined;
+  if (!booked && (!people || !COMES.test(text) && !(c.reality === 'plan' && /\b(hold|lift|help|push|steady|lend)\b/.test(text)))) return undefined;
   const end = spanForward(t, n => !n.asks && (/\b(help|helping|hand|lift|hold)\b/.test(lowText(t, n)) && (/^(he|she|they|person|we|who)$/.test(n.who ?? '') || n.who === undefined && !n.subj.some(s => !s.carried))), 2);
   const reach = t.clauses.slice(t.at, end + 1);
   const today = t.sheet.ctx.at.slice(0, 10);

@@ -5,7 +5,7 @@ import { trim } from './lib/fields.ts';
 import { meter } from './reading.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to date|up to now|all up|by now|makes it|that makes|all in|brings? .{1,40} (up )?to)\b/;
+const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to date|up to now|all up|by now|makes it|that makes|that('s| is) .* now$|all in|brings? .{1,40} (up )?to)\b/;
 
 /** Time spent: "two hours on the sweep", "spent an hour scraping", "that took me three hours"; a sum so far where it says so. */
 export const hours: Meaning = t => {
@@ -48,6 +48,7 @@ const timeIn = (t: Telling, c: Clause): Extract<Found, { dim: 'span' }> | undefi
 function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
   const after = t.sheet.tokens.slice(f.to, f.to + 2).map(x => x.low).join(' ');
   if (/^(to|from|before|until|till) /.test(after) && !/\b(spent|took|put)\b/.test(text) && !/^to (date|the)/.test(after) || (c.pred === 'have' || c.verb?.base === 'hold' || c.verb?.base === 'last') && c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '')) return false;
+  if (/^(need|want|require|expect|allow)$/.test(c.verb?.base ?? '')) return false;
   if (/\b(in|after|within|every|until|till|for another|next|about)$/.test(t.sheet.tokens.slice(Math.max(0, f.from - 1), f.from).map(x => x.low).join(' ')) && !/\b(took|spent|put|call it)\b/.test(text)) return false;
   if (/\b(running|of running|ran|run time|on the clock|on the meter|hour meter|hourmeter|cure|dry|drying|curing|overnight|soak\w*|drive|drove|away|idl\w+|ran (it|her)|under load|warm|cool\w*|simmer\w*|boil\w*|charg\w+|bak\w+|cook\w*|in the oven|in the tank|bath)\b/.test(text) && !/\b(spent|took me|put in|hours? on)\b/.test(text)) return false;
   if (/\b(free|left|to spare|to kill|spare|before (the|my|i|choir|dinner|tea|supper|lunch|work))\b/.test(text) && !/\bspent\b/.test(text)) return false;

@@ -61,7 +61,8 @@ function target(t: Telling, c: Clause): string | undefined {
     const trade = isSource(np) || PERSONS.test(said) || /(er|or|smith|wright|ist|works|ician)s?$/.test(said) && !isPart(t, said) && TRADE_ENDING.test(said) || /^(town|machining|the shop)$/.test(said);
     if (np.quant === 'no' || isStuff(said)) continue;
     if (/\b(scrap|dump|tip|skip|bin|landfill)\b/.test(said)) continue;
-    if (!trade || (i.low === 'in' || i.low === 'by') && !/(shop|works|yard|foundry|'s)$/.test(said)) continue;
+    const handed = i.low === 'to' && /^(give|send|take|hand|post|pass)$/.test(c.verb?.base ?? '') && c.items[k + 2]?.t === 'to' && c.items[k + 3]?.t === 'verb' && isClass(c.items[k + 3]!.base!, 'work') && !isPart(t, said); // "gave the pump to Dave to rebuild"
+    if (!trade && !handed || (i.low === 'in' || i.low === 'by') && !/(shop|works|yard|foundry|'s)$/.test(said)) continue;
     let to = k + 2;
     while (c.items[to] && /^(in|at|down|up|across|over|on|of|from)$/.test(c.items[to]!.low) && c.items[to + 1]?.np) to += 2;
     const text = textOf(t.sheet, c.items[k + 1]!.from, c.items[to - 1]!.to);

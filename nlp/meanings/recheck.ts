@@ -51,6 +51,7 @@ export function later(t: Telling, c: Clause): { after: number; unit: string } | 
     if (unit === 'minutes') return undefined;
     return { after: amount, unit };
   }
+  if (/\bafter (the|its|her|his) first (hour|run hour)\b/.test(text)) return { after: 1, unit: 'hours' };
   if (/\bnext month\b|\bin a month\b/.test(text)) return { after: 1, unit: 'months' };
   if (/\b(next|in a|a) week\b/.test(text) && !/\bweek (from|after)\b/.test(text)) return { after: 1, unit: 'weeks' };
   if (/\bfortnight\b/.test(text)) return { after: 2, unit: 'weeks' };

@@ -6,7 +6,7 @@ import { whenIn } from './lib/day.ts';
 import { lowText, type Meaning } from './telling.ts';
 
 const WAITS = /\b(clamps? (stay|stays|on|off|come off)|leave|leaving|let|letting|cure|cures|curing|dry|dries|drying|set|sets|setting|harden|cool|cools|cooling|soak in|off[- ]?gas|sit|sits|flash|don't touch|can't touch|not (to be )?touch\w*|hands off|no touching|shan't touch|won't touch|stays? (clamped|in the clamps|put|where|masked|wrapped|warm|covered|as)|wait|waits|give|needs?|wants?|has to (sit|dry|cure|set|cool)|to (cure|dry|set|harden|cool|go off)|before (i|it|we)( can| )?(touch|handle|sand|load|recoat|run|use|move|go near))\b/;
-const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*|cool\w*|alone|touch\w*|be|clamp\w*|sit|sits|stays?|glue|paint|epoxy|sealer|sealant|varnish|primer|jb|off|overnight|stand|rest|till|until|before|go off|handle|tack)\b/;
+const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*|cool\w*|alone|touch\w*|be|clamp\w*|sit|sits|stays?|glue|paint|epoxy|sealer|sealant|varnish|primer|silicone|goo|adhesive|filler|lacquer|putty|mastic|resin|undercoat|topcoat|jb|off|overnight|stand|rest|till|until|before|go off|handle|tack)\b/;
 
 /** Leave it alone until then: curing, drying, setting, cooling. */
 export const wait: Meaning = t => {

@@ -53,7 +53,7 @@ function single(t: Telling, c: Clause, k: number): Goods[] | undefined {
   if (!before && !topic) return [];
   const g: Goods = before ?? { item: topic!.name, from: it.from, to: it.to, thing: topic! };
   if (dozen) g.qty = /dozen/.test(it.np!.said) ? 12 * (it.np!.count ?? 1) : 2;
-  specAfter(t, c.items, k + 1, g);
+  specAfter(t, c.items, c.items[k + 1]?.low === 'of' && c.items[k + 2]?.t === 'pron' ? k + 3 : k + 1, g);
   return [g];
 }
 
@@ -127,6 +127,8 @@ function needed(t: Telling, c: Clause): number | undefined {
     const n = items.findIndex((i, x) => (i.low === 'of' || i.low === 'on') && x > 0);
     return n >= 0 ? n + 1 : undefined;
   }
+  const lacking = items.findIndex((i, n) => i.low === 'short' && items[n + 1]?.np !== undefined && items[n + 1]!.np!.count !== undefined);
+  if (lacking >= 0 && /^(i|we)$/.test(c.who ?? 'i')) return lacking + 1;
   if (/^(still |also |just )?(to (get|buy|order)|shopping list|on the (shopping )?list|list)\b/.test(text)) return Math.max(at(/^(get|buy|order|list)$/), 0) + 1;
   return undefined;
 }

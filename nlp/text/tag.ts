@@ -125,6 +125,6 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (/^(pretty|clean|clear|early|late|dead|once|half|straight|finger|right)$/.test(low)) return undefined;
   if (g.ADVERB.has(low)) return 'adv';
   if (/^(ok|okay)$/.test(low) && (prev === 'noun' || prev === 'num' || prev === 'be' || prev === 'pron' || prev === 'adv')) return 'adj';
-  if (g.FILLER.has(low) || /^(okay|ok|yeah|yep|yes|nope|righto|oh|cheers|please|aye|damn|bloody|sorry|correction|testing|oops|hello|hi|thanks|ha|haha|lol|btw|nope|nah|och|ach|ah|eh|aye|crikey|blimey|gosh|heck)$/.test(low)) return 'intj';
+  if (g.FILLER.has(low) || /^(okay|ok|yeah|yep|yes|nope|righto|oh|cheers|please|aye|damn|bloody|sorry|correction|testing|oops|hello|hi|thanks|ha|haha|lol|btw|nope|nah|och|ach|ah|eh|aye|crikey|blimey|ouch|phew|yikes|hooray|hurrah|ugh|gosh|heck)$/.test(low)) return 'intj';
   return undefined;
 }

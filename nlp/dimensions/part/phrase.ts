@@ -95,6 +95,7 @@ function inName(sheet: Sheet, k: number, to: number): boolean {
   if (tag === 'noun') return true;
   const more = k + 1 < to && (['noun', 'adj', 'pron', 'num', 'poss'].includes(tags[k + 1]!));
   if (tag === 'pron') return /^(one|ones)$/.test(low);
+  if (tag === 'adj' && /^(short|low)$/.test(low) && tags[k + 1] === 'num') return false;
   if (tag === 'adj') return more && !(k > 0 && tags[k - 1] === 'noun' && CONDITION.has(low) && !SIDES.has(low) && !nounClasses(`${low} ${tokens[k + 1]!.low}`).size && statedAfter(sheet, k, to));
   if (tag === 'poss') return more;
   if (tag === 'num') return more && isNumberWord(low) && tags[k + 1] === 'noun' && !(tags[k - 1] === 'noun' && nounClasses(tokens[k - 1]!.low).has('part') && !/^(cylinder|leg|section|bay)$/.test(tokens[k - 1]!.low));
@@ -106,12 +107,15 @@ function sizeAt(sheet: Sheet, i: number, to: number): { to: number; count?: numb
   const { tokens, tags, found } = sheet;
   if (tags[i] !== 'num' && !/^(pair|dozen|set|couple)$/.test(tokens[i]?.low ?? '')) return undefined;
   const size = found.filter(f => f.from === i && f.to < to && (f.dim === 'thread' || f.dim === 'measure' || f.dim === 'number' && (f.value.form === 'fraction' || f.value.form === 'mixed'))).sort((a, b) => b.to - a.to)[0];
+  const by = size ? sizeBy(sheet, size.to, to) : undefined;
+  if (size && by !== undefined && ['noun', 'adj'].includes(tags[by]!)) return { to: by, spec: textOf(sheet, i, by) };
   if (size && tags[size.to] !== 'num' && ['noun', 'adj'].includes(tags[size.to]!)) return { to: size.to, spec: textOf(sheet, i, size.to) };
   if (found.some(f => f.from <= i && i < f.to && (f.dim === 'money' || f.dim === 'span' || f.dim === 'measure' || f.dim === 'when' || f.dim === 'percent') && f.sure === 'certain')) return undefined;
   const n = found.filter(f => f.from === i && f.dim === 'number' && f.to < to).sort((a, b) => b.to - a.to)[0];
   const end = n ? n.to : i + 1;
   const value = n && n.dim === 'number' ? n.value.value : countValue(tokens[i]!.low);
   if (value === undefined) return undefined;
+  if (/^\d{4,}$/.test(tokens[i]!.low) && tags[end] === 'noun') return { to: end, spec: tokens[i]!.text }; // "6203 bearings" are known by their number
   const next = sizeAt(sheet, end, to);
   if (next?.spec) return { to: next.to, count: value, spec: next.spec };
   const after = tokens[end]?.low ?? '';
@@ -121,6 +125,13 @@ function sizeAt(sheet: Sheet, i: number, to: number): { to: number; count?: numb
   const hyphened = sheet.text[tokens[end - 1]!.end] === '-';
   if (hyphened || !Number.isInteger(value) || tag === 'noun' && value > 1 && !pluralAhead(sheet, end, to)) return undefined;
   return { to: end, count: value };
+}
+
+/** "three eighths by two bolts": where the second dimension of a size ends, when a noun follows it. */
+function sizeBy(sheet: Sheet, from: number, to: number): number | undefined {
+  if (!/^(by|x)$/.test(sheet.tokens[from]?.low ?? '')) return undefined;
+  const n = sheet.found.filter(f => f.from === from + 1 && f.to < to && (f.dim === 'number' || f.dim === 'measure')).sort((a, b) => b.to - a.to)[0];
+  return n?.to;
 }
 
 /** Whether the noun run from here ends in a plural, so that a number before it counts. */

@@ -66,6 +66,8 @@ export function perSeller(t: Telling, items: readonly Item[]): { source: string;
 /** Past a seller, up to the price of the next: ", free shipping" still belongs to him. */
 const after = (items: readonly Item[], k: number): number => {
   let to = k + 1;
+  const or = items.findIndex((i, n) => n > k && i.t === 'cc' && i.low === 'or');
+  if (or > 0 && or < k + 7 && items.slice(k, or).some(i => /\b(ship|post|shipping|postage|carriage|delivery|freight)\b/.test(i.low))) return or;
   while (items[to] && (items[to]!.low === ',' || items[to]!.f?.dim === 'money' && (items[to]!.f as { value: { role?: string } }).value.role === 'shipping')) to++;
   return to;
 };

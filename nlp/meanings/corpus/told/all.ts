@@ -11,6 +11,7 @@ import { OUTS } from './out.ts';
 import type { ToldCorpus } from './phrase.ts';
 import { QUOTES } from './quote.ts';
 import { READINGS } from './reading.ts';
+import { REALITY } from './reality.ts';
 import { RULES } from './rule.ts';
 import { STOWS } from './stow.ts';
 import { HOURS, RECHECKS, WAITS, WEATHERS } from './times.ts';
@@ -18,4 +19,4 @@ import { WANTS } from './want.ts';
 import { WORKS } from './work.ts';
 
 /** The corpora of statements, one a kind of entry. */
-export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, ERRANDS, FITS, FINDINGS, READINGS, WORKS, JOBS, RULES];
+export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, ERRANDS, FITS, FINDINGS, READINGS, REALITY, WORKS, JOBS, RULES];
