@@ -42,7 +42,9 @@ function named(desk: Desk, kind: SumKind, s: { start: number; end: number }, ask
   const whole = wholeSet(called, given);
   if (!asked && !whole && !(fields.length && FOR_ONE.test(text.slice(m.index + m[0].length)))) return undefined;
   if (asked && !whole && !fields.length && !outright(desk, start, end)) return undefined;
-  return { kind, start, end, score: 0.5 + fields.length + (whole?.length ?? 0) + (kind.weight ?? 0) / 2 };
+  // A fragment is all of it the question, so that nothing of it is taken for a statement.
+  const place = asked ? { start, end } : { start: s.start, end: s.start + text.trimEnd().replace(/[ .;,]+$/, '').length };
+  return { kind, ...place, score: 0.5 + fields.length + (whole?.length ?? 0) + (kind.weight ?? 0) / 2 };
 }
 
 const wholeSet = (called: SumName, given: Record<string, unknown>): readonly string[] | undefined => called.whole.find(set => set.every(f => given[f] !== undefined));
