@@ -9,6 +9,7 @@ import { machineOf } from './machine.ts';
 import { readAsks, type AskRead } from './meanings/asks/read.ts';
 import { remember, tell } from './tell.ts';
 import { openSheet } from './sheet.ts';
+import type { Sheet } from './types.ts';
 import { traceClauses } from './trace.ts';
 import { unreadOf } from './unread.ts';
 
@@ -30,7 +31,7 @@ export function readNote(text: string, ctx: ReadContext): Reading {
 function readOne(text: string, ctx: ReadContext, memory: Memory, prior: readonly Entry[]): Reading {
   const sheet = openSheet(text, ctx);
   const named = machineOf(sheet);
-  const asked = readAsks(sheet);
+  const asked = surelyAsked(sheet, prior, memory);
   const used = asked.flatMap(a => a.used);
   const clauses = clausesOf(sheet, [...asked.map((a): [number, number] => [a.from, a.to]), ...(named?.cut ? [named.cut] : [])], memory);
   traceClauses(sheet, clauses);
@@ -44,6 +45,21 @@ function readOne(text: string, ctx: ReadContext, memory: Memory, prior: readonly
     ...(named ? { machine: named.machine } : {}), ...(named?.switches ? { switches: true } : {}), ...(act ? { act } : {}),
     trace: sheet.trace,
   };
+}
+
+/**
+ * The questions of the note. One that was only guessed at from a telling word ("loose") gives way where the same words make a statement
+ * ("have rings on order", "check again after ten hours").
+ */
+function surelyAsked(sheet: Sheet, prior: readonly Entry[], memory: Memory): AskRead[] {
+  const asked = readAsks(sheet);
+  if (!asked.some(a => a.rule === 'loose') || sheet.text.includes('?')) return asked;
+  const firm = asked.filter(a => a.rule !== 'loose');
+  const trace = sheet.trace;
+  const clauses = clausesOf(sheet, firm.map((a): [number, number] => [a.from, a.to]), memory.copy());
+  const { told } = tell({ ...sheet, trace: [] }, clauses, prior, firm.flatMap(a => a.used));
+  sheet.trace = trace;
+  return asked.filter(a => a.rule !== 'loose' || !told.some(x => x.entry.kind !== 'remark' && x.clause.from < a.to && a.from < x.clause.to));
 }
 
 const withSpan = (a: AskRead, text: string, tokens: readonly { start: number; end: number }[]): Ask =>

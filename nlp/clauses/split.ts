@@ -169,13 +169,14 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   if (it.t === 'verb' && it.form === 'past' && prev.t === 'pron' && cur[cur.lastIndexOf(prev) - 1]?.t === 'verb' && /^(it|them|those|these|that)$/.test(prev.low) && !/^(call|find|get|have|see|leave|keep|want|need|make|watch)$/.test(verb?.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'past' && (next?.t === 'np' || next?.t === 'pron') && !/^(get|have|keep|start|begin|help|go|come)$/.test(verb.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && !/^(help|let|make|have|get|be)$/.test(verb.base ?? '') && (next?.t === 'np' || next?.t === 'pron')) return true;
+  if (/^(it|them)$/.test(it.low) && prev.t === 'prt' && /^(in|on|under)$/.test(prev.low) && !cur.some(i => isAux(i) || i.t === 'verb')) return false; // "the gasket in it is torn"
   if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {
     if (it.low === 'it' || /^(that|this|those|these|them|one|both|all)$/.test(it.low)) return prev !== verb && (isAux(next) || finite(next)) && prev.t !== 'prt' || prev.t === 'prt' && isAux(next);
     return true;
   }
   if (it.t === 'np') {
     if (prev === verb && cur.some(x => x.np) && !cur.some(x => x.t === 'pron') && isAux(next) && /^(past|part)$/.test(verb!.form ?? '') && !/^(find|get|have|see|need|want|think|say|know|leave)$/.test(verb!.base ?? '')) return true;
-    const tookOff = prev.t === 'prt' && verb !== undefined && cur[cur.lastIndexOf(prev) - 1]?.t === 'np' && isAux(next) && !verb.base?.match(/^(be|sit|hang)$/);
+    const tookOff = prev.t === 'prt' && verb !== undefined && cur[cur.lastIndexOf(prev) - 1]?.t === 'np' && isAux(next) && /^(off|out|on|up|down)$/.test(prev.low) && /^(take|get|pull|lift|knock|drive|press|slide|drop|put|bolt|push|slip|tap|pop|screw)$/.test(verb.base ?? '');
     if (tookOff) return true;
     if (prev === verb || prev.t === 'prt' && !stateEnds(cur)) return false;
     if (prev.t === 'prt' && /^(the|a|an|my|his|her|our)$/.test(it.low.split(' ')[0]!) && !isAux(next) && cur[cur.lastIndexOf(prev) - 1]?.t === 'be') return false;

@@ -18,7 +18,7 @@ export const isMachine = (sheet: Sheet, name: string): boolean => {
   const classes = nounClasses(name);
   if ((sheet.ctx.machines ?? []).some(m => m.toLowerCase() === name) || classes.has('machine') && !classes.has('part')) return true;
   const words = name.split(' ');
-  return words.length > 1 && !(sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name) && classes.size === 0 && words.every(w => { const k = nounClasses(w); return k.has('machine') && !(k.has('part') && w !== 'engine'); });
+  return words.length > 1 && !(sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name) && classes.size === 0 && words.every(w => { const k = nounClasses(w); return k.has('machine') && !(k.has('part') && w !== 'engine' && w !== 'pump'); });
 };
 /** Whether a name can be a part's: the shop's or the trade's, or an unknown word that is no everyday one. */
 export const partLike = (sheet: Sheet, name: string): boolean => {
@@ -74,7 +74,7 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
 
 /** The owner's name in front; undefined when the tail is no owner (a place, a person) and the clause goes on. */
 function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memory: Memory): string | undefined {
-  if (/^(order|back order|backorder|hold|loan|approval|trial)$/.test(owner.said)) return undefined;
+  if (/^(order|back order|backorder|hold|loan|approval|trial|mail|post|parcel|packet)$/.test(owner.said)) return undefined;
   const known = snap(`${owner.said} ${name}`, sheet.ctx);
   if (known.known) return known.name;
   if (isMachine(sheet, owner.name)) return name;

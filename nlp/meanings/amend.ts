@@ -10,13 +10,13 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const STRIKE = /^(take that back|scrap (that|the) (last|note)|forget (what|that)|delete (that|the)|never mind (that|what))\b|^(no |okay |oh |sorry |actually |wait |hang on |hold on |um |well )*(scratch|strike|forget|ignore|undo|delete|cancel|disregard|take back|wipe|drop|scrub|bin|remove|cross out|rub out) (that|it|the last|what i|my last|the previous|all that|the bit|everything i|this|the note|last (note|one|entry|bit)|about|the (one|entry|remark|thing) about|that last|what)\b|^(no |sorry |actually )*(i was wrong about|i take (it|that) back|that('s| was| is) (wrong|not right|a mistake|rubbish)|never mind (that|what i said|about)|that never happened|didn't happen|that wasn't (right|me|it)|i got that wrong|ignore me)\b/;
 const CROSSED = /\b(cross|take|strike|scratch|knock) (the |those |that |them |it |off )?.{0,30}\boff\b( the list)?/;
-const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it|the \w+)|should (be|have|'ve)|not \S+$|misread|wrong|mistake|i said|change (that|it|the)|turns out|no wait|wait no|wait|oops|scrap that|read it wrong|correct that|meant to say|better make|counted again|measured again|looked again|added that|on second thoughts?)\b|^no\b|isn't .* it's|wasn't .* it was/;
+const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it|the \w+)|should (be|have|'ve)|not \S+$|misread|wrong|mistake|i said|change (that|it|the)|turns out|no wait|wait no|wait|oops|scrap that|read it wrong|correct that|meant to say|better make|(counted|measured|looked|checked|miked|weighed) (it |them |that )?again|added that|on second thoughts?)\b|^no\b|isn't .* it's|wasn't .* it was/;
 /** "it was seventy-two for the tailgate": what "it" is comes straight after. */
 const restated = (c: Clause): boolean => c.pred === 'be' && /^(it|that|they)$/.test(c.who ?? '') && c.rest.find(i => i.t !== 'adv')?.f !== undefined;
 
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
-  const c = t.clause, text = lowText(t).replace(/^((och|ah|ach|nah|oh|hey|well|so|and|but|right)\b ?,? ?)+(?=\w)/, '');
+  const c = t.clause, text = lowText(t).replace(/^(no )?[,.;: ]+/, '$1').replace(/^((och|ah|ach|nah|oh|hey|well|so|and|but|right)\b ?,? ?)+(?=\w)/, '');
   if (STRIKE.test(text) || /^(forget|ignore|scratch|strike|cancel|disregard)\b/.test(text) && !c.neg && t.prior.some(e => ('part' in e && e.part || 'item' in e && e.item || '') .toString().split(' ').some(w => w.length > 3 && text.includes(w))) || t.at === 0 && t.prior.some(e => e.kind === 'want') && /^(cross|strike|scratch)\b/.test(text) && CROSSED.test(text)) {
     for (const x of t.clauses) if ((x as Placed).sentence === (c as Placed).sentence) (x as Clause & { spoken?: boolean }).spoken = true;
     return [{ kind: 'amend', undo: true } as Entry];
@@ -24,6 +24,8 @@ export const amend: Meaning = t => {
   if (/^(they|he|she|the [a-z]+) (rang|called|phoned|emailed|texted|wrote|messaged)( back)?( to say)?$/.test(text) && t.prior.some(e => e.kind === 'order' || e.kind === 'out')) return [];
   if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark') && t.clauses[t.at + 1]?.items[0]?.t !== 'neg') return undefined;
   if (c.neg && /^(pay|buy|want|need|order)$/.test(c.verb?.base ?? '')) return undefined;
+  const comma = c.items[0]?.t === 'neg' ? c.items.findIndex(i => i.low === ',') : -1;
+  if (comma > 0 && c.items.slice(1, comma).some(i => i.f) && c.items.slice(comma).some(i => i.f)) return changed(t, { ...c, from: c.items[comma]!.to, items: c.items.slice(comma + 1) }, text); // "not twelve, fourteen thou"
   if (c.items[0]?.t === 'neg' && t.told.some(x => x.entry.kind === 'amend')) return [];
   const own = `${t.sheet.tokens.slice(Math.max(0, c.from - 3), c.from).map(x => x.low).filter(w => w !== ',').join(' ')} ${text}`.trim();
   const n = t.clauses[t.at + 1];

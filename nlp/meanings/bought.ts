@@ -13,7 +13,7 @@ import { work } from './work.ts';
 /** Bought and in hand, with what was paid: "bought", "paid forty quid for", "picked up", "got … for 19". */
 export const bought: Meaning = t => {
   const c = t.clause;
-  if (c.neg || c.asks || c.reality !== 'deed' || c.passive && c.verb?.base !== 'buy' || c.sub && /^(if|unless|until|till|when|before|that|so)$/.test(c.sub)) return undefined;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.passive && !/^(buy|set)$/.test(c.verb?.base ?? '') || c.sub && /^(if|unless|until|till|when|before|that|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '';
   const end = (): number => spanForward(t, n => goesOn(t, n));
   const money = moneyClause(t, c) || nextMoney(t) || bareSeller(t, [c]) !== undefined && dims(c.items, 'number').length === 1;
@@ -99,7 +99,7 @@ function cashed(t: Telling): boolean {
 }
 
 const make = (g: Goods, price: number | undefined, source: string | undefined, sums: { shipping?: number; core?: number; tax?: number }): Entry =>
-  trim({ kind: 'bought', item: g.item, source, price: price !== undefined && price === g.qty ? undefined : price, shipping: sums.shipping, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax }) as Entry;
+  trim({ kind: 'bought', item: g.item, source, price: price !== undefined && price === g.qty && !(source && g.thing.np && g.thing.np.count === undefined) ? undefined : price, shipping: sums.shipping, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax }) as Entry;
 
 /** Several things in one breath: each with the money named after it, up to the next thing. */
 function several(t: Telling, reach: readonly Clause[], goods: Goods[], source: string | undefined): Entry[] {

@@ -269,5 +269,6 @@ function verdictOnly(t: Telling): Entry[] | undefined {
     return [];
   }
   if (!names.length) return undefined;
-  return names.map(n => make(n, clauseText(t).replace(/^(and|but|so|then)\s+/i, ''), v));
+  const own = c.subj.find(s => !s.carried && s.from >= c.from && s.to < c.to);
+  return names.map(n => make(n, own ? condition(t, c, own.to) : clauseText(t).replace(/^(and|but|so|then)\s+/i, ''), v));
 }

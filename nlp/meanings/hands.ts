@@ -23,7 +23,7 @@ export const hands: Meaning = t => {
   const today = t.sheet.ctx.at.slice(0, 10);
   const day = t.sheet.found.filter(f => f.dim === 'when' && f.from >= c.from && f.to <= reach.at(-1)!.to).map(f => (f.dim === 'when' && !f.value.vague ? f.value.from : undefined)).filter((d): d is string => d !== undefined && d >= today).at(-1);
   const all = reach.map(r => lowText(t, r)).join(' ');
-  const order = reach.length === 1 ? bidden(t, t.clauses[t.at + 1]) : undefined;
+  const order = bidden(t, t.clauses[t.at + 1]);
   if (!day || !booked && !order && !HELPS.test(all) && !/\bto \w+ the\b/.test(all)) return undefined;
   if (order) (t.clauses[t.at + 1] as Clause & { spoken?: boolean }).spoken = true;
   return [trim({ kind: 'hands', when: day, for: (reach.map(r => purpose(t, r)).find(Boolean) ?? order)?.replace(/ with (me|us)$/, '') }) as Entry];
@@ -43,7 +43,7 @@ function purpose(t: Telling, c: Clause): string | undefined {
     const v = c.items[k]!;
     if (/^(help|come|give|lend|be|get|have|drop|stop|turn|bring|visit|free|work|take)$/.test(v.base ?? '') && !(v.base === 'turn' && c.items[k + 1]?.np) && !(v.base === 'get' && /\b(help|hand)\b/.test(c.items.slice(0, k).map(i => i.low).join(' ')) && c.items[k - 1]?.t === 'to') && !(v.base === 'take' && c.items[k - 1]?.t === 'to')) continue;
     const before = c.items.slice(0, k).map(i => i.low).join(' ');
-    if (!/\b(help|hand|to|with|and|hands|muscle)\b/.test(before)) continue;
+    if (!/\b(help|hand|to|with|and|hands|muscle|will)\b|'ll\b/.test(before)) continue;
     const end = stop(c, k);
     return `${v.base} ${said(t.sheet, v.to, end)}`.trim();
   }

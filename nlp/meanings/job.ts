@@ -14,6 +14,7 @@ export const job: Meaning = t => {
   const c = t.clause;
   const reminded = /\bdon't (let me )?forget to\b/.test(lowText(t));
   if (c.neg && !reminded || c.asks || c.sub && !(c.sub === 'when' && c.reality === 'plan') && /^(if|unless|until|till|before|when|after|because|so|that|which|while|since|as)$/.test(c.sub)) return undefined;
+  if (/^(maybe|perhaps|possibly|might)\b/.test(lowText(t))) return undefined;
   if (c.reality === 'cond' || c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(don't know|not sure|no idea)\b/.test(lowText(t))) return undefined;
   const got = treated(t, c) ?? ordered(t, c);
   if (got) mends(t, got);

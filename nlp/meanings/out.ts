@@ -78,6 +78,7 @@ function purpose(c: Clause): string | undefined {
     if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]?.base && c.items[k + 3]?.low === 'out') return `${c.items[k + 2]!.base} out`;
     if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]) return c.items[k + 2]!.base ?? verbForms(c.items[k + 2]!.np?.said ?? '')[0]?.base;
     if (i.t === 'to' && /^(have|get)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? '')) { const v = c.items.slice(k + 2).find(x => x.t === 'verb'); if (v) return v.base; }
+    if (i.t === 'to' && k > 1 && c.items[k - 1]?.np && c.items[k - 2]?.t === 'to' && c.items[k + 1]?.t === 'verb' && isClass(c.items[k + 1]!.base!, 'work')) return c.items[k + 1]!.base; // "to the shop to skim"
     if ((i.low === 'for' || i.low === 'being' || i.low === 'getting') && ((c.items[k + 1]?.t === 'verb') || c.items[k + 1]?.np)) {
       const x = c.items[k + 1]!;
       if (x.t === 'verb' && (i.low !== 'for' || x.form === 'ing' || isClass(x.base!, 'work'))) return x.base;

@@ -100,7 +100,8 @@ function what(t: Telling, c: Clause): Goods | undefined {
   }
   const f = c.items.findIndex(i => i.low === 'for');
   const after = f >= 0 ? goodsIn(t, c.items, f + 1)[0] : undefined;
-  if (after && list.some(g => g.item === after.item)) return after;
+  if (after && (list.some(g => g.item === after.item) || !list.length && !isSeller(after.item) && moneyClause(t, c))) return after;
+  for (const g of list) g.item = g.item.replace(/ (price|quote)$/, '');
   if (list.length) return list[0];
   const topic = t.memory.topic() && { ...t.memory.topic()!, name: t.memory.topic()!.name.replace(/ (prices?|quotes?|costs?)$/, '') };
   const earlier = t.told.map(x => x.entry).findLast(e => e.kind === 'quote' || e.kind === 'want' || e.kind === 'finding');

@@ -27,6 +27,7 @@ export const wait: Meaning = t => {
   const worked = off ? t.told.findLast(x => x.entry.kind === 'work' || x.entry.kind === 'fit')?.entry : undefined;
   const about = things.length ? things : worked && 'part' in worked && worked.part ? [{ name: worked.part }] : t.memory.lastGroup().slice(0, 1);
   if (!about.length) return undefined;
+  for (const s of about) { const own = / (silicone|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|goo|filler|adhesive)$/; if (own.test(s.name) && !(t.sheet.ctx.parts ?? []).includes(s.name)) s.name = s.name.replace(own, ''); }
   if (until && !span || until && /\b(till|until)\b/.test(text)) return about.map(s => ({ kind: 'wait', part: s.name, until }) as Entry);
   return span?.dim === 'span' ? about.map(s => trim({ kind: 'wait', part: s.name, after: span.value.amount, unit: span.value.unit }) as Entry) : undefined;
 };

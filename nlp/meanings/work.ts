@@ -64,7 +64,7 @@ function action(base: string, c: Clause): string {
 const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|try|commence)$/.test(i.base ?? ''));
 
 function isBegun(t: Telling, c: Clause): boolean {
-  const inside = (k: number): boolean => t.sheet.found.some(f => f.from <= k && k < f.to);
+  const inside = (k: number): boolean => t.sheet.found.some(f => f.dim !== 'number' && f.from <= k && k < f.to);
   const text = t.sheet.tokens.slice(c.from, c.to).map(x => x.low).filter((_, k) => !inside(c.from + k)).join(' '), after = t.clauses.slice(t.at + 1, t.at + 3).filter(n => !n.asks).map(n => lowText(t, n)).join(' , ');
   if (startsWork(c)) return true;
   if (/\b(half|partly|part way|partway|most of|halfway|about half|so far|made a start|the first (side|half))\b/.test(text) && !/half and half|half an? /.test(text)) return true;

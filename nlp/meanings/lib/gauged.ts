@@ -143,8 +143,8 @@ function byNature(c: Clause, part: string | undefined, f: Figure, unit: string |
   if (unit && BY_UNIT[unit]) return BY_UNIT[unit];
   const measured = /^(measure|mike|gauge|read|check|clock|be|get|come|make)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : c.pred === 'none' ? 'be' : ''));
   if (!part || !measured || !(unit && LENGTH.test(unit) || f.bare && (f.places >= 3 || f.places === 2 && c.verb?.base === 'measure'))) return undefined;
-  if (unit === 'in' && f.value < 0.1 || f.bare && f.value < 0.1) return undefined;
-  return BY_PART.find(([re]) => re.test(part))?.[1] ?? (/^(measure|mike|gauge)$/.test(c.verb?.base ?? '') ? 'size' : undefined);
+  const small = f.value < 0.1 && (unit === 'in' || f.bare);
+  return BY_PART.find(([re, what]) => re.test(part) && !(small && /^(bore|diameter|length)$/.test(what)))?.[1] ?? (/^(measure|mike|gauge)$/.test(c.verb?.base ?? '') ? 'size' : undefined);
 }
 
 /** A number without a unit is a reading where its quantity is said and it is plainly no count, or where the one before it had the unit. */
