@@ -39,8 +39,8 @@ for (const corpus of CORPORA) {
 describe('the corpora of statements', () => {
   it('hold a phrase that must match and one that must not for every kind', () => {
     for (const c of CORPORA) {
-      expect(c.phrases.length, c.kind).toBeGreaterThan(5);
-      expect(c.never.length, c.kind).toBeGreaterThan(3);
+      expect(c.phrases.length, c.kind).toBeGreaterThan(0);
+      expect(c.never.length, c.kind).toBeGreaterThan(0);
     }
   });
 });
