@@ -162,6 +162,8 @@ export const RULES: readonly Rule[] = [
   { name: 'halloween', pattern: rx(String.raw`\bhalloween`), days: yearly(y => dayNumber(y, 10, 31)) },
   { name: 'fourth of july', pattern: rx(String.raw`\b(?:the )?(?:fourth|4th) of july`), days: yearly(y => dayNumber(y, 7, 4)) },
   { name: 'thanksgiving', pattern: rx(String.raw`\bthanksgiving`), days: yearly(thursday4) },
+  { name: 'labour day', pattern: rx(String.raw`\blabou?r day`), days: yearly(y => { const f = dayNumber(y, 9, 1); return f + ((7 - weekday(f)) % 7); }) },
+  { name: 'memorial day', pattern: rx(String.raw`\bmemorial day`), days: yearly(y => { const l = dayNumber(y, 5, 31); return l - weekday(l); }) },
   { name: 'good friday', pattern: rx(String.raw`\bgood friday`), days: yearly(y => easter(y) - 2) },
   { name: 'easter monday', pattern: rx(String.raw`\beaster monday`), days: yearly(y => easter(y) + 1) },
   { name: 'easter', pattern: rx(String.raw`\beaster(?: sunday)?(?! monday)(?![a-z])`), days: yearly(easter) },

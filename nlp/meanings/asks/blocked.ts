@@ -15,11 +15,13 @@ function partAfter(s: Seen, from = s.end): { name: string; end: number } | undef
     const t = thingAt(s.desk, from + m[0].length, s.stop);
     if (t) return t;
   }
-  return thingAt(s.desk, from, s.stop);
+  const bare = /^ ?(?:me )?(?:from )?(?:to |about |on )?(?:getting|get|going|go|starting|start|finishing|finish|beginning|begin)(?: on| to| and| ahead with| up)? (?=(?:the|my|this|that|it)\b)/.exec(text);
+  return thingAt(s.desk, from + (bare?.[0].length ?? 0), s.stop);
 }
 
 /** What holds up a part or job; can it be done yet. */
 export const BLOCKED: readonly AskRule[] = [
+  { name: 'any reason I cannot', open: /\b(?:any|what|whats the|is there any|is there a|give me a|one good) reasons? (?:why )?(?:that )?(?:i |it |we )?(?:can ?t|cannot|shouldn ?t|couldn ?t|not to|i can ?t) /, weight: 3, make: s => on((partAfter(s) ?? it(s))?.name) },
   { name: 'holding X up', open: /\b(?:whats|what is|anything|something|what else is)(?: still)? (?:holding|hanging|keeping|tying) (?=(?:the|my|that|this|those|it|them) )/, things: 'one', tail: /^ (?:up|back|from going on|off)\b/, tailNeeded: true, weight: 4, make: s => on(s.names[0]) },
   { name: 'what does X need before', open: /\bwhat(?: all| else)? (?:does|do|is|must|should|has|have) /, things: 'one', tail: /^ (?:still )?(?:need|want|wait(?:ing)? (?:on|for)|lack|require|missing|got to have|have to have|take)(?: (?:done|doing|to have|to be done|fitted))* (?:before|first|so)\b/, tailNeeded: true, weight: 4, make: s => on(s.names[0]) },
   { name: "what's holding up X", open: new RegExp(String.raw`\b(?:whats|what is|what|whats still|whats all|what all is|what else is|anything|is (?:there )?(?:something|anything)|something|somethings|is anything still|tell me whats|who is|whos)(?: (?:still|else|thats|that is|is|all|now|that|it|really|do i have))* ${HOLD}`), weight: 3, make: s => {

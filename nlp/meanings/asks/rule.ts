@@ -15,6 +15,8 @@ export interface AskRule {
   tail?: RegExp;
   tailNeeded?: boolean;
   weak?: boolean;
+  /** "the spring off the door" is the door's: the owner goes in front of the name. */
+  owner?: boolean;
   weight?: number;
   make(seen: Seen): Ask[] | undefined;
 }
@@ -52,6 +54,12 @@ export function hitsOf(desk: Desk, rules: readonly AskRule[]): Hit[] {
   return out;
 }
 
+function owned(desk: Desk, t: Things, stop: number): Things {
+  const m = /^ (?:off|off of|out of|from|belonging to) (?=(?:the|my)\b)/.exec(desk.text.slice(t.end, stop));
+  const whose = m && thingAt(desk, t.end + m[0].length, stop);
+  return whose ? { names: [...t.names.slice(0, -1), `${whose.name} ${t.names.at(-1)!}`], end: whose.end } : t;
+}
+
 function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined {
   const head = m.index + (/^[.?!;:, -]+(?=.)/.exec(m[0])?.[0].length ?? 0);
   const s = sentenceAt(desk, head);
@@ -63,6 +71,7 @@ function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined
     const one = rule.things === 'list' ? thingsAt(desk, end, s.end) : thingAt(desk, end, s.end);
     things = one && ('names' in one ? one : { names: [one.name], end: one.end });
     if (!things && rule.things !== 'maybe') return undefined;
+    if (things && rule.owner) things = owned(desk, things, s.end);
     if (things) end = things.end;
   }
   const tail = rule.tail?.exec(desk.text.slice(end, Math.min(s.end, end + 400))) ?? undefined;

@@ -3,7 +3,13 @@ import { spokenOf } from './desk.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const was = (part: string | undefined, what: string | undefined): Ask[] | undefined =>
-  part ? [{ kind: 'wasHow', part, ...(what ? { what: counted(what) } : {}) }] : undefined;
+  part ? [{ kind: 'wasHow', ...split(part, what) }] : undefined;
+const QUALITIES = /^(.+) (clearance|gap|backlash|end play|lash|preload|run ?out|tension|spacing|shims|washers|spacers)$/;
+/** "the concave clearance": the part, and what of it. */
+function split(part: string, what: string | undefined): { part: string; what?: string } {
+  const m = what ? undefined : QUALITIES.exec(part);
+  return m ? { part: m[1]!, what: m[2]! } : { part, ...(what ? { what: counted(what) } : {}) };
+}
 /** "the shim count" is the shims. */
 const counted = (what: string): string => what.replace(/^(?:number of |count of )/, '').replace(/^([a-z]+[^s\s]) (?:count|total|number|pack)$/, '$1s').replace(/ count$/, '');
 const ON = String.raw`(?:behind|under|underneath|beneath|below|in front of|ahead of|in|on|onto|between|at|for|off|off of|from|over|above|around|round|inside|across|of|to|with|beside|against|through|along|left in|up against)`;
@@ -15,6 +21,7 @@ const MONEYISH = /^(?:price|cost|total|damage|date|weather|story|plan|point|matt
 
 /** How it was before it came apart. */
 export const WAS_HOW: readonly AskRule[] = [
+  { name: 'number of W on X', open: new RegExp(String.raw`\b(?:number|count) of ${WHAT} (?:there (?:were|was) |were |was )?(?:${ON}) `), things: 'one', tail: BEFORE, weak: true, weight: 3, make: s => was(s.names[0], s.m[1]) },
   { name: 'did I note W on X', open: new RegExp(String.raw`\bdid i (?:ever |even |actually )?(?:note|write down|measure|record|mark|take down|count|get)(?: down)? (?:the |what the |how many |a )?${WHAT} (?:${ON}) `), things: 'one', tail: BEFORE, weight: 5, make: s => s.tail?.[0].trim() || /note|write|measure|record|count/.test(s.m[0]) ? was(s.names[0], s.m[1]) : undefined },
   { name: 'what was the X W before', open: /\bwhat (?:was|were) (?=(?:the|my) )/, things: 'one', tail: /^(?: (?:set|at|like))* ?(?:before|originally|when|as found|to (?:start|begin) with)\b[^.?!]*?(?=$|[.?!]|,? and (?:where|what|how|when|who))/, tailNeeded: true, weight: 5, make: s => { const m = /^(.+) (backlash|end play|endplay|gap|clearance|lash|torque|pressure|preload|timing|pitch|run ?out|float|play|sag|tension|voltage|height|depth|thickness|spacing|position|setting|length|travel|shims)$/.exec(s.names[0]!); return m ? was(m[1], m[2]) : undefined; } },
   { name: 'how many W were behind X', open: new RegExp(String.raw`\bhow many ${WHAT} (?:were|was|are|is|did (?:i|we) (?:have|take(?: out)?|pull(?: out)?|get|find|count)|had i|sat|went|came|came out|did it have|did they have|have|there were|there was|i had|i took|got|used to be|would have been)(?: (?:there|it|out|from|used|stacked|originally|sitting|fitted))*(?: in)? ?(?:${ON}) `), things: 'maybe', tail: BEFORE, weight: 5, make: s => /h?ours?\b|minutes|bolts do|left|miles|\b(?:i|we|you|have|did)\b/.test(s.m[1]!) ? undefined : was(thing(s), s.m[1]) },

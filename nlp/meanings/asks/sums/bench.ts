@@ -43,7 +43,7 @@ export const BOLT_STRENGTH: SumKind = {
 
 export const SUBSTITUTE: SumKind = {
   of: 'substitute',
-  ask: [/\b(?:can|could|will|would|is it (?:ok|okay|all right|safe) (?:to|if)|ok to|okay to|is|are|do|does|may|should)\b[^.?!]{0,90}\b(?:instead of|in place of|for a|replace|substitute|sub for|stand in for|swap(?:ped)? for|rather than)\b/, /\b(?:can|could) i (?:use|put|fit|swap|run|substitute|get away with)\b[^.?!]*\b(?:grade|class|bolt|bolts|8\.8|10\.9)\b/, /\bwill it do (?:instead)?\b/, /\b(?:as (?:good|strong) as|good enough for|equal to|stronger than)\b/],
+  ask: [/\b(?:substitut(?:e|ing)|swap(?:ping)?|replac(?:e|ing)) (?:an? )?(?:grade |class )?#~*(?!~)[^.?!]*\b(?:for|with|by) (?:an? )?(?:grade |class )?#/, /\b(?:can|could|will|would|is it (?:ok|okay|all right|safe) (?:to|if)|ok to|okay to|is|are|do|does|may|should)\b[^.?!]{0,90}\b(?:instead of|in place of|for a|replace|substitute|sub for|stand in for|swap(?:ped)? for|rather than)\b/, /\b(?:can|could) i (?:use|put|fit|swap|run|substitute|get away with)\b[^.?!]*\b(?:grade|class|bolt|bolts|8\.8|10\.9)\b/, /\bwill it do (?:instead)?\b/, /\b(?:as (?:good|strong) as|good enough for|equal to|stronger than)\b/],
   unless: /\b(?:pulley|sheave|belt|swap the)\b/,
   given(scope) {
     const out: Given = {};

@@ -29,7 +29,7 @@ export function byName(desk: Desk, plain: readonly Hit[], have: readonly Candida
 }
 
 /** "ring gap for a 4 inch bore": wanted for one of a size, where "ring gap on the left piston 14 thou" was measured. */
-const FOR_ONE = /^ (?:for|of|on|with) (?:an?\b|\d)/;
+const FOR_ONE = /^ (?:(?:mix|strength|percent(?:age)?) )?(?:for|of|on|with) (?:an?\b|-?[\d.]|minus\b)/;
 
 function named(desk: Desk, kind: SumKind, s: { start: number; end: number }, asked: boolean): Candidate | undefined {
   const called = SUM_NAMES[kind.of], text = desk.text.slice(s.start, s.end);

@@ -20,6 +20,7 @@ function unitNamed(word: string): string | undefined {
 /** Where the figure goes: "to foot pounds", "in millimetres", "how many quarts is", "in metric". */
 function target(scope: Scope, from: string, of: Figure): string | undefined {
   if (/\b(?:in|to|into) (?:old money|imperial|english|us units|inch units|american)\b/.test(scope.text)) return IMPERIAL[from];
+  if (/\b(?:as|in|to|into) (?:an? )?(?:fractions?|64ths|sixty[ -]?fourths)\b/.test(scope.text)) return 'fraction';
   if (/\b(?:in|to|into) metric\b/.test(scope.text)) return METRIC[from];
   const hits = [...scope.text.matchAll(TO)].filter(m => { const at = scope.start + m.index + m[0].length; return at <= of.start || at > of.end; });
   for (const m of hits.reverse()) {
@@ -81,6 +82,7 @@ export const CONVERT: SumKind = {
     /\bwhat(?:s|d| is| would| does| are| s|re)? (?:that |the [a-z]+ |about )?(?:be )?(?:(?!\b(?:what|whats|how|where)\b)[^.?!]){0,40}? (?:in|to|into|as) (?:plain |old |decimal |us |imperial )?(?:mm|mil|cm|in\b|inch|met|thou|foot|feet|ft|lb|pound|newton|nm|n m|kg|kilo|psi|bar|kpa|cel|cent|fahr|far|litre|liter|quart|gal|pint|mile|km|yard|gram|ounce|old money|imperial|english|decimal|hp|horse|kw|kilowatt|c\b|f\b|degrees)[a-z]*/,
     new RegExp(String.raw`\bhow many (?:${NAMES})(?: (?:is|are|in|to|s|make|makes|does|would|there|be|equal|equals|that|its|do))+`),
     new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about |i )?(?:need |want |give me )?(?:the )?#~*(?!~) ?(?:${NAMES}|degrees? (?:celsius|fahrenheit|c|f)|deg (?:c|f)) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also))`),
+    new RegExp(String.raw`#~*(?!~) ?(?:${NAMES}) (?:as|in|to|into) (?:an? )?(?:fractions?|64ths|sixty fourths)\b`),
     /(?:^|[.?!;,:] )(?:please )?(?:convert|change) (?:an? )?#~*(?!~) ?[a-z°\/·-]+(?: [a-z]+)?(?= ?(?:$|[?.]))/,
     new RegExp(String.raw`(?:^|[.?!;,:] |\bis )#~*(?!~)(?: of an inch)? (?:in|to|into|as) (?:mm|mil[a-z]*|decimals?|decimal inch(?:es)?|thou)(?= ?(?:$|[?.,]))`),
   ],

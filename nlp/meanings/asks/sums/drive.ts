@@ -10,6 +10,14 @@ function ratio(scope: Scope): { value: number; start: number; end: number } | un
   return r && r.nums[1] === 1 ? { value: r.nums[0]!, start: r.start, end: r.end } : undefined;
 }
 
+/** "ratio from 1450 engine rpm to 540 at the pto": two speeds and no teeth. */
+function twoSpeeds(scope: Scope, out: Given): void {
+  const [a, b, more] = [...scope.measures('rpm'), ...scope.numbers()].filter(f => f.value >= 60).sort((x, y) => x.start - y.start);
+  if (!a || !b || more || !/\b(?:ratio|reduction)\b/.test(scope.text)) return;
+  out.rpm1 = a.value; out.rpm2 = b.value;
+  scope.take(a, b);
+}
+
 export const GEARING: SumKind = {
   of: 'gearing',
   ask: [/\b(?:what|whats|how fast|how many)[^.?!]{0,50}\b(?:ratio|speed|turn|rpm|revs|spin|run|reduction|fast)\b/, /\bhow fast\b|\bspeed(?= ?\?)/, /\b(?:gear|sprocket|chain) ratio\b/, /\b(?:what|whats) (?:(?:is|the|s|my) )*(?:ratio|reduction)\b/],
@@ -24,6 +32,7 @@ export const GEARING: SumKind = {
     if (b) out.teeth2 = (swap ? a! : b).value;
     const n = speedOf(scope);
     if (n && all.length) out.rpm1 = n.value;
+    if (!all.length) twoSpeeds(scope, out);
     scope.take(...all, n);
     return out;
   },
@@ -38,6 +47,8 @@ export const ROAD_SPEED: SumKind = {
   ask: [/\b(?:what|how fast|whats|how many miles an hour)[^.?!]{0,60}\b(?:road speed|ground speed|miles an hour|mph|km\/h|kph|on the road|top speed|go(?:ing)? in (?:top|third|fourth|high|gear))\b/, /\b(?:road|ground|top) speed\b/, /\bhow fast (?:(?:does|will|would|is|s|do|am|ll) )?(?:it|she|i|the (?:tractor|truck|crawler|heron)|that)? ?(?:go|going|travel|drive|move)\b/],
   given(scope) {
     const out: Given = {};
+    const tyre = /\bt[yi]res?\b/.test(scope.text) ? /\b(\d+(?:\.\d+)?[-x]\d{2})\b/.exec(scope.text)?.[1] : undefined;
+    if (tyre) out.tyre = tyre;
     const n = speedOf(scope);
     if (n) out.rpm = n.value;
     const r = ratio(scope) ?? (() => { const f = scope.numbers().find(x => /\b(?:ratio|reduction|geared)(?: (?:is|of|at|overall|down))* $/.test(scope.before(x))); return f && { value: f.value, start: f.start, end: f.end }; })();
@@ -113,7 +124,7 @@ export const BELT_NUMBER: SumKind = {
   unless: /\b(?:tension|deflect)\b/,
   given(scope) {
     const out: Given = {};
-    const named = scope.seen(/\b([abc]) ?#~*(?!~)/);
+    const named = scope.seen(/\b([abc])#~*(?!~)/) ?? scope.seen(/\b([abc]) #~*(?!~)(?= (?:v )?belt)/);
     const s = SECTION.exec(scope.text);
     const letter = s?.[1] ?? s?.[2] ?? named?.m[1];
     if (letter) out.section = letter.toUpperCase();
@@ -138,7 +149,7 @@ export const BELT_TENSION: SumKind = {
   given(scope) {
     const out: Given = {};
     const len = scope.measures('in', 'mm', 'ft', 'cm');
-    const small = len.find(f => /^ ?(?:inch )?(?:pulley|sheave)/.test(scope.after(f)));
+    const small = len.find(f => /^ ?(?:inch )?(?:small |little |smaller )?(?:pulley|sheave)/.test(scope.after(f)));
     put(out, 'span', len.find(f => f !== small)); put(out, 'd1', small);
     const s = SECTION.exec(scope.text), letter = s?.[1] ?? s?.[2];
     if (letter) out.section = letter.toUpperCase();

@@ -62,6 +62,7 @@ export const WIRE_SIZE: SumKind = {
   of: 'voltDrop',
   ask: [
     /\b(?:what|which|whats|how (?:heavy|thick|big|fat))(?: (?:a|size|gauge|of|sort of|kind of|the|right|is|do|should|size of|awg|weight))* (?:wire|cable|gauge|awg|wiring|flex|lead|wire size|cable size)(?: (?:size|gauge|do|should|would|will|i|need|use|for|to|is|must|shall|have|want|run|it|does|that|take))*/,
+    /\b(?:size|pick|choose|select) (?:the |a |my |some )?(?:wire|cable)\b/,
     /\b(?:wire|cable) (?:size|gauge)\b/,
   ],
   unless: /\b(?:weld(?:er|ing)|mesh|fence|bale|baling|fuse|did i|was the|were the)\b/,

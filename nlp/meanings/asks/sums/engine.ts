@@ -103,7 +103,7 @@ export const TWO_STROKE: SumKind = {
 
 export const LEAK: SumKind = {
   of: 'pressureLeak',
-  ask: [/\b(?:how (?:big|bad|much)(?: (?:of )?a)?|what(?:s| size| is)?)[^.?!]{0,30}\bleak(?:ing|age)?\b/, /\bhow much of (?:that|it|the (?:drop|fall))[^.?!]{0,30}\b(?:cool|cold|temperature|heat)/, /\bis that (?:a|just) (?:leak|cooling)/],
+  ask: [/\b(?:how (?:big|bad|much)(?: (?:of )?a)?|what(?:s| size| is)?)[^.?!]{0,30}\bleak(?:ing|age)?\b/, /\bhow much of (?:that|it|the (?:drop|fall))[^.?!]{0,30}\b(?:cool|cold|temperature|heat)/, /\bis that (?:a|just) (?:leak|cooling)/, /\bwhat (?:should|will|would|must|ought) (?:it|the gauge|she|that)(?: to)? read\b/],
   given(scope) {
     const out: Given = {};
     const [a, b] = scope.measures('psi', 'bar', 'kPa');

@@ -49,7 +49,7 @@ export const END_PLAY: SumKind = {
   either: [['flats', 'turn']],
 };
 
-const MATERIAL = /\b(cast iron|grey iron|gray iron|ductile iron|stainless(?: steel)?|steel|iron|bronze|brass|alumini?um|ally|alloy|copper|cast|gunmetal|phosphor bronze|nickel)\b/g;
+const MATERIAL = /\b(wood(?:en)?|oak|ash|plastic|nylon|rubber|cast iron|grey iron|gray iron|ductile iron|stainless(?: steel)?|steel|iron|bronze|brass|alumini?um|ally|alloy|copper|cast|gunmetal|phosphor bronze|nickel)\b/g;
 const MADE: Record<string, string> = { ally: 'aluminium', alloy: 'aluminium', aluminum: 'aluminium', iron: 'cast iron', cast: 'cast iron', 'grey iron': 'cast iron', 'gray iron': 'cast iron', 'stainless steel': 'stainless' };
 const GOES_IN = /\b(?:bush(?:ing|es|ings)?|bearing|shaft|pin|sleeve|liner|insert|race|journal|axle|spindle|dowel|plug|seat|valve seat)s?\b/;
 

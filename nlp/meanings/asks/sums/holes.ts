@@ -46,9 +46,11 @@ export const TAP_DRILL: SumKind = {
     /\b(?:what|how much|which)(?: (?:is|full|of a))* (?:percent(?:age)?|%)? ?(?:of )?(?:full )?threads?\b(?= ?(?:$|[?.,]| (?:does|do|is|will|would|have|am|engagement|that|left)))/,
   ],
   unless: /\b(?:clearance|clear(?:s)? (?:a|the)|npt|pipe (?:thread|tap)|bolt through|slip through|pass through|free hole|bspt?|taper pipe)\b/,
-  given(scope) {
+  given(scope, prev) {
     const p = scope.values('percent').at(-1);
     scope.take(p);
+    const bare = prev?.percent !== undefined && !p ? scope.numbers().find(n => n.value >= 30 && n.value <= 100) : undefined;
+    if (bare) { scope.take(bare); return { ...size(scope), percent: bare.value }; }
     const drill = /\bwhat percent|\bhow much thread|\bpercent(?:age)? (?:of )?(?:full )?thread\b|\bthread (?:does|do|will|would|is)\b/.test(scope.text) ? drillUsed(scope) : undefined;
     if (drill) return { ...otherThan(scope, drill), drill };
     return { ...size(scope), ...(p ? { percent: p.value.value } : {}) };
@@ -61,6 +63,7 @@ export const TAP_DRILL: SumKind = {
 export const CLEARANCE: SumKind = {
   of: 'clearanceHole',
   ask: [
+    /\b(?:close|normal|loose|free)(?: |-)fit (?:hole|drill)\b/,
     /\b(?:clearance|through|clear|free) (?:hole|drill|fit hole|size|drill size)\b/,
     /\b(?:what|which|how big|whats)[^.?!]{0,40}?\b(?:hole|drill|drill bit)\b[^.?!]{0,40}?\b(?:clear(?:s|ance)?|pass(?:es)?|slips?|go(?:es)? (?:through|thru)|slide|clearance)\b/,
   ],

@@ -84,4 +84,6 @@ export const LANDED: SumKind = {
   unless: /\b(?:have i|ive spent|so far|spent|who|cheapest|best price|lowest price|who has|per leg|each leg|hours|torque|best landed)\b/,
   given,
   needs: ['price'],
+  telling: [['price', 'shipping'], ['price', 'tax'], ['price', 'core']],
+  word: /\b(?:landed|land|all in|all told|altogether|at the door)\b/,
 };

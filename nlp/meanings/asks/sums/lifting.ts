@@ -24,6 +24,7 @@ function few(scope: Scope, pattern: RegExp): ReturnType<Scope['seen']> {
 }
 
 function legs(scope: Scope, given: Given): void {
+  if (/\ba (?:pair|couple) of (?:#~*(?!~) ?(?:foot|feet|ft|inch|in|m|metre|meter)s? )?(?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops)\b/.test(scope.mask)) { given.legs = 2; return; }
   const n = few(scope, new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/);
   if (n && n.nums[0]! >= 1 && n.nums[0]! <= 8 && Number.isInteger(n.nums[0])) { given.legs = n.nums[0]; scope.take(n); }
   else if (/\b(?:a pair of|both|a couple of|double) (?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops|leg)\b/.test(scope.text)) given.legs = 2;
@@ -68,7 +69,7 @@ export const SLING: SumKind = {
     /\bwhat(?:s|ll)? (?:they|each|each one|each of them|each side) (?:carry|see|take|pull|hold|carrying|pulling|seeing)\b/,
     /\bwhat (?:does|will|do|would) (?:each|they|each one|each of them|each side|each end) (?:carry|see|take|pull|hold|get|feel|have on it)\b/,
   ],
-  unless: /\b(?:rated|rating left|derate|wll|working load|spent|washers|cost|torque)\b/,
+  unless: /\b(?:stands|jacks|beam|centre of gravity|center of gravity|balance point|rated|rating left|derate|wll|working load|spent|washers|cost|torque)\b/,
   given,
   needs: ['load', 'angle', 'height', 'legs'],
   telling: [['load', 'angle', 'legs']],
@@ -76,6 +77,9 @@ export const SLING: SumKind = {
   wants: ['load'],
   either: [['angle', 'height']],
 };
+
+/** A length with or without its unit, beside its word: "height 84, leg length 96". */
+const lengthOf = (scope: Scope, word: RegExp): Figure | undefined => [...scope.measures('in', 'ft', 'm', 'mm'), ...scope.numbers()].find(f => new RegExp(`\\b(?:${word.source})(?: (?:is|of|at))* $`).test(scope.before(f)));
 
 export const SLING_CAPACITY: SumKind = {
   of: 'slingCapacity',
@@ -90,6 +94,7 @@ export const SLING_CAPACITY: SumKind = {
     if (grade) out.grade = ({ eighty: '80', seventy: '70', hundred: '100' } as Record<string, string>)[grade] ?? grade;
     const a = angle(scope);
     if (a) out.angle = a.value;
+    else { put(out, 'height', lengthOf(scope, /height|high|rise/)); put(out, 'length', lengthOf(scope, /(?:leg |sling )?length|leg|long/)); }
     scope.take(rate, size, a?.at);
     legs(scope, out);
     return out;

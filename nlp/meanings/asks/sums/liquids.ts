@@ -46,6 +46,8 @@ export const ANTIFREEZE: SumKind = {
   of: 'antifreeze',
   ask: [
     /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints|jugs|qts))(?: (?:of|straight|neat|pure|the|that|concentrate|concentrated|new|green|glycol|ethylene|propylene|is|stuff))* ?(?:antifreeze|anti freeze|coolant|glycol|concentrate|prestone|straight stuff)\b/,
+    /\bwhat (?:do|should|must|would) i (?:drain|mix|pour|draw off|swap|top up)\b/,
+    /\bwhatll [^.?!]{0,40}?\b(?:protect|hold|good|freeze)/,
     /\bwhat antifreeze(?: (?:do|should|would|i|need|for|to|mix|it|want))*/,
     /\bwhat(?:s)? (?:(?:the|my|right|antifreeze|coolant|is|of|a|kind of|sort of) )*(?:mix|mixture|percent|percentage|strength|ratio|concentration|proportion|blend)\b(?: (?:do|does|should|will|would|i|need|for|to|it|that|want|have|get|gets|is|be|of|antifreeze|coolant|protects?|holds?|goes?|good|keeps?|me))*/,
     /\b(?:antifreeze|anti freeze|coolant|glycol)\b[^.?!]{0,40}\bhow (?:much|cold|strong|far|low)\b/,

@@ -103,7 +103,7 @@ function follows(desk: Desk, from: number, to: number, first: Sum, given: number
     const scope = new Scope(desk, p, Math.max(p, stop));
     const next = last.kind.given(scope, last.given);
     const changed = Object.keys(next).filter(f => next[f] !== undefined || f in last.given);
-    if (!changed.length || (fresh && !/^(?:and|or|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|so|try|say|\d)\b/.test(desk.text.slice(p)))) return;
+    if (!changed.length || (fresh && !/^(?:and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|so|try|say|\d)\b/.test(desk.text.slice(p)))) return;
     last = { kind: last.kind, given: clean(follow(last.kind, last.given, next)) };
     out.push(hit(p, Math.max(p + 1, Math.min(stop, sentenceAt(desk, stop > p ? stop - 1 : p).end)), [last], [], desk));
   });

@@ -1,15 +1,15 @@
 import type { SumKind } from './kind.ts';
 import type { Given, Scope } from './scope.ts';
 
-const WORDS: Record<string, string> = { two: '2', five: '5', eight: '8', seven: '7', three: '3', one: '1', 'eight eight': '8.8', 'eight point eight': '8.8', 'ten nine': '10.9', 'ten point nine': '10.9', 'twelve nine': '12.9', 'twelve point nine': '12.9', 'five eight': '5.8', 'five point eight': '5.8', 'four six': '4.6', 'four point six': '4.6', 'nine eight': '9.8', 'four eight': '4.8', 'four point eight': '4.8', 'nine point eight': '9.8' };
+const WORDS: Record<string, string> = { two: '2', five: '5', eight: '8', seven: '7', three: '3', one: '1', six: '6', nine: '9', 'eight eight': '8.8', 'eight point eight': '8.8', 'ten nine': '10.9', 'ten point nine': '10.9', 'twelve nine': '12.9', 'twelve point nine': '12.9', 'five eight': '5.8', 'five point eight': '5.8', 'four six': '4.6', 'four point six': '4.6', 'nine eight': '9.8', 'four eight': '4.8', 'four point eight': '4.8', 'nine point eight': '9.8' };
 const DECIMAL = String.raw`8\.8|10\.9|12\.9|4\.6|4\.8|5\.8|9\.8|6\.8`;
 const SAID = Object.keys(WORDS).sort((a, b) => b.length - a.length).join('|');
 
 /** The grade or class, as a string: "grade five", "gr8", "class 8.8", "an eight point eight". */
 export function gradesIn(text: string): { grade: string; at: number }[] {
   const out: { grade: string; at: number }[] = [];
-  for (const m of text.matchAll(new RegExp(String.raw`\b(?:grades?|gr\.?|class|property class|strength|sae)(?: grade| class)? ?(?:of |a |an )?(${DECIMAL}|b7|b8|[1-8](?:\.\d)?(?![\d/.])|8 8|10 9|12 9|${SAID})(?![a-z])`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
-  if (!out.length) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./])(${DECIMAL})(?= ?(?:bolts?|studs?|s\b|torque|please|how|what|capscrews?|cap screws?|$|[,?.;]|dry|oiled|lubed|plated|zinc|with|and|in|steel|hex|grade|class|m ?\d|lightly|wet|greased|anti))|\b(b7|b8|eight point eight|ten point nine|twelve point nine|eight eight|ten nine|twelve nine)\b`, 'g'))) out.push({ grade: spelled(m[1] ?? m[2]!), at: m.index });
+  for (const m of text.matchAll(new RegExp(String.raw`\b(?:grades?|gr\.?|class|property class|strength|sae)(?: grade| class)? ?(?:of |a |an )?(${DECIMAL}|b7|b8|[1-9]\d?(?:\.\d)?(?![\d/.])|8 8|10 9|12 9|${SAID})(?![a-z])`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
+  if (!out.length) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./])(${DECIMAL})(?= ?(?:bolts?|studs?|s\b|torque|please|how|what|capscrews?|cap screws?|$|[,?.;]|dry|oiled|lubed|plated|zinc|with|and|in|for|instead|torque|please|steel|hex|grade|class|m ?\d|lightly|wet|greased|anti))|\b(b7|b8|eight point eight|ten point nine|twelve point nine|eight eight|ten nine|twelve nine)\b`, 'g'))) out.push({ grade: spelled(m[1] ?? m[2]!), at: m.index });
   if (!out.length && /\bm ?\d/.test(text)) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./x])(?<!x )(${DECIMAL})(?![\d.])(?! ?(?:mm|inch|thou|lb|nm|newton|foot|ft|gal|volt|hours?|long))`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
   if (!out.length) for (const m of text.matchAll(/\b(b7|b8m?|b16)\b/g)) out.push({ grade: spelled(m[1]!), at: m.index });
   return out;
