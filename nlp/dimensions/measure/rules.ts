@@ -16,7 +16,7 @@ const RULES: Rule<'measure'>[] = [
     make: (m, [n], slate) => n && plain(m, n, slate) },
   { name: '# foot # (inches)', pattern: rx(String.raw`${N} ?(?:foot|feet|ft\.?|') ?(?:and )?${N}(?: ?(?:inch(?:es)?|ins?\.?|"))?(?![a-z ]*(?:gauge|ga\b|gage|amps?|volts?|lb|pound|of\b|feet|foot|ft))`),
     make: (m, [a, b]) => a && b && b.value < 12 && !/^(?:' ?)?$/.test(m[0]) && footInch(m[0]) ? { value: tidy(a.value + b.value / 12), unit: 'ft', ...about(a) } : undefined },
-  { name: '# inches and # thou', pattern: rx(String.raw`(?:${N}|an?) ?inch(?:es)? ?(?:and |plus )?${N} ?(?:thou|thous|thousandths?|thousands)(?![a-z])`),
+  { name: '# inches and # thou', pattern: rx(String.raw`(?:${N}|an?) ?inch(?:es)? ?(?:and |plus )?${N} ?(?:thou|thous|thousandths?|thousands)(?![a-z])(?! ?(?:of )?(?:interference|tight|press|shrink|nip|loose|clearance|end ?play|squeeze))`),
     make: (m, nums) => { const small = nums.at(-1)!; if (!/ (?:and|plus) /.test(m[0]) && nums.length > 1 && !Number.isInteger(nums[0]!.value)) return undefined; return of((nums.length > 1 ? nums[0]!.value : 1) + small.value / 1000, 'in', nums[0]); } },
   { name: '# thou and # tenths', pattern: rx(String.raw`${N} ?(?:thou|thous|thousandths?)(?: and)? ${N}(?! ?of)(?![a-z])`),
     make: (_m, [a, b]) => a && b?.frac?.[1] === 10 ? of(a.value / 1000 + b.value / 1000, 'in', a) : undefined },
