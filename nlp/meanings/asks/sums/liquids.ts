@@ -122,22 +122,17 @@ export const DEW_POINT: SumKind = {
   weight: 3,
 };
 
-/** Coats, what spraying loses, and, where it is asked how far it goes, the paint on hand. */
+/** Coats, and what spraying loses. */
 function paintBeside(scope: Scope, out: Given): void {
-  const coats = scope.seen(/#~*(?!~) (?:[a-z]+ )?coats\b/);
+  const coats = scope.seen(/#~*(?!~) (?:[a-z]+ )?coats?\b/);
   if (coats && Number.isInteger(coats.nums[0]) && coats.nums[0]! < 10) { out.coats = coats.nums[0]; scope.take(coats); }
   const loss = scope.values('percent').find(p => /^ ?(?:overspray|over spray|loss|lost|waste|is lost|wasted)/.test(scope.after(p)) || /\b(?:lose|losing|loss|waste|overspray)(?: (?:of|is|about|say))* $/.test(scope.before(p)));
   if (loss) {
     out.loss = loss.value.value;
-    const solids = scope.values('percent').find(p => p !== loss);
+    const solids = scope.values('percent').find(p => p.start !== loss.start);
     if (solids) out.solids = solids.value.value; else delete out.solids;
     scope.take(loss);
   }
-  if (out.area !== undefined || !/\b(?:how far|how many square|how many sq|how much area|will|cover)\b/.test(scope.text)) return;
-  const tin = scope.measures('gal', 'L', 'qt', 'pt', 'mL')[0];
-  if (!tin || (tin.value === 1 && tin.unit === 'gal')) return;
-  put(out, 'volume', tin);
-  scope.take(tin);
 }
 
 export const COVERAGE: SumKind = {
@@ -162,10 +157,6 @@ export const COVERAGE: SumKind = {
     if (p) out.solids = p.value.value;
     const film = scope.measures('mil', 'µm').at(-1) ?? scope.measures('in').find(f => f.value <= 0.02) ?? scope.measures('mm').find(f => f.value < 1);
     put(out, 'thickness', film);
-    const coats = scope.seen(/#~*(?!~) coats?\b/);
-    if (coats && Number.isInteger(coats.nums[0])) { out.coats = coats.nums[0]; scope.take(coats); }
-    const loss = scope.values('percent').find(x => /^ ?(?:loss|lost|overspray|waste)/.test(scope.after(x)));
-    if (loss) out.loss = loss.value.value;
     const tin = /\bhow (?:far|many (?:sq|square)|much area|big)\b|\bcover(?:age|s)?\b/.test(scope.text) ? scope.measures('gal', 'qt', 'L', 'pt', 'mL').find(f => !/\b(?:per|to the|to a|the) $/.test(scope.before(f))) : undefined;
     if (tin && out.area === undefined) { put(out, 'volume', tin); scope.take(tin); }
     else if (out.area === undefined && /\b(?:an?|one) (quart|gallon|lit(?:re|er)|pint)\b/.test(scope.text) && !/\bto the\b|per\b/.test(scope.text)) { out.volume = 1; out.volumeUnit = ({ q: 'qt', g: 'gal', l: 'L', p: 'pt' } as Record<string, string>)[/\b(?:an?|one) ([qglp])/.exec(scope.text)![1]!]; }

@@ -5,16 +5,23 @@ import { type Figure, type Given, type Scope } from './scope.ts';
 const HAVE = /\b(?:got|have|ive|tin|with|from|hand|drawer|box|using|packs?|stock|leaves|sheets|bin|only|out of|made (?:of|from)|theres|there are|includes?|are|bag|kit|selection|pile|has|stack of|assortment|coffee can|shims|of|weve|can|in)\b[^#.]*$/;
 
 const TENS: Record<string, number> = { tens: 10, twelves: 12, fifteens: 15, twenties: 20, thirties: 30, forties: 40, fifties: 50, ones: 1, twos: 2, threes: 3, fours: 4, fives: 5, sixes: 6, sevens: 7, eights: 8, nines: 9 };
+/** A leaf called by its thickness; `count` where it was counted out ("three twos"). */
+type Leaf = Figure & { count?: number };
+function counted(scope: Scope, f: Figure): Leaf {
+  const n = scope.numbers().find(x => x.end + 1 === f.start && Number.isInteger(x.value) && x.value <= 20);
+  return n ? { ...f, start: n.start, count: n.value } : f;
+}
 /** "fives and twos": leaves called by their thickness. */
-const plurals = (scope: Scope): Figure[] => [...scope.text.matchAll(/\b(?:(twenty|thirty|forty|fifty)[ -])?([a-z]+s)\b/g)].flatMap(m => {
+const plurals = (scope: Scope): Leaf[] => [...scope.text.matchAll(/\b(?:(twenty|thirty|forty|fifty)[ -])?([a-z]+s)\b/g)].flatMap(m => {
   const ones = TENS[m[2]!], tens = m[1] ? TENS[`${m[1].slice(0, -1)}ies`] ?? 0 : 0;
-  return ones === undefined || scope.numbers().some(n => n.start === scope.start + m.index) ? [] : [{ start: scope.start + m.index, end: scope.start + m.index + m[0].length, value: tens + ones }];
+  return ones === undefined || scope.numbers().some(n => n.start === scope.start + m.index) ? [] : [counted(scope, { start: scope.start + m.index, end: scope.start + m.index + m[0].length, value: tens + ones })];
 });
 
 /** Figures that stand in a row: "one thou, one and a half thou and two thou", "two, three and five thou". */
-function rows(scope: Scope): Figure[][] {
-  const figs = [...scope.measures('in', 'mm'), ...scope.numbers(), ...plurals(scope)].filter(f => !scope.measures('in', 'mm').some(m => m.end - m.start > f.end - f.start && m.start <= f.start && f.end <= m.end)).sort((a, b) => a.start - b.start);
-  const out: Figure[][] = [];
+function rows(scope: Scope): Leaf[][] {
+  const many = plurals(scope);
+  const figs: Leaf[] = [...scope.measures('in', 'mm'), ...scope.numbers().filter(n => !many.some(p => p.start === n.start)), ...many].filter(f => !scope.measures('in', 'mm').some(m => m.end - m.start > f.end - f.start && m.start <= f.start && f.end <= m.end)).sort((a, b) => a.start - b.start);
+  const out: Leaf[][] = [];
   for (const f of figs) {
     const last = out.at(-1)?.at(-1);
     const gap = last ? scope.desk.text.slice(last.end, f.start) : '';
@@ -34,13 +41,13 @@ function given(scope: Scope, prev?: Given): Given {
   const fix = (f: Figure): number => (f.unit ? f.value : thou && f.value >= 1 ? inContract(f.value, 'thou').value : f.value);
   const out: Given = {};
   if (target) { out.target = fix(target); if (unit) out.targetUnit = unit; scope.take(target); }
-  if (have) { Object.assign(out, leaves(scope, have, fix)); if (unit) out.haveUnit = unit; scope.take(...have); }
+  if (have) { Object.assign(out, leaves(have, fix)); if (unit) out.haveUnit = unit; scope.take(...have); }
   return out;
 }
 
-/** "four of the two thou and six of the five": leaves with how many there are of each. */
-function leaves(scope: Scope, have: Figure[], fix: (f: Figure) => number): Given {
-  return { have: have.map(fix), ...(scope.text ? {} : {}) };
+/** The leaves, and where any of them was counted how many there are of each. */
+function leaves(have: readonly Leaf[], fix: (f: Figure) => number): Given {
+  return { have: have.map(fix), ...(have.some(f => f.count !== undefined) ? { counts: have.map(f => f.count ?? 1) } : {}) };
 }
 
 export const SHIMS: SumKind = {
