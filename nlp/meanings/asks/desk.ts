@@ -42,7 +42,7 @@ export function openDesk(sheet: Sheet): Desk {
 export const sentenceAt = (desk: Desk, at: number): { start: number; end: number; asked: boolean } =>
   desk.sentences.find(s => at >= s.start && at < s.end) ?? { start: 0, end: desk.text.length, asked: false };
 
-const NOT_A_THING = /^(?:dew point|reasons?|yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|anything|something|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price)$/;
+const NOT_A_THING = /^(?:many .*|how .*|dew point|reasons?|yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|anything|something|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price)$/;
 
 /** The one thing named at this character of the line; "it" and the like are the thing spoken of before. */
 export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
