@@ -17,6 +17,8 @@ export interface SumQuestion {
   /** What the first of several turns must ask back for. */
   asksFirst?: string;
   source: string;
+  /** Why it is not answered yet; the test then holds that it is not. */
+  gap?: string;
 }
 
 const AT = '2026-03-04T15:20:00-05:00';
