@@ -8,6 +8,8 @@ import { lowText, type Meaning } from './telling.ts';
 const WAITS = /\b(clamps? (stay|stays|on|off|come off)|leave|leaving|let|letting|cure|cures|curing|dry|dries|drying|set|sets|setting|harden|cool|cools|cooling|soak in|off[- ]?gas|sit|sits|flash|don't touch|can't touch|not (to be )?touch\w*|hands off|no touching|shan't touch|won't touch|stays? (clamped|in the clamps|put|where|masked|wrapped|warm|covered|as)|wait|waits|give|needs?|wants?|has to (sit|dry|cure|set|cool)|to (cure|dry|set|harden|cool|go off)|before (i|it|we)( can| )?(touch|handle|sand|load|recoat|run|use|move|go near))\b/;
 const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*|cool\w*|alone|touch\w*|be|clamp\w*|sit|sits|stays?|glue|paint|epoxy|sealer|sealant|varnish|primer|silicone|goo|adhesive|filler|lacquer|putty|mastic|resin|undercoat|topcoat|jb|off|overnight|stand|rest|till|until|before|go off|handle|tack)\b/;
 
+const STUFF = / (silicone|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|goo|filler|adhesive)$/;
+
 /** Leave it alone until then: curing, drying, setting, cooling. */
 export const wait: Meaning = t => {
   const c = t.clause, text = lowText(t);
@@ -25,9 +27,9 @@ export const wait: Meaning = t => {
   const off = /^hands off\b/.test(text) || label;
   const things = off ? [] : (c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|can|tin|label|book|sheet|instructions|stuff|data sheet|packet|tube|bottle)s?$/.test(s.name));
   const worked = off ? t.told.findLast(x => x.entry.kind === 'work' || x.entry.kind === 'fit')?.entry : undefined;
-  const about = things.length ? things : worked && 'part' in worked && worked.part ? [{ name: worked.part }] : t.memory.lastGroup().slice(0, 1);
+  const meant: readonly { name: string }[] = things.length ? things : worked && 'part' in worked && worked.part ? [{ name: worked.part }] : t.memory.lastGroup().slice(0, 1);
+  const about = meant.map(s => ({ name: (t.sheet.ctx.parts ?? []).includes(s.name) ? s.name : s.name.replace(STUFF, '') })); // "silicone on the sump" is of the sump
   if (!about.length) return undefined;
-  for (const s of about) { const own = / (silicone|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|goo|filler|adhesive)$/; if (own.test(s.name) && !(t.sheet.ctx.parts ?? []).includes(s.name)) s.name = s.name.replace(own, ''); }
   if (until && !span || until && /\b(till|until)\b/.test(text)) return about.map(s => ({ kind: 'wait', part: s.name, until }) as Entry);
   return span?.dim === 'span' ? about.map(s => trim({ kind: 'wait', part: s.name, after: span.value.amount, unit: span.value.unit }) as Entry) : undefined;
 };

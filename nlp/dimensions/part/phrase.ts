@@ -115,6 +115,7 @@ function sizeAt(sheet: Sheet, i: number, to: number): { to: number; count?: numb
   const end = n ? n.to : i + 1;
   const value = n && n.dim === 'number' ? n.value.value : countValue(tokens[i]!.low);
   if (value === undefined) return undefined;
+  if (/^[\d/.]+$/.test(tokens[i]!.low) && tokens[i + 1]?.low === 'in' && tokens[i + 1]!.start === tokens[i]!.end && tags[i + 2] === 'noun') return { to: i + 2, spec: textOf(sheet, i, i + 2) }; // "3in screws"
   if (/^\d{4,}$/.test(tokens[i]!.low) && tags[end] === 'noun') return { to: end, spec: tokens[i]!.text }; // "6203 bearings" are known by their number
   const next = sizeAt(sheet, end, to);
   if (next?.spec) return { to: next.to, count: value, spec: next.spec };

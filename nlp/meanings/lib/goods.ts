@@ -65,7 +65,7 @@ function bulk(t: Telling, items: readonly Item[], i: number): { goods: Goods; ne
   if (named) g.item = `${named} ${g.item}`;
   const paired = it.np && /^(set|pair|dozen|couple)s?$/.test(it.np.said);
   if (paired) return { goods: { ...g, ...(PAIRED[it.np!.said] ? { qty: PAIRED[it.np!.said] } : {}) }, next: k + 1 };
-  const spec = [g.spec, ...between.map(x => textOf(t.sheet, x.from, x.to)), it.np ? (/^(length|sheet|gallon|quart|pint|litre|liter|yard|foot|feet|metre|meter|pound|kilo)s?$/.test(it.np.said) && it.np.count !== undefined ? t.sheet.tokens.slice(it.from, it.to).map(x => x.low).join(' ') : '') : textOf(t.sheet, it.from, it.to)].filter(Boolean).join(', ');
+  const spec = [g.spec, ...between.map(x => textOf(t.sheet, x.from, x.to)), it.np ? (/^(length|sheet|gallon|quart|pint|litre|liter|yard|foot|feet|metre|meter|pound|kilo)s?$/.test(it.np.said) && (it.np.count !== undefined || it.np.said !== 'length') ? t.sheet.tokens.slice(it.from, it.to).map(x => x.low).join(' ').replace(/^(an?|the|some|another) /, '') : '') : textOf(t.sheet, it.from, it.to)].filter(Boolean).join(', ');
   return { goods: { ...g, spec }, next: k + 1 };
 }
 

@@ -56,8 +56,10 @@ export function perSeller(t: Telling, items: readonly Item[]): { source: string;
   if (at.length < 2) return undefined;
   const firstSum = items.findIndex(i => i.f?.dim === 'money' || i.f?.dim === 'number');
   const leads = firstSum < 0 || at[0]! < firstSum; // the seller stands before his price
+  let begin = 0;
   const out = at.map((k, n) => {
-    const from = leads ? k : n === 0 ? 0 : at[n - 1]! + 1, to = leads ? at[n + 1] ?? items.length : n === at.length - 1 ? items.length : after(items, k);
+    const from = leads ? k : begin, to = leads ? at[n + 1] ?? items.length : n === at.length - 1 ? items.length : after(items, k);
+    begin = to;
     return { source: sellerText(t, items, k), sums: sumsIn(t, items[from]!.from, items[to - 1]!.to, true) };
   });
   return out.every(o => o.sums.price !== undefined) ? out : undefined;

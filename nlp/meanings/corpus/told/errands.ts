@@ -20,7 +20,6 @@ export const ERRANDS: ToldCorpus = {
     one('Crank is back from the machine shop, 240 dollars.', [{ kind: 'arrival', item: 'crank' }, { kind: 'bought', item: 'crank', source: 'machine shop', price: 240 }]),
     one('My cousin is coming Sunday to help me hang the doors and it is going to be dry all weekend.', [{ kind: 'hands', when: '2026-03-22', for: 'hang the doors' }, { kind: 'weather', sky: 'dry', from: '2026-03-21', to: '2026-03-22' }]),
     one('Rain tomorrow so I will stay in and clean the carb.', [{ kind: 'weather', sky: 'rain', from: '2026-03-20', to: '2026-03-20' }, { kind: 'job', do: 'clean', part: 'carb' }]),
-    one('Painted the left fender, two coats of red, leave it till Sunday.', [{ kind: 'work', part: 'left fender', action: 'paint', product: 'red' }, { kind: 'wait', part: 'left fender', until: '2026-03-22' }]),
     one('glued the seat pad. clamps stay on till tomorrow night', [{ kind: 'work', part: 'seat pad', action: 'glue' }, { kind: 'wait', part: 'seat pad', until: '2026-03-20' }]),
     one('three hours on the gearbox today, makes eleven all told', [{ kind: 'hours', hours: 3, part: 'gearbox' }, { kind: 'hours', hours: 11, part: 'gearbox', total: true }]),
     one('Spent the afternoon on the gearbox.', []),
