@@ -55,9 +55,11 @@ function first<T, R>(list: readonly T[], of: (item: T) => R | undefined): R | un
 }
 
 /** Things that belong to a thing by their name: "radiator hose" and "plate on radiator" to the radiator. */
-export const owned = (machine: Machine, key: string): Thing[] =>
-  key === '' ? [] : [...machine.things.values()].filter(t => t.key !== key && (t.key.startsWith(`${key} `) || new RegExp(` (on|in|of|for|under|behind) ${escaped(key)}$`).test(t.key)));
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+export function owned(machine: Machine, key: string): Thing[] {
+  if (key === '') return [];
+  const tails = ['on', 'in', 'of', 'for', 'under', 'behind'].map(word => ` ${word} ${key}`);
+  return [...machine.things.values()].filter(t => t.key !== key && (t.key.startsWith(`${key} `) || tails.some(tail => t.key.endsWith(tail))));
+}
 
 /** The things a question covers: the whole machine, or the thing and what belongs to it. */
 export function covered(found: Found): Thing[] {

@@ -1,5 +1,6 @@
 import type { Conditions } from '../plan/conditions.ts';
-import { actOf, type Act } from './act.ts';
+import { rememberedBy } from '../model/remembered.ts';
+import { actKey, actOf, type Act } from './act.ts';
 import { isKindOf } from './words.ts';
 import { COMMON_PRACTICE } from './order/rule.ts';
 
@@ -54,7 +55,7 @@ const fits = ({ verbs, parts }: Row, { verb, words, off }: Act) =>
   (!verbs || verbs.includes(verb ?? '')) && (!parts || parts.some((part) => isKindOf(words, actOf(part).words))) && (verbs !== undefined || verb === undefined || off === true);
 
 /** The usual conditions of an act: by its verb and the kind of part. A row with parts alone is about fitting and taking off. */
-export function usualConditions(one: Act): UsualConditions {
+export const usualConditions = rememberedBy(actKey, (one: Act): UsualConditions => {
   const rows = ROWS.filter((row) => fits(row, one));
   const conditions: Conditions = { place: 'either', hands: 1 };
   for (const { asks } of rows) Object.assign(conditions, asks, { hands: Math.max(conditions.hands, asks.hands ?? 0) as Conditions['hands'] });
@@ -65,4 +66,4 @@ export function usualConditions(one: Act): UsualConditions {
     ...(cautions.length > 0 ? { caution: cautions.join(' ') } : {}),
     source: rows.find(({ source }) => source)?.source ?? COMMON_PRACTICE,
   };
-}
+});

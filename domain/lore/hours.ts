@@ -1,5 +1,6 @@
 import type { ThreePoint } from '../plan/threePoint.ts';
-import { actOf, type Act } from './act.ts';
+import { rememberedBy } from '../model/remembered.ts';
+import { actKey, actOf, type Act } from './act.ts';
 import { isKindOf } from './words.ts';
 
 /** Usual hours of one person, at best, likely, at worst. All of it common practice, no source: the person's own log beats it. */
@@ -48,11 +49,11 @@ const ROWS: readonly Row[] = [
 ];
 
 /** How long an act usually takes. */
-export function usualHours(one: Act): ThreePoint {
+export const usualHours = rememberedBy(actKey, (one: Act): ThreePoint => {
   const verb = one.off ? 'remove' : one.verb;
   const [, , low, likely, high] = ROWS.find(([verbs, parts]) => isVerbIn(verbs, verb) && isPartIn(parts, one))!;
   return { low, likely, high };
-}
+});
 
 const isVerbIn = (verbs: Row[0], verb: string | undefined) => verbs === 'any' || (verbs === 'fit' ? verb === undefined : verb !== undefined && verbs.includes(verb));
 const isPartIn = (parts: Row[1], { words }: Act) => parts === 'any' || parts.some((part) => isKindOf(words, actOf(part).words));

@@ -1,4 +1,5 @@
-import { act, actOf, type Act } from './act.ts';
+import { rememberedBy } from '../model/remembered.ts';
+import { act, actKey, actOf, type Act } from './act.ts';
 import { orderRules } from './order/all.ts';
 import type { OrderRule } from './order/rule.ts';
 import { isKindOf, isSide, sidesAgree } from './words.ts';
@@ -38,13 +39,23 @@ export interface ShopAct { id: string; act: Act }
 /** Two acts of the shop that a rule puts in order. */
 export interface Proposal { rule: OrderRule; first: string; then: string }
 
+/** Which rules an act stands in, by their place in the list, on either side; the same acts come at every turn. */
+const places = rememberedBy(actKey, (one: Act) => ({
+  first: read.flatMap(({ first }, i) => (isMeant(one, first) ? [i] : [])),
+  then: read.flatMap(({ then }, i) => (isMeant(one, then) ? [i] : [])),
+}));
+
 /** What the usual order says of the acts there are: every pair that a rule names, on sides that go together. */
 export function proposals(acts: readonly ShopAct[]): Proposal[] {
-  return read.flatMap(({ rule, first, then }) => {
-    const firsts = acts.filter(({ act: one }) => isMeant(one, first));
-    const thens = firsts.length > 0 ? acts.filter(({ act: one }) => isMeant(one, then)) : [];
-    return firsts.flatMap((a) => thens.filter((b) => a.id !== b.id && goTogether(a.act, b.act, first)).map((b) => ({ rule, first: a.id, then: b.id })));
-  });
+  const firsts: ShopAct[][] = read.map(() => []);
+  const thens: ShopAct[][] = read.map(() => []);
+  for (const one of acts) {
+    const { first, then } = places(one.act);
+    for (const i of first) firsts[i]!.push(one);
+    for (const i of then) thens[i]!.push(one);
+  }
+  return read.flatMap(({ rule, first }, i) =>
+    firsts[i]!.flatMap((a) => thens[i]!.filter((b) => a.id !== b.id && goTogether(a.act, b.act, first)).map((b) => ({ rule, first: a.id, then: b.id }))));
 }
 
 function goTogether(a: Act, b: Act, first: Act): boolean {

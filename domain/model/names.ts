@@ -1,3 +1,5 @@
+import { remembered } from './remembered.ts';
+
 /**
  * Names of parts, items and machines, and when two of them are the same thing.
  * A name is the noun phrase as said; its key drops articles, possessives, case, plural and the space in compounds that the trade writes either way.
@@ -15,13 +17,11 @@ const singular = (word: string): string => {
 };
 
 /** The words of a name that count, in order. */
-export function nameWords(name: string): string[] {
-  return name.toLowerCase().replace(/['’]s\b/g, '').replace(COMPOUND, '$1$2$3').replace(/[^\p{L}\p{N}./]+/gu, ' ').trim()
-    .split(/\s+/).filter(w => w && !DROPPED.has(w)).map(singular);
-}
+export const nameWords = remembered((name: string): readonly string[] => name.toLowerCase().replace(/['’]s\b/g, '').replace(COMPOUND, '$1$2$3').replace(/[^\p{L}\p{N}./]+/gu, ' ').trim()
+    .split(/\s+/).filter(w => w && !DROPPED.has(w)).map(singular));
 
 /** The key under which the log files a name; empty when the name has no word that counts. */
-export const nameKey = (name: string): string => nameWords(name).join(' ');
+export const nameKey = remembered((name: string): string => nameWords(name).join(' '));
 
 /**
  * The known names that a said name can mean: the same key first, else those that hold every word said ("rings" means "piston rings").
