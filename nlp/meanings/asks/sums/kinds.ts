@@ -1,6 +1,6 @@
 import { CONVERT } from './convert.ts';
 import { ALTERNATOR, BATTERY, FUSE, OHMS, SIX_TO_TWELVE, VOLT_DROP, WIRE_SIZE } from './electric.ts';
-import { BEARING_GREASE, BOLT_STRENGTH, BUSHING, DRILL_SIZE, FILM, ISO_FIT, PAINT_MIX, PRESS_FIT, SUBSTITUTE, WIRE_GAUGE } from './bench.ts';
+import { BEARING_GREASE, BOLT_STRENGTH, BUSHING, DRILL_SIZE, ISO_FIT, PRESS_FIT, SUBSTITUTE, WIRE_GAUGE } from './bench.ts';
 import { ADJUSTABLE, BELT_NUMBER, BELT_TENSION, GEARING, HYDRAULIC, ROAD_SPEED } from './drive.ts';
 import { COMPRESSION, DISPLACEMENT, LEAK, RING_GAP, TWO_STROKE } from './engine.ts';
 import { END_PLAY, SHRINK_FIT } from './fits.ts';
@@ -9,6 +9,7 @@ import type { SumKind } from './kind.ts';
 import { LANDED, MILEAGE } from './landed.ts';
 import { SLING, SLING_CAPACITY, TWO_POINT } from './lifting.ts';
 import { ANTIFREEZE, BOILING, COVERAGE, DEW_POINT } from './liquids.ts';
+import { FILM, PAINT_MIX } from './paint.ts';
 import { BELT, SHEAVE } from './pulleys.ts';
 import { SHIMS } from './shims.ts';
 import { TORQUE } from './torque.ts';
