@@ -1,4 +1,4 @@
-import type { More } from '../../domain/answers/answer.ts';
+import type { More } from '../../domain/answers/given.ts';
 import { mileRate } from '../../domain/store/settings.ts';
 import type { Deps } from '../turn/deps.ts';
 import { planSettings } from './settings.ts';

@@ -1,4 +1,4 @@
-import type { More } from '../../domain/answers/answer.ts';
+import type { More } from '../../domain/answers/given.ts';
 import { ASSUMED_HOURS, type PlanSettings } from '../../domain/plan/from-shop/settings.ts';
 import { whatIf } from '../../domain/answers/what-if.ts';
 import { sayAnswer } from '../say/answer.ts';

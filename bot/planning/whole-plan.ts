@@ -1,6 +1,6 @@
 import type { Cause } from '../../domain/model/answer.ts';
-import type { Now } from '../../domain/answers/answer.ts';
-import type { More } from '../../domain/answers/answer.ts';
+import type { Now } from '../../domain/answers/given.ts';
+import type { More } from '../../domain/answers/given.ts';
 import { basisOf } from '../../domain/answers/basis.ts';
 import { causesOf } from '../../domain/answers/causes.ts';
 import { dated } from '../../domain/answers/dated.ts';

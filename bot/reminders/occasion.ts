@@ -1,4 +1,4 @@
-import type { Now } from '../../domain/answers/answer.ts';
+import type { Now } from '../../domain/answers/given.ts';
 import type { Cause, NextJob } from '../../domain/model/answer.ts';
 import type { Machine, Shop, Thing } from '../../domain/log/shop.ts';
 import type { Weather } from '../../domain/plan/forecast.ts';

@@ -1,4 +1,5 @@
-import { answer, type Now } from '../../domain/answers/answer.ts';
+import { answer } from '../../domain/answers/answer.ts';
+import type { Now } from '../../domain/answers/given.ts';
 import { ageOf } from '../../domain/answers/forecast.ts';
 import { catchUp } from '../../domain/log/keeper.ts';
 import { readChat } from '../../domain/store/chats.ts';

@@ -1,5 +1,5 @@
 import type { FetchedWeather } from '../../domain/answers/forecast.ts';
-import type { Now } from '../../domain/answers/answer.ts';
+import type { Now } from '../../domain/answers/given.ts';
 import type { Shop } from '../../domain/log/shop.ts';
 import { skiesSaid } from '../../domain/plan/from-shop/jobs.ts';
 import type { Weather } from '../../domain/plan/forecast.ts';

@@ -1,8 +1,7 @@
 import type { Answer } from '../model/answer.ts';
 import type { Ask } from '../model/ask.ts';
-import type { Past } from '../log/past.ts';
 import type { Shop } from '../log/shop.ts';
-import type { PlanSettings } from '../plan/from-shop/settings.ts';
+import type { More, Now } from './given.ts';
 import { blocked } from './blocked.ts';
 import { buy } from './buy.ts';
 import { cheapest } from './cheapest.ts';
@@ -17,12 +16,6 @@ import { spent } from './spent.ts';
 import { timeSpent } from './time-spent.ts';
 import { wasHow } from './was-how.ts';
 import { where } from './where.ts';
-
-/** The moment of the question: ISO with offset, and the person's zone by its IANA name. */
-export interface Now { at: string; zone: string }
-
-/** What an answer may need beside the state: the chat's current machine, what was said word for word, money a mile driven costs, what the planner is told. */
-export interface More { past: Past; machine?: string; mileRate?: number; planning?: PlanSettings }
 
 /** The asks answered from the log; sums are worked out elsewhere. */
 export type LogAsk = Exclude<Ask, { kind: 'sum' }>;

@@ -3,7 +3,7 @@ import type { AskOf } from '../model/ask.ts';
 import type { Shop } from '../log/shop.ts';
 import { actId } from '../plan/from-shop/act-of.ts';
 import { planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
-import type { More, Now } from './answer.ts';
+import type { More, Now } from './given.ts';
 import { causesOf, machineCauses, type Asking } from './causes.ts';
 import { dated } from './dated.ts';
 import { hereOf, lookUp, type Found } from './find.ts';

@@ -2,7 +2,7 @@ import type { BuyAnswer, BuyItem } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import { dayOf } from '../log/days.ts';
 import type { Machine, Shop, Thing } from '../log/shop.ts';
-import type { More, Now } from './answer.ts';
+import type { More, Now } from './given.ts';
 import { covered, lookUp, named } from './find.ts';
 import { some, supplies } from './supply.ts';
 

@@ -4,7 +4,7 @@ import { dayOf, reached } from '../log/days.ts';
 import { sameAct } from '../log/phrase.ts';
 import type { Machine, RuleSaid, Shop, Thing } from '../log/shop.ts';
 import { isFitting, isGetting, sameWork } from '../log/verbs.ts';
-import type { Now } from './answer.ts';
+import type { Now } from './given.ts';
 import { owned } from './find.ts';
 import { dueOf, openRechecks } from './rechecks.ts';
 import { ruleMet, ruleSpent } from './rules.ts';

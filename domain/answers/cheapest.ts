@@ -2,7 +2,7 @@ import type { CheapestAnswer, LandedQuote } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import { candidates, keyOn } from '../log/naming.ts';
 import type { HeardPrice, Shop, Thing } from '../log/shop.ts';
-import type { More } from './answer.ts';
+import type { More } from './given.ts';
 import { amount, landedCents } from './money.ts';
 import { some } from './supply.ts';
 

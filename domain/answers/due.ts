@@ -1,6 +1,6 @@
 import type { DueAnswer, DueItem } from '../model/answer.ts';
 import type { Machine, OpenRecheck, Shop, Thing } from '../log/shop.ts';
-import type { Now } from './answer.ts';
+import type { Now } from './given.ts';
 import { named } from './find.ts';
 import { dueOf, openRechecks } from './rechecks.ts';
 import { some } from './supply.ts';

@@ -6,7 +6,7 @@ import type { PlanInput } from '../plan/input.ts';
 import { dayIn, momentOf } from '../plan/from-shop/moments.ts';
 import { actsOn, onlyFor, planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
 import { chanceBy, simulate, type SimulationResult } from '../plan/simulate.ts';
-import type { More, Now } from './answer.ts';
+import type { More, Now } from './given.ts';
 import { basisOf } from './basis.ts';
 import { covered, hereOf, lookUp } from './find.ts';
 import { some } from './supply.ts';

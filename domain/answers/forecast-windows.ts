@@ -9,7 +9,7 @@ import { obstacleIn, saidObstacle, type Conditions } from '../plan/conditions.ts
 import { forecastAt, isWet, type ForecastHour, type SaidSky } from '../plan/forecast.ts';
 import { coatWindows, type CoatWindow } from '../plan/windows.ts';
 import { obstacleWords } from '../plan/words.ts';
-import type { Now } from './answer.ts';
+import type { Now } from './given.ts';
 import type { FetchedWeather } from './forecast.ts';
 import { degrees, rainRate, rise, sign, temperature, wind, type WeatherUnits } from './weather-units.ts';
 

@@ -10,7 +10,7 @@ import { act } from '../lore/act.ts';
 import { usualConditions } from '../lore/conditions.ts';
 import type { ForecastHour } from '../plan/forecast.ts';
 import type { Site } from '../plan/input.ts';
-import type { More, Now } from './answer.ts';
+import type { More, Now } from './given.ts';
 import { hereOf } from './find.ts';
 import { hourWindows, type Wanted } from './forecast-windows.ts';
 import { some } from './supply.ts';

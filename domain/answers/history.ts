@@ -3,7 +3,7 @@ import type { AskOf } from '../model/ask.ts';
 import type { Note } from '../model/stored.ts';
 import type { Notes } from '../log/past.ts';
 import type { Shop } from '../log/shop.ts';
-import type { More } from './answer.ts';
+import type { More } from './given.ts';
 import { covered, lookUp } from './find.ts';
 import { some } from './supply.ts';
 

@@ -7,7 +7,7 @@ import type { OpenAct } from '../plan/from-shop/act-of.ts';
 import { planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
 import { rankReady, type NextNotes, type NextReason, type ReadyJob } from '../plan/rank.ts';
 import { nextReasonWords } from '../plan/words.ts';
-import type { More, Now } from './answer.ts';
+import type { More, Now } from './given.ts';
 import { causesOf } from './causes.ts';
 import { hereOf, named } from './find.ts';
 import { some } from './supply.ts';

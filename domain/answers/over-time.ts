@@ -1,7 +1,7 @@
 import type { SpentAnswer } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import type { HoursSaid, Shop } from '../log/shop.ts';
-import type { More } from './answer.ts';
+import type { More } from './given.ts';
 import { coveredBy } from './find.ts';
 
 /** A sum as it stood from a moment (ISO) on; `what`: what made the step, where it has a name, and by how much. */

@@ -2,7 +2,7 @@ import type { PictureAnswer } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import { nameKey } from '../model/names.ts';
 import type { Shop } from '../log/shop.ts';
-import type { More } from './answer.ts';
+import type { More } from './given.ts';
 import { covered, lookUp } from './find.ts';
 
 /** The files of photos kept of a part and of what belongs to it, oldest first; a part known only by a caption has its photos too. */

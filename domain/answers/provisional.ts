@@ -1,7 +1,7 @@
 import type { ProvisionalAnswer, ProvisionalItem } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import type { Machine, Shop, Thing } from '../log/shop.ts';
-import type { More } from './answer.ts';
+import type { More } from './given.ts';
 import { coveredBy, named } from './find.ts';
 import { some } from './supply.ts';
 

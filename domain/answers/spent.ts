@@ -1,7 +1,7 @@
 import type { SpentAnswer, SpentItem } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import type { Paid, Shop, Thing } from '../log/shop.ts';
-import type { More } from './answer.ts';
+import type { More } from './given.ts';
 import { covered, lookUp } from './find.ts';
 import { amount, paidCents } from './money.ts';
 import { some } from './supply.ts';

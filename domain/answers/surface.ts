@@ -5,7 +5,7 @@ import type { Ref } from '../model/stored.ts';
 import type { ReadingNow, Shop } from '../log/shop.ts';
 import { forecastAt } from '../plan/forecast.ts';
 import { USUAL_COAT } from '../plan/windows.ts';
-import type { Now } from './answer.ts';
+import type { Now } from './given.ts';
 import type { FetchedWeather } from './forecast.ts';
 import { degrees, rise, temperature, type WeatherUnits } from './weather-units.ts';
 

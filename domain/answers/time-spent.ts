@@ -2,7 +2,7 @@ import type { TimeSpentAnswer } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import { dayOf } from '../log/days.ts';
 import type { HoursSaid, Shop, Thing } from '../log/shop.ts';
-import type { More } from './answer.ts';
+import type { More } from './given.ts';
 import { coveredBy } from './find.ts';
 import { some } from './supply.ts';
 

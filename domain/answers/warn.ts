@@ -6,7 +6,7 @@ import { sameAct } from '../log/phrase.ts';
 import { refsOf } from '../log/refs.ts';
 import { emptyMachine, type Machine, type Shop } from '../log/shop.ts';
 import { nameKey } from '../model/names.ts';
-import type { Now } from './answer.ts';
+import type { Now } from './given.ts';
 import { holdsUp } from './causes.ts';
 import { circleOf, type Before } from './circle.ts';
 import { owned } from './find.ts';

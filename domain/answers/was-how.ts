@@ -2,7 +2,7 @@ import type { WasHowAnswer, WasReading } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import { nameKey } from '../model/names.ts';
 import type { Shop, Thing } from '../log/shop.ts';
-import type { More } from './answer.ts';
+import type { More } from './given.ts';
 import { covered, lookUp } from './find.ts';
 import { some } from './supply.ts';
 

@@ -13,7 +13,7 @@ import { planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
 import type { PlanSettings } from '../plan/from-shop/settings.ts';
 import { simulateBoth } from '../plan/compare.ts';
 import type { SimulationResult } from '../plan/simulate.ts';
-import type { More, Now } from './answer.ts';
+import type { More, Now } from './given.ts';
 import { hereOf, lookUp } from './find.ts';
 import { some } from './supply.ts';
 

@@ -1,7 +1,7 @@
 import type { WhereAnswer } from '../model/answer.ts';
 import type { AskOf } from '../model/ask.ts';
 import type { Shop } from '../log/shop.ts';
-import type { More } from './answer.ts';
+import type { More } from './given.ts';
 import { lookUp } from './find.ts';
 import { some } from './supply.ts';
 

@@ -1,6 +1,6 @@
 import { dueOf, openRechecks } from '../../answers/rechecks.ts';
 import { lastDone, ruleMet, ruleSpent } from '../../answers/rules.ts';
-import type { Now } from '../../answers/answer.ts';
+import type { Now } from '../../answers/given.ts';
 import { dayOf } from '../../log/days.ts';
 import type { Machine, RuleSaid, Shop, Thing } from '../../log/shop.ts';
 import { isFitting, isGetting, isReplacing } from '../../log/verbs.ts';

@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon';
-import type { Now } from '../../answers/answer.ts';
+import type { Now } from '../../answers/given.ts';
 import { saidOf } from '../../answers/weather.ts';
 import { addDays, dayOf } from '../../log/days.ts';
 import type { Shop, Thing } from '../../log/shop.ts';

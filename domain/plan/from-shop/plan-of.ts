@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon';
-import type { Now } from '../../answers/answer.ts';
+import type { Now } from '../../answers/given.ts';
 import type { Machine, Shop } from '../../log/shop.ts';
 import type { Proposal } from '../../lore/match.ts';
 import type { FreeHours } from '../calendar.ts';

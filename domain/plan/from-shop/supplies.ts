@@ -1,4 +1,4 @@
-import type { Now } from '../../answers/answer.ts';
+import type { Now } from '../../answers/given.ts';
 import type { Machine, Thing } from '../../log/shop.ts';
 import { isGetting } from '../../log/verbs.ts';
 import type { Ref } from '../../model/stored.ts';

@@ -1,4 +1,5 @@
-import { answer, type LogAsk, type Now } from '../../../../domain/answers/answer.ts';
+import { answer, type LogAsk } from '../../../../domain/answers/answer.ts';
+import type { Now } from '../../../../domain/answers/given.ts';
 import type { AnswerOf, Cause } from '../../../../domain/model/answer.ts';
 import type { BenchShop } from '../../log/tools/shop.ts';
 
