@@ -20,6 +20,7 @@ import { answersOpen, variesSum } from './turn/answered-question.ts';
 import { machineAsSaid, readContext } from './turn/context.ts';
 import type { Deps } from './turn/deps.ts';
 import { actOn } from './turn/acts.ts';
+import { leansOf } from './turn/leans.ts';
 import { linkPhotos } from './turn/photos.ts';
 import { openQuestion, type OpenQuestion } from './turn/open-question.ts';
 import { heldPage, type Page } from './turn/pages.ts';
@@ -48,7 +49,7 @@ export function takeTurn(incoming: Incoming, deps: Deps, aside?: string): Reply 
   const turn: Turn = { incoming, deps, note, machine: chat.machine, open: openQuestion(chat.open), page: heldPage(chat.page), kept: chat.kept };
   const out = understood(turn);
   // What was heard is said first, so that a wrong word is seen before what was made of it; a doubtful hearing says it in its question.
-  const first = [aside, spoken && incoming.text && !spoken.doubtful ? `I heard: "${incoming.text}"` : undefined].filter(Boolean);
+  const first = [aside, spoken && incoming.text && out.open?.kind !== 'heard' ? `I heard: "${incoming.text}"` : undefined].filter(Boolean);
   if (first.length) out.reply.say = [...first, out.reply.say].join('\n');
   writeChat(log.store, incoming.chat, { machine: out.machine ?? chat.machine, open: out.open, page: out.page ?? chat.page, kept: out.kept ?? chat.kept });
   keepUnread(log.store, note.id, out.reply.unread);
@@ -67,11 +68,13 @@ function understood(turn: Turn): TurnOut {
   return answersOpen(turn, { readAndRecord, recorded }) ?? struckNote(turn, recorded) ?? sampleLoaded(turn, takeTurn) ?? doubtful(turn) ?? settingsSaid(turn, readAndRecord) ?? readAndRecord(turn, turn.incoming.text, turn.note);
 }
 
-/** A doubtful hearing is asked about first; nothing of it is logged. */
+/** A doubtful hearing, or one whose entries lean on words that may be misheard, is asked about first; nothing of it is logged. */
 function doubtful(turn: Turn): TurnOut | undefined {
   const { spoken, text } = turn.incoming;
-  if (!spoken?.doubtful) return undefined;
-  const unsure = spoken.unsure.length ? ` I'm unsure of: ${spoken.unsure.slice(0, 5).join(', ')}.` : '';
+  const leans = leansOf(turn);
+  if (!spoken || !spoken.doubtful && !leans.length) return undefined;
+  const words = [...new Set([...leans, ...spoken.unsure])].slice(0, 5);
+  const unsure = words.length ? ` I'm unsure of: ${words.join(', ')}.` : '';
   const question = `I heard "${text}".${unsure} Is that right?`;
   const open: OpenQuestion = { kind: 'heard', text: question, choices: ['yes', 'no'], note: turn.note.id, said: text };
   return { reply: compose({ note: turn.note.id, at: turn.incoming.at, open }), open };

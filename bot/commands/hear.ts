@@ -6,6 +6,8 @@ import { openLog } from '../../domain/log/keeper.ts';
 import { machineNames, partNames, placeNames } from '../../domain/log/shop.ts';
 import { openStore } from '../../domain/store/open.ts';
 import { createHearer, type Hearer } from '../../nlp/hear/hear.ts';
+import { leansOn } from '../../nlp/hear/lean.ts';
+import { readNote } from '../../nlp/read.ts';
 import { readConfig } from '../config.ts';
 import { argumentsOf, command, UsageError } from './arguments.ts';
 
@@ -14,12 +16,16 @@ const USAGE = 'Use: npm run -s hear -- [--data DIR] FILE…, or --jsonl with {"f
 const names = z.array(z.string()).default([]);
 const Line = z.object({ file: z.string(), at: z.string().optional(), known: z.object({ machines: names, parts: names }).partial().optional() });
 
+/** The names that a note is heard and read with, the last said first, and its moment. */
+interface Known { at: string; machines: string[]; parts: string[]; places: string[] }
+const nothingKnown = (): Known => ({ at: new Date().toISOString(), machines: [], parts: [], places: [] });
+
 /** Recordings in, one JSON line each out, in order; a file that can't be heard has an `error` sentence and stops nobody. */
 await command(async () => {
   const { values, positionals } = argumentsOf({ data: { type: 'string' }, jsonl: { type: 'boolean' } }, USAGE);
   if (Boolean(values.jsonl) === positionals.length > 0) throw new UsageError(USAGE);
   const { hearing } = readConfig();
-  const known = values.data === undefined ? [] : namesFromShop(values.data);
+  const known = values.data === undefined ? nothingKnown() : namesFromShop(values.data);
   const hearer = createHearer(hearing);
   try {
     if (values.jsonl) for await (const line of createInterface({ input: process.stdin })) print(await hearLine(hearer, line, known));
@@ -34,30 +40,33 @@ function print(line: object | undefined): void {
 }
 
 /** The names a shop would have its notes heard with, the last said first; none when there is no log in the folder. */
-function namesFromShop(dir: string): string[] {
-  if (!existsSync(join(dir, 'pawl.db'))) return [];
+function namesFromShop(dir: string): Known {
+  if (!existsSync(join(dir, 'pawl.db'))) return nothingKnown();
   const log = openLog(openStore(dir));
   try {
-    return [...machineNames(log.shop), ...partNames(log.shop).reverse(), ...placeNames(log.shop).reverse()];
+    return { ...nothingKnown(), machines: machineNames(log.shop), parts: partNames(log.shop).reverse(), places: placeNames(log.shop).reverse() };
   } finally {
     log.store.close();
   }
 }
 
-async function hearFile(hearer: Hearer, file: string, known: string[]): Promise<object> {
+/** `doubtful` is the word that counts: not to be written down unasked, by its sound or because what it says leans on unsure words. */
+async function hearFile(hearer: Hearer, file: string, known: Known): Promise<object> {
+  const names = [...known.machines, ...known.parts, ...known.places];
   let bytes: Uint8Array;
   try {
     bytes = readFileSync(file);
   } catch {
     return { file, error: `I can't open ${file}.` };
   }
-  const { seconds, tookMs, speech, raw, text, doubtful, unsure, why } = await hearer.hear(bytes, known);
+  const { seconds, tookMs, speech, raw, text, doubtful, unsure, why } = await hearer.hear(bytes, names);
   // Without a length there was no sound to hear: that is the file's fault, silence is not.
   const said = why === undefined ? {} : seconds === 0 ? { error: why } : { why };
-  return { file, seconds, tookMs, speech, raw, text, doubtful, unsure, ...said };
+  const leans = text === '' ? [] : leansOn(text, readNote(text, known), { unsure, names });
+  return { file, seconds, tookMs, speech, raw, text, doubtful: doubtful || leans.length > 0, unsure: [...new Set([...leans, ...unsure])], ...said };
 }
 
-async function hearLine(hearer: Hearer, line: string, known: string[]): Promise<object | undefined> {
+async function hearLine(hearer: Hearer, line: string, known: Known): Promise<object | undefined> {
   if (line.trim() === '') return undefined;
   let asked: z.infer<typeof Line>;
   try {
@@ -65,5 +74,10 @@ async function hearLine(hearer: Hearer, line: string, known: string[]): Promise<
   } catch {
     return { error: 'This line is not {"file", "at", "known"} in JSON.' };
   }
-  return hearFile(hearer, asked.file, [...(asked.known?.machines ?? []), ...(asked.known?.parts ?? []), ...known]);
+  return hearFile(hearer, asked.file, {
+    ...known,
+    at: asked.at !== undefined && !Number.isNaN(Date.parse(asked.at)) ? asked.at : known.at,
+    machines: [...(asked.known?.machines ?? []), ...known.machines],
+    parts: [...(asked.known?.parts ?? []), ...known.parts],
+  });
 }

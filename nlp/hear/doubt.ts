@@ -14,8 +14,10 @@ export function endsInLoop(pieces: number[]): boolean {
   return false;
 }
 
-/** Log-probability of its worst piece under which a word is shown as unsure: about one chance in three. */
-const UNSURE = -1.1;
+/** Log-probability of its worst piece under which a word is unsure: one chance in two. What leans on it is asked before it is written down. */
+const UNSURE = -0.7;
+/** Under this, one chance in three, a word that makes sense may give way to one of the shop's that sounds like it. */
+const POOR = -1.1;
 /** Mean log-probability a piece: clean talk −0.10 to −0.27, a garbled note −0.53, noise alone −1.41 (measured). */
 const DOUBTFUL = -0.5;
 const NOTHING = -1.05;
@@ -55,7 +57,10 @@ export function trust(text: string, scores: number[], noSpeech: number): Trust {
   return mean < DOUBTFUL || stock ? 'doubtful' : 'good';
 }
 
-/** The words that should be shown and asked about. */
-export function unsureWords(words: HeardWord[]): string[] {
-  return words.filter(({ score }) => score < UNSURE).map(({ word }) => word);
-}
+/** The words that what is written down must not lean on unasked. */
+export const unsureWords = (words: HeardWord[]): string[] => below(words, UNSURE);
+
+/** The words that mending may take for others. */
+export const poorWords = (words: HeardWord[]): string[] => below(words, POOR);
+
+const below = (words: HeardWord[], least: number): string[] => words.filter(({ score }) => score < least).map(({ word }) => word);

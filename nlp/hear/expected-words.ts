@@ -1,10 +1,11 @@
+import { CONDITION } from '../words/conditions.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { allVerbForms, isClass, verbForms } from '../words/verbs.ts';
 import { TRADE_WORDS } from './mend/trade-words.ts';
 
 const plural = (word: string) => (word.endsWith('s') ? [word] : [word, `${word}s`]);
 const isPast = (word: string) => verbForms(word).some(({ form }) => form === 'past');
-const isBareVerb = (word: string) => !isPast(word) && nounClasses(word).size === 0 && verbForms(word).some(({ form }) => form === 'base');
+const isBareVerb = (word: string) => !isPast(word) && !CONDITION.has(word) && nounClasses(word).size === 0 && verbForms(word).some(({ form }) => form === 'base');
 
 const BENCH = ['off', 'on', 'hang', 'tight', 'work', 'order', 'buy'] as const;
 /** "primed", "ordered", "straightened": pasts that differ from their bare verb by an ending. */

@@ -66,7 +66,7 @@ export class Listener {
     if (heard.length === 0) return done({ seconds, why: NO_SPEECH });
     const raw = heard.map(({ text }) => text).join(' ');
     const unsure = heard.flatMap((part) => part.unsure);
-    const mended = await this.timed('mend', async () => mendHeard(raw, names, { unsure, isCommon: this.whisper.isCommon }));
+    const mended = await this.timed('mend', async () => mendHeard(raw, names, { unsure: heard.flatMap((part) => part.poor), isCommon: this.whisper.isCommon }));
     return done({ text: mended.text, raw, seconds, speech: true, doubtful: heard.some((part) => part.trust === 'doubtful'), unsure, why: sound.note });
   }
 

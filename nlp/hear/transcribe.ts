@@ -1,5 +1,5 @@
 import { HEARING_RATE } from './decode/sound.ts';
-import { trust, unsureWords, wordsOf, type Trust } from './doubt.ts';
+import { poorWords, trust, unsureWords, wordsOf, type Trust } from './doubt.ts';
 import { SAID_FORMS } from './expected-words.ts';
 import type { Whisper } from './model.ts';
 import { promptText } from './prompt.ts';
@@ -11,6 +11,8 @@ export interface Transcript {
   text: string;
   trust: Trust;
   unsure: string[];
+  /** Those of them that were scored so low that they may give way in mending. */
+  poor: string[];
   /** Mean log-probability a word piece. */
   score: number;
 }
@@ -57,10 +59,12 @@ function judge(whisper: Whisper, found: Found): Transcript {
   const said = found.pieces.filter((piece) => piece < whisper.ids.end);
   const scores = found.scores.slice(0, said.length);
   const text = whisper.text(said).trim();
+  const words = wordsOf(said.map((piece) => whisper.text([piece])), scores);
   return {
     text,
     trust: trust(text, found.scores, found.noSpeech),
-    unsure: unsureWords(wordsOf(said.map((piece) => whisper.text([piece])), scores)),
+    unsure: unsureWords(words),
+    poor: poorWords(words),
     score: found.scores.reduce((a, b) => a + b, 0) / Math.max(1, found.scores.length),
   };
 }

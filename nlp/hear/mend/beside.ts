@@ -23,6 +23,12 @@ const BESIDE: readonly (readonly [heard: RegExp, meant: string])[] = [
   [/(?<=\b(?:end|cap|head|casting|block|housing|shell)'s )crack(?= (?:and|in|right|through|across|clean|from)\b)/gi, 'cracked'],
   [/(?<=^|[.?!] )hubby(?:'s| is)\b(?= (?:\d|an?|one|two|three|four|about|still|off|on|hot|worn))/gi, 'Hub is'],
   [/(?<=^|[.?!] )(?:t|tee) first\b/gi, 'tea first'],
+  [/(?<=\b(?:got|some|no|any|much|little|has|shows?|more|of) )(?:where|ware)(?= (?:in|on|at|of|left)\b)/gi, 'wear'],
+  [/(?<=\banything )(?:laid|light|lay|lake|laden)(?=[.,?!]|$| and\b)/gi, 'late'],
+  [/\b(?<=[a-z] )(?:once|one's) (?=(?:[$£]\d|(?:\d+|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))? (?:dollars|bucks|quid|pounds|for)\b))/gi, 'wants '],
+  [/(?<=^|[.?!] )straight(?:en)? (?:in|and|on) (?=(?:the|both|all|two|my)\b(?! (?:bin|scrap|fire|ditch|box|bucket|oven|barn|shed|skip|shop|mail|post|can|middle|truck|road)\b))/gi, 'straightened '],
+  [/(?<=\ba coat of )(?:prime her|prime a|primal|prima)\b/gi, 'primer'],
+  [/\b(?<=(?:^|found |need |got |the |new |a |an )(?:an? |new )?)(?:we|be|v) belts?\b/gi, 'V-belt'],
   [/\b(?:sider|cedar|sighter) (?=(?:press|mill|barrel|tub)\b)/gi, 'cider '],
   [/\bback ?side(?=[.,]|$| of\b)/gi, 'back side'],
 ];

@@ -8,7 +8,8 @@ import { FASTENER } from '../../words/parts/small.ts';
 import { verbForms } from '../../words/verbs.ts';
 import type { Change, Mended } from './change.ts';
 import { likeness } from './likeness.ts';
-import { isFrameWord } from './plain-words.ts';
+import { COMMON } from '../../words/common.ts';
+import { isFrameWord, isPlainWord } from './plain-words.ts';
 import { TRADE_WORDS } from './trade-words.ts';
 
 /** The words that stand before each last word of the trade's compounds: "vane" and "valve" before "spring". */
@@ -42,6 +43,25 @@ export function mendCompounds({ text, changes }: Mended, unsure: string[], names
     const put = /^[A-Z]/.test(word) ? meant[0]!.toUpperCase() + meant.slice(1) : meant;
     made.push({ from: `${word} ${last}`, to: `${put} ${last}`, why: 'a part of that name is known, and sounds the same' });
     return put;
+  });
+  return { text: out, changes: made };
+}
+
+/** "waterhoppers", "kingbolt": two of the trade's words run into one that is none. Gives them apart. */
+export function mendJoined({ text, changes }: Mended, names: string[]): Mended {
+  const made: Change[] = [...changes];
+  const own = new Set(names.flatMap((name) => name.toLowerCase().split(/[\s-]+/)));
+  const out = text.replace(/\b[a-z]{8,}\b/gi, (heard) => {
+    const low = heard.toLowerCase();
+    if (isPlainWord(low) || TRADE_WORDS.includes(singular(low)) || own.has(low) || own.has(singular(low)) || COMMON.has(low)) return heard;
+    for (let cut = low.length - 4; cut >= 4; cut--) {
+      const [first, last] = [low.slice(0, cut), low.slice(cut)];
+      if (!isTradeWord(first) || !isPart(last) || verbForms(last).length > 0 && !nounClasses(last).size) continue;
+      const apart = `${heard.slice(0, cut)} ${last}`;
+      made.push({ from: heard, to: apart, why: 'two words of the trade, run together' });
+      return apart;
+    }
+    return heard;
   });
   return { text: out, changes: made };
 }

@@ -1,6 +1,6 @@
 import { mendBeside } from './beside.ts';
 import type { Mended } from './change.ts';
-import { mendCompounds } from './compounds.ts';
+import { mendCompounds, mendJoined } from './compounds.ts';
 import { mendMarks } from './marks.ts';
 import { mendWords, type WordSense } from './names.ts';
 import { mendNumbers } from './numbers.ts';
@@ -15,7 +15,7 @@ import { mendSmallWords } from './small-words.ts';
 export function mendHeard(text: string, names: string[], sense: Partial<WordSense> = {}): Mended {
   const unsure = sense.unsure ?? [];
   const figures = mendMarks(mendNumbers({ text, changes: [] }));
-  const words = mendWords(mendCompounds(mendBeside(figures), unsure, names), names, { unsure, isCommon: sense.isCommon ?? (() => true) });
+  const words = mendWords(mendCompounds(mendJoined(mendBeside(figures), names), unsure, names), names, { unsure, isCommon: sense.isCommon ?? (() => true) });
   // Tenses are told from the words around them, so those come first.
   return mendPast(mendParticiples(mendSmallWords(words)));
 }

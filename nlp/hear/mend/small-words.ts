@@ -12,7 +12,7 @@ export const mendSmallWords = (mended: Mended): Mended => clitics(joints(hums(me
 
 /** "I'm staves for the tub", "and arm total", "gap to up 15", "A seed cups": a hum written as a word that can't stand there. */
 function hums(mended: Mended): Mended {
-  let m = repair(mended, /(^|[.?!] )(?:I'm|Am|Arm|Her|Our|Are|Or|A|Err?|Ham|On|Oh|Of) ((?:[a-z]+,? ){0,2}?[a-z]+s)\b(?! ?'?(?:ed|ing)\b)/g, 'a hum', (all, start, noun) => {
+  let m = repair(mended, /(^|[.?!] )(?:I'm|Am|Arm|Her|Our|Are|Or|A|Err?|Ham|On|Oh|Of) ((?:[a-z]+,? ){0,2}?[a-z]+s,?)(?![\w'])/g, 'a hum', (all, start, noun) => {
     const words = noun!.split(' ');
     return words.every((w) => isNoun(w.replace(',', ''))) && !words.some((w) => isVerb(w, 'ing') || /ss$/.test(w)) && !/Our|On|Of/.test(all!) || /Our/.test(all!) && words.length > 1 && words.some((w) => w.endsWith(',')) ? `${start}${noun}` : undefined;
   });
@@ -44,6 +44,7 @@ function joints(mended: Mended): Mended {
   m = repair(m, /\bsays? (?:how|hell|hail|heal|how's) (?:i |i'll |he'll )?have it\b/gi, '"he\'ll have it"', () => "says he'll have it");
   m = repair(m, /\b(?:shim|shunt|chant|shan|shone) (touch|go|need|bother|do)\b(?= (?:it|them|near|a|the|with|that))/gi, '"shan\'t"', (_, verb) => `shan't ${verb}`);
   m = repair(m, /\b(it|they|that|cam|shaft)('s|'re| is| has| have)? not been (?=(?:good|straight|true|fine|sound)\b)/gi, '"not bent"', (_, it, is) => `${it}${is || "'s"} not bent, `);
+  m = repair(m, /(^|[.?!] )When will (the|my|his) ([a-z ]{3,20}?) and ([a-z]+ed) (it|them|one)\?/g, '"went with"', (_, start, the, who, did, it) => `${start}Went with ${the} ${who} and ${did} ${it}.`);
   return repair(m, /\bbe backed by\b/gi, '"be back by"', () => 'be back by');
 }
 

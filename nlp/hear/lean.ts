@@ -1,0 +1,53 @@
+import type { Entry } from '../../domain/model/entry.ts';
+import type { Reading } from '../../domain/model/reading.ts';
+import { nounClasses, isTradeWord, singular } from '../words/nouns.ts';
+import { isFrameWord } from './mend/plain-words.ts';
+
+/** What is known of the words beside their letters. */
+export interface HeardSense {
+  /** Words that the recogniser scored low. */
+  unsure: readonly string[];
+  /** Machines, parts and places of the shop. */
+  names: readonly string[];
+}
+
+/** Fields that hold a name or a figure: what is written down from them is a fact, and wrong when a word of it is. */
+const FIELDS = ['part', 'item', 'do', 'action', 'condition', 'where', 'source', 'value', 'price', 'qty', 'hours', 'with', 'product', 'first', 'then'] as const;
+
+/**
+ * The words that what was read from a hearing leans on and that may well be wrong. Empty: log it. Remarks and questions cost nothing when
+ * a word is wrong and are never asked about.
+ */
+export function leansOn(text: string, reading: Pick<Reading, 'entries'>, sense: HeardSense): string[] {
+  const own = new Set(sense.names.flatMap((name) => wordsOf(name)).map(singular));
+  const unsure = new Set(sense.unsure.flatMap(wordsOf));
+  const told = reading.entries.filter((entry) => entry.kind !== 'remark' && entry.kind !== 'amend');
+  return [...new Set(told.flatMap((entry) => [...unsureOf(entry, unsure, own), ...strangeOf(entry, own), ...bareOf(entry, text)]))];
+}
+
+const wordsOf = (said: string): string[] => said.toLowerCase().match(/[a-z0-9./]+/g) ?? [];
+const isOfTrade = (word: string, own: ReadonlySet<string>): boolean => own.has(singular(word)) || isTradeWord(word) || nounClasses(word).size > 0;
+
+function unsureOf(entry: Entry, unsure: ReadonlySet<string>, own: ReadonlySet<string>): string[] {
+  const record = entry as Record<string, unknown>;
+  const inFields = FIELDS.map((field) => record[field]).filter((v) => v !== undefined).flatMap((v) => wordsOf(String(v)))
+    .filter((word) => unsure.has(word) && !isOfTrade(word, own) && (!isFrameWord(word) || /\d/.test(word)));
+  const inName = wordsOf(nameOf(entry) ?? '').filter((word) => unsure.has(word) && !own.has(singular(word)) && !isFrameWord(word));
+  return [...inFields, ...inName];
+}
+
+const nameOf = (entry: Entry): string | undefined => ('part' in entry ? entry.part : 'item' in entry ? entry.item : undefined);
+
+/** A name whose last word neither the trade nor the shop knows: most new parts are made of the trade's words, most mishearings are not. */
+function strangeOf(entry: Entry, own: ReadonlySet<string>): string[] {
+  const name = nameOf(entry);
+  const last = name === undefined ? undefined : wordsOf(name).at(-1);
+  return last !== undefined && !isOfTrade(last, own) ? [last] : [];
+}
+
+/** "Prime the hood": an order to oneself, or "primed" with its ending swallowed. */
+function bareOf(entry: Entry, text: string): string[] {
+  if (entry.kind !== 'job' || entry.part === undefined) return [];
+  const verb = entry.do.split(' ')[0]!;
+  return new RegExp(`(^|[.?!,] (?:and |then )?|\\band )${verb.replace(/[^a-z-]/gi, '')} (?:the|a|it|them|both|all|my|two|new|\\w+s\\b)`, 'i').test(text) && !/^(check|call|leave|keep)$/.test(verb) ? [verb] : [];
+}
