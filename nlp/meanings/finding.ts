@@ -9,7 +9,7 @@ import { verdictIn, type Verdict } from './lib/verdict.ts';
 import { trim } from './lib/fields.ts';
 import { clauseText, lowText, type Meaning, type Telling } from './telling.ts';
 
-const FAULT = /^(crack|cracks|hairline|hole|holes|leak|leaks|chip|chips|dent|dents|groove|grooves|score|scores|scoring|pit|pits|pitting|rust|play|slop|burr|ridge|lip|kink|tear|split|bend|twist|wear|chunk|corrosion|rot|damage|gouge|gouges|flat|step|nick|nicks|scale|sludge|water|oil|mud|grease|varnish|crud|wobble|knock|noise|rattle|squeak|squeal|fracture|break|bulge|scratch|scratches|soot|carbon|gunk|muck|dirt|nest|sediment|debris|metal|filings|worm|woodworm|pinhole|pinholes|seep|drip|weep|tooth|teeth|mouse|mice|wasps|wasp|swarf|grit|ash|coke|tar|gum|spark|life|lining|bushes|flaw|fault|short|hot spot|dull spot|lump|mark|marks)$/;
+const FAULT = /^(crack|cracks|hairline|hole|holes|leak|leaks|chip|chips|dent|dents|groove|grooves|score|scores|scoring|pit|pits|pitting|rust|play|slop|burr|ridge|lip|kink|tear|split|bend|twist|wear|chunk|corrosion|rot|damage|gouge|gouges|flat|step|nick|nicks|scale|sludge|water|oil|mud|grease|varnish|crud|wobble|knock|noise|rattle|squeak|squeal|fracture|break|bulge|scratch|scratches|soot|carbon|gunk|muck|dirt|nest|sediment|debris|metal|filings|worm|woodworm|pinhole|pinholes|seep|drip|weep|tooth|teeth|mouse|mice|wasps|wasp|swarf|grit|ash|coke|tar|gum|spark|life|lining|bushes|flaw|fault|short|hot spot|dull spot|lump|mark|marks|crease|creases|bump|bumps|bubble|bubbles|scratches|chips|pitmarks|droop|sag|fray|leakage|misfire|blowby|blow-by|copper|whisker)$/;
 
 /** The condition a part was found in, in the words of the note, with a verdict only where it is plain. */
 export const finding: Meaning = t => {
@@ -28,7 +28,7 @@ export const finding: Meaning = t => {
 };
 
 const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
-const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && !PERSONS.test(/^(.+?)'s /.exec(p.name)?.[1] ?? '-') && !/^(tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
+const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && !(p.carried && FAULT.test(p.name)) && !PERSONS.test(/^(.+?)'s /.exec(p.name)?.[1] ?? '-') && !/^(tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
 
 /** The words after "is", without days and the closing mark; a number of them stays in: "three cracked". */
 function condition(t: Telling, c: Clause, from: number): string {
@@ -119,7 +119,7 @@ function acted(t: Telling): Entry[] | undefined {
   if (c.passive && isClass(base, 'fail') && !isClass(base, 'work')) return parts.map(p => make(p.name, (counted(t, c) + text), verdictIn(text)));
   if (c.passive && (!/ed$/.test(verb.low) || ['work', 'on', 'off', 'tight', 'hang', 'stow', 'send', 'order', 'buy', 'move', 'check', 'arrive', 'find', 'measure', 'say', 'think', 'help', 'begin', 'stop', 'own', 'wait', 'spend'].some(k => isClass(base, k as 'work')))) return undefined;
   if (c.passive) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
-  if (!(fails || acts)) return /^(get|go|come|let)$/.test(base) && c.rest.some(i => i.t === 'adj') || base === 'let' ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
+  if (!(fails || acts)) return /^(get|go|come|let|test|check)$/.test(base) && c.rest.some(i => i.t === 'adj') || base === 'let' ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (c.ing && c.pred === 'verb' && c.items.some(i => i.t === 'to')) return undefined;
   if (/^(go|fit|start|come|sit|stay|move|want|lift|draw|read|float|track|turn)$/.test(base) && !c.rest.length && !c.neg && !/^(start|turn|fit)$/.test(base)) return undefined;
   return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
@@ -219,9 +219,10 @@ function fragment(t: Telling): Entry[] | undefined {
 /** "water, no metal", "good, no ridge": flaws named alone are of what was just spoken of; behind a finding they go on with it. */
 function flaws(t: Telling): Entry[] | undefined {
   const c = t.clause, nps = c.items.flatMap(i => (i.np ? [i.np] : [])), last = t.told.at(-1);
+  const comma = c.items.findIndex(i => i.low === ','), leading = comma > 0 && c.items[0]!.np?.quant === 'no' && FAULT.test(c.items[0]!.np.said.split(' ').at(-1)!) && comma === 1;
   const flaw = (said: string): boolean => FAULT.test(said.split(' ').at(-1)!);
-  if (c.pred !== 'none' || !nps.length || nps.some(n => !flaw(n.said)) || c.items.some(i => !i.np && !/^(cc|mark|adv|adj|intj)$/.test(i.t)) || !nps.some(n => n.quant === 'no' || /\b(some|bit|plenty)\b/.test(n.said))) return undefined;
-  const text = said(t.sheet, nps[0]!.from, c.to);
+  if (c.pred !== 'none' || !nps.length || !leading && nps.some(n => !flaw(n.said)) || c.items.some(i => !i.np && !/^(cc|mark|adv|adj|intj)$/.test(i.t)) && !leading || !nps.some(n => n.quant === 'no' || /\b(some|bit|plenty)\b/.test(n.said))) return undefined;
+  const text = said(t.sheet, nps[0]!.from, leading ? c.items[0]!.to : c.to);
   if (last?.entry.kind === 'finding' && last.clause === t.clauses[t.at - 1] && c.join !== undefined) {
     last.entry.condition += `${c.join === ',' ? ',' : ` ${c.join}`} ${text}`;
     return [];
@@ -270,5 +271,5 @@ function verdictOnly(t: Telling): Entry[] | undefined {
   }
   if (!names.length) return undefined;
   const own = c.subj.find(s => !s.carried && s.from >= c.from && s.to < c.to);
-  return names.map(n => make(n, own ? condition(t, c, own.to) : clauseText(t).replace(/^(and|but|so|then)\s+/i, ''), v));
+  return names.map(n => make(n, own ? condition(t, c, own.to) : c.pred === 'be' && c.rest.length ? condition(t, c, c.rest[0]!.from) : clauseText(t).replace(/^(and|but|so|then)\s+/i, ''), v));
 }

@@ -1,3 +1,4 @@
+import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, lows, type Clause } from '../clauses/clause.ts';
 import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/things.ts';
@@ -15,9 +16,10 @@ export const fit: Meaning = t => {
   const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && c.rest[k + 1]?.np?.stands)) return undefined; // "…and the nuts are in the red one"
+  if (c.verb?.base === 'go' && c.verb.form === 'ing' && c.prt.join(' ') === 'back' && !c.rest.some(i => i.np)) return undefined; // "it's going back"
   const state = fitState(t);
   if (!state) return undefined;
-  const parts = patients(c).filter(p => partLike(t.sheet, p.name) && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));
+  const parts = patients(c).filter(p => partLike(t.sheet, p.name) && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;
@@ -33,7 +35,7 @@ function outOf(t: Telling, name: string): string {
   const { items } = t.clause;
   const k = items.findIndex((i, n) => i.low === 'out' && items[n + 1]?.low === 'of' && items[n + 2]?.np);
   const np = k >= 0 ? items[k + 2]!.np! : undefined;
-  const known = (n: string): boolean => (t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === n);
+  const known = (n: string): boolean => isKnownPart(t.sheet.ctx.parts, n);
   return np && !np.stands && !known(name) && partLike(t.sheet, np.name) && !isMachine(t.sheet, np.name) && !isPlaceNoun(np) ? `${np.name} ${name}` : name;
 }
 

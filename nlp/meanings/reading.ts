@@ -39,7 +39,7 @@ const METER = /\b(hour ?-?meter|hourmeter|tacho?|tachometer|odometer|odo|speedo|
 export function meter(t: Telling): Entry | undefined {
   const c = t.clause, text = lowText(t), dial = METER.exec(text)?.[0];
   const ran = dial === undefined && /\b(has|'s|have) (done|run|got|seen)\b/.test(text) && (c.subj.some(s => s.machine) || /\bon (her|it|the engine)\b/.test(text));
-  if (!dial && !ran || /\b(on|in) (the|it) (job|work)|volt|psi|spent|took\b/.test(text)) return undefined;
+  if (!dial && !ran || /\b(stuck|broken|dead|doesn't|won't|faulty|jammed)\b/.test(text) || /\b(on|in) (the|it) (job|work)|volt|psi|spent|took\b/.test(text)) return undefined;
   const span = dims(c.items, 'span').find(f => /^(hours|miles)$/.test(f.value.unit)), plain = dims(c.items, 'number').find(f => f.value.value >= 20);
   const distance = span ? span.value.unit === 'miles' : /odo|speedo/.test(dial ?? '');
   const value = span?.value.amount ?? (dial && !/rpm|revs/.test(text) && /\b(reads?|says|shows|is|at|on|now|was|:|of)\b/.test(text) ? plain?.value.value : undefined);
@@ -78,7 +78,7 @@ function counts(t: Telling, c: Clause): Entry[] {
   c.items.forEach((it, k) => {
     const np = it.np;
     if (c.counted && k < 4) return;
-    const counted = np && np.count !== undefined && COUNTED.has(singular(np.said.split(' ').at(-1)!));
+    const counted = np && np.count !== undefined && !/^(rust|pin|worm|bullet|oil|dry|cracked|worn) /.test(np.said) && COUNTED.has(singular(np.said.split(' ').at(-1)!));
     if (counted && !c.items.some(x => x.t === 'adj' && CONDITION.has(x.low)) && !/\b(bent|broken|cracked|missing|worn|bad|rotten|gone|loose)\b/.test(lowText(t))) {
       const under = c.items.slice(k + 1).find((x, n) => x.np && /^(under|behind|between|in|on|at|of|beneath|each|per)$/.test(c.items[k + n]?.low ?? '') || x.t === 'pron' && /^(it|them|that)$/.test(x.low) && /^(under|behind|between|in|on)$/.test(c.items[k + n]?.low ?? ''));
       const owner = c.subj.find(s => s.np !== np && s.name !== np.name && !isMachine(t.sheet, s.name))?.name ?? (under?.np && !under.np.stands ? under.np.name : undefined) ?? t.memory.all().find(x => x.name !== np.name)?.name;

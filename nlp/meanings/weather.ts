@@ -16,9 +16,11 @@ const SAYS = /\b(they|radio|forecast|weather|tv|paper|app|bbc|met|says?|saying|s
 /** The weather as the person expects it, with its days. */
 export const weather: Meaning = t => {
   const c = t.clause;
+  if (c.who === 'they' && c.subj.length) return undefined; // "they're fine" is said of parts
   if (c.asks || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan)$/.test(c.reality) || c.reality === 'hearsay' && /\b(hope|hoping|wish|doubt)$/.test(lowText(t, t.clauses[t.at - 1] ?? c))) return undefined;
   const text = lowText(t);
   if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
+  if (/\b(could|can) do with\b|\bneed(s|ing)? (a|some)\b|\bpray\w*\b/.test(text)) return undefined;
   const sky = skyIn(t, text);
   if (!sky) return undefined;
   const more = severalSkies(t);

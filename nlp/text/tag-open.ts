@@ -28,12 +28,12 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
 const FLAW = /^(cracks?|leaks?|drips?|tears?|splits?|bends?|twists?|dents?|knocks?|rattles?|squeaks?|burrs?|kinks?)$/;
 /** States that trade names hold too ("free wheel", "dead axle"); behind a noun with nothing after they say how it is. */
 const STATED = /^(free|stuck|dead|junk|scrap|shot|toast|loose|tight|slack|dry|wet|clean|open|clear|solid|sound|split|cracked|bust)$/;
-const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?)$/;
+const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?|tests?|checks?)$/;
 
 /** "clutch slips", "lights work": a noun and what it does, the two agreeing in number, at the end of what is said. */
 function acts(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): boolean {
   const low = tokens[i]!.low, before = tokens[i - 1]?.low ?? '';
-  if (tags[i - 1] !== 'noun' || !ACTS.test(low) || nominal(tokens, i + 1, solid) || nounClasses(`${before} ${low}`).size || solid.has(i)) return false;
+  if (tags[i - 1] !== 'noun' || !ACTS.test(low) || nominal(tokens, i + 1, solid) && !PREP.has(tokens[i + 1]!.low) || nounClasses(`${before} ${low}`).size || solid.has(i)) return false;
   return /s$/.test(low) ? singular(before) === before : singular(before) !== before;
 }
 
@@ -63,6 +63,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (prev === 'be' || prev === 'adv' && tags[i - 2] === 'be') return forms.some(f => f.form === 'part' || f.form === 'ing') && !bare || /^(set|cut|cast)$/.test(low) ? 'verb' : 'noun';
   if (prev === 'pron') return /^(i|we|you|he|she|they|it|that|nobody|who|somebody|everybody|everyone|someone)$/.test(tokens[i - 1]!.low) ? 'verb' : 'noun';
   const past = forms.some(f => f.form === 'past');
+  if (prev === 'noun' && /^(both|all)$/.test(next) && CONDITION.has(tokens[i + 2]?.low ?? '')) return 'noun';
   const object = ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || past && /^(up|down|off|out|in|on)$/.test(next) || isNumberWord(next) && !bare;
   const opens = prev === undefined || prev === 'cc' || prev === 'mark' || prev === 'intj' || prev === 'adv' || prev === 'wh' || prev === 'sub';
   if (!bare && object && (opens || prev === 'noun')) return 'verb';

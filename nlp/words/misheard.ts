@@ -6,7 +6,7 @@ export interface Misheard { heard: RegExp; meant: string; /** The word after it.
 
 /** Two words heard where one was said, after a word that only the one could follow. */
 export const HEARD_APART: readonly (readonly [first: string, second: string, meant: string, after: RegExp])[] = [
-  ['wreak', 'cored', 'recored', /./], ['reek', 'cored', 'recored', /./], ['re', 'cored', 'recored', /./], ['prime', 'her', 'primer', /^(of|with|the|some|epoxy|etch|grey|gray|red|zinc|two)$/], ['gas', 'kit', 'gasket', /^(a|the|head|new|old|sump|manifold)$/], ['prime', 'or', 'primer', /^(of|with|the|some)$/], ['var', 'nish', 'varnish', /./], ['fly', 'will', 'flywheel', /^(the|a)$/],
+  ['egg', 'shaped', 'egg-shaped', /./], ['wreak', 'cored', 'recored', /./], ['reek', 'cored', 'recored', /./], ['re', 'cored', 'recored', /./], ['prime', 'her', 'primer', /^(of|with|the|some|epoxy|etch|grey|gray|red|zinc|two)$/], ['gas', 'kit', 'gasket', /^(a|the|head|new|old|sump|manifold)$/], ['prime', 'or', 'primer', /^(of|with|the|some)$/], ['var', 'nish', 'varnish', /./], ['fly', 'will', 'flywheel', /^(the|a)$/],
   ['pin', 'yen', 'pinion', /./], ['tap', 'it', 'tappet', /^(the|a|valve)$/], ['carb', 'or', 'carburettor', /^(the|a)$/], ['rat', 'chet', 'ratchet', /./], ['bush', 'in', 'bushing', /^(the|a|bronze|new|old)$/],
 ];
 

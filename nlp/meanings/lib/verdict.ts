@@ -13,6 +13,8 @@ const PHRASED: readonly (readonly [RegExp, Verdict])[] = [
 /** Words that say good or junk only when they are the whole of what is said, not "fine crack" or "good inch". */
 const ALONE = new Set(['fine', 'good', 'sound', 'solid', 'true', 'okay', 'ok', 'gone', 'finished', 'great', 'perfect', 'alright', 'lovely', 'grand', 'beautiful', 'healthy', 'mint', 'toast', 'shot', 'scrap', 'junk', 'excellent', 'serviceable', 'useless', 'rubbish', 'garbage', 'usable', 'past it', 'had it', 'gone']);
 
+const WHOLE: ReadonlyMap<string, RegExp> = new Map(VERDICT_WORDS.map(([phrase]) => [phrase, new RegExp(`(^|[^\\w-])${phrase.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![\\w-])`)]));
+
 /** The verdict that is plain from the words of a condition; undefined when they only describe. */
 export function verdictIn(text: string): Verdict | undefined {
   const low = text.toLowerCase();
@@ -22,9 +24,9 @@ export function verdictIn(text: string): Verdict | undefined {
   for (const [re, v] of PHRASED) if (re.test(low)) return v;
   if (/\bnot (good|great|fine|sound|right|too good|perfect|true|okay)\b|n't (good|great|fine)/.test(low)) return undefined;
   for (const [phrase, v] of VERDICT_WORDS) {
-    if (!new RegExp(`(^|[^\\w-])${phrase.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![\\w-])`).test(low)) continue;
+    if (!low.includes(phrase) || !WHOLE.get(phrase)!.test(low)) continue;
     if (!ALONE.has(phrase)) return v;
-    const left = low.replace(phrase, ' ').replace(/\b(still|all|just|really|very|pretty|quite|looks?|is|are|perfectly|mostly|as|actually|nice|and|inside|otherwise|though|too|completely|totally|absolutely|now|in|the|a|bit|of|both|well|surprisingly|i|think|both|six|two|three|four|five|definitely|straight|bright|clean|tight|dry|plenty|proper|dead|good|enough|every|one|them|far|so|were|was|seem|seems|plain|utterly|properly|pure|complete|lot)\b/g, '').replace(/[^a-z]/g, '');
+    const left = low.replace(phrase, ' ').replace(/\b(still|all|just|really|very|pretty|quite|looks?|is|are|perfectly|mostly|as|actually|nice|and|inside|otherwise|though|too|completely|totally|absolutely|now|in|the|a|bit|of|both|well|surprisingly|i|think|both|six|two|three|four|five|definitely|straight|bright|clean|tight|dry|plenty|proper|dead|good|enough|every|one|them|far|so|were|was|seem|seems|plain|utterly|properly|pure|complete|lot|they|it|that|she|these|those|this|re|s)\b/g, '').replace(/[^a-z]/g, '');
     if (left.length === 0) return v;
     if (v === 'good' && /^(clean|dry|tight|free|no|straight|round|smooth|bright|clear|spins|turns|true|sound|solid|strong)/.test(left)) return v;
     if (v === 'replace' && phrase !== 'gone' && phrase !== 'finished') return v;
