@@ -45,7 +45,8 @@ function sumCompleted(open: Open<'sum'>, turn: Turn, { recorded }: Ways): TurnOu
   const ctx = readContext(turn.deps.log, turn.incoming, turn.machine, turn.note.id);
   const plain = need === undefined ? undefined : answerGiven(need, said, { ...ctx, prior: [] });
   const given = plain ? { ...open.given, ...plain } : { ...givenTogether(open, said, turn), ...open.given };
-  if (need && given[need] === undefined) return undefined;
+  // Another figure may do as well as the one asked for: "fifty percent" where the cold was asked.
+  if (need && given[need] === undefined && !plain) return undefined;
   return recorded({ ...turn, sumSaid: [open.said] }, [], turn.note, { asks: [{ kind: 'sum', of: open.of, given }] });
 }
 

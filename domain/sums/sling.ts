@@ -9,6 +9,9 @@ export const LIFT_CAUTION =
   'A sum only, no judgement of the lift: keep to the ratings on the tags, nothing and nobody under the load, aim for 60° or more, ' +
   'go by the maker, local codes and a licensed rigger.';
 
+/** Units of which a fraction counts. */
+const LARGE: ReadonlySet<string> = new Set(['ton', 't', 'long ton', 'kN']);
+
 export const sling = defineSum({
   of: 'sling',
   answers: 'What each sling leg pulls.',
@@ -39,7 +42,7 @@ export const sling = defineSum({
     const factor = 1 / Math.sin((read.angle * Math.PI) / 180);
     return {
       results: [
-        ...pair('legLoad', legLoad(given.load, legs, read.angle), unit, 0, 0),
+        ...pair('legLoad', legLoad(given.load, legs, read.angle), unit, LARGE.has(unit) ? 3 : 0, 0),
         result('angle', read.angle, '°', 1),
         result('factor', factor, '', 3),
       ],

@@ -1,3 +1,4 @@
+import { computeSum } from '../../../domain/sums/compute.ts';
 import { describe, expect, it } from 'vitest';
 import { holeLimits, shaftLimits } from '../../../domain/sums/iso-limits.ts';
 import { checkAll, needed, numberOf, refusal, type Case } from './support.ts';
@@ -147,3 +148,9 @@ describe('asked and refused', () => {
     ['pressFit', { holeLow: 2, holeHigh: 1, shaftLow: 1 }, /wrong way round/],
   ])('%s %j', (of, given, why) => expect(refusal(of, given)).toMatch(why));
 });
+
+it('takes the figures of a press fit for millimetres where they are too large for inches', () =>
+  // 25 H7/p6 of ISO 286: hole +21/0, shaft +35/+22 µm [su]
+  expect(computeSum('pressFit', { holeLow: 25, holeHigh: 25.021, shaftLow: 25.022, shaftHigh: 25.035 })).toMatchObject({
+    results: [{ name: 'least', value: 0.001, unit: 'mm' }, {}, { name: 'most', value: 0.035, unit: 'mm' }, {}],
+  }));

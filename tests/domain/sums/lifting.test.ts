@@ -182,3 +182,11 @@ describe('chain limits', () => {
     expect(refusal('slingCapacity', { size: '3/8', grade, angle: 90 })).toMatch(/not for overhead/),
   );
 });
+
+describe('legs by their length and the distance between the points', () => {
+  it('as long as they are apart stand at 60°', () =>
+    expect(numberOf('sling', { load: 1200, length: 4, lengthUnit: 'ft', span: 4, spanUnit: 'ft' }, 'angle')).toBe(60)); // equilateral triangle
+  it('refuses legs that do not reach', () => expect(refusal('sling', { load: 1200, length: 2, span: 4, spanUnit: 'ft' })).toMatch(/do not reach/));
+  it('keeps the fractions of a ton', () =>
+    expect(numberOf('sling', { load: 2, loadUnit: 'ton', angle: 60, legs: 2 }, 'legLoad', 'ton')).toBeCloseTo(1.155, 3)); // [sg] 1.155
+});

@@ -30,9 +30,19 @@ export function answerGiven(need: string, text: string, ctx: ReadContext): Given
   if (rest.length) return undefined;
   if (need === 'size' || need === 'newSize') return sized(need, said, figures);
   if (need === 'ratio' && /\bto\b|:/.test(said)) return { ratio: valueOf(figures[0]!)?.value };
+  if (need === 'have') return leavesSaid(said, figures);
+  if (need === 'temp' && figures[0]!.dim === 'percent') return { percent: figures[0]!.value.value };
   const names = figures.length > 1 ? PAIRS[need] : [need];
   if (!names || names.length < figures.length) return undefined;
   return Object.assign({}, ...figures.map((f, i) => field(names[i]!, valueOf(f))));
+}
+
+/** "ten, five and two thou": the unit said last is that of all; without one they are read with what was asked. */
+function leavesSaid(said: string, figures: readonly Found[]): Given | undefined {
+  const values = figures.map(valueOf), unit = values.findLast(v => v?.unit)?.unit;
+  if (!unit || values.some(v => !v)) return undefined;
+  const thou = unit === 'in' && /\bthou/.test(said);
+  return { have: values.map(v => (thou && !v!.unit && v!.value >= 1 ? v!.value / 1000 : v!.value)), haveUnit: unit };
 }
 
 const rank = (f: Found): number => (f.dim === 'number' ? 0 : f.dim === 'money' ? 1 : 2);

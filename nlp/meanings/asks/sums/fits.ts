@@ -5,6 +5,7 @@ export const END_PLAY: SumKind = {
   of: 'endPlay',
   ask: [
     /\bhow much(?: (?:of an?|is|does|do|will|would|the|that|in))* ?(?:end ?play|end ?float|float|clearance|slack|axial play|lash|endshake|shake|movement|travel|play)\b(?: (?:is|does|do|will|would|that|it|i|have|get|give|be|in|me|would i have|that give me|am i giving it))*/,
+    /\bhow many (?:thou|thousandths)\b[^.?!]*\b(?:end ?play|end ?float|play|flat)\b/,
     /\bend ?(?:play|float)(?= (?:for|with|on|at|of|from|if|when|backing) )/,
     /\bwhat(?:s|ll)? (?:(?:does|will|is|that|it|the|this|would|my|do i|i|in|ll|in the way of|as|of) )*(?:end ?play|end ?float|endplay|endshake|axial play)\b/,
     /\bhow (?:many flats|far(?: (?:do|should|would|is|does|will))?)[^.?!]{0,40}\b(?:flat|flats|nut|back|off|end ?play|end ?float|thou|turn)\b/,

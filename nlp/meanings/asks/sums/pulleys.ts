@@ -21,6 +21,7 @@ function sort(scope: Scope, prev?: Given): Pulleys {
     else out.diameters.push(f);
   }
   for (const n of scope.numbers()) {
+    if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
     if (n.value >= 60 && (near || n.value >= 250) && !/^ ?(?:mm|inch|pulley|sheave)/.test(scope.after(n))) { out.speeds.push(n); continue; }
     if (centred(scope, n)) out.centre ??= n;
