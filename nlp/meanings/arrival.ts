@@ -3,6 +3,7 @@ import { dims } from '../clauses/clause.ts';
 import { isMachine } from '../clauses/things.ts';
 import { sourceIn } from './lib/fields.ts';
 import { sumsIn } from './lib/money.ts';
+import { EVERYDAY } from '../words/everyday.ts';
 import { lowText, type Meaning } from './telling.ts';
 
 /** An ordered thing came, or a part is back from outside work. */
@@ -21,7 +22,7 @@ export const arrival: Meaning = t => {
   const posted = base === 'receive' && c.obj.length > 0 || /^(get|have)$/.test(base) && c.obj.length > 0 && /\b(in|with|by) (the|today 's|this morning 's) (post|mail)\b|\bby (post|courier|mail)\b|\bdelivered\b/.test(text) || /^(bring|deliver|drop|leave)$/.test(base) && c.who === 'person' && /\b(postman|postie|courier|mailman|mail lady|mail carrier|driver|delivery man|carrier|van)\b/.test(text) && c.obj.length > 0;
   if (!came && !back && !fetched && !posted || /\b(almost|nearly)\b/.test(text)) return undefined;
   if (back && /\b(in|over|up|down|round|around|out|from) here\b/.test(text)) return undefined;
-  const things = (fetched || posted ? c.obj : c.subj).filter(s => s.name && !FAULT.test(s.name) && !(isMachine(t.sheet, s.name) && !s.carried));
+  const things = (fetched || posted ? c.obj : c.subj).filter(s => s.name && !FAULT.test(s.name) && !(EVERYDAY.has(s.name) && !s.carried) && !(s.name === 'spring' && t.sheet.tokens[s.from]?.low === 'spring') && !(isMachine(t.sheet, s.name) && !s.carried));
   if (came && c.who && /^(i|we|he|she|person)$/.test(c.who)) return undefined;
   if (!things.length) return undefined;
   for (const x of t.told.filter(y => y.entry.kind === 'order' && things.some(s => s.name === (y.entry as { item: string }).item))) t.told.splice(t.told.indexOf(x), 1); // "ordered Tuesday and here already"

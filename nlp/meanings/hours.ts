@@ -48,10 +48,12 @@ const timeIn = (t: Telling, c: Clause): Extract<Found, { dim: 'span' }> | undefi
 function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
   const after = t.sheet.tokens.slice(f.to, f.to + 2).map(x => x.low).join(' ');
   if (/^(to|from|before|until|till) /.test(after) && !/\b(spent|took|put)\b/.test(text) && !/^to (date|the)/.test(after) || (c.pred === 'have' || c.verb?.base === 'hold' || c.verb?.base === 'last') && c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '')) return false;
+  if (/^(later|ago|early|late|away|old|behind|past)\b/.test(after) || /\blooking for\b/.test(text)) return false;
   if (/^(need|want|require|expect|allow)$/.test(c.verb?.base ?? '')) return false;
   if (/\b(in|after|within|every|until|till|for another|next|about)$/.test(t.sheet.tokens.slice(Math.max(0, f.from - 1), f.from).map(x => x.low).join(' ')) && !/\b(took|spent|put|call it)\b/.test(text)) return false;
   if (/\b(running|of running|ran|run time|on the clock|on the meter|hour meter|hourmeter|cure|dry|drying|curing|overnight|soak\w*|drive|drove|away|idl\w+|ran (it|her)|under load|warm|cool\w*|simmer\w*|boil\w*|charg\w+|bak\w+|cook\w*|in the oven|in the tank|bath)\b/.test(text) && !/\b(spent|took me|put in|hours? on)\b/.test(text)) return false;
   if (/\b(free|left|to spare|to kill|spare|before (the|my|i|choir|dinner|tea|supper|lunch|work))\b/.test(text) && !/\bspent\b/.test(text)) return false;
+  if (c.ing && !c.who && f.to <= (c.items[c.vi]?.from ?? 0)) return true; // "two hours scraping the table"
   if (/\bspent\b/.test(text) || TOTAL.test(text) && /^(bring|make|come|take)$/.test(c.verb?.base ?? '')) return true;
   if (/^(i|we)$/.test(c.who ?? '') && (c.pred === 'have' || c.verb?.base === 'have') && !/\b(in|into|on) (it|that|this|the|them)\b/.test(text)) return false;
   if (/^(spend|take|put|log|waste|do|use|sink|burn|work|have|get|lose|be|call|make|clock)$/.test(c.verb?.base ?? '') || c.pred === 'none' || c.pred === 'be' || c.pred === 'have') {

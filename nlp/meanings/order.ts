@@ -25,10 +25,12 @@ export const order: Meaning = t => {
   const subjects = c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
   const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && !/^(due|eta|order|day|week|day week|delivery|shipping)$/.test(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
   const list = goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
+  const under = !list.length && t.clauses[t.at + 1]?.join === ':' ? t.clauses[t.at + 1] : undefined; // "ordered: belt, hose, two clamps"
+  if (under) { for (const g of goodsIn(t, under.items, 0)) list.push({ ...g, qty: g.qty }); (under as Clause & { spoken?: boolean }).spoken = true; }
   const topic = t.memory.topic();
   if (!list.length && topic) list.push({ item: topic.name, from: c.from, to: c.to, thing: topic, qty: undefined });
   if (!list.length) return undefined;
-  const reach = t.clauses.slice(t.at, end + 1);
+  const reach = t.clauses.slice(t.at, Math.max(end, under ? t.at + 1 : 0) + 1);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   const chosen = t.clauses.slice(Math.max(0, t.at - 3), t.at).findLast(x => x.verb?.base === 'go');
   const source = (chosen ? withSeller(t, chosen) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach) ?? bareSeller(t, reach) ?? sellerBefore(t);

@@ -1,3 +1,4 @@
+import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
@@ -10,6 +11,7 @@ import { dayIn } from './lib/day.ts';
 import { trim } from './lib/fields.ts';
 import { moneyClause, sumsIn } from './lib/money.ts';
 import { spanForward } from './lib/reach.ts';
+import { bareSeller } from './lib/sellers.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** A part that has left the shop for work: where, what for, until when. */
@@ -28,14 +30,16 @@ export const out: Meaning = t => {
   const taken = /^(take|drop|run|drive|bring|hand|carry|deliver|leave|give|haul|go|be|cart|tow|trailer|lug)$/.test(base) && place !== undefined;
   const away = !c.verb && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to|away to|off to|down to|out to|up to)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
   const bare = !c.verb && c.pred === 'none' && place !== undefined && c.items.findIndex(i => i.low === 'to') === c.items.findIndex(i => i.from >= (c.subj.at(-1)?.to ?? 0));
-  if (!sent && !taken && !away && !bare) return undefined;
+  const unnamed = !c.verb && (c.pred === 'be' || c.pred === 'none') && /\b(away|gone|out|off) (for|to be|being|getting|at the)\b/.test(lowText(t)) && purpose(c) !== undefined; // "the crank's away for grinding"
+  if (!sent && !taken && !away && !bare && !unnamed) return undefined;
   const end = spanForward(t, n => tells(t, n), 3);
   const reach = t.clauses.slice(t.at, end + 1);
+  const where = place ?? bareSeller(t, reach.map((r, n) => (n === 0 ? { ...r, items: r.items.slice(Math.max(r.vi, 0) + 1) } : r)));
   const until = reach.map(r => dayIn(t, r, true)).find(Boolean);
   const act = reach.map(r => purpose(r)).find(Boolean);
   const asked = reach.slice(1).find(r => moneyClause(t, r));
   const price = asked && sumsIn(t, asked.from, asked.to, false).price;
-  return [...things.map(s => trim({ kind: 'out', part: s.name, where: place, until, do: act }) as Entry), ...(price !== undefined ? [trim({ kind: 'quote', item: things[0]!.name, source: place, price }) as Entry] : [])];
+  return [...things.map(s => trim({ kind: 'out', part: s.name, where, until, do: act }) as Entry), ...(price !== undefined ? [trim({ kind: 'quote', item: things[0]!.name, source: place, price }) as Entry] : [])];
 };
 
 /** "…until the king bolt's back from the blacksmith": what is awaited from there is out. */
@@ -70,7 +74,7 @@ function target(t: Telling, c: Clause): string | undefined {
   }
   return undefined;
 }
-const isPart = (t: Telling, said: string): boolean => (t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === said) || /\b(manifold|radiator|starter|governor|rotor|motor|roller|spacer|retainer|injector)\b/.test(said);
+const isPart = (t: Telling, said: string): boolean => isKnownPart(t.sheet.ctx.parts, said) || /\b(manifold|radiator|starter|governor|rotor|motor|roller|spacer|retainer|injector)\b/.test(said);
 
 /** "to be rewound", "to have the ends turned", "for rebabbitting", "he's rebuilding it". */
 function purpose(c: Clause): string | undefined {

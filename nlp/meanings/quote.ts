@@ -93,7 +93,7 @@ function alternative(t: Telling, c: Clause): Entry[] | undefined {
 /** What the price is of: a thing that is not the seller; else what was last wanted or named. */
 function what(t: Telling, c: Clause): Goods | undefined {
   const src = sourceIn(t.sheet, c.items), subject = sourceSubject(t, [c]);
-  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !/\b(post|shipping|carriage|postage|fiver|tenner)$/.test(g.item)).filter(g => !(src && g.from >= c.items[src.at]!.from && g.to <= c.items[src.to - 1]!.to) && !(subject && subject.toLowerCase().startsWith(g.item)) && !/^(price|shipping|post|postage|carriage|delivery|tax|core|core charge|quote|change|cash|trade|each|lot)$/.test(g.item) && !isMachine(t.sheet, g.item));
+  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !/\b(post|shipping|carriage|postage|fiver|tenner)$/.test(g.item)).filter(g => !(src && g.from >= c.items[src.at]!.from && g.to <= c.items[src.to - 1]!.to) && !(subject && subject.toLowerCase().startsWith(g.item)) && !/^(cheapest|dearest|best|price|shipping|post|postage|carriage|delivery|tax|core|core charge|quote|change|cash|trade|each|lot)$/.test(g.item) && !isMachine(t.sheet, g.item));
   if (list[0] && /\bsame\b/.test(lowText(t))) { // "the same bearings"
     const was = t.prior.concat(t.told.map(x => x.entry)).findLast(e => (e.kind === 'quote' || e.kind === 'want' || e.kind === 'order') && e.item.endsWith(list[0]!.item));
     if (was && 'item' in was) return { ...list[0], item: was.item };

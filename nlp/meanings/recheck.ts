@@ -4,12 +4,14 @@ import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const LOOKS = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|test|grease|regrease|adjust|readjust|tighten|measure|regap|retension|change|drain|oil|clean|replace|nip|torque|examine|top|see|go|watch|bleed|verify|pull|snug|tweak|set|reset|lubricate|charge|try|do)$/;
+const LOOKS = /^(repack|refill|rebleed|check|recheck|re-check|retorque|re-torque|retighten|look|inspect|test|grease|regrease|adjust|readjust|tighten|measure|regap|retension|change|drain|oil|clean|replace|nip|torque|examine|top|see|go|watch|bleed|verify|pull|snug|tweak|set|reset|lubricate|charge|try|do)$/;
 
 /** Look at it again later: after so many hours, days, miles, or on a day. */
 export const recheck: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.passive && c.reality === 'deed' || c.sub && /^(if|unless|that)$/.test(c.sub)) return undefined;
+  const second = anotherLook(t, c);
+  if (second) return second;
   const verb = c.verb;
   const text = lowText(t);
   const again = /\b(due|wants doing|needs doing) again\b|\bdue (a )?(re-?check|another look)\b/.test(text) ? later(t, c) : undefined;
@@ -17,7 +19,7 @@ export const recheck: Meaning = t => {
   const about = c.subj.find(s => s.name)?.name ?? (last && 'part' in last ? last.part : undefined);
   if (again && about) return [trim({ kind: 'recheck', part: about, do: last?.kind === 'work' ? last.action : 'check', ...again }) as Entry];
   if (!verb || !LOOKS.test(verb.base!) || verb.form === 'past' && !/^(put|set)$/.test(verb.low)) return undefined;
-  const looking = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|examine|verify|readjust|regap|retension|feel|see)$/.test(verb.base!) || /\bagain\b|\bevery\b|\bafter the first\b|\bafter \w+ (hours|miles)\b/.test(text);
+  const looking = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|examine|verify|readjust|regap|retension|regrease|repack|refill|rebleed|feel|see)$/.test(verb.base!) || /\bagain\b|\bevery\b|\bafter the first\b|\bafter \w+ (hours|miles)\b/.test(text);
   if (!looking || !(c.reality !== 'deed' || verb.form === 'base' || verb.form === 'ing' || c.items.some(i => i.low === 'needs' || i.low === 'wants'))) return undefined;
   if (/^(they|he|she|person)$/.test(c.who ?? '') || /^(feel|see|go|try|do|look)$/.test(verb.base!) && c.subj.some(s => s.np && s.from >= c.from)) return undefined;
   const time = later(t, c);
@@ -27,6 +29,13 @@ export const recheck: Meaning = t => {
   if (!things.length) return [trim({ kind: 'recheck', do: act, ...time }) as Entry];
   return things.map(s => trim({ kind: 'recheck', part: s.name, do: act, ...time }) as Entry);
 };
+
+/** "have another look at the clutch in a fortnight". */
+function anotherLook(t: Telling, c: Clause): Entry[] | undefined {
+  if (!/\b(have|take) (another|a second|one more) (look|squint|peek) at\b/.test(lowText(t)) || c.who && !/^(i|we)$/.test(c.who)) return undefined;
+  const time = later(t, c), part = partAfterAt(t, { ...c, vi: 0 })?.[0];
+  return time && part ? [trim({ kind: 'recheck', part: part.name, do: 'look', ...time }) as Entry] : undefined;
+}
 
 /** "look at it again", "look over the seal". */
 function partAfterAt(t: Telling, c: Clause): { name: string }[] | undefined {

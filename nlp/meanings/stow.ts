@@ -1,8 +1,10 @@
+import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause, Thing } from '../clauses/clause.ts';
 import { isMachine, isPlaceNoun, isSource, isStuff } from '../clauses/things.ts';
 import type { Item } from '../clauses/items.ts';
 import { placeFrom } from './lib/fields.ts';
+import { isSeller } from './lib/goods.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -17,7 +19,7 @@ export const stow: Meaning = t => {
   const lying = c.pred === 'be' && !c.verb || c.pred === 'none' || /^(sit|hang|lie|live|be|go|lean|rest|wait|soak)$/.test(base) && !c.obj.length && !c.who || c.passive && PUTS.test(base);
   const put = PUTS.test(base) && c.pred === 'verb' && !c.passive && (c.obj.length > 0 || c.subj.some(s => !s.machine)) && (c.verb!.form !== 'base' && c.verb!.form !== 's');
   if (!lying && !put || c.pred === 'none' && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.f?.dim === 'number') return undefined;
-  if (base === 'drop' && /\bfloor\b/.test(lowText(t))) return undefined;
+  if (/\b(somewhere|someplace|some place|anywhere)\b/.test(lowText(t)) || base === 'drop' && /\bfloor\b/.test(lowText(t))) return undefined;
   const own = things(t, c, lying && !put ? c.subj : c.obj.length ? c.obj : c.subj);
   if (!own.length && !tails(t, c).length) return undefined;
   const start = lying && !put ? afterSubject(c) : c.vi + 1;
@@ -31,7 +33,7 @@ export const stow: Meaning = t => {
 };
 
 const tidyPlace = (where: string): string => where.replace(/^(?:back|up|down|out|away|over)\s+(?=(?:in|on|under|behind|at|by|beside|above|over)\b)/i, '').replace(/^(into|onto)\b/i, m => (m.toLowerCase() === 'into' ? 'in' : 'on'));
-const things = (t: Telling, _c: Clause, list: Thing[]): Thing[] => list.filter(s => s.name && !(isMachine(t.sheet, s.name)));
+const things = (t: Telling, _c: Clause, list: Thing[]): Thing[] => list.filter(s => s.name && !isMachine(t.sheet, s.name) && !isSeller(s.name));
 const afterSubject = (c: Clause): number => {
   const end = c.subj.filter(s => !s.carried).at(-1)?.to;
   const k = end === undefined ? 0 : c.items.findIndex(i => i.from >= end);
@@ -47,7 +49,7 @@ function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   if (np && isStuff(np.said)) return false;
   if (!np) return /\b(them|it)\b/.test(lowText(t)) && /^(beside|under|behind|with|next)$/.test(prep);
   if (np.stands && nps.length === 1) return t.told.at(-1)?.rule === 'stow' && /^(in|on|under|behind)$/.test(prep);
-  if (isPlaceNoun(np) && !(t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === np.name)) return !(c.pred !== 'verb' && isMachine(t.sheet, np.name));
+  if (isPlaceNoun(np) && !isKnownPart(t.sheet.ctx.parts, np.name)) return !(c.pred !== 'verb' && isMachine(t.sheet, np.name));
   if (isMachine(t.sheet, np.name)) return put && /^(in|under|behind|beside)$/.test(prep) && !c.prt.length;
   if (isSource(np)) return false;
   if (/^(under|behind|beneath|underneath|beside|above|next|against|inside)$/.test(prep)) return !/^(load|pressure|control|way|warranty|schedule|water|torque)$/.test(np.said) && (put || !isPartish(t, np.said));
@@ -56,7 +58,7 @@ function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   return false;
 }
 const placeLater = (rest: readonly Item[]): boolean => rest.some(i => i.np && isPlaceNoun(i.np));
-const isPartish = (t: Telling, said: string): boolean => (t.sheet.ctx.parts ?? []).some(p => p.toLowerCase() === said) || /\b(shaft|bore|piston|hub|block|head|axle|frame|housing|gearbox|engine|spindle|chassis|cylinder|crank|flange|bracket|column|box|crankcase|rim|machine|press|groove|bearing|drum|keyway|keyseat|slot|hole|port|sump|gland|journal|seat|saddle|fork|yoke|lug|boss|pulley|sheave|gear|wheel|manifold|carb|magneto|pump)s?$/.test(said) && !isPlaceWord(said);
+const isPartish = (t: Telling, said: string): boolean => isKnownPart(t.sheet.ctx.parts, said) || /\b(shaft|bore|piston|hub|block|head|axle|frame|housing|gearbox|engine|spindle|chassis|cylinder|crank|flange|bracket|column|box|crankcase|rim|machine|press|groove|bearing|drum|keyway|keyseat|slot|hole|port|sump|gland|journal|seat|saddle|fork|yoke|lug|boss|pulley|sheave|gear|wheel|manifold|carb|magneto|pump)s?$/.test(said) && !isPlaceWord(said);
 const isPlaceWord = (said: string): boolean => /\b(shelf|bench|drawer|bin|tin|rack|toolbox|cardboard box|box)$/.test(said);
 
 /** ", bearings in a pail beside them": a second thing with its own place, without a verb. */

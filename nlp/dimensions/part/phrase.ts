@@ -1,3 +1,4 @@
+import { isKnownPart } from './known.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import type { Sheet } from '../../types.ts';
 import { isNumberWord } from '../../text/number-words.ts';
@@ -68,7 +69,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
 const knownAfterTool = (sheet: Sheet, k: number, to: number): boolean => {
   if (k >= to || sheet.tags[k] !== 'noun') return false;
   const before = nounClasses(sheet.tokens[k - 1]!.low), next = sheet.tokens[k]!.low;
-  return before.has('tool') && !before.has('part') && (sheet.ctx.parts ?? []).some(p => p.toLowerCase() === next) && !(sheet.ctx.parts ?? []).some(p => p.toLowerCase() === `${sheet.tokens[k - 1]!.low} ${next}`);
+  return before.has('tool') && !before.has('part') && isKnownPart(sheet.ctx.parts, next) && !isKnownPart(sheet.ctx.parts, `${sheet.tokens[k - 1]!.low} ${next}`);
 };
 
 /** "rivets copper three sixteenths": what a plural is made of, said after it, is its specification. */

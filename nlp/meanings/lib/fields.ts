@@ -48,8 +48,8 @@ export function placeFrom(sheet: Sheet, items: readonly Item[], k: number): { wh
       while (items[e] && (items[e]!.t === 'prep' || items[e]!.t === 'prt' || items[e]!.t === 'to')) e++;
       if (items[e]?.np || items[e]?.t === 'pron' || items[e]?.t === 'dim' && items[e]!.f!.dim === 'number') end = e + 1; else break;
     }
-    if (items[end]?.low === ',' && items[end + 1]?.t === 'num' && items[end + 2]?.np && isPlaceNoun(items[end + 2]!.np!) && np.np && isPlaceNoun(np.np) && (!items[end + 3] || items[end + 3]!.t === 'mark')) end += 3; // "…, 3rd shelf"
-    else if (items[end]?.low === ',' && items[end + 1]?.np && isPlaceNoun(items[end + 1]!.np!) && (!items[end + 2] || items[end + 2]!.t === 'mark') && np.np && isPlaceNoun(np.np)) end += 2; // "in the coffee can, third shelf"
+    if (items[end]?.low === ',' && items[end + 1]?.t === 'num' && items[end + 2]?.np && isPlaceNoun(items[end + 2]!.np!) && np.np && (!items[end + 3] || items[end + 3]!.t === 'mark')) end += 3; // "…, 3rd shelf"
+    else if (items[end]?.low === ',' && items[end + 1]?.np && isPlaceNoun(items[end + 1]!.np!) && (!items[end + 2] || items[end + 2]!.t === 'mark') && np.np) end += 2; // "in the coffee can, third shelf"
     return { where: textOf(sheet, it.from, items[end - 1]!.to).replace(/^(in|on|under) (\w+'s)/, '$1 $2'), at: i, to: end };
   }
   return undefined;

@@ -22,6 +22,7 @@ export interface Quantity { part: string; what: string; unit?: string }
 
 /** What a figure measures and on what part, from the nouns and the verb around it; undefined when the clause does not say. */
 export function quantityOf(t: Telling, c: Clause, f: Found, k: number): Quantity | undefined {
+  if (/^(not|never)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '')) return undefined; // "3 foot, not 2"
   const unit = f.dim === 'measure' ? f.value.unit : f.dim === 'percent' ? '%' : undefined;
   const apiece = /^(each|apiece)$/.test(t.sheet.tokens[f.to]?.low ?? '') ? c.items.slice(0, k).findLast(i => i.np?.count !== undefined)?.np?.name : undefined;
   if (apiece && unit) return { part: apiece, what: BY_WORD.find(([re]) => re.test(lowText(t)))?.[1] ?? BY_UNIT[unit] ?? 'length', unit };
@@ -72,7 +73,7 @@ function namedIn(t: Telling, c: Clause, k: number, unit: string | undefined): { 
   return undefined;
 }
 
-const snapped = (t: Telling, name: string): string => { const known = t.sheet.ctx.parts?.find(p => p.toLowerCase() === name); return known?.toLowerCase() ?? name; };
+const snapped = (_t: Telling, name: string): string => name;
 
 /** "end play in the crank", "gap at the points", "the crank's end play". */
 function ownerOf(t: Telling, c: Clause, n: number): string | undefined {

@@ -23,7 +23,7 @@ const sells = (np: NonNullable<Item['np']>): boolean => isSource(np) && !np.stan
 export function sellerBefore(t: Telling): string | undefined {
   for (const p of t.clauses.slice(Math.max(0, t.at - 2), t.at).reverse()) {
     if (!CALLS.test(p.verb?.base ?? '') || p.neg) continue;
-    const k = p.items.findIndex((i, n) => n > p.vi && i.np !== undefined && sells(i.np) && !/^(and|or)$/.test(p.items[n - 1]?.low ?? ''));
+    const k = p.items.findIndex((i, n) => n > p.vi && i.np !== undefined && i.np.count === undefined && sells(i.np) && !/^(and|or)$/.test(p.items[n - 1]?.low ?? ''));
     if (k >= 0) return sellerText(t, p.items, k);
   }
   return undefined;

@@ -15,6 +15,7 @@ export const ARRIVALS: ToldCorpus = {
     ...told([{ kind: 'arrival', item: 'gasket' }, { kind: 'arrival', item: 'rings' }], ['The gasket and the rings came.', 'gasket and rings arrived', 'Gasket and rings are here.', 'The gasket came and so did the rings.', 'both the gasket and the rings turned up today'].slice(0, 3)),
   ],
   never: [
+    'The dog is back.', 'Spring is here.',
     "The gasket hasn't come.", 'No gasket yet.', 'The gasket came off in pieces.', 'It came apart in my hands.', 'The gasket is coming Tuesday.', 'The bolt came out clean.', 'gasket should be here Friday', "When's the gasket coming?", "The gasket didn't turn up.", 'Turned up the heat.', 'If the gasket comes I can start.', 'The cover is back on.', 'Put the cover back.', 'My neighbour is here.', 'came home early',
     'The head came up nice with a bit of polish.', 'the wheel came loose', 'here is the plan', 'my brother turned up', 'Rain came in under the door.', 'the smoke came back', 'waiting on the gasket to come', 'the knock is back', 'water came out of the block', 'the pin came home with a tap', 'the crank turned over', 'The piston is back in the bore.', "can't start till the gasket is here",
   ],

@@ -23,6 +23,6 @@ export const ORDERS: ToldCorpus = {
   ],
   never: [
     "I didn't order the rings.", "Haven't ordered the rings yet.", "I'm going to order the rings.", 'need to order rings', "I'll order the rings tomorrow.", 'I should order the rings.', 'I was going to order the rings but I found a set.', 'If he has them I ordered the wrong ones.', 'Must order the rings.', 'The rings I ordered came.',
-    'in order of size', 'the firing order is one two', 'put the leaves back in order', 'Order the rings.', 'thinking of ordering rings', 'never ordered the rings', 'it is in good working order', 'forgot to order the rings', 'almost ordered the wrong rings', "what's on order",
+    'in order of size', 'the firing order is one two', 'put the leaves back in order', 'Order the rings.', 'thinking of ordering rings', 'never ordered the rings', 'it is in good working order', 'forgot to order the rings', 'almost ordered the wrong rings', 'the belt they sent is wrong so its going back', 'they sent the wrong belt', "what's on order",
   ],
 };

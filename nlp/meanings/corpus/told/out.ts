@@ -15,6 +15,7 @@ export const OUTS: ToldCorpus = {
     ...told([{ kind: 'fit', part: 'knives', state: 'off' }, { kind: 'out', part: 'knives', where: 'saw doctor', do: 'grind' }], ['Knives are off and away to the saw doctor to be ground.', 'Pulled the knives and sent them to the saw doctor to be ground.', 'Took the knives off and dropped them at the saw doctor to be ground.', 'knives off and gone to the saw doctor to be ground']),
   ],
   never: [
+    'I will send the crank away for grinding.',
     "I'll take the radiator to the radiator shop.", "The radiator hasn't gone to the radiator shop yet.", 'need to send the radiator out', 'Radiator is back from the radiator shop.', 'Went to the radiator shop for a hose.', 'Took the hood out to the barn.', 'The radiator is off.', 'I might send the radiator to the radiator shop.', 'Took the truck to town.', 'The gasket is at the parts store for $12.',
     'the bolt is out', 'took my wife to the doctor', 'Should I send the radiator to the radiator shop?', 'radiator is going to the radiator shop on Monday', 'Took the radiator off.', 'went to the machine shop to ask about the crankshaft', 'the oil is out of the sump', 'If it leaks the radiator goes to the radiator shop.', 'I was going to take the crankshaft to the machine shop.',
   ],
