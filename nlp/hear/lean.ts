@@ -32,7 +32,10 @@ function unsureOf(entry: Entry, unsure: ReadonlySet<string>, own: ReadonlySet<st
   const record = entry as Record<string, unknown>;
   const inFields = FIELDS.map((field) => record[field]).filter((v) => v !== undefined).flatMap((v) => wordsOf(String(v)))
     .filter((word) => unsure.has(word) && !isOfTrade(word, own) && (!isFrameWord(word) || /\d/.test(word)));
-  const inName = wordsOf(nameOf(entry) ?? '').filter((word) => unsure.has(word) && !own.has(singular(word)) && !isFrameWord(word));
+  const name = wordsOf(nameOf(entry) ?? '');
+  // Two words that make a part of the trade's lists vouch for one another.
+  const vouched = new Set(name.flatMap((word, i) => (i > 0 && nounClasses(`${name[i - 1]} ${word}`).size > 0 ? [name[i - 1]!, word] : [])));
+  const inName = name.filter((word) => unsure.has(word) && !own.has(singular(word)) && !vouched.has(word) && !isFrameWord(word));
   return [...inFields, ...inName];
 }
 

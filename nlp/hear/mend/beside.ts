@@ -29,6 +29,10 @@ const BESIDE: readonly (readonly [heard: RegExp, meant: string])[] = [
   [/(?<=^|[.?!] )straight(?:en)? (?:in|and|on) (?=(?:the|both|all|two|my)\b(?! (?:bin|scrap|fire|ditch|box|bucket|oven|barn|shed|skip|shop|mail|post|can|middle|truck|road)\b))/gi, 'straightened '],
   [/(?<=\ba coat of )(?:prime her|prime a|primal|prima)\b/gi, 'primer'],
   [/\b(?<=(?:^|found |need |got |the |new |a |an )(?:an? |new )?)(?:we|be|v) belts?\b/gi, 'V-belt'],
+  [/(?<=\bpistons?(?:'s| is| are)? (?:back )?in the )(?:bar|ball|boar|board)\b/gi, 'bore'],
+  [/\bbroken two\b/gi, 'broke in two'],
+  [/(?<=\b(?:didn't|couldn't|can't|to|and) )edit (?=off|out|on|back)/gi, 'get it '],
+  [/\bhanding (?=on (?:two|to|one|a|the|three|by)\b)/gi, 'hanging '],
   [/\b(?:sider|cedar|sighter) (?=(?:press|mill|barrel|tub)\b)/gi, 'cider '],
   [/\bback ?side(?=[.,]|$| of\b)/gi, 'back side'],
 ];

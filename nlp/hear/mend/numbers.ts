@@ -44,6 +44,10 @@ function strokes(text: Mended): Mended {
   return repair(text, /\b(\d+|[a-z]+) slash (\d+|[a-z]+)\b/gi, 'a fraction', (_, top, bottom) => fraction(topOf(top!), BELOW[bottom!.toLowerCase()] ?? bottom!));
 }
 
+/** "a 42 change wheel": a gear is named by its teeth, and a round number before "tooth" is heard as one figure. */
+const teeth = (text: Mended): Mended =>
+  repair(text, /\b(a|an|the) (\d)2 (?=(?:change wheel|gear|sprocket|pinion|cog)\b)/gi, 'a count of teeth', (_, a, tens) => `${a} ${tens}0 tooth `);
+
 /** "here the 26.", "back by the 3": a day of the month without its ending. */
 function days(text: Mended): Mended {
   const ending = (n: number) => (n % 10 === 1 && n !== 11 ? 'st' : n % 10 === 2 && n !== 12 ? 'nd' : n % 10 === 3 && n !== 13 ? 'rd' : 'th');
@@ -67,6 +71,7 @@ function thous(text: Mended): Mended {
     if (numbers.length === 0 || !THOU_TALK.test(sentence!) || NOT_THOU.test(sentence!) || !numbers.every((n) => /[05]00$/.test(n))) return undefined;
     return sentence!.replace(/\b(\d{1,2}),(\d)00\b/g, (_, whole, tenth) => (tenth === '5' ? (whole === '0' ? 'half a thou' : `${whole} and a half thou`) : `${whole} thou`));
   });
+  if (THOU_TALK.test(mended.text)) mended = repair(mended, /\b(\d{1,2}) (?:now|how|dow|foul)(?=[.,?!]|$)/gi, 'sounds like "thou"', (_, n) => `${n} thou`);
   const number = String.raw`(\d+|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty)|and a half)`;
   // "though" and "thaw" can follow a number and mean themselves only when a sentence goes on: then they are left alone.
   const mistaken = new RegExp(`${number} (?:though|thaw|thow|tho|thou'|thowl|dow|thouand)(?=[.,?!]|$| (?:of|on|at|under|over|clearance|interference|end|shims?|play|gap|undersize|oversize|per)\\b)`, 'gi');
@@ -81,4 +86,4 @@ function small(text: Mended): Mended {
 }
 
 /** The forms of numbers that the trade speaks and recognisers garble. */
-export const mendNumbers = (text: Mended): Mended => days(small(thous(threads(strokes(fractions(text))))));
+export const mendNumbers = (text: Mended): Mended => teeth(days(small(thous(threads(strokes(fractions(text)))))));

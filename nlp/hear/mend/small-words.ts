@@ -18,6 +18,7 @@ function hums(mended: Mended): Mended {
   });
   m = repair(m, new RegExp(String.raw`\b(and|but|so) (?:arm|um|am|i'm|ham|on|home|her) (?=(?:total|${FOLLOWED})\b)`, 'gi'), 'a hum', (_, and) => `${and} `);
   m = repair(m, new RegExp(String.raw`^((?:convert|how|what|where|when|who|show|tell)\b[^.?!]*?) and (?:know|no|now|a|i) (?=(?:${FOLLOWED})\b)`, 'gim'), 'a hum', (_, before) => `${before} and `);
+  m = repair(m, /\b(and|but|so|need|oh),? (?:i'm|am|arm|on) (?=(?:some|another|the|a|two|three|four|five|six)\b)/gi, 'a hum', (_, before) => `${before} `);
   m = repair(m, /\bto (?:up|uh|a|our) (?=\d)/gi, 'a hum', () => 'to ');
   m = repair(m, /\b(good to go|fine|okay|done|out|off) (?:on|arm|am|um|and um) ([a-z]+) (it|them)\b/gi, 'a hum', (_, before, verb, it) => (isVerb(verb!, 'base') || isVerb(verb!, 'past') ? `${before}, ${verb} ${it}` : undefined));
   return repair(m, /(^|[.?!] )A (mind|don't|check|then|that|then)\b/g, 'a hum', (_, start, word) => `${start}And ${word}`);
@@ -32,6 +33,10 @@ function joints(mended: Mended): Mended {
   m = repair(m, /\b([a-z]+s) (?:one|won|once) (a|an|some) (?=(?:proper|good|new|coat|clean|bit|lick|drop|go|wash|look)\b)/gi, '"want"', (_, noun, a) => (isNoun(noun!) ? `${noun} want ${a} ` : undefined));
   m = repair(m, /(^|[.?!] )(?:One|Won|Once) (?=(?:\d+|two|three|four|five|six|seven|eight|nine|ten|half a|a) thou\b)/g, '"want"', (_, start) => `${start}Want `);
   m = repair(m, /\b(thou) (?:another|and the|on the|an other|under a) (?=(?:cap|shim|bearing|head|flange|plate|washer)\b)/gi, '"under the"', (_, thou) => `${thou} under the `);
+  m = repair(m, /\b(on|with|by|of|off|under|behind|just|need|got) (?:to|too) (?=(?:bolts|nuts|studs|screws|washers|shims|coats|rivets|legs|chains|blocks|clamps|springs|bearings|gaskets|seals)\b)/gi, 'a number', (_, before) => `${before} two `);
+  m = repair(m, /\b(bolts|studs|nuts|screws|rivets|springs) aside\b/gi, '"a side"', (_, bolts) => `${bolts} a side`);
+  m = repair(m, /\b(that|this|left|right|other|one) once ([a-z]+)\b/gi, '"one\'s"', (_, which, state) => (CONDITION.has(state!.toLowerCase()) ? `${which === 'one' ? '' : `${which} `}one's ${state}` : undefined));
+  m = repair(m, /(^|[.?!] |, )(?:bright|write|rite|wright) ([a-z]+)(?= (?:is|has|was|wheel|one|side|\w+s? (?:is|off|on|out)))/gi, 'a side', (_, start, noun) => (isNoun(noun!) ? `${start}${start === ', ' ? 'right' : 'Right'} ${noun}` : undefined));
   m = repair(m, /\bwhose (?=(?:the )?(?:cheapest|best|cheaper|got|coming|next|late)\b)/gi, '"who\'s"', (all) => (all!.startsWith('W') ? "Who's " : "who's "));
   m = repair(m, new RegExp(String.raw`(\?|, | yet,? | now,? )in (?=(?:how many|how much|${FOLLOWED})\b)`, 'gi'), '"and"', (_, before) => `${before}and `);
   m = repair(m, /\b(of them|of 'em|both|ones?)[.,]? (?:a|our|or|are|A|Our) ([a-z]+)\b(?! (?:bit|lot|little|few))/g, '"are"', (_, them, state) => (CONDITION.has(state!) ? `${them} are ${state}` : undefined));
@@ -55,6 +60,8 @@ function clitics(mended: Mended): Mended {
     isSingle(name!) && !/\b(both|all|two|three|four|these|those|\d+)\b/i.test(before!) ? `${start}${before}${name}'s ` : undefined);
   m = repair(m, new RegExp(String.raw`(^|[.?!] )${noun} (?=(?:sitting|hanging|lying|resting) (?:on|in|there|loose)\b)`, 'gi'), 'its own "is", lost', (_, start, before, name) =>
     isSingle(name!) ? `${start}${before}${name}'s ` : undefined);
+  m = repair(m, /\bone ([a-z]{3,})s (?=([a-z]+)\b)/gi, 'its own "is", run into the name', (_, name, state) =>
+    isSingle(name!) && (CONDITION.has(state!.toLowerCase()) || isVerb(state!, 'part') && !isVerb(state!, 'base')) ? `one ${name}'s ` : undefined);
   return repair(m, /(^|[.?!] )((?:[a-z]+ )?[a-z]+) needs some (?=\d|\w+ (?:gauge|inch|weight)\b)/gi, 'what is needed, named first', (_, start, thing) => `${start}${thing}, need some `);
 }
 
