@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { noteCount } from '../domain/store/notes.ts';
 import { BENCH } from './incoming.ts';
-import type { takeTurn } from './turn.ts';
+import type { TakeTurn } from './turn/parts.ts';
 import type { Deps } from './turn/deps.ts';
 
 interface SampleNote { at: string; text: string }
@@ -13,7 +13,7 @@ const sampleNotes = (): SampleNote[] =>
  * Plays the sample shop into an empty log, as notes read like any other. Returns how many; refuses with a sentence when the shop has
  * notes of its own, for invented ones must not mix with them. `besides`: notes that may be there already, such as the one that asks for it.
  */
-export function loadSample(deps: Deps, turn: typeof takeTurn, besides = 0): { loaded: number } | { refused: string } {
+export function loadSample(deps: Deps, turn: TakeTurn, besides = 0): { loaded: number } | { refused: string } {
   const { store } = deps.log;
   if (noteCount(store) > besides) return { refused: 'This shop has notes already; the sample shop only goes into an empty one.' };
   const notes = sampleNotes();

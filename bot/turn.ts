@@ -1,6 +1,6 @@
 import type { Ask } from '../domain/model/ask.ts';
 import type { Entry } from '../domain/model/entry.ts';
-import type { NearMiss, Reading } from '../domain/model/reading.ts';
+import type { NearMiss } from '../domain/model/reading.ts';
 import type { Note, StoredEntry } from '../domain/model/stored.ts';
 import { catchUp } from '../domain/log/keeper.ts';
 import { record } from '../domain/log/record.ts';
@@ -23,12 +23,13 @@ import { actOn } from './turn/acts.ts';
 import { leansOf } from './turn/leans.ts';
 import { linkPhotos } from './turn/photos.ts';
 import { openQuestion, type OpenQuestion } from './turn/open-question.ts';
-import { heldPage, type Page } from './turn/pages.ts';
+import { heldPage } from './turn/pages.ts';
 import { readSafely } from './turn/read-safely.ts';
 import { sampleLoaded } from './turn/sample-act.ts';
 import { settingsSaid } from './turn/settings.ts';
 import { struckNote } from './turn/strike.ts';
 import { sayWarning } from './say/warning.ts';
+import type { Said, Turn, TurnOut } from './turn/parts.ts';
 import { compose } from './say/reply.ts';
 
 /**
@@ -57,11 +58,6 @@ export function takeTurn(incoming: Incoming, deps: Deps, aside?: string): Reply 
   keepReply(log.store, note.id, keptForm(out.reply));
   return out.reply;
 }
-
-/** What a turn starts from. */
-export interface Turn { incoming: Incoming; deps: Deps; note: Note; machine?: string; open?: OpenQuestion; page?: Page; kept?: unknown; /** What was said of a sum before these words. */ sumSaid?: string[] }
-/** What a turn leaves behind: the reply, and what the chat remembers. */
-export interface TurnOut { reply: Reply; machine?: string; open?: OpenQuestion; page?: Page; kept?: unknown }
 
 /** The ways a note can be meant, in the order they are tried. */
 function understood(turn: Turn): TurnOut {
@@ -97,11 +93,6 @@ export function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
   const entries = machine ? reading.entries.map(e => ({ ...e, machine: e.machine ?? machine })) : reading.entries;
   return recorded({ ...turn, machine: machine ?? turn.machine }, entries, note, { ...reading, machine });
 }
-
-/** What `recorded` needs of a reading. */
-export type Said = Partial<Reading>;
-export type Recorded = typeof recorded;
-export type ReadAndRecord = typeof readAndRecord;
 
 /** Records entries and answers the asks of a reading; the common end of every kind of turn that logs. */
 export function recorded(turn: Turn, entries: readonly Entry[], note: Note, reading: Said): TurnOut {

@@ -1,7 +1,7 @@
 import type { Ask } from '../../domain/model/ask.ts';
 import { readSetting, writeSetting } from '../../domain/store/settings.ts';
 import { compose } from '../say/reply.ts';
-import type { Turn, TurnOut } from '../turn.ts';
+import type { Turn, TurnOut } from '../turn/parts.ts';
 import { Drawing } from './task.ts';
 
 const WORDS = /^(?:please |can you |could you |now )?(?:draw (?:it|that|this|me (?:a|the) (?:picture|drawing)|(?:a|the) (?:picture|drawing|plan))|sketch it|show me (?:a|the) (?:drawing|sketch|plan)|make (?:a|me a) (?:drawing|picture)(?: of (?:it|that))?)(?: please)?[.?!]*$/i;

@@ -1,5 +1,5 @@
 import { readHours } from '../../nlp/settings/hours.ts';
-import type { Turn, TurnOut } from '../turn.ts';
+import type { Turn, TurnOut } from '../turn/parts.ts';
 import { drawAsked } from './draw-it.ts';
 import { awaySaid, hoursSaid } from './hours-said.ts';
 import { orderRefused } from './refuse.ts';

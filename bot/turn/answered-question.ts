@@ -2,7 +2,7 @@ import type { Ask } from '../../domain/model/ask.ts';
 import { noteById } from '../../domain/store/notes.ts';
 import { answerGiven } from '../../nlp/meanings/asks/sums/answer.ts';
 import { compose } from '../say/reply.ts';
-import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn.ts';
+import type { ReadAndRecord, Recorded, Turn, TurnOut } from './parts.ts';
 import { choiceMeant } from './choice.ts';
 import { readContext } from './context.ts';
 import { lastSum } from './last-sum.ts';

@@ -1,9 +1,9 @@
 import { loadSample } from '../sample.ts';
 import { compose } from '../say/reply.ts';
-import type { takeTurn, Turn, TurnOut } from '../turn.ts';
+import type { TakeTurn, Turn, TurnOut } from './parts.ts';
 
 /** "Load the sample shop", said in an empty one. */
-export function sampleLoaded(turn: Turn, take: typeof takeTurn): TurnOut | undefined {
+export function sampleLoaded(turn: Turn, take: TakeTurn): TurnOut | undefined {
   if (!/^\s*(please )?(load|show|open|try|give) (me )?(the |a )?sample( shop)?[.!]?\s*$/i.test(turn.incoming.text)) return undefined;
   const result = loadSample(turn.deps, take, 1);
   const line = 'refused' in result ? result.refused : `${result.loaded} notes of Heron's restoration are in, all invented. Ask "what's holding up the radiator", or "what do I still need to buy".`;
