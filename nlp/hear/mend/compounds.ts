@@ -51,10 +51,10 @@ export function mendCompounds({ text, changes }: Mended, unsure: string[], names
 export function mendJoined({ text, changes }: Mended, names: string[]): Mended {
   const made: Change[] = [...changes];
   const own = new Set(names.flatMap((name) => name.toLowerCase().split(/[\s-]+/)));
-  const out = text.replace(/\b[a-z]{8,}\b/gi, (heard) => {
+  const out = text.replace(/\b[a-z]{7,}\b/gi, (heard) => {
     const low = heard.toLowerCase();
     if (isPlainWord(low) || TRADE_WORDS.includes(singular(low)) || own.has(low) || own.has(singular(low)) || COMMON.has(low)) return heard;
-    for (let cut = low.length - 4; cut >= 4; cut--) {
+    for (let cut = low.length - 4; cut >= 3; cut--) {
       const [first, last] = [low.slice(0, cut), low.slice(cut)];
       if (!isTradeWord(first) || !isPart(last) || verbForms(last).length > 0 && !nounClasses(last).size) continue;
       const apart = `${heard.slice(0, cut)} ${last}`;

@@ -1,0 +1,36 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { shopInMemory } from './shop-in-memory.ts';
+
+let shop: ReturnType<typeof shopInMemory>;
+beforeEach(() => { shop = shopInMemory(); });
+afterEach(() => shop.close());
+
+const AT = '2026-03-04T10:00:00+01:00';
+const heard = (text: string, unsure: string[] = [], doubtful = false) => shop.say(text, AT, { spoken: { raw: text, doubtful, unsure } });
+
+test('a spoken note that leans on nothing unsure is logged, and its words are said back', () => {
+  const reply = heard('Took the radiator off.');
+  expect(reply.entries).toHaveLength(1);
+  expect(reply.say).toContain('I heard: "Took the radiator off."');
+});
+
+test('one that leans on an unsure word is asked about, logged at yes, and not at no', () => {
+  const asked = heard('Cleaned the bracket.', ['bracket']);
+  expect(asked.entries).toEqual([]);
+  expect(asked.say).toContain("I'm unsure of: bracket");
+  expect(asked.say).not.toContain('I heard: ');
+  expect(shop.say('yes', AT).entries.map(({ entry }) => entry)).toMatchObject([{ kind: 'work', part: 'bracket', action: 'clean' }]);
+  expect(heard('Greased the clamp.', ['clamp']).question).not.toBeNull();
+  expect(shop.say('no', AT).entries).toEqual([]);
+});
+
+test('an unsure word that nothing leans on, and typed words, are not asked about', () => {
+  expect(heard('Took the radiator off.', ['the']).entries).toHaveLength(1);
+  expect(heard('What do I still have to buy?', ['buy']).question).toBeNull();
+  expect(shop.say('Cleaned the bracket.', AT).entries).toHaveLength(1);
+});
+
+test('a name of the shop is taken, however it was scored', () => {
+  shop.say('Took the splunge off.', AT);
+  expect(heard('Cleaned the splunge.', ['splunge']).entries).toHaveLength(1);
+});
