@@ -50,8 +50,10 @@ function stated(t: Telling): Entry[] | undefined {
   if (first.t === 'prt' && rest[1]?.f) return undefined;
   if (first.t === 'prt' && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
   if (first.t === 'dim' && (first.f!.dim !== 'number' || !rest.some(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb')) || first.t === 'sub' || first.t === 'wh') return undefined;
+  if (/^\w+ to (get|reach|see|shift|find|fit|work|do|start|turn|come)\b/.test(rest.map(i => i.low).join(' ')) || first.t === 'adj' && /^(pitch|thread|threads|grit)$/.test(rest[1]?.np?.said ?? '')) return undefined;
   if (first.t === 'np') {
     const words = first.np!.said.split(' ');
+    if (parts.some(p => p.name.split(' ').at(-1) === words.at(-1))) return undefined; // "the hole is a clearance hole"
     const statish = CONDITION.has(words.at(-1)!) || first.np!.states.length > 0 || FAULT.test(words.at(-1)!) || verdictIn(first.low) !== undefined;
     if (!statish && (c.pred === 'none' || !/\b(like|more|mess|state|bit|lot|size|shape|piece|pieces|colour|color|wreck|lace|toast|history|case|write-off|throughout|all over|fit|lost cause|mass|lump|disaster|dog|pain|pig)\b/.test(first.low))) return undefined;
   }

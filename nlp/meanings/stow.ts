@@ -6,6 +6,7 @@ import type { Item } from '../clauses/items.ts';
 import { placeFrom } from './lib/fields.ts';
 import { isSeller } from './lib/goods.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
+import { CONDITION } from '../words/conditions.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const PUTS = /^(put|stand|stow|store|stash|stack|leave|stick|tuck|lay|keep|box|bag|hang|shove|set|throw|toss|chuck|park|drop|pop|pack|move|place|hide|shelve|slide|sling|dump|lean|file|roll|wrap|prop|bung|go|wire|tie|jar|label|tape|coil|sit|pile|lock|hook|thread|drape|count|sort|collect|carry|bundle|zip)$/;
@@ -13,6 +14,7 @@ const PUTS = /^(put|stand|stow|store|stash|stack|leave|stick|tuck|lay|keep|box|b
 /** Where a thing was put. */
 export const stow: Meaning = t => {
   const c = t.clause;
+  if (c.pred === 'be' && !c.verb && CONDITION.has(c.rest.find(i => i.t !== 'adv')?.low ?? '') && c.rest.find(i => i.t !== 'adv')!.t === 'adj') return undefined;
   if (/^(count|measure|mike|gauge|weigh)$/.test(c.verb?.base ?? '')) return undefined;
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '';

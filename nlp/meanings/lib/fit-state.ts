@@ -1,3 +1,4 @@
+import { isKnownPart } from '../../dimensions/part/known.ts';
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Clause } from '../../clauses/clause.ts';
 import { isPlaceNoun } from '../../clauses/things.ts';
@@ -123,12 +124,12 @@ function byState(_t: Telling, c: Clause): FitState | undefined {
   if (!first || !c.subj.length && first.t !== 'prt') return undefined;
   const words = c.rest.map(i => i.low).join(' ');
   if (/^(still |only |just |all )*(finger|hand) ?-?tight/.test(words)) return 'temporary';
-  if (/^(now |all |nice and |good and |nicely |up |done up |down )*tight\b/.test(words)) return 'tight';
+  if (/^(now |all |nice and |good and |nicely |up |done up |down )*tight\b/.test(words)) return c.items.some(i => /^(was|were)$/.test(i.low)) || /^tight to /.test(words) ? undefined : 'tight';
   if (first.t === 'prt') {
     if (first.low === 'on' || first.low === 'in') {
       if (second?.np) {
         if (first.low === 'in' && (isPlaceNoun(second.np) || /\b(bits|pieces|half|two|tatters|ribbons|shape|order|nick|condition|fettle|state|trouble|water|oil)$/.test(second.np.said))) return undefined;
-        if (isPlaceNoun(second.np) && !_t.sheet.ctx.parts?.some(p => p.toLowerCase() === second.np!.name)) return undefined;
+        if (isPlaceNoun(second.np) && !isKnownPart(_t.sheet.ctx.parts, second.np!.name)) return undefined;
         if (/^(order|way|list|bench|back order|charge|stands?|jacks?|hand|stock|mail|post|hold|backorder|loan|blocks|place)$/.test(second.np.said)) return undefined;
       }
       if (second?.f?.dim === 'when') return undefined;
