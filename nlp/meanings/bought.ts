@@ -34,6 +34,7 @@ export const bought: Meaning = t => {
   if (paid && sums.price === undefined) return undefined;
   const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? (paid ? paidTo(c) ?? (/\bpaid (them|him|her)\b/.test(lowText(t)) ? t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean) : undefined) : undefined) ?? sellerBefore(t);
   if (!goods.length) return paid ? outside(t, sums.price) : undefined;
+  for (const x of t.told.filter(y => y.entry.kind === 'want' && y.entry.qty === undefined && goods.some(g => g.item.endsWith((y.entry as { item: string }).item)))) t.told.splice(t.told.indexOf(x), 1); // "ran out of wire and bought a spool"
   if (goods.length > 1) return several(t, reach, goods, source);
   return goods.map(g => make(g, total(sums, g.qty), source, sums));
 };
