@@ -71,7 +71,7 @@ function firstOf(low: string, last: string, unsure: boolean): string | undefined
   const stands = isTradeWord(low) || CONDITION.has(low) || verbForms(low).length > 0 || MADE_OF.test(low);
   if (stands && !unsure) return undefined;
   const known = alike(low, [...(BEFORE.get(last) ?? [])], 0.75);
-  return known ?? (stands ? undefined : alike(low, BASES, 0.75));
+  return known ?? (stands || low.length < 4 || MONEY.test(low) ? undefined : alike(low, BASES, 0.75));
 }
 
 /** The one candidate with the same sound and the same first letter (or one that is said alike). */
@@ -85,4 +85,5 @@ function alike(low: string, candidates: readonly string[], most: number): string
 }
 
 const isPart = (word: string): boolean => nounClasses(word).has('part') || nounClasses(word).has('fastener');
+const MONEY = /^(tenners?|fivers?|quid|bucks?|dollars?|pounds?|pence|cents?|euros?|grand)$/;
 const MADE_OF = /^(red|blue|green|black|white|grey|gray|yellow|brass|copper|steel|iron|wood|wooden|oak|rubber|bronze|cast|big|little|small|long|short|heavy|good|bad|extra|whole)$/;

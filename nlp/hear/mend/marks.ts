@@ -7,7 +7,7 @@ const NUMBER = String.raw`(?:\d+|one|two|three|four|five|six|seven|eight|nine|te
 
 /** Full stops and commas that the recogniser set inside what was one breath: a number and its unit, a price and what it is for, two halves of a name. */
 export function mendMarks(mended: Mended): Mended {
-  let m = repair(mended, new RegExp(String.raw`\b(${NUMBER})[.,?] (${UNIT})\b`, 'gi'), 'a number and its unit', (_, n, unit) => (/^\p{Ll}/u.test(unit!) ? `${n} ${unit}` : undefined));
+  let m = repair(mended, new RegExp(String.raw`\b(${NUMBER})[.,?] (${UNIT})\b`, 'gi'), 'a number and its unit', (all, n, unit) => (/^\p{Ll}/u.test(unit!) && !(all!.includes(',') && /^(inch|inches|foot|feet)$/.test(unit!)) ? `${n} ${unit}` : undefined));
   m = repair(m, /\b(M\d{1,2})[.,?!] (?:By|by|x) (?=\d)/g, 'a thread in one breath', (_, size) => `${size} by `);
   m = repair(m, /\. ((?:\$\d+|£\d+|\d+)(?: dollars| bucks| quid| pounds)? (?:each|apiece|a piece|a foot|the pair|plus|for the (?:lot|pair|set)|all in|shipped|delivered)\b)/gi, 'a price of what was just named', (_, price) => `, ${price}`);
   // "The breather, I'd ordered for the gearbox turned up": a clause that belongs to its noun has no comma before it alone.

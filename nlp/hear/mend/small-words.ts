@@ -16,9 +16,9 @@ function hums(mended: Mended): Mended {
     const words = noun!.split(' ');
     return words.every((w) => isNoun(w.replace(',', ''))) && !words.some((w) => isVerb(w, 'ing') || /ss$/.test(w)) && !/Our|On|Of/.test(all!) || /Our/.test(all!) && words.length > 1 && words.some((w) => w.endsWith(',')) ? `${start}${noun}` : undefined;
   });
-  m = repair(m, new RegExp(String.raw`\b(and|but|so) (?:arm|um|am|i'm|ham|on|home|her) (?=(?:total|${FOLLOWED})\b)`, 'gi'), 'a hum', (_, and) => `${and} `);
+  m = repair(m, new RegExp(String.raw`\b(and|but) (?:arm|um|am|i'm|ham|on|her) (?=(?:total|${FOLLOWED})\b)`, 'gi'), 'a hum', (_, and) => `${and} `);
   m = repair(m, new RegExp(String.raw`^((?:convert|how|what|where|when|who|show|tell)\b[^.?!]*?) and (?:know|no|now|a|i) (?=(?:${FOLLOWED})\b)`, 'gim'), 'a hum', (_, before) => `${before} and `);
-  m = repair(m, /\b(and|but|so|need|oh),? (?:i'm|am|arm|on) (?=(?:some|another|the|a|two|three|four|five|six)\b)/gi, 'a hum', (_, before) => `${before} `);
+  m = repair(m, /\b(and|but|so|need|oh),? (?:i'm|am|arm) (?=(?:some|another)\b)/gi, 'a hum', (_, before) => `${before} `);
   m = repair(m, /\bto (?:up|uh|a|our) (?=\d)/gi, 'a hum', () => 'to ');
   m = repair(m, /\b(good to go|fine|okay|done|out|off) (?:on|arm|am|um|and um) ([a-z]+) (it|them)\b/gi, 'a hum', (_, before, verb, it) => (isVerb(verb!, 'base') || isVerb(verb!, 'past') ? `${before}, ${verb} ${it}` : undefined));
   return repair(m, /(^|[.?!] )A (mind|don't|check|then|that|then)\b/g, 'a hum', (_, start, word) => `${start}And ${word}`);
