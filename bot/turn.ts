@@ -16,7 +16,7 @@ import { keepSpokenOf } from './planning/refuse.ts';
 import { refusedOrders } from './planning/settings.ts';
 import { aboutThePlan } from './planning/ways.ts';
 import { answerAsks } from './turn/answers.ts';
-import { answersOpen, variesSum } from './turn/answered-question.ts';
+import { answersOpen, rightAfterSum, variesSum } from './turn/answered-question.ts';
 import { machineAsSaid, readContext } from './turn/context.ts';
 import type { Deps } from './turn/deps.ts';
 import { actOn } from './turn/acts.ts';
@@ -85,7 +85,7 @@ export function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
   const acted = reading.act && actOn(reading.act, reading, turn, recorded);
   if (acted) return acted;
   const silent = !reading.entries.some(e => e.kind !== 'remark') && !reading.asks.length && !reading.machine;
-  const varied = silent ? variesSum(turn, { recorded }) : undefined;
+  const varied = silent || rightAfterSum(turn) ? variesSum(turn, { recorded }) : undefined;
   if (varied) return varied;
   const whole = silent ? wholeFinish(text) : undefined;
   if (whole) return recorded(turn, [], note, { asks: [whole] });

@@ -1,6 +1,6 @@
 import type { BlockedAnswer, Cause } from '../../domain/model/answer.ts';
 import type { Saying, Spoken } from './spoken.ts';
-import { capital, day, listed, stop } from './words.ts';
+import { capital, day, listed, stop, the } from './words.ts';
 
 /** What one cause is, in the words of the shop. */
 export function causeLine(c: Cause, { at }: Saying): string {
@@ -43,9 +43,9 @@ function clearBy(causes: readonly Cause[], { at }: Saying): string {
 }
 
 export function sayBlocked(a: BlockedAnswer, saying: Saying): Spoken {
-  if (a.clear === null) return { say: a.part ? `I have nothing about the ${a.part} yet.` : 'Nothing is said to be in the way.' };
+  if (a.clear === null) return { say: a.part ? `I have nothing about ${the(a.part)} yet.` : 'Nothing is said to be in the way.' };
   const usual = a.usual?.map(u => `usually ${u.first} first: ${u.why} (${u.source})`) ?? [];
-  if (a.clear) return usual.length ? { say: `Nothing you said holds up the ${a.part}, but ${stop(usual[0]!)}`, longer: usual.map(capital).join('\n') } : { say: `Nothing holds up the ${a.part}.` };
+  if (a.clear) return usual.length ? { say: `Nothing you said holds up ${the(a.part)}, but ${stop(usual[0]!)}`, longer: usual.map(capital).join('\n') } : { say: `Nothing holds up ${the(a.part)}.` };
   const first = listed(a.causes.slice(0, 3).map(c => causeLine(c, saying)));
   // The part itself goes on for good only when the rest is cleared.
   const todo = acts(a.causes.length > 1 ? a.causes.filter(c => c.cause !== 'temporary' || c.what !== a.part) : a.causes);

@@ -3,7 +3,7 @@ import type { ForecastAnswer, ForecastWindow, PictureAnswer } from '../../domain
 import { margin, rise, temperature, type WeatherUnits } from '../../domain/answers/weather-units.ts';
 import { isVerb } from '../../domain/log/verbs.ts';
 import type { Saying, Spoken } from './spoken.ts';
-import { capital, day, plural, stop } from './words.ts';
+import { capital, day, plural, stop, the } from './words.ts';
 
 const clock = (iso: string): string => (iso.length > 10 ? iso.slice(11, 16) : '');
 
@@ -63,5 +63,5 @@ function surface({ measured: m, ...a }: ForecastAnswer): string {
 }
 
 export function sayPicture(a: PictureAnswer): Spoken {
-  return { say: a.files.length ? `${plural(a.files.length, 'picture')} of the ${a.part}.` : `No pictures of the ${a.part} kept.` };
+  return { say: a.files.length ? `${plural(a.files.length, 'picture')} of ${the(a.part)}.` : `No pictures of ${the(a.part)} kept.` };
 }

@@ -1,9 +1,9 @@
 import type { ProvisionalAnswer } from '../../domain/model/answer.ts';
 import type { Saying, Spoken } from './spoken.ts';
-import { day, plural } from './words.ts';
+import { day, plural, the } from './words.ts';
 
 export function sayProvisional(a: ProvisionalAnswer, { at }: Saying): Spoken {
-  const on = a.part ? ` on the ${a.part}` : '';
+  const on = a.part ? ` on ${the(a.part)}` : '';
   if (!a.items.length) return { say: `Nothing${on} is only on for now.` };
   return {
     say: `${plural(a.items.length, 'thing')}${on} not on for good:`,

@@ -3,7 +3,7 @@ import type { NextJob } from '../../domain/model/answer.ts';
 import type { Facts } from '../reminders/occasion.ts';
 import { causeLine } from './blocked.ts';
 import type { Saying } from './spoken.ts';
-import { capital, day, listed, stop } from './words.ts';
+import { capital, day, listed, stop, the } from './words.ts';
 
 /** What a word unasked needs to know to be said: the moment, and the zone that its hours are told in. */
 export interface UnaskedSaying extends Saying { zone: string }
@@ -26,7 +26,6 @@ const jobWords = ({ do: verb, part }: NextJob): string => {
   return verb === 'put on for good' ? `put the ${part} on for good` : verb === 'take off' ? `take the ${part} off` : `${verb} the ${part}`;
 };
 const withWhy = (j: NextJob): string => `${jobWords(j)}${j.why.length ? ` (${j.why.join(', ')})` : ''}`;
-const whole = (part: string): string => (/^[A-Z]/.test(part) ? part : `the ${part}`);
 
 /** An occasion in one line. */
 export function occasionLine(o: Facts, saying: UnaskedSaying): string {
@@ -39,21 +38,21 @@ export function occasionLine(o: Facts, saying: UnaskedSaying): string {
     }
     case 'rain': {
       const rain = `Rain from ${moment(o.from, saying)}${o.said ? ', you said' : ''}`;
-      if (o.coat) return `${rain}: the ${o.coat} on ${whole(o.part)} is fresh${o.outside ? ` and it is ${placed(o.outside)}` : '; get it under a roof if it is outside'}.`;
-      return `${rain}: ${whole(o.part)} is ${placed(o.outside!)}.`;
+      if (o.coat) return `${rain}: the ${o.coat} on ${the(o.part)} is fresh${o.outside ? ` and it is ${placed(o.outside)}` : '; get it under a roof if it is outside'}.`;
+      return `${rain}: ${the(o.part)} is ${placed(o.outside!)}.`;
     }
-    case 'recheck': return `Due: ${[o.do, o.part && whole(o.part)].filter(Boolean).join(' ')}, ${/^\d{4}-/.test(o.when) ? day(o.when, at) : o.when}.`;
+    case 'recheck': return `Due: ${[o.do, o.part && the(o.part)].filter(Boolean).join(' ')}, ${/^\d{4}-/.test(o.when) ? day(o.when, at) : o.when}.`;
     case 'late': return `${capital(o.item)}${o.source ? ` from ${o.source}` : ''} was due ${day(o.expected, at)} and isn't here${o.for ? `; it is for the ${o.for}` : ''}.`;
     case 'cured': return o.usual
-      ? `The ${o.usual.product} on ${whole(o.part)} has had its usual ${o.usual.hours} h; its sheet decides.${o.then ? ` Then: ${o.then} it.` : ''}`
-      : `${capital(whole(o.part))} was left alone as long as you said.${o.then ? ` Then: ${o.then} it.` : ''}`;
-    case 'back': return `${capital(whole(o.part))} ${o.until < at.slice(0, 10) ? 'was' : 'is'} due back${o.where ? ` from ${o.where}` : ''} ${day(o.until, at)}.`;
+      ? `The ${o.usual.product} on ${the(o.part)} has had its usual ${o.usual.hours} h; its sheet decides.${o.then ? ` Then: ${o.then} it.` : ''}`
+      : `${capital(the(o.part))} was left alone as long as you said.${o.then ? ` Then: ${o.then} it.` : ''}`;
+    case 'back': return `${capital(the(o.part))} ${o.until < at.slice(0, 10) ? 'was' : 'is'} due back${o.where ? ` from ${o.where}` : ''} ${day(o.until, at)}.`;
     case 'help': {
       const open = o.open.length ? ` Still in the way: ${listed(o.open.slice(0, 2).map(c => causeLine(c, saying)))}.` : '';
       const also = o.jobs.length ? ` ${o.for ? 'Also for two' : 'For two'}: ${o.jobs.join('; ')}.` : '';
       return `Help ${day(o.day, at)}${o.for ? `: ${o.for}` : ''}.${open}${also}`;
     }
-    case 'temporary': return `${capital(whole(o.part))} has been ${o.state === 'tried' ? 'only tried on' : 'only on for now'} since ${day(o.since, at)}${o.with ? ` (${o.with})` : ''}.`;
+    case 'temporary': return `${capital(the(o.part))} has been ${o.state === 'tried' ? 'only tried on' : 'only on for now'} since ${day(o.since, at)}${o.with ? ` (${o.with})` : ''}.`;
   }
 }
 const placed = (where: string): string => (/^(?:in|on|at|by|under|outside|out|behind|beside|next)\b/.test(where.toLowerCase()) ? where : `at ${where}`);
@@ -63,10 +62,10 @@ export function occasionWhy(o: Facts, saying: UnaskedSaying): string[] {
   switch (o.topic) {
     case 'morning': return [...o.jobs.slice(1).map(j => capital(withWhy(j))), ...(o.source ? [stop(o.source)] : [])];
     case 'rain': return [o.said ? 'You said so of the weather.' : stop(`Ask "what\'s the weather doing" for the hours. ${o.source ?? 'By the forecast'}`)];
-    case 'recheck': return [`You asked to be told of ${o.part ? whole(o.part) : 'it'} ${/^\d{4}-/.test(o.when) ? `by ${day(o.when, saying.at)}` : `after ${o.when}`}.`];
+    case 'recheck': return [`You asked to be told of ${o.part ? the(o.part) : 'it'} ${/^\d{4}-/.test(o.when) ? `by ${day(o.when, saying.at)}` : `after ${o.when}`}.`];
     case 'late': return [`Its day was ${day(o.expected, saying.at)}; say it is here, or the new day.`];
     case 'cured': return o.usual ? [`${o.usual.hours} h is usual for ${o.usual.product} (common practice, no source); cold and damp make it longer.`] : [];
-    case 'back': return o.do ? [`${capital(whole(o.part))} is out to ${o.do}.`] : [];
+    case 'back': return o.do ? [`${capital(the(o.part))} is out to ${o.do}.`] : [];
     case 'help': return o.open.flatMap(c => (c.act ? [`${capital(causeLine(c, saying))}: ${c.act}`] : [capital(causeLine(c, saying))]));
     case 'temporary': return ['Say it is on for good when it is.'];
   }

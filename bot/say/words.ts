@@ -38,3 +38,6 @@ export const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slic
 export const plural = (n: number, one: string, many = `${one}s`): string => `${figure(n)} ${n === 1 ? one : many}`;
 /** Ends a line with a full stop unless it has its own end. */
 export const stop = (s: string): string => (/[.?!…]$/.test(s) ? s : `${s}.`);
+
+/** A part with its article; a machine that has a name of its own goes without. */
+export const the = (name: string): string => (/^\p{Lu}/u.test(name) ? name : `the ${name}`);

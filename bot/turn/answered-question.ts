@@ -1,5 +1,5 @@
 import type { Ask } from '../../domain/model/ask.ts';
-import { noteById } from '../../domain/store/notes.ts';
+import { lastNotes, noteById } from '../../domain/store/notes.ts';
 import { answerGiven } from '../../nlp/meanings/asks/sums/answer.ts';
 import { compose } from '../say/reply.ts';
 import type { ReadAndRecord, Recorded, Turn, TurnOut } from './parts.ts';
@@ -56,6 +56,14 @@ function givenTogether({ of, said }: { of: string; said: string }, more: string,
   const together = readSafely(`${said.replace(/[?.!\s]+$/, '')}, ${more}`, { ...ctx, prior: [] }, turn.deps);
   const again = together.asks.find(a => a.kind === 'sum' && a.of === of);
   return again?.kind === 'sum' ? again.given : {};
+}
+
+/** A word or two right after a sum ("oiled", "grade 8") are meant for it, though they could say a deed; with "it" they say one. */
+export function rightAfterSum({ kept, incoming, note, deps }: Turn): boolean {
+  const words = incoming.text.trim().toLowerCase().split(/\s+/);
+  const last = lastSum(kept)?.note;
+  if (last === undefined || words.length > 2 || words.some(w => /^(it|them|that|this)\b/.test(w))) return false;
+  return lastNotes(deps.log.store, incoming.chat, 1, note.id)[0]?.id === last;
 }
 
 /** A few words that say nothing by themselves but change the sum just asked: "oiled", "and grade 8". Undefined when they don't. */

@@ -1,6 +1,8 @@
 import { parse } from 'node:path';
 import type { Answer } from '../../domain/model/answer.ts';
 import type { Ask, AskOf } from '../../domain/model/ask.ts';
+import { nameKey } from '../../domain/model/names.ts';
+import type { Shop } from '../../domain/log/shop.ts';
 import { answer } from '../../domain/answers/answer.ts';
 import { forecast } from '../../domain/answers/forecast.ts';
 import type { SumAnswer } from '../../domain/sums/answer.ts';
@@ -33,8 +35,15 @@ export function answerAsks(asks: readonly Ask[], turn: Turn): Answered {
   return out;
 }
 
+/** A machine asked about has its own name in the answer, with the capital it was given. */
+function withMachineName<A extends Ask>(ask: A, shop: Shop): A {
+  const machine = 'part' in ask && ask.part ? shop.machines.get(nameKey(ask.part)) : undefined;
+  return machine?.name ? { ...ask, part: machine.name } : ask;
+}
+
 /** One answer worked out from the state of the shop. */
-export function answered(ask: Ask, turn: Turn): Answer {
+export function answered(asked: Ask, turn: Turn): Answer {
+  const ask = withMachineName(asked, turn.deps.log.shop);
   const { deps, deps: { log, zone, elsewhere, weather }, incoming: { at }, machine } = turn;
   const other = elsewhere?.(ask, at);
   if (other) return other;
@@ -61,6 +70,6 @@ function take(out: Answered, a: Answer, ask: Ask, turn: Turn): void {
 /** A finished sum can be kept to the log by the next words; one that lacks an input asks for it. */
 function sumKept(out: Answered, a: SumAnswer, ask: AskOf<'sum'>, turn: Turn): void {
   const said = [...(turn.sumSaid ?? []), turn.incoming.text].join(', ');
-  if ('results' in a) out.sum = { of: a.of, said, given: ask.given, results: a.results };
+  if ('results' in a) out.sum = { of: a.of, note: turn.note.id, said, given: ask.given, results: a.results };
   if ('needs' in a) out.open = { kind: 'sum', text: a.question, choices: a.choices ?? [], said, of: a.of, given: ask.given, needs: a.needs };
 }

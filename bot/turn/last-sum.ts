@@ -3,6 +3,8 @@ import { z } from 'zod';
 /** The last sum of a chat, so that "keep that" can put its result into the log, and "oiled" can ask it again with one thing changed. */
 const Held = z.object({
   of: z.string(),
+  /** The note that asked it. */
+  note: z.number().int().optional(),
   /** What was asked, word for word. */
   said: z.string(),
   given: z.record(z.string(), z.unknown()),
