@@ -31,7 +31,7 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
 /** Reads what stands before the predicate; gives the item index where the predicate begins. */
 function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   let i = 0;
-  while (c.items[i] && ['cc', 'adv', 'mark', 'sub', 'prep', 'wh'].includes(c.items[i]!.t) || c.items[i]?.f && c.items[i]!.f!.dim === 'when') {
+  while (c.items[i] && ['cc', 'adv', 'mark', 'sub', 'prep', 'wh'].includes(c.items[i]!.t) || c.items[i]?.f && (c.items[i]!.f!.dim === 'when' || c.items[i]!.f!.dim === 'span' && c.items[i + 1]?.t === 'verb' && c.items[i + 1]!.form === 'ing')) {
     if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') i++; else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
     i++;
   }

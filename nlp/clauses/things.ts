@@ -1,3 +1,4 @@
+import { isKnownPart } from '../dimensions/part/known.ts';
 import { textOf, type Phrase } from '../dimensions/part/phrase.ts';
 import { snap } from '../dimensions/part/snap.ts';
 import type { Sheet } from '../types.ts';
@@ -18,13 +19,13 @@ export const isMachine = (sheet: Sheet, name: string): boolean => {
   const classes = nounClasses(name);
   if ((sheet.ctx.machines ?? []).some(m => m.toLowerCase() === name) || classes.has('machine') && !classes.has('part')) return true;
   const words = name.split(' ');
-  return words.length > 1 && !(sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name) && classes.size === 0 && words.every(w => { const k = nounClasses(w); return k.has('machine') && !(k.has('part') && w !== 'engine' && w !== 'pump'); });
+  return words.length > 1 && !isKnownPart(sheet.ctx.parts, name) && classes.size === 0 && words.every(w => { const k = nounClasses(w); return k.has('machine') && !(k.has('part') && w !== 'engine' && w !== 'pump'); });
 };
 /** Whether a name can be a part's: the shop's or the trade's, or an unknown word that is no everyday one. */
 export const partLike = (sheet: Sheet, name: string): boolean => {
   const head = name.split(' ').at(-1)!;
-  if (/^\d/.test(name) && !(sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name)) return false;
-  if ((sheet.ctx.parts ?? []).some(p => p.toLowerCase() === name)) return true;
+  if (/^\d/.test(name) && !isKnownPart(sheet.ctx.parts, name)) return false;
+  if (isKnownPart(sheet.ctx.parts, name)) return true;
   if (/^(dogs?|fingers?|thumbs?|knees?|foot|feet|backs?|hands?|eyes?|cats?|legs?|ears?|cows?)$/.test(name)) return false;
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
   if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;

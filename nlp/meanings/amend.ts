@@ -71,7 +71,7 @@ function changed(t: Telling, c: Clause, text: string): Entry[] | undefined {
   if (held?.with && fastened) return one('with', textOf(t.sheet, fastened.from, fastened.to).replace(/^(the|a|an) /i, ''));
   const n = numberIn(t, c);
   if (n !== undefined) {
-    const e = latest.find(x => /^(reading|want|hours|order|recheck|wait)$/.test(x.kind));
+    const e = nearest(latest, n);
     if (e?.kind === 'want' || e?.kind === 'order') return one('qty', n);
     if (e?.kind === 'reading') return one('value', n);
     if (e?.kind === 'hours') return one('hours', n);
@@ -94,6 +94,18 @@ function changed(t: Telling, c: Clause, text: string): Entry[] | undefined {
   const any = latest.find(e => 'part' in e && e.part !== undefined);
   if (any && np && /\b(sorry|correction|i meant|meant)\b/.test(text)) return one('part', np.np!.name);
   return undefined;
+}
+
+/**
+ * The entry whose figure a bare new one puts right: of the latest note's figures the one that lies nearest in proportion, for a slip is
+ * seldom far off ("68" puts the 65 of a torque right, not the two hours after it); else the latest that has any.
+ */
+function nearest(latest: readonly Entry[], n: number): Entry | undefined {
+  const figured = latest.filter(x => /^(reading|want|hours|order|recheck|wait)$/.test(x.kind));
+  const figure = (e: Entry): number | undefined => (e.kind === 'reading' ? e.value : e.kind === 'want' || e.kind === 'order' ? e.qty : e.kind === 'hours' ? e.hours : e.kind === 'recheck' || e.kind === 'wait' ? e.after : undefined);
+  const off = (e: Entry): number => { const f = figure(e); return f && n ? Math.abs(Math.log(n / f)) : Infinity; };
+  // Nearer by a fair margin, else what was said last.
+  return figured.reduce<Entry | undefined>((best, e) => (best === undefined || off(e) + 0.7 < off(best) ? e : best), undefined);
 }
 
 /** The new size put in the place of the old one that the note names ("quarter inch, not three eighths"), else the new words. */

@@ -79,7 +79,7 @@ function productOf(t: Telling, c: Clause): string | undefined {
   if (w) return w;
   const bath = after.findIndex((i, k) => (i.low === 'in' || i.low === 'into') && after[k + 1]?.np && isConsumable(after[k + 1]!.np!.said));
   if (bath >= 0) return nounsFrom(t.sheet, after, bath + 1);
-  const of = after.findIndex((i, k) => i.low === 'of' && after[k + 1]?.np && isConsumable(after[k + 1]!.np!.said) && /coats?|layers?/.test(after[k - 1]?.low ?? ''));
+  const of = after.findIndex((i, k) => i.low === 'of' && after[k + 1]?.np && /coats?|layers?/.test(after[k - 1]?.low ?? ''));
   if (of >= 0) return nounsFrom(t.sheet, after, of + 1);
   const comma = after.findIndex((i, k) => i.np && k > 0 && after.slice(0, k).findLast(x => x.t !== 'adv')?.low === ',' && (isConsumable(i.np.said) || isTool(i.np.said) && c.verb!.base === 'clean'));
   if (comma >= 0) return nounsFrom(t.sheet, after, comma);

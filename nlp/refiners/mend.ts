@@ -109,7 +109,7 @@ function ownNames(sheet: Sheet, tokens: readonly Token[], parts: KnownNames, mac
 function misheardName(run: readonly Token[], parts: KnownNames, machines: KnownNames): string | undefined {
   const words = run.map(t => t.low);
   for (const index of [parts, machines]) {
-    const near = new Set(words.flatMap(w => index.words.get(singular(w)) ?? []));
+    const near = new Set(words.flatMap(w => { const names = index.words.get(singular(w)) ?? []; return names.length > 100 ? [] : names; })); // a word that a hundred parts share tells nothing
     for (const name of near) {
       const have = name.toLowerCase().split(/[\s-]+/);
       if (have.length !== words.length) continue;
@@ -121,7 +121,7 @@ function misheardName(run: readonly Token[], parts: KnownNames, machines: KnownN
     }
     if (words.length === 2) {
       const whole = words.join('');
-      for (const name of index.words.keys()) if (name.length >= 6 && Math.abs(name.length - whole.length) <= 2 && name[0] === whole[0] && (slips(whole, name) <= 1 || sound(whole) === sound(name) && slips(whole, name) <= 2) && !words.every(isName)) return name;
+      for (const name of candidates(whole, index)) if (name.length >= 6 && Math.abs(name.length - whole.length) <= 2 && name[0] === whole[0] && (slips(whole, name) <= 1 || sound(whole) === sound(name) && slips(whole, name) <= 2) && !words.every(isName)) return name;
     }
   }
   return undefined;
@@ -140,7 +140,11 @@ function candidates(said: string, index: KnownNames): string[] {
   let table = byLength.get(index);
   if (!table) {
     table = new Map();
-    for (const w of index.words.keys()) table.set(w.length, [...(table.get(w.length) ?? []), w]);
+    for (const w of index.words.keys()) {
+      if (!/^[a-z]+$/.test(w)) continue;
+      const list = table.get(w.length);
+      if (list) list.push(w); else table.set(w.length, [w]);
+    }
     byLength.set(index, table);
   }
   const out: string[] = [];

@@ -4,12 +4,17 @@ import { nameKey, nameWords } from '../../../domain/model/names.ts';
 export interface KnownNames {
   /** The name with this key, as the shop writes it. */
   exact(key: string): string | undefined;
-  /** Names that hold every one of the words. */
-  holding(words: readonly string[]): string[];
+  /** Names that hold every one of the words; no more than `MOST` of them. */
+  holding(words: readonly string[], head?: string): string[];
+  /** Whether this is one of the names, word for word in lower case. */
+  has(low: string): boolean;
   /** Longest name in words. */
   longest: number;
   words: ReadonlyMap<string, readonly string[]>;
 }
+
+/** More choices than this are no choice: the name stays as it was said. */
+const MOST = 40;
 
 const cache = new WeakMap<readonly string[], KnownNames>();
 
@@ -17,6 +22,8 @@ const cache = new WeakMap<readonly string[], KnownNames>();
 export function knownNames(names: readonly string[]): KnownNames {
   const have = cache.get(names);
   if (have) return have;
+  const lows = new Set(names.map(n => n.toLowerCase()));
+  const wordsOf = new Map<string, readonly string[]>();
   const byKey = new Map<string, string>(), byWord = new Map<string, string[]>();
   let longest = 0;
   for (const name of names) {
@@ -24,18 +31,30 @@ export function knownNames(names: readonly string[]): KnownNames {
     if (!key || byKey.has(key)) continue;
     byKey.set(key, name);
     const words = new Set(nameWords(name));
+    wordsOf.set(name, [...words]);
     longest = Math.max(longest, key.split(' ').length, name.split(/[\s-]+/).length);
     for (const w of words) { const list = byWord.get(w); if (list) list.push(name); else byWord.set(w, [name]); }
   }
   const index: KnownNames = {
     exact: key => byKey.get(key),
-    holding: words => {
+    holding: (words, head) => {
       const lists = words.map(w => byWord.get(w) ?? []).sort((a, b) => a.length - b.length);
-      return (lists[0] ?? []).filter(n => { const have = nameWords(n); return words.every(w => have.includes(w)); });
+      const out: string[] = [];
+      for (const n of lists[0] ?? []) {
+        const have = wordsOf.get(n)!;
+        if ((head === undefined || have.at(-1) === head) && words.every(w => have.includes(w))) out.push(n);
+        if (out.length === MOST) break;
+      }
+      return out;
     },
+    has: low => lows.has(low),
     longest,
     words: byWord,
   };
   cache.set(names, index);
   return index;
 }
+
+const NO_NAMES: readonly string[] = [];
+/** Whether the shop has a part of this name, word for word in lower case; does not grow with how many there are. */
+export const isKnownPart = (parts: readonly string[] | undefined, low: string): boolean => knownNames(parts ?? NO_NAMES).has(low);

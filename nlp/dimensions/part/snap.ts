@@ -1,4 +1,4 @@
-import { nameKey, nameWords } from '../../../domain/model/names.ts';
+import { nameKey } from '../../../domain/model/names.ts';
 import type { ReadContext } from '../../../domain/model/reading.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { knownNames } from './known.ts';
@@ -20,8 +20,7 @@ export function snap(said: string, ctx: ReadContext): { name: string; known?: bo
   if (full) return { name: full.toLowerCase(), known: true };
   const words = key.split(' ');
   const head = words.at(-1)!;
-  const sameHead = (n: string): boolean => nameWords(n).at(-1) === head;
-  const holding = [...parts.holding(words).filter(sameHead), ...machines.holding(words).filter(sameHead)];
+  const holding = [...parts.holding(words, head), ...machines.holding(words, head)];
   if (holding.length === 1) return { name: holding[0]!.toLowerCase(), known: true };
   if (holding.length > 1) return { name: said, choices: holding };
   return shortened(words, parts.exact, parts.words) ?? { name: said };

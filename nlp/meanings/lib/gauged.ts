@@ -1,3 +1,4 @@
+import { isKnownPart } from '../../dimensions/part/known.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
 import { isMachine, isStuff, partLike } from '../../clauses/things.ts';
@@ -38,7 +39,7 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
   if (!figures.length || c.pred === 'verb' && !MEASURED.test(c.verb!.base ?? '')) return undefined;
   const state = opening(t, c);
   const first = c.subj[0];
-  const fronted = first && first.from >= figures[0]!.lead[0] && first.to <= figures[0]!.from && (first.np?.stands || t.sheet.ctx.parts?.some(p => p.toLowerCase() === first.name)) && partLike(t.sheet, first.name) ? first.name : undefined;
+  const fronted = first && first.from >= figures[0]!.lead[0] && first.to <= figures[0]!.from && (first.np?.stands || isKnownPart(t.sheet.ctx.parts, first.name)) && partLike(t.sheet, first.name) ? first.name : undefined;
   inThousandths(figures, state);
   const units = unitsOf(figures, state);
   const out: { part: string; what: string; value: number; unit?: string }[] = [];
