@@ -21,6 +21,7 @@ export const arrival: Meaning = t => {
     || /^(pick|collect|fetch)$/.test(base) && (c.prt.includes('up') || base !== 'pick') && waiting(t));
   const posted = base === 'receive' && c.obj.length > 0 || /^(get|have)$/.test(base) && c.obj.length > 0 && /\b(in|with|by) (the|today 's|this morning 's) (post|mail)\b|\bby (post|courier|mail)\b|\bdelivered\b/.test(text) || /^(bring|deliver|drop|leave)$/.test(base) && c.who === 'person' && /\b(postman|postie|courier|mailman|mail lady|mail carrier|driver|delivery man|carrier|van)\b/.test(text) && c.obj.length > 0;
   if (!came && !back && !fetched && !posted || /\b(almost|nearly)\b/.test(text)) return undefined;
+  if (back && /\b(properly|fully|right|hard|well|all the way) home\b/.test(text)) return undefined; // "all four screws are properly home"
   if (back && /\b(in|over|up|down|round|around|out|from) here\b/.test(text)) return undefined;
   const things = (fetched || posted ? c.obj : c.subj).filter(s => s.name && !FAULT.test(s.name) && !(EVERYDAY.has(s.name) && !s.carried) && !(s.name === 'spring' && t.sheet.tokens[s.from]?.low === 'spring') && !(isMachine(t.sheet, s.name) && !s.carried));
   if (came && c.who && /^(i|we|he|she|person)$/.test(c.who)) return undefined;

@@ -47,7 +47,7 @@ const timeIn = (t: Telling, c: Clause): Extract<Found, { dim: 'span' }> | undefi
 
 function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
   const after = t.sheet.tokens.slice(f.to, f.to + 2).map(x => x.low).join(' ');
-  if (/^(to|from|before|until|till) /.test(after) && !/\b(spent|took|put)\b/.test(text) && !/^to (date|the)/.test(after) || (c.pred === 'have' || c.verb?.base === 'hold' || c.verb?.base === 'last') && c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '')) return false;
+  if (/^(to|from|before|fore|'fore|'|until|till) /.test(after) && !/\b(spent|took|put)\b/.test(text) && !/^to (date|the)/.test(after) || (c.pred === 'have' || c.verb?.base === 'hold' || c.verb?.base === 'last') && c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '')) return false;
   if (/^(later|ago|early|late|away|old|behind|past)\b/.test(after) || /\blooking for\b/.test(text)) return false;
   if (/^(need|want|require|expect|allow)$/.test(c.verb?.base ?? '')) return false;
   if (/\b(in|after|within|every|until|till|for another|next|about)$/.test(t.sheet.tokens.slice(Math.max(0, f.from - 1), f.from).map(x => x.low).join(' ')) && !/\b(took|spent|put|call it)\b/.test(text)) return false;
