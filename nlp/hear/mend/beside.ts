@@ -5,6 +5,7 @@ import { repair, type Mended } from './change.ts';
  * verb of the bench, a measure. Heard so on shop talk; common practice, no source. What sounds like a listed name is mended elsewhere.
  */
 const BESIDE: readonly (readonly [heard: RegExp, meant: string])[] = [
+  [/(?<=^|[.?!] )(?:ride all|rye ?to|right all|right oh|right-o),?(?= )/gi, 'Righto,'],
   [/\b(?<=\b(?:tailstock|headstock|lathe|bed|saddle|carriage|slide) )weighs\b/gi, 'ways'],
   [/(?<=^|[.?!] |\bi )(?:visit|visited|fetid)(?= (?:the|a|an|new|both|two) (?:new |old )?[a-z]+s?\b)/gi, 'fitted'],
   [/(?<=\b(?:gap|panel|bolts?|hole|edge|rust|seam) (?:at|on|in|of|behind|under) the )(?:cow|cowell|cal|towel)\b/gi, 'cowl'],
@@ -17,7 +18,6 @@ const BESIDE: readonly (readonly [heard: RegExp, meant: string])[] = [
   [/\bhow hard (?=(?:do|should|must|would) (?:i|we) (?:get|make|heat|have) (?:it|the|that))/gi, 'how hot '],
   [/(?<=\b(?:half|quarter|quarters|eighths?|sixteenths?|inch|\d\/\d+) )(?:and|in|inch) (?:still|steal|steel)\b/gi, 'inch steel'],
   [/\b(?<=(?:^|[.?!,] ?|saw |the |old ))so (?=(?:arbor|arbour|blade|bench|mandrel|guide|teeth)\b)/gi, 'saw '],
-  [/(?<=^|[.?!] )(?:ride all|rye ?to|right all|right oh|right-o),?(?= )/gi, 'Righto,'],
   [/(?<=\b(?:log|drive|big|little|small|rear|front|free|pulley|flywheel|far|near|outboard|inboard)) (?:in|and|an|and's|ends?)[,]? (?=(?:babbitt|bearing|brass|bushing|bush|cap|housing|seal)\b)/gi, ' end '],
   [/\bdry (?:van|ven|fen|van's|end|vent)(?:'s)? (?=crack|is|was|bearing|cap|worn|good|gone)/gi, "drive end's "],
   [/(?<=\b(?:end|cap|head|casting|block|housing|shell)'s )crack(?= (?:and|in|right|through|across|clean|from)\b)/gi, 'cracked'],
@@ -30,6 +30,7 @@ const BESIDE: readonly (readonly [heard: RegExp, meant: string])[] = [
   [/(?<=\ba coat of )(?:prime her|prime a|primal|prima)\b/gi, 'primer'],
   [/\b(?<=(?:^|found |need |got |the |new |a |an )(?:an? |new )?)(?:we|be|v) belts?\b/gi, 'V-belt'],
   [/(?<=\bpistons?(?:'s| is| are)? (?:back )?in the )(?:bar|ball|boar|board)\b/gi, 'bore'],
+  [/(?<=\d (?:degrees )?below )(?:fair amount|far and height|ferret height|fair and height)/gi, 'Fahrenheit'],
   [/\bbroken two\b/gi, 'broke in two'],
   [/(?<=\b(?:didn't|couldn't|can't|to|and) )edit (?=off|out|on|back)/gi, 'get it '],
   [/\bhanding (?=on (?:two|to|one|a|the|three|by)\b)/gi, 'hanging '],

@@ -67,11 +67,11 @@ export function mendJoined({ text, changes }: Mended, names: string[]): Mended {
 }
 
 function firstOf(low: string, last: string, unsure: boolean): string | undefined {
-  if (isFrameWord(low) || !isPart(last) || nounClasses(`${low} ${last}`).size > 0 || BEFORE.get(last)?.has(low)) return undefined;
+  if (isFrameWord(low) || nounClasses(`${low} ${last}`).size > 0 || BEFORE.get(last)?.has(low)) return undefined;
   const stands = isTradeWord(low) || CONDITION.has(low) || verbForms(low).length > 0 || MADE_OF.test(low);
   if (stands && !unsure) return undefined;
   const known = alike(low, [...(BEFORE.get(last) ?? [])], 0.75);
-  return known ?? (stands || low.length < 4 || MONEY.test(low) ? undefined : alike(low, BASES, 0.75));
+  return known ?? (stands || !isPart(last) || low.length < 4 || MONEY.test(low) ? undefined : alike(low, BASES, 0.75));
 }
 
 /** The one candidate with the same sound and the same first letter (or one that is said alike). */

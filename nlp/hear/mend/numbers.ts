@@ -14,7 +14,7 @@ const METRIC: Record<string, string[]> = {
 /** What a fraction or a number in words looks like before "coarse" and "fine". */
 const SIZE = String.raw`(?:\d+\/\d+|\b(?:half|quarter|quarters|eighth|eighths|sixteenth|sixteenths|thirty-second|thirty-seconds)(?:[ -]inch)?|\d+[ -]inch)`;
 /** Talk of thousandths of an inch: only beside these are thousands read as thous. */
-const THOU_TALK = /\b(thous?|shims?|clearances?|end ?play|end ?float|backlash|interference|run-?out|feeler|gap|crush|preload|undersize|oversize)\b/i;
+const THOU_TALK = /\b(thous?|shims?|clearances?|end ?plays?|end ?floats?|backlash|interference|run-?out|feeler|gap|crush|preload|undersize|oversize)\b/i;
 const NOT_THOU = /[$£€]|\b(pounds?|dollars?|bucks|quid|miles?|hours?|rpm|revs?|psi|feet|foot|volts?|kilos?|hundredweight|grit|acres?)\b/i;
 
 /** "5 slash 8", "3-16s", "5-8th", "2 and 3-4": fractions that were written as spoken or as ranges. */

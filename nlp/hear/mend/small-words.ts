@@ -12,14 +12,14 @@ export const mendSmallWords = (mended: Mended): Mended => clitics(joints(hums(me
 
 /** "I'm staves for the tub", "and arm total", "gap to up 15", "A seed cups": a hum written as a word that can't stand there. */
 function hums(mended: Mended): Mended {
-  let m = repair(mended, /(^|[.?!] )(?:I'm|Am|Arm|Her|Our|Are|Or|A|Err?|Ham|On|Oh|Of) ((?:[a-z]+,? ){0,2}?[a-z]+s,?)(?![\w'])/g, 'a hum', (all, start, noun) => {
+  let m = repair(mended, /(^|[.?!] )(?:I'm|Am|Arm|Her|Our|Are|Or|A|Err?|Ham|On|Oh|Of) ((?:[a-z]+,? ){0,2}?[a-z]+s[,.]?)(?![\w'])/g, 'a hum', (all, start, noun) => {
     const words = noun!.split(' ');
-    return words.every((w) => isNoun(w.replace(',', ''))) && !words.some((w) => isVerb(w, 'ing') || /ss$/.test(w)) && !/Our|On|Of/.test(all!) || /Our/.test(all!) && words.length > 1 && words.some((w) => w.endsWith(',')) ? `${start}${noun}` : undefined;
+    return words.every((w) => isNoun(w.replace(/[,.]$/, ''))) && !words.some((w) => isVerb(w, 'ing') || /ss$/.test(w)) && !/Our|On|Of/.test(all!) || /Our/.test(all!) && words.length > 1 && words.some((w) => /[,.]$/.test(w)) ? `${start}${noun}` : undefined;
   });
   m = repair(m, new RegExp(String.raw`\b(and|but) (?:arm|um|am|i'm|ham|on|her) (?=(?:total|${FOLLOWED})\b)`, 'gi'), 'a hum', (_, and) => `${and} `);
   m = repair(m, new RegExp(String.raw`^((?:convert|how|what|where|when|who|show|tell)\b[^.?!]*?) and (?:know|no|now|a|i) (?=(?:${FOLLOWED})\b)`, 'gim'), 'a hum', (_, before) => `${before} and `);
   m = repair(m, /\b(and|but|so|need|oh),? (?:i'm|am|arm) (?=(?:some|another)\b)/gi, 'a hum', (_, before) => `${before} `);
-  m = repair(m, /\bto (?:up|uh|a|our) (?=\d)/gi, 'a hum', () => 'to ');
+  m = repair(m, /\bto (?:up|uh|a|our|um|lump|arm) (?=\d)/gi, 'a hum', () => 'to ');
   m = repair(m, /\b(good to go|fine|okay|done|out|off) (?:on|arm|am|um|and um) ([a-z]+) (it|them)\b/gi, 'a hum', (_, before, verb, it) => (isVerb(verb!, 'base') || isVerb(verb!, 'past') ? `${before}, ${verb} ${it}` : undefined));
   return repair(m, /(^|[.?!] )A (mind|don't|check|then|that|then)\b/g, 'a hum', (_, start, word) => `${start}And ${word}`);
 }
@@ -37,6 +37,7 @@ function joints(mended: Mended): Mended {
   m = repair(m, /\b(bolts|studs|nuts|screws|rivets|springs) aside\b/gi, '"a side"', (_, bolts) => `${bolts} a side`);
   m = repair(m, /\b(that|this|left|right|other|one) once ([a-z]+)\b/gi, '"one\'s"', (_, which, state) => (CONDITION.has(state!.toLowerCase()) ? `${which === 'one' ? '' : `${which} `}one's ${state}` : undefined));
   m = repair(m, /(^|[.?!] |, )(?:bright|write|rite|wright) ([a-z]+)(?= (?:is|has|was|wheel|one|side|\w+s? (?:is|off|on|out)))/gi, 'a side', (_, start, noun) => (isNoun(noun!) ? `${start}${start === ', ' ? 'right' : 'Right'} ${noun}` : undefined));
+  m = repair(m, /\bin (my|his|our) ([a-z]+?)(?:'s|s) (?=(?:over|coming|here|round|around) (?:on|for|the|to|this|next|tomorrow|saturday|sunday)\b)/gi, '"and"', (_, my, who) => `and ${my} ${who}'s `);
   m = repair(m, /\bwhose (?=(?:the )?(?:cheapest|best|cheaper|got|coming|next|late)\b)/gi, '"who\'s"', (all) => (all!.startsWith('W') ? "Who's " : "who's "));
   m = repair(m, new RegExp(String.raw`(\?|, | yet,? | now,? )in (?=(?:how many|how much|${FOLLOWED})\b)`, 'gi'), '"and"', (_, before) => `${before}and `);
   m = repair(m, /\b(of them|of 'em|both|ones?)[.,]? (?:a|our|or|are|A|Our) ([a-z]+)\b(?! (?:bit|lot|little|few))/g, '"are"', (_, them, state) => (CONDITION.has(state!) ? `${them} are ${state}` : undefined));
@@ -60,6 +61,7 @@ function clitics(mended: Mended): Mended {
     isSingle(name!) && !/\b(both|all|two|three|four|these|those|\d+)\b/i.test(before!) ? `${start}${before}${name}'s ` : undefined);
   m = repair(m, new RegExp(String.raw`(^|[.?!] )${noun} (?=(?:sitting|hanging|lying|resting) (?:on|in|there|loose)\b)`, 'gi'), 'its own "is", lost', (_, start, before, name) =>
     isSingle(name!) ? `${start}${before}${name}'s ` : undefined);
+  m = repair(m, /(^|[.?!,] )([a-z]{4,})s (?=(?:back )?(?:in|on|off) the [a-z]+[,.])/gi, 'its own "is", run into the name', (_, start, name) => (isSingle(name!) && !isVerb(name!, 'base') ? `${start}${name}'s ` : undefined));
   m = repair(m, /\bone ([a-z]{3,})s (?=([a-z]+)\b)/gi, 'its own "is", run into the name', (_, name, state) =>
     isSingle(name!) && (CONDITION.has(state!.toLowerCase()) || isVerb(state!, 'part') && !isVerb(state!, 'base')) ? `one ${name}'s ` : undefined);
   return repair(m, /(^|[.?!] )((?:[a-z]+ )?[a-z]+) needs some (?=\d|\w+ (?:gauge|inch|weight)\b)/gi, 'what is needed, named first', (_, start, thing) => `${start}${thing}, need some `);
