@@ -4,7 +4,7 @@ import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
 import type { Sheet, Token } from '../types.ts';
 import { HEARD_APART, MISHEARD } from '../words/misheard.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
-import { FIGURED, SHORTHAND } from '../words/shorthand.ts';
+import { FIGURED, REGIONAL, SHORTHAND } from '../words/shorthand.ts';
 import { BY_LENGTH, isWord } from './vocabulary.ts';
 import { slips } from './slip.ts';
 
@@ -42,6 +42,9 @@ function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     if (joined) { out.push({ ...t, text: t.text + next!.text, low: joined, end: next!.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: t.text + next!.text, gave: joined }); i++; continue; }
     if (t.low === 'w' && next?.low === '/' && next.start === t.end) { out.push({ ...t, text: 'w/', low: 'with', end: next.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: 'w/', gave: 'with' }); i++; continue; }
     if (/^(am|pm)$/.test(t.low) && prev?.low === 'this') change(sheet, t, t.low === 'am' ? 'morning' : 'afternoon', 'shorthand');
+    if (/^[a-z]{3,}in$/.test(t.low) && next && /^['’]$/.test(next.text) && next.start === t.end) { change(sheet, t, `${t.low}g`, 'regional'); out.push({ ...t, text: `${t.text}${next.text}`, end: next.end }); i++; continue; }
+    const regional = REGIONAL[t.low];
+    if (regional && !knownWord(sheet, t.low)) { change(sheet, t, regional, 'regional'); out.push(t); continue; }
     const worded = SHORTHAND[t.low];
     if (worded && !(t.low === 'w' && !next) && !knownWord(sheet, t.low) && !/^\d/.test(prev && prev.end === t.start ? prev.text : '') || worded && /^(wks?|hrs?|mins|yrs?)$/.test(t.low)) change(sheet, t, worded, 'shorthand');
     else if (t.low === '2' && next && /^(the|a|my|go|get|do|be|see|it|him|them)$/.test(next.low) || t.low === '2' && next && /^(\d|-)/.test(next.low) && prev && /^(torqued|set|good|gapped|down|up|tightened|adjusted)$/.test(prev.low)) change(sheet, t, 'to', 'shorthand');
