@@ -1,7 +1,8 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Reading } from '../../domain/model/reading.ts';
 import { nounClasses, isTradeWord, singular } from '../words/nouns.ts';
-import { isFrameWord } from './mend/plain-words.ts';
+import { COMMON } from '../words/common.ts';
+import { isFrameWord, isPlainWord } from './mend/plain-words.ts';
 
 /** What is known of the words beside their letters. */
 export interface HeardSense {
@@ -22,7 +23,7 @@ export function leansOn(text: string, reading: Pick<Reading, 'entries'>, sense: 
   const own = new Set(sense.names.flatMap((name) => wordsOf(name)).map(singular));
   const unsure = new Set(sense.unsure.flatMap(wordsOf));
   const told = reading.entries.filter((entry) => entry.kind !== 'remark' && entry.kind !== 'amend');
-  return [...new Set(told.flatMap((entry) => [...unsureOf(entry, unsure, own), ...strangeOf(entry, own), ...bareOf(entry, text)]))];
+  return [...new Set(told.flatMap((entry) => [...unsureOf(entry, unsure, own), ...strangeOf(entry, own), ...garbledOf(entry, text, unsure, own), ...bareOf(entry, text)]))];
 }
 
 const wordsOf = (said: string): string[] => said.toLowerCase().match(/[a-z0-9./]+/g) ?? [];
@@ -46,6 +47,12 @@ function strangeOf(entry: Entry, own: ReadonlySet<string>): string[] {
   const name = nameOf(entry);
   const last = name === undefined ? undefined : wordsOf(name).at(-1);
   return last !== undefined && !isOfTrade(last, own) ? [last] : [];
+}
+
+/** An unsure word of the stretch that is none of the language, the trade or the shop ("cutcher", "m44"): what is around it was heard as badly. */
+function garbledOf(entry: Entry, text: string, unsure: ReadonlySet<string>, own: ReadonlySet<string>): string[] {
+  const [from, to] = entry.span ?? [0, 0];
+  return wordsOf(text.slice(from, to)).filter((word) => unsure.has(word) && /[a-z]{3}|\d[a-z]|[a-z]\d/.test(word) && !isPlainWord(word) && !COMMON.has(word) && !isOfTrade(word, own));
 }
 
 /** "Prime the hood": an order to oneself, or "primed" with its ending swallowed. */

@@ -12,6 +12,8 @@ export function mendMarks(mended: Mended): Mended {
   m = repair(m, /\b(thou|thousandths|mils?|inch|inches)\. (One|Two|Three|Four|Five|Six|\d+)(?= (?:and a half )?(?:thou|thousandths|mils?|inch|inches)?,? ?(?:and|or) (?:one|two|three|four|five|six|ten|a|\d+)\b)/g, 'a list of figures', (_, unit, next) => `${unit}, ${next!.toLowerCase()}`);
   m = repair(m, /\b([a-z]+) ((?:back|front|left|right|rear|other|top|bottom|upper|lower) one) (?=([a-z']+)\b)/gi, 'two findings in one breath', (_, before, which, state) =>
     isState(before!) && isState(state!) ? `${before}, ${which} ` : undefined);
+  // Recognisers set a comma after every clause that comes first; where it tells how things were, it belongs to what follows.
+  m = repair(m, /(^|[.?!] )((?:when|before|as) (?:it|i|they|we|she) (?:came|took|pulled|stripped|had|got|lifted|opened)(?: (?:it|them|her|that))?(?: (?:apart|off|out|down|open|to bits))?), (?=[a-z])/gi, 'how it was, in one breath', (_, start, clause) => `${start}${clause} `);
   m = repair(m, /\b(M\d{1,2})[.,?!] (?:By|by|x) (?=\d)/g, 'a thread in one breath', (_, size) => `${size} by `);
   m = repair(m, /\. ((?:\$\d+|£\d+|\d+)(?: dollars| bucks| quid| pounds)? (?:each|apiece|a piece|a foot|the pair|plus|for the (?:lot|pair|set)|all in|shipped|delivered)\b)/gi, 'a price of what was just named', (_, price) => `, ${price}`);
   // "The breather, I'd ordered for the gearbox turned up": a clause that belongs to its noun has no comma before it alone.
