@@ -1,6 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Reading } from '../../domain/model/reading.ts';
 import { nounClasses, isTradeWord, singular } from '../words/nouns.ts';
+import { verbForms } from '../words/verbs.ts';
 import { COMMON } from '../words/common.ts';
 import { isFrameWord, isPlainWord } from './mend/plain-words.ts';
 
@@ -33,11 +34,14 @@ function unsureOf(entry: Entry, unsure: ReadonlySet<string>, own: ReadonlySet<st
   const record = entry as Record<string, unknown>;
   const inFields = FIELDS.map((field) => record[field]).filter((v) => v !== undefined).flatMap((v) => wordsOf(String(v)))
     .filter((word) => unsure.has(word) && !isOfTrade(word, own) && (!isFrameWord(word) || /\d/.test(word)));
+  // What was done is kept by its base verb: "knock" leans on a heard "knocked".
+  const deed = wordsOf(String(record['action'] ?? record['do'] ?? ''));
+  const verbs = [...unsure].filter((word) => verbForms(word).some(({ base }) => deed.includes(base)));
   const name = wordsOf(nameOf(entry) ?? '');
   // Two words that make a part of the trade's lists vouch for one another.
   const vouched = new Set(name.flatMap((word, i) => (i > 0 && nounClasses(`${name[i - 1]} ${word}`).size > 0 ? [name[i - 1]!, word] : [])));
   const inName = name.filter((word) => unsure.has(word) && !own.has(singular(word)) && !vouched.has(word) && !isFrameWord(word));
-  return [...inFields, ...inName];
+  return [...inFields, ...verbs, ...inName];
 }
 
 const nameOf = (entry: Entry): string | undefined => ('part' in entry ? entry.part : 'item' in entry ? entry.item : undefined);

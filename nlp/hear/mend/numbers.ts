@@ -44,6 +44,14 @@ function strokes(text: Mended): Mended {
   return repair(text, /\b(\d+|[a-z]+) slash (\d+|[a-z]+)\b/gi, 'a fraction', (_, top, bottom) => fraction(topOf(top!), BELOW[bottom!.toLowerCase()] ?? bottom!));
 }
 
+/** "one hand a half", "bore to thou", "and M6 shipping": counts with a word beside them that was none. */
+function counts(text: Mended): Mended {
+  let mended = repair(text, /\b(one|two|three|four|five|six|seven|eight|nine|ten|\d+) (?:hand|in|an|end|on) (?=a half\b)/gi, 'a number and a half', (_, n) => `${n} and `);
+  mended = repair(mended, /\b([a-z]+) (?:to|too) (?=thou\b)/gi, 'a number', (_, before) => (/^(from|back|down|up|close|in)$/i.test(before!) ? undefined : `${before} two `));
+  mended = repair(mended, /\b[Mm](\d{1,3}) (?=(?:and \d+ )?(?:shipping|post|postage|carriage|freight|delivery)\b)/g, 'a hum and a price', (_, n) => `${n} `);
+  return repair(mended, /(^|[.?!] )(to get|to buy|to order|shopping list),? for (?=[a-z]+ [a-z]+s\b)/gi, 'a number', (_, start, list) => `${start}${list}, four `);
+}
+
 /** "a 42 change wheel": a gear is named by its teeth, and a round number before "tooth" is heard as one figure. */
 const teeth = (text: Mended): Mended =>
   repair(text, /\b(a|an|the) (\d)2 (?=(?:change wheel|gear|sprocket|pinion|cog)\b)/gi, 'a count of teeth', (_, a, tens) => `${a} ${tens}0 tooth `);
@@ -86,4 +94,4 @@ function small(text: Mended): Mended {
 }
 
 /** The forms of numbers that the trade speaks and recognisers garble. */
-export const mendNumbers = (text: Mended): Mended => teeth(days(small(thous(threads(strokes(fractions(text)))))));
+export const mendNumbers = (text: Mended): Mended => counts(teeth(days(small(thous(threads(strokes(fractions(text))))))));

@@ -93,7 +93,7 @@ function isTold(sentence: string, head: Head, after: string): boolean {
 const ASIDE = /\b(in one go|by hand again|at last|finally|in the end|right in|with no (?:bother|trouble)|took (?:an?|two|three|the)|like (?:a dream|it was|butter))\b/i;
 
 /** A noun that a participle follows without "was": "points clean with a little emery and gap to fifteen". */
-const AFTER_NOUN = /\b(?<noun>[a-z]+) (?<word>clean|gap|torque|grease|paint|prime|mask|polish|oil|seal|patch|press|ream|hone|lap|straighten|adjust|tighten|clamp|glue|solder|weld|braze)(?= (?:with|all round|all around|to \d|to (?:ten|twelve|fifteen|twenty|thirty|forty)))/gi;
+const AFTER_NOUN = /\b(?<noun>[a-z]+),? (?<word>clean|gap|torque|grease|paint|prime|mask|polish|oil|seal|patch|press|ream|hone|lap|straighten|adjust|tighten|clamp|glue|solder|weld|braze)(?= (?:with|all round|all around|to \d|to (?:ten|twelve|fifteen|twenty|thirty|forty)))/gi;
 
 /** "igniter points clean with emery and gap to 15 thou": participles that stand alone behind their noun. */
 export function mendParticiples(mended: Mended): Mended {
