@@ -34,7 +34,8 @@ export function wordsOf(pieces: string[], scores: number[]): HeardWord[] {
   for (const [i, piece] of pieces.entries()) {
     const last = words.at(-1);
     if (!last || piece.startsWith(' ')) words.push({ word: piece.trim(), score: scores[i]! });
-    else if (/[\p{L}\p{N}]/u.test(piece)) words[words.length - 1] = { word: last.word + piece, score: Math.min(last.score, scores[i]!) };
+    // A mark belongs to its word ("4.2", "mock-up"), but how sure it was says nothing of the word.
+    else words[words.length - 1] = { word: last.word + piece, score: /[\p{L}\p{N}]/u.test(piece) ? Math.min(last.score, scores[i]!) : last.score };
   }
   return words.map(({ word, score }) => ({ word: word.replace(/^[^\p{L}\p{N}$]+|[^\p{L}\p{N}%]+$/gu, ''), score })).filter(({ word }) => word !== '');
 }

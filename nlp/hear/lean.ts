@@ -27,7 +27,7 @@ export function leansOn(text: string, reading: Pick<Reading, 'entries'>, sense: 
   return [...new Set(told.flatMap((entry) => [...unsureOf(entry, unsure, own), ...strangeOf(entry, own), ...garbledOf(entry, text, unsure, own), ...bareOf(entry, text)]))];
 }
 
-const wordsOf = (said: string): string[] => said.toLowerCase().match(/[a-z0-9./]+/g) ?? [];
+const wordsOf = (said: string): string[] => said.toLowerCase().match(/[a-z0-9]+(?:[./][a-z0-9]+)*/g) ?? [];
 const isOfTrade = (word: string, own: ReadonlySet<string>): boolean => own.has(singular(word)) || isTradeWord(word) || nounClasses(word).size > 0;
 
 function unsureOf(entry: Entry, unsure: ReadonlySet<string>, own: ReadonlySet<string>): string[] {
@@ -56,7 +56,8 @@ function strangeOf(entry: Entry, own: ReadonlySet<string>): string[] {
 /** An unsure word of the stretch that is none of the language, the trade or the shop ("cutcher", "m44"): what is around it was heard as badly. */
 function garbledOf(entry: Entry, text: string, unsure: ReadonlySet<string>, own: ReadonlySet<string>): string[] {
   const [from, to] = entry.span ?? [0, 0];
-  return wordsOf(text.slice(from, to)).filter((word) => unsure.has(word) && /[a-z]{3}|\d[a-z]|[a-z]\d/.test(word) && !isPlainWord(word) && !COMMON.has(word) && !isOfTrade(word, own));
+  const figures = ['value', 'price', 'qty', 'hours'].some((field) => field in entry);
+  return wordsOf(text.slice(from, to)).filter((word) => unsure.has(word) && figures && /^[\d.,]+$/.test(word) || unsure.has(word) && /[a-z]{3}|\d[a-z]|[a-z]\d/.test(word) && !isPlainWord(word) && !COMMON.has(word) && !isOfTrade(word, own));
 }
 
 /** "Prime the hood": an order to oneself, or "primed" with its ending swallowed. */

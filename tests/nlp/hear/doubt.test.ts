@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { endsInLoop, trust, unsureWords, wordsOf } from '../../../nlp/hear/doubt.ts';
+import { endsInLoop, poorWords, trust, unsureWords, wordsOf } from '../../../nlp/hear/doubt.ts';
 import { cutSegments } from '../../../nlp/hear/segments.ts';
 import { buildWordTree, expect as step } from '../../../nlp/hear/word-tree.ts';
 import { promptText } from '../../../nlp/hear/prompt.ts';
@@ -26,6 +26,13 @@ test.each([
 
 test('a word is as unsure as its worst piece; marks count for nothing', () => {
   expect(unsureWords(wordsOf([' The', ' king', 'pin', ',', ' out'], [-0.1, -0.2, -2, -5, -0.1]))).toEqual(['kingpin']);
+});
+
+test('a point inside a figure stays, and is no word of its own', () => {
+  const words = wordsOf([' about', ' 4', '.', '2', ' ohms', '.'], [-0.1, -0.2, -3, -0.9, -0.1, -4]);
+  expect(words).toEqual([{ word: 'about', score: -0.1 }, { word: '4.2', score: -0.9 }, { word: 'ohms', score: -0.1 }]);
+  expect(unsureWords(words)).toEqual(['4.2']);
+  expect(poorWords(words)).toEqual([]);
 });
 
 test('pieces for the recogniser are under 30 s, hold every stretch, and leave long pauses out', () => {

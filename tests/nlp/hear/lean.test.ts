@@ -19,6 +19,9 @@ test.each([
   ['Took the splunge off.', [], 'splunge'], // neither the trade nor the shop has it
   ['Cleaned the bracket.', ['bracket'], 'bracket'],
   ['Bought a belt for 18 dollars at the co-op.', ['18'], '18'],
+  ['The winding measures 4.2 ohms.', ['4.2'], '4.2'],
+  ['Soldered the radiator.', ['Soldered'], 'soldered'], // a deed is kept by its base verb
+  ['Took the bracket off by the cutcher.', ['cutcher'], 'cutcher'],
   ['Prime the bonnet.', [], 'prime'], // an order to oneself, or its ending swallowed
 ])('%s with %j unsure is asked for %s', (text, unsure, word) => {
   expect(lean(text, unsure)).toContain(word);
