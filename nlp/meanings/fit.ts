@@ -16,7 +16,8 @@ export const fit: Meaning = t => {
   const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && c.rest[k + 1]?.np?.stands)) return undefined; // "…and the nuts are in the red one"
-  if (c.verb?.base === 'go' && c.verb.form === 'ing' && c.prt.join(' ') === 'back' && !c.rest.some(i => i.np)) return undefined; // "it's going back"
+  if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out)$/.test(c.prt.join(' ')) && !c.rest.some(i => i.np)) return undefined; // "it's going back", "it's coming off again"
+  if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
   const state = fitState(t);
   if (!state) return undefined;
   const parts = patients(c).filter(p => partLike(t.sheet, p.name) && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));
