@@ -30,6 +30,8 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
   if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;
   if (classes.has('source') || classes.size === 1 && classes.has('quantity')) return false;
+  const owner = name.split(' ').slice(0, -1).join(' ');
+  if (/^(ends?|heads?|points?|sides?|tops?|bottoms?|middles?)$/.test(head) && owner && nounClasses(owner.split(' ').at(-1)!).has('part')) return true; // "tie rod end"
   return !EVERYDAY.has(head) && !EVERYDAY.has(singular(head)) && !PERSONS.test(name);
 };
 export const isPlaceNoun = (np: Phrase): boolean => nounClasses(np.said).has('place') || nounClasses(np.said.split(' ').at(-1)!).has('place');

@@ -21,9 +21,11 @@ export const FINDINGS: ToldCorpus = {
     ...told([found('block', 'hairline crack')], ['Block has a hairline crack.', "The block's got a hairline crack.", 'Found a hairline crack in the block.', "There's a hairline crack in the block.", 'hairline crack in the block']),
     ...told([found('tines', 'three bent')], ['Three tines are bent.', 'Three of the tines are bent.', 'three of the tines were bent']),
     ...told([found('inner race', 'spins like new', 'good')], ['Inner race spins like new.', 'The inner race spins like new.']),
+    ...told([found('left tie rod end', 'good', 'good'), found('right tie rod end', 'torn')], ['left tie rod end is good, right tie rod end is torn', 'Left tie rod end is good. Right tie rod end is torn.']),
     ...told([found('left sprocket', 'good', 'good'), found('right sprocket', 'chipped')], ["Left sprocket is good, right one's chipped.", 'left sprocket is good and the right one is chipped', "The left sprocket's good. The right one's chipped."]),
   ],
   never: [
+    'What, furthermore, is 0.6 of a millimetre in inches?', 'For the moment the largest is acceptable.',
     'If the block is cracked I will need another.', 'I hope the head is not cracked.', "Don't know if the pump is any good.", 'He says the bearing is probably shot.', 'I was tired.', 'The weather is fine.', "It's cold in here.", 'The neighbour is a good man.', 'My back is killing me.', 'The coffee is cold.', 'I am done for today.', "It's late.", 'The shop is a mess.', 'Cleaned the block.', 'Is the pump any good?', 'The manual is wrong.', 'might be cracked',
   ],
 };
