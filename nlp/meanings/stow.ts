@@ -21,7 +21,7 @@ export const stow: Meaning = t => {
   const lying = c.pred === 'be' && !c.verb || c.pred === 'none' || /^(sit|hang|lie|live|be|go|lean|rest|wait|soak)$/.test(base) && !c.obj.length && !c.who || c.passive && PUTS.test(base);
   const put = PUTS.test(base) && c.pred === 'verb' && !c.passive && (c.obj.length > 0 || c.subj.some(s => !s.machine)) && (c.verb!.form !== 'base' && c.verb!.form !== 's');
   if (!lying && !put || c.pred === 'none' && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.f?.dim === 'number') return undefined;
-  if (/\b(somewhere|someplace|some place|anywhere|the wrong (side|way|end|place|hole))\b/.test(lowText(t)) || base === 'drop' && /\bfloor\b/.test(lowText(t))) return undefined;
+  if (/\b(somewhere|someplace|some place|anywhere|the wrong (side|way|end|place|hole))\b/.test(lowText(t)) || base === 'drop' && /\bfloor\b/.test(lowText(t)) || /\bin the (post|mail)\b/.test(lowText(t))) return undefined;
   const own = things(t, c, lying && !put ? c.subj : c.obj.length ? c.obj : c.subj);
   if (!own.length && !tails(t, c).length) return undefined;
   const start = lying && !put ? afterSubject(c) : c.vi + 1;

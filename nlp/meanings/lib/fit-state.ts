@@ -132,6 +132,7 @@ function byState(_t: Telling, c: Clause): FitState | undefined {
         if (isPlaceNoun(second.np) && !isKnownPart(_t.sheet.ctx.parts, second.np!.name)) return undefined;
         if (/^(order|way|list|bench|back order|charge|stands?|jacks?|hand|stock|mail|post|hold|backorder|loan|blocks|place)$/.test(second.np.said)) return undefined;
       }
+      if (second?.np && /^(on|in) the ([a-z-]+ )?(side|end|edge|face|top|bottom|front|back|middle) of\b/.test(words)) return undefined; // where on a part it was, not that it is fitted
       if (second?.f?.dim === 'when') return undefined;
       return 'on';
     }

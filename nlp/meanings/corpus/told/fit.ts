@@ -22,6 +22,7 @@ export const FITS: ToldCorpus = {
     ...told([fit('manifold', 'off'), { kind: 'work', part: 'manifold', action: 'clean' }], ['Took the manifold off and cleaned it.', 'Manifold is off and cleaned.', 'pulled the manifold cleaned it']),
   ],
   never: [
+    'The wear was on the side of the jib.', 'The groove is on the top of the collar.',
     "The water pump isn't off yet.", "Couldn't get the water pump off.", 'Need to take the water pump off.', 'If the pump comes off easily I will be surprised.', "I'll pull the head on Saturday.", 'Was going to pull the head today.', 'The oil came out black.', 'It turned out well.', 'Took the dog out.', 'The wind took the tarp off the barn.', 'Put the kettle on.', 'Got on well today.', 'Came in at noon.', 'Pulled a muscle in my back.', 'the light went out', 'The seat should be on by Friday.',
     'I might fit the carburettor tomorrow.', 'He said he took his head off last year if you believe him.', 'Before the head goes on I have to check it.', 'The pin dropped on the floor.', "Don't put the head on yet.", 'would like to get the hood off this week', 'She is not running right.', 'Called it off at five.',
   ],

@@ -11,6 +11,7 @@ export const STOWS: ToldCorpus = {
     ...told([{ kind: 'stow', part: 'bushing', where: 'in the scrap bucket' }], ["Bushing's in the scrap bucket.", 'The bushing is in the scrap bucket.', 'Threw the bushing in the scrap bucket.', 'bushing in the scrap bucket']),
   ],
   never: [
+    'Chucked the magneto in the post to the winding shop.', 'Put the pump in the mail this morning.',
     'The spare key is somewhere in the house.',
     'The piston is in the bore.', 'King pins are in.', 'The head is on the block.', "I didn't put the pins in the can.", "I'll put the pins in the can.", 'Where did I put the pins?', "There's water in the oil.", 'The bearing is in good shape.', 'put the cover on the gearbox', 'The engine is in the tractor.', 'Put oil in the gearbox.', 'there is play in the bearing', 'the hub is on order', 'The crack is in the flange.',
     'I worked in the shop all day', 'dropped a nut on the floor and lost it', 'the belt is on the pulley', 'got it out by the door in two pieces', 'the pins should be in the can', 'rain got in the shed', 'put two hours in on the hub', 'the fan blows in the wrong direction', 'I put new bolts in the hub', 'Put the key in the keyway.', 'left the engine running', 'thrown in free',
