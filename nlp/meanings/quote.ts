@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import { bare, isMachine, isSource } from '../clauses/things.ts';
 import { nounClasses } from '../words/nouns.ts';
+import { verbForms } from '../words/verbs.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { goodsIn, isSeller, type Goods } from './lib/goods.ts';
 import { sourceIn, trim } from './lib/fields.ts';
@@ -38,7 +39,7 @@ export const quote: Meaning = t => {
   const alternatives = several(t, reach) ?? alternative(t, c);
   if (alternatives) return alternatives;
   const item = what(t, c);
-  if (!item || nounClasses(item.item.split(' ').at(-1)!).has('quantity') && !nounClasses(item.item).has('part')) return undefined;
+  if (!item || verbForms(item.item).length > 0 && !nounClasses(item.item).size || nounClasses(item.item.split(' ').at(-1)!).has('quantity') && !nounClasses(item.item).has('part')) return undefined;
   if (source === undefined && !/\b(quot|each|apiece|a foot|want|asking|price|goes? for|cost|listed|run)/.test(text)) return undefined;
   return [trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, qty: item.qty && item.qty > 1 ? item.qty : undefined, core: sums.core, tax: sums.tax }) as Entry];
 };
