@@ -47,8 +47,10 @@ describe('questions of annotated notes', () => {
   });
 
   const own = new URL('../../../fixtures/notes/', import.meta.url);
-  it.each(readdirSync(own).filter(f => f.endsWith('.jsonl') && f !== 'visitors.jsonl'))('fixtures/notes/%s: F1 at least 0.95', f => {
+  // Voices that the reader was hardly tuned on hold the lower figure that it has reached with strangers; to be raised, never lowered.
+  const reached: Record<string, number> = { 'visitors.jsonl': 0.9 };
+  it.each(readdirSync(own).filter(f => f.endsWith('.jsonl')).map(f => [f, reached[f] ?? 0.95] as const))('fixtures/notes/%s: F1 at least %d', (f, least) => {
     const { score, wrong } = f1(lines(new URL(f, own)));
-    expect(score, wrong.join('\n')).toBeGreaterThanOrEqual(0.95);
+    expect(score, wrong.join('\n')).toBeGreaterThanOrEqual(least);
   });
 });
