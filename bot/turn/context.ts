@@ -8,7 +8,7 @@ import { lastNotes } from '../../domain/store/notes.ts';
 import type { Incoming } from '../incoming.ts';
 
 /** How many notes back "it" and "the other one" may reach, and how old the oldest may be: another day's talk is another matter. */
-const LOOK_BACK = 8;
+const LOOK_BACK = 20;
 const PRIOR_HOURS = 12;
 
 /** The machines that can be named: those with entries, and the one that the chat is at though nothing is said of it yet. */

@@ -49,9 +49,11 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   const np = sided ? { ...it.np!, stands: true, said: `${it.np!.said.slice(0, -1)} ones` } : lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
   let name = np.stands ? standIn(np, memory, sheet) : np.name;
   if (name === undefined) return undefined;
-  const spoken = np.choices ? memory.all().find(t => np.choices!.some(x => x.toLowerCase() === t.name)) : undefined;
+  // What was spoken of decides only when it is one of the choices alone; several of them ("the tie rod end" after left and right) are asked about.
+  const heard = new Map((np.choices ? memory.all() : []).filter(t => np.choices!.some(x => x.toLowerCase() === t.name)).map(t => [t.name, t]));
+  const spoken = heard.size === 1 && !isPlural(np.said) ? [...heard.values()][0] : undefined;
   if (spoken) name = spoken.name;
-  let to = it.to, next = k + 1, choices = spoken ? undefined : np.choices, machine = isMachine(sheet, name) && !np.stands;
+  let to = it.to, next = k + 1, choices = spoken || isPlural(np.said) ? undefined : np.choices, machine = isMachine(sheet, name) && !np.stands;
   let count = np.count;
   for (;;) {
     const prep = items[next], tail = items[next + 1];
