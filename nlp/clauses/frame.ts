@@ -8,6 +8,8 @@ import type { Cut } from './split.ts';
 import { finite, isAux } from './predicate.ts';
 import { thingAt, thingsAt } from './things.ts';
 
+/** What only people do. */
+const SPEAKS = /^(say|tell|reckon|promise|ask|think|phone|ring|email|text|forecast|quote|swear|claim|guess|figure|predict)$/;
 const PARTICLE = /^(off|on|out|in|up|down|back|apart|away|over|together|loose|through|home|along)$/;
 
 /** Takes a clause apart. `before` is the clause before it in the same sentence, whose subject it may share. */
@@ -19,6 +21,7 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   };
   const start = subject(sheet, c, memory);
   predicate(c, start);
+  if (/^(they|she|he)$/.test(c.who ?? '') && c.subj.every(x => x.carried) && c.verb && !c.passive && SPEAKS.test(c.verb.base ?? '')) c.subj = []; // parts don't speak
   if (!c.subj.length && !c.who && before) carry(c, before);
   afterVerb(sheet, c, memory);
   if (c.reality === 'deed') c.reality = supposed(sheet, c) ? 'cond' : reality(c);

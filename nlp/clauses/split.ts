@@ -156,7 +156,7 @@ const hasSubjectOrVerb = (cur: readonly Item[]): boolean => cur.some(i => i.t ==
 
 /** Run-on speech: a new clause begins here though nothing marks it. */
 function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
-  if (!hasPredicate(cur)) return false;
+  if (!hasPredicate(cur)) return fragmentEnds(items, k, cur);
   const it = items[k]!, prev = last(cur);
   if (!prev || prev.t === 'prep' || prev.t === 'wh' || prev.t === 'to' || prev.t === 'cc' || prev.t === 'modal' || prev.t === 'be' || prev.t === 'do' || prev.t === 'neg' || prev.t === 'have') return false;
   if (prev.t === 'mark') return false;
@@ -190,6 +190,15 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   }
   if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && prev !== verb && prev.t !== 'pron') return true;
   return it.t === 'adj' && it.low === 'good' && next?.t === 'to' && prev.t !== 'det';
+}
+
+/** "frost for tonight i drained the block": after a verbless headline that ends in a day or a figure, someone does something. */
+function fragmentEnds(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
+  const dim = last(cur)?.f?.dim;
+  if (!dim || !cur.some(x => x.np) || !/^(i|we|he|she|they)$/.test(items[k]!.low)) return false;
+  let i = k + 1;
+  while (items[i] && (isAux(items[i]) || items[i]!.t === 'adv' || items[i]!.t === 'neg')) i++;
+  return finite(items[i]) && items.slice(i + 1, i + 4).some(x => x.np);
 }
 
 const endsAt = (items: readonly Item[], k: number): boolean => items[k] === undefined || items[k]!.t === 'mark' || items[k]!.t === 'cc' || items[k]!.low === 'at';

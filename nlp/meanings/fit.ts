@@ -20,7 +20,7 @@ export const fit: Meaning = t => {
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
   const state = fitState(t);
   if (!state) return undefined;
-  const parts = patients(c).filter(p => partLike(t.sheet, p.name) && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0));
+  const parts = patients(c).filter(p => partLike(t.sheet, p.name) && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;

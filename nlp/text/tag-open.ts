@@ -2,7 +2,7 @@ import type { Tag, Token } from '../types.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { ADVERB, ARTICLE, AUX_BE, AUX_HAVE, MODAL, PREP, PRONOUN } from '../words/grammar.ts';
 import { isTradeWord, nounClasses, singular } from '../words/nouns.ts';
-import { verbForms, type VerbForm } from '../words/verbs.ts';
+import { isClass, verbForms, type VerbForm } from '../words/verbs.ts';
 import { NAMED } from '../words/quantities.ts';
 import { nominal } from './tag.ts';
 import { isNumberWord } from './number-words.ts';
@@ -88,6 +88,8 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   const low = tokens[i]!.low, prev = tags[i - 1], next = tokens[i + 1]?.low ?? '';
   const participle = forms.some(f => f.form === 'part') || CONDITION.has(low);
   const ing = forms.some(f => f.form === 'ing');
+  if (ing && prev === 'noun' && (next === "'s" || AUX_BE.has(next))) return 'noun'; // "the leather facing's worn"
+  if (participle && prev === 'be' && /^(on|off|together|back|home)$/.test(next) && forms.some(f => isClass(f.base, 'on') || isClass(f.base, 'off')) && !forms.some(f => isClass(f.base, 'fail'))) return 'verb'; // "the pinion is shrunk on"
   if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';
   if (prev === 'noun' && forms.every(f => f.form === 's' || f.form === 'base') && /^(pits|cracks|dents|leaks|scores|chips|burrs|splits|tears|wears|scuffs|nicks|dings|breaks)$/.test(low) && tokens.slice(Math.max(0, i - 3), i).some(t => /^(got|has|had|have|of|some|few|with)$/.test(t.low))) return 'noun';
   if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && (!CONDITION.has(tokens[i - 1]?.low ?? '') || tags[i - 2] === 'det' || ARTICLE.has(tokens[i - 2]?.low ?? ''))) return 'noun';

@@ -22,10 +22,10 @@ export function needed(t: Telling, c: Clause): number | undefined {
   }
   const have = items.findIndex((i, n) => i.low === 'have' && items[n - 1]?.t === 'to' && /^(got|need|have|'ve)$/.test(items[n - 2]?.low ?? ''));
   if (have > 0) return have + 1;
-  if (/^(he|they|she|person|you)$/.test(c.who ?? '')) return undefined;
+  if (/^(he|they|she|person|you)$/.test(c.who ?? '') && !(c.who !== 'he' && c.subj.length && items.some(i => i.base === 'need'))) return undefined; // "she needs a new leather": a machine may be "she"
   const need = items.findIndex(i => i.t === 'verb' && i.base === 'need' || i.t === 'verb' && i.base === 'want' && i.low !== 'wanted');
   if (need >= 0 && items[need + 1]?.t !== 'to') {
-    if (/^(it|that|this|they|them|both)$/.test(c.who ?? '') || items[need]!.base === 'want' && c.subj.length && !c.who) return partNeeds(items, need);
+    if (/^(it|she|that|this|they|them|both)$/.test(c.who ?? '') || items[need]!.base === 'want' && c.subj.length && !c.who) return partNeeds(items, need);
     if (items[need]!.form === 'past' && /^(i|we)$/.test(c.who ?? '') || priced(items, need)) return undefined;
     if (items[need]!.base === 'want' && !c.who && need > 0) return undefined;
     if (c.subj.length && !/^(i|we)$/.test(c.who ?? '') && !c.carriedSubj) return partNeeds(items, need);
