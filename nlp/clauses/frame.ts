@@ -100,6 +100,7 @@ function predicate(c: Clause, start: number): void {
     if (it.t === 'have') { have = i; c.pred = 'have'; c.vi = i; c.neg ||= /n't$/.test(it.low); continue; }
     if (it.t === 'modal' || it.t === 'do') { c.neg ||= /n't$/.test(it.low); c.vi = i; if (it.t === 'do' && !c.items.slice(i + 1).some(x => x.t === 'verb')) { c.pred = 'verb'; c.verb = { ...it, t: 'verb', base: 'do', form: /^(did|done)$/.test(it.low) ? 'past' : 'base' }; } continue; }
     if (it.t === 'to') continue;
+    if (it.low === 'you' && c.neg && c.items[i - 1]?.t === 'do') continue; // "don't you let me"
     if (it.t === 'verb') {
       const next = c.items[i + 1];
       if (it.base === 'spend' || it.base === 'put' && next?.t === 'prt') {

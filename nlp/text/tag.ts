@@ -59,7 +59,7 @@ function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (!nominal(tokens, i + 1, solid) && !SIDES.has(next)) return 'be';
   if (CONDITION.has(next) && !nominal(tokens, i + 2, solid)) return 'be';
   if (g.ADVERB.has(next) || g.PREP.has(next) || g.DET.has(next) || isNumberWord(next) || /^\d/.test(next)) return 'be';
-  const past = verbForms(next).some(f => f.form === 'part' || f.form === 'ing') && !nounClasses(next).has('part');
+  const past = (verbForms(next).some(f => f.form === 'part' || f.form === 'ing') || /[a-z]{2}ed$/.test(next)) && !nounClasses(next).has('part');
   return past && !nominal(tokens, i + 2, solid) ? 'be' : 'poss';
 }
 
