@@ -10,7 +10,7 @@ export interface BenchBuilder {
    * Serial schedule generation in free half hours: takes the jobs in the order of `list` and works each as early as it can
    * from `floor` on, in the first half hours that are free, fit for it, and not before what precedes it has ended and
    * cured. A job is laid down when an hour does not fit and taken up again, unless it must be done in one go.
-   * Fills `times`, answers the last end (`NEVER` when a job finds no room).
+   * Fills `times`, answers the last end (`NEVER` when a job finds no room). A list may leave jobs out, with all that follow them.
    */
   build(list: Int32Array, draw: Draw, times: Times, floor?: number, onPiece?: OnPiece): number;
 }
@@ -129,7 +129,7 @@ export function benchBuilder(bench: Bench): BenchBuilder {
       piece = onPiece;
       full.fill(0);
       next.set(inOrder);
-      for (let at = 0; at < network.count; at++) {
+      for (let at = 0; at < list.length; at++) {
         const job = list[at]!;
         let ready = Math.max(floor, draw.release[job]!);
         for (let e = predStart[job]!; e < predStart[job + 1]!; e++) {
