@@ -3,10 +3,10 @@ import type { Now } from '../../domain/answers/given.ts';
 import type { More } from '../../domain/answers/given.ts';
 import { basisOf } from '../../domain/answers/basis.ts';
 import { causesOf } from '../../domain/answers/causes.ts';
-import { dated } from '../../domain/answers/dated.ts';
+import { datedBy } from '../../domain/answers/dated.ts';
 import { finishFrom } from '../../domain/answers/finish.ts';
 import type { Shop } from '../../domain/log/shop.ts';
-import type { OpenAct } from '../../domain/plan/from-shop/act-of.ts';
+import { actId, type OpenAct } from '../../domain/plan/from-shop/act-of.ts';
 import { earliest } from '../../domain/plan/from-shop/earliest.ts';
 import { dayIn } from '../../domain/plan/from-shop/moments.ts';
 import { planOf, type ShopPlan } from '../../domain/plan/from-shop/plan-of.ts';
@@ -72,12 +72,13 @@ function named({ do: verb, ref, machine }: OpenAct): { do: string; part?: string
 
 /** Every part with open work that something holds up, and what. */
 function blockersOf(shop: Shop, plan: ShopPlan, now: Now): WholePlan['blockers'] {
+  const dated = datedBy(plan);
   return [...shop.machines.values()].flatMap(machine => {
     const keys = new Set([...plan.acts.values()].filter(a => a.machine === machine && a.ref.key && a.origin !== 'get').map(a => a.ref.key));
     return [...keys].sort().flatMap(key => {
       const thing = machine.things.get(key);
       const causes = thing ? causesOf({ key, name: thing.name }, { shop, machine, now, seen: new Set() }) : [];
-      return thing && causes.length ? [{ part: thing.name, ...(machine.name ? { machine: machine.name } : {}), causes: dated(causes, machine, plan) }] : [];
+      return thing && causes.length ? [{ part: thing.name, ...(machine.name ? { machine: machine.name } : {}), causes: dated(causes, machine, actId(machine, thing)) }] : [];
     });
   });
 }

@@ -5,7 +5,7 @@ import { actId } from '../plan/from-shop/act-of.ts';
 import { planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
 import type { More, Now } from './given.ts';
 import { causesOf, machineCauses, type Asking } from './causes.ts';
-import { dated } from './dated.ts';
+import { datedBy } from './dated.ts';
 import { hereOf, lookUp, type Found } from './find.ts';
 
 /**
@@ -18,8 +18,9 @@ export function blocked(shop: Shop, ask: AskOf<'blocked'>, now: Now, more: More)
   const asking: Asking = { shop, machine: found.machine, now, seen: new Set() };
   const causes = found.whole ? machineCauses(asking) : causesOf(found.ref, asking);
   const plan = planOf({ machines: [found.machine], shop, now, settings: more.planning });
-  const withDays = (c: Cause[]): Cause[] => (c.length ? dated(c, found.machine, plan) : c);
-  const usual = found.whole ? [] : usualBefore(plan, actId(found.machine, found.ref));
+  const id = actId(found.machine, found.ref);
+  const withDays = (c: Cause[]): Cause[] => (c.length ? datedBy(plan)(c, found.machine, found.whole ? undefined : id) : c);
+  const usual = found.whole ? [] : usualBefore(plan, id);
   return { kind: 'blocked', part: ask.part ?? found.machine.name, clear: causes.length === 0, causes: ownLast(withDays(causes), found), ...(usual.length ? { usual } : {}) };
 }
 

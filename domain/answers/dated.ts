@@ -1,7 +1,7 @@
 import type { Cause } from '../model/answer.ts';
 import { actId, asAct } from '../plan/from-shop/act-of.ts';
 import { earliest, type Earliest } from '../plan/from-shop/earliest.ts';
-import { dayIn } from '../plan/from-shop/moments.ts';
+import { dayIn, HOUR } from '../plan/from-shop/moments.ts';
 import type { ShopPlan } from '../plan/from-shop/plan-of.ts';
 import { meanOf } from '../plan/threePoint.ts';
 import type { Machine, Thing } from '../log/shop.ts';
@@ -11,22 +11,30 @@ const HOUR_WEIGHS = 20;
 /** Hours taken for a call or an order. */
 const SMALL_ACT = 0.25;
 
-/** Gives every cause the earliest day it can clear, where there is one, and puts the cheapest act first on each level. */
-export function dated(causes: readonly Cause[], machine: Machine, plan: ShopPlan): Cause[] {
-  const ids = idsOf(machine, plan);
+/** Gives the causes that hold up an act the earliest day each can clear, where there is one, and puts the cheapest act first on each level. */
+export type Dating = (causes: readonly Cause[], machine: Machine, heldUp?: string) => Cause[];
+
+/** Makes the dating of one plan. What has to dry or cure before the act held up (by its id) clears when it has. */
+export function datedBy(plan: ShopPlan): Dating {
   const days = earliest(plan.input);
-  const hours = new Map(plan.input.jobs.map(j => [j.id, meanOf(j.hours)]));
-  const one = (cause: Cause): { cause: Cause; cost: number } => {
-    const id = ids.get(nameOf(cause));
-    const under = cause.causes.map(one).sort((a, b) => a.cost - b.cost);
-    const own = cause.act ? (hours.get(id ?? '') ?? SMALL_ACT) * HOUR_WEIGHS + priceOf(machine, cause) : Infinity;
-    const clears = latest([cause.clears ?? dayOf(days.get(id ?? ''), plan), ...under.map(u => u.cause.clears)]);
-    return { cause: { ...cause, ...(clears ? { clears } : {}), causes: under.map(u => u.cause) }, cost: under.length ? Math.min(...under.map(u => u.cost)) : own };
+  const jobs = new Map(plan.input.jobs.map(j => [j.id, j]));
+  const ids = new Map<Machine, Map<string, string>>();
+  return (causes, machine, heldUp) => {
+    if (!ids.has(machine)) ids.set(machine, idsOf(machine, plan));
+    const one = (cause: Cause, above: string | undefined): { cause: Cause; cost: number } => {
+      const id = ids.get(machine)!.get(nameOf(cause));
+      const under = cause.causes.map(c => one(c, id)).sort((a, b) => a.cost - b.cost);
+      const own = cause.act ? (id && jobs.has(id) ? meanOf(jobs.get(id)!.hours) : SMALL_ACT) * HOUR_WEIGHS + priceOf(machine, cause) : Infinity;
+      const lag = jobs.get(above ?? '')?.after.find(l => l.job === id)?.lagHours ?? 0;
+      const clears = latest([cause.clears ?? dayOf(days.get(id ?? ''), lag, plan), ...under.map(u => u.cause.clears)]);
+      return { cause: { ...cause, ...(clears ? { clears } : {}), causes: under.map(u => u.cause) }, cost: under.length ? Math.min(...under.map(u => u.cost)) : own };
+    };
+    return causes.map(c => one(c, heldUp)).sort((a, b) => (a.cost === b.cost ? 0 : a.cost - b.cost)).map(c => c.cause);
   };
-  return causes.map(one).sort((a, b) => (a.cost === b.cost ? 0 : a.cost - b.cost)).map(c => c.cause);
 }
 
-const dayOf = (found: Earliest | undefined, { input }: ShopPlan): string | undefined => (found?.end === undefined ? undefined : dayIn(found.end, input.hours.zone));
+const dayOf = (found: Earliest | undefined, lagHours: number, { input }: ShopPlan): string | undefined =>
+  (found?.end === undefined ? undefined : dayIn(found.end + lagHours * HOUR, input.hours.zone));
 
 /** A cause clears with the last of what is under it; where one of these has no day, it has none beyond its own. */
 const latest = (days: readonly (string | undefined)[]): string | undefined => (days.slice(1).includes(undefined) ? days[0] : days.filter(d => d !== undefined).sort().at(-1));

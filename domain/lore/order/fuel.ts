@@ -2,6 +2,9 @@ import { usual } from './rule.ts';
 
 export const fuel = usual('fuel', [
   ['clean the fuel tank', 'seal the fuel tank', 'sealer does not hold on rust and varnish'],
+  ['flush the fuel tank', 'seal the fuel tank', 'sealer does not hold on rust and varnish, and grit would stay under it'],
+  ['weld the fuel tank', 'seal the fuel tank', 'heat burns the sealer off'],
+  ['drain the fuel tank', 'flush the fuel tank', 'old fuel is not flushed with but caught'],
   ['test the fuel tank', 'paint the fuel tank', 'a pinhole found later spoils the paint'],
   ['seal the fuel tank', 'fuel tank', 'it is turned on all sides to coat it'],
   ['paint the fuel tank', 'fuel tank', 'its underside and straps are hidden afterwards'],

@@ -1,9 +1,11 @@
 import type { Now } from '../../answers/given.ts';
-import type { Machine, Thing } from '../../log/shop.ts';
+import { phraseOf } from '../../log/phrase.ts';
+import type { Machine, OpenWant, Thing } from '../../log/shop.ts';
 import { isGetting } from '../../log/verbs.ts';
 import type { Ref } from '../../model/stored.ts';
 import type { Supply } from '../input.ts';
 import type { ThreePoint } from '../threePoint.ts';
+import { actId } from './act-of.ts';
 import { isPart, type OpenActs } from './acts.ts';
 import { LATE, LEFT_ALONE, ON_ORDER, OUT, ROUND_BACK, ROUND_DAY, TO_GET } from './lead-times.ts';
 import { momentOf, DAY } from './moments.ts';
@@ -18,9 +20,15 @@ export function awaited(machine: Machine, acts: OpenActs, now: Now): Awaited[] {
 function toCome(machine: Machine, t: Thing, acts: OpenActs, now: Now): Awaited[] {
   const at = Date.parse(now.at);
   const lastOrder = Math.max(0, ...t.orders.map(o => o.id));
-  const needed = t.wants.some(w => w.id > lastOrder) || (t.orders.length === 0 && (t.jobs.some(j => isGetting(j.do)) || toReplace(t)));
+  const wanted = t.wants.filter(w => w.id > lastOrder);
+  const needed = wanted.length > 0 || (t.orders.length === 0 && (t.jobs.some(j => isGetting(j.do)) || toReplace(t)));
   if (!needed && t.orders.length === 0) return [];
-  const waiting = consumers(machine, t, acts);
+  const apart = t.orders.length === 0 ? purposes(wanted) : [];
+  if (apart.length > 1) return apart.map((wants): Awaited => ({
+    kind: 'want', thing: t, acts: consumers(machine, t, wants, acts),
+    supply: { id: `${machine.key}|want|${t.key}|${actId(machine, wants[0]!.for!)}`, what: `${t.name} for the ${phraseOf(wants[0]!.for!)}`, leadDays: TO_GET },
+  }));
+  const waiting = consumers(machine, t, t.wants, acts);
   const found: Awaited[] = t.orders.map((o, i) => {
     const expected = o.expected === undefined ? undefined : momentOf(o.expected, now.zone);
     const late = expected !== undefined && expected + DAY <= at;
@@ -34,9 +42,17 @@ function toCome(machine: Machine, t: Thing, acts: OpenActs, now: Now): Awaited[]
 /** A part found to be past use, that nobody has got another of yet. */
 const toReplace = (t: Thing): boolean => t.fault?.verdict === 'replace' && !t.out;
 
+/** A gasket for the pump and one for the lid are two things to get; where one is for nothing in particular they are got together. */
+function purposes(wants: readonly OpenWant[]): OpenWant[][] {
+  if (wants.some(w => !w.for)) return [];
+  const found = new Map<string, OpenWant[]>();
+  for (const w of wants) { const to = phraseOf(w.for!); found.set(to, [...(found.get(to) ?? []), w]); }
+  return [...found.values()];
+}
+
 /** Acts that wait for a thing: what it was wanted for, and the work on the thing itself. A thing for no part in particular has only to be got. */
-function consumers(machine: Machine, t: Thing, acts: OpenActs): string[] {
-  const found = t.wants.flatMap(w => (w.for ? [purposeOf(machine, t, w.for, acts, w.id)] : []));
+function consumers(machine: Machine, t: Thing, wants: readonly OpenWant[], acts: OpenActs): string[] {
+  const found = wants.flatMap(w => (w.for ? [purposeOf(machine, t, w.for, acts, w.id)] : []));
   const own = [...acts.byId.values()].filter(a => a.ref.key === t.key && t.key !== '').map(a => a.id);
   if (found.length === 0 && own.length === 0)
     found.push(isPart(t) ? acts.open({ key: t.key, name: t.name }, 'want', idOf(t)).id : acts.open({ key: t.key, name: t.name, verb: 'get' }, 'get', idOf(t)).id);
