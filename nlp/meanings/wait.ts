@@ -1,3 +1,4 @@
+import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims } from '../clauses/clause.ts';
 import { isMachine } from '../clauses/things.ts';
@@ -28,7 +29,7 @@ export const wait: Meaning = t => {
   const things = off ? [] : (c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|can|tin|label|book|sheet|instructions|stuff|data sheet|packet|tube|bottle)s?$/.test(s.name));
   const worked = off ? t.told.findLast(x => x.entry.kind === 'work' || x.entry.kind === 'fit')?.entry : undefined;
   const meant: readonly { name: string }[] = things.length ? things : worked && 'part' in worked && worked.part ? [{ name: worked.part }] : t.memory.lastGroup().slice(0, 1);
-  const about = meant.map(s => ({ name: (t.sheet.ctx.parts ?? []).includes(s.name) ? s.name : s.name.replace(STUFF, '') })); // "silicone on the sump" is of the sump
+  const about = meant.map(s => ({ name: isKnownPart(t.sheet.ctx.parts, s.name) ? s.name : s.name.replace(STUFF, '') })); // "silicone on the sump" is of the sump
   if (!about.length) return undefined;
   if (until && !span || until && /\b(till|until)\b/.test(text)) return about.map(s => ({ kind: 'wait', part: s.name, until }) as Entry);
   return span?.dim === 'span' ? about.map(s => trim({ kind: 'wait', part: s.name, after: span.value.amount, unit: span.value.unit }) as Entry) : undefined;

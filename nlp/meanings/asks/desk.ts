@@ -2,6 +2,7 @@ import type { Ask } from '../../../domain/model/ask.ts';
 import { nameKey } from '../../../domain/model/names.ts';
 import { charOf, type Line, lineOf, pastOf, tokensOf } from '../../dimensions/line.ts';
 import { isShorthand } from '../../dimensions/shorthand.ts';
+import { knownNames, type KnownNames } from '../../dimensions/part/known.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
 import { daysIn } from '../../dimensions/when/rules.ts';
 import { isoOf } from '../../dimensions/when/days.ts';
@@ -59,7 +60,7 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   const owner = /^(?:its|their) /.test(text.slice(from)) ? desk.spoken.filter(s => s.end <= from).at(-1) : undefined;
   const of = phrase && /^ (?:for|off|off of|out of|from) it\b/.exec(text.slice(pastOf(desk.line, phrase.to), limit)) ? spokenOf(desk, from) : undefined;
   const owned = owner ? `${owner.name} ` : of && of !== phrase?.name ? `${of} ` : '';
-  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : plainName(phrase.name, sheet.ctx.parts ?? [])), end: pastOf(desk.line, phrase.to) });
+  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : plainName(phrase.name, knownNames(sheet.ctx.parts ?? NO_NAMES))), end: pastOf(desk.line, phrase.to) });
   if (pron) {
     const name = spokenOf(desk, from);
     return name && !SHAPE.test(text.slice(from, limit)) ? { name, end: from + pron[0].length } : shaped(desk, from, limit);
@@ -92,13 +93,13 @@ function nameLimit(sheet: Sheet, from: number, to: number): number {
   return to;
 }
 
+const NO_NAMES: readonly string[] = [];
 const LOOKS = /^(?:little|big|small|wee|large|long|short|brass|bronze|oak|steel|iron|cast|rubber|copper|wooden|rusty|nice|fancy|bloody|damn|damned|wretched|good|cheapest|best|blasted|tiny|whole|ruddy|red|green|blue|black|blue|grey|gray|yellow|white)$/;
 /** "the little brass lubricator" where the shop has one "lubricator": words of looks and stuff do not make it another part. */
-function plainName(said: string, known: readonly string[]): string {
+function plainName(said: string, known: KnownNames): string {
   const words = said.replace(/^(?:cheapest|best) /, '').split(' ');
   for (let k = 1; k < words.length && LOOKS.test(words[k - 1]!); k++) {
-    const key = nameKey(words.slice(k).join(' '));
-    const hit = known.find(n => nameKey(n) === key);
+    const hit = known.exact(nameKey(words.slice(k).join(' ')));
     if (hit) return hit.toLowerCase();
   }
   return words.join(' ');

@@ -83,7 +83,7 @@ function opening(t: Telling, c: Clause): State {
 }
 
 /** The part in "number one bore", "clutch pedal free play"; empty for a quantity alone. */
-const ownPart = (name: string, known: readonly string[] = []): string => { if (known.some(p => p.toLowerCase() === name)) return name; const w = name.split(' '); for (let k = 0; k < w.length; k++) if (NAMED.test(w.slice(k).join(' ')) || NAMED.test(w.slice(k).map(singular).join(' '))) return w.slice(0, k).join(' '); return name; };
+const ownPart = (name: string, known: readonly string[] | undefined): string => { if (isKnownPart(known, name)) return name; const w = name.split(' '); for (let k = 0; k < w.length; k++) if (NAMED.test(w.slice(k).join(' ')) || NAMED.test(w.slice(k).map(singular).join(' '))) return w.slice(0, k).join(' '); return name; };
 
 /** "right one's an inch and a quarter", "rear main 1.9965": a fragment that goes on from the figure before it measures the same. */
 const inherits = (t: Telling, c: Clause, lead: Label): boolean => c.join === ':' || (c.pred === 'none' || c.pred === 'be' || c.pred === 'have') && lead.what === undefined && !BY_WORD.some(([re]) => re.test(lowText(t, c)));
