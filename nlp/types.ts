@@ -12,6 +12,8 @@ export interface Token {
   end: number;
   /** Set when mending changed `low`; `text` keeps what was said. */
   mended?: boolean;
+  /** A filler ("um", "uh") stood before it: speech drew breath here. */
+  pause?: boolean;
 }
 
 export type Sure = 'certain' | 'implied';

@@ -15,6 +15,8 @@ export interface Item {
   /** For a verb: its base and form; where a word is both past and base ("put"), `form` is the past. */
   base?: string;
   form?: VerbForm['form'];
+  /** Speech drew breath before it. */
+  pause?: boolean;
 }
 
 const RANK: Record<Found['dim'], number> = { when: 7, span: 6, money: 5, measure: 4, percent: 3, thread: 2, number: 1 };
@@ -30,7 +32,7 @@ export function itemsOf(sheet: Sheet, from: number, to: number): Item[] {
   const out: Item[] = [];
   for (let i = from; i < to;) {
     const item = itemAt(sheet, i, to, out.at(-1));
-    out.push(item);
+    out.push(sheet.tokens[i]!.pause ? { ...item, pause: true } : item);
     i = item.to;
   }
   return out;

@@ -27,7 +27,7 @@ export function splitClauses(items: readonly Item[]): Cut[] {
       if (it.low === 'so' || opensAfter(items, k + 1, cur.items)) { close({ items: [], join: it.low }); continue; }
     } else if (it.t === 'mark' && /^[,:;—–-]+$|^\.{2,}$|^…$|^\($|^\)$/.test(it.low)) {
       if (it.low === ':' || opensAfter(items, k + 1, cur.items)) { cur.items.push(it); close({ items: [], join: it.low }); continue; }
-    } else if (opensHere(items, k, cur.items)) close({ items: [] });
+    } else if (opensHere(items, k, cur.items) || it.pause && opensAfterBreath(items, k, cur.items)) close({ items: [] });
     if (it.t === 'wh' && !cur.items.some(x => x.t !== 'mark' && x.t !== 'intj' && x.t !== 'cc') && !cur.asks) cur.sub ??= it.low;
     cur.items.push(it);
   }
@@ -65,7 +65,7 @@ function withoutRelatives(items: readonly Item[]): readonly Item[] {
 }
 
 const joinBefore = (cur: Cut): string | undefined => (cur.items.at(-1)?.t === 'cc' ? cur.items.at(-1)!.low : undefined);
-const last = (items: readonly Item[]): Item | undefined => items.findLast(i => i.t !== 'adv' && i.t !== 'intj');
+const last = (items: readonly Item[]): Item | undefined => items.findLast(i => (i.t !== 'adv' || /^(home|here|there|away|indoors|outside)$/.test(i.low)) && i.t !== 'intj');
 
 export const hasPredicate = (items: readonly Item[]): boolean =>
   items.some((i, k) => isAux(i) || i.t === 'verb' || (i.t === 'prt' && !startsNoun(items[k + 1]) || i.t === 'adj') && k > 0 && items[k - 1]!.t === 'np');
@@ -199,6 +199,17 @@ function fragmentEnds(items: readonly Item[], k: number, cur: readonly Item[]): 
   let i = k + 1;
   while (items[i] && (isAux(items[i]) || items[i]!.t === 'adv' || items[i]!.t === 'neg')) i++;
   return finite(items[i]) && items.slice(i + 1, i + 4).some(x => x.np);
+}
+
+/** "…with a cold chisel um hour and a half on that": after a breath a new clause or a headline may begin where the one before can end. */
+function opensAfterBreath(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
+  const it = items[k]!, prev = last(cur);
+  if (!prev || !hasPredicate(cur) || !(prev.np || prev.f || /^(pron|prt|adj|adv)$/.test(prev.t) || prev.t === 'verb' && cur.some(x => x.np) && prev.form !== 'ing')) return false;
+  if (isSubjectPronoun(it)) return predicateAt(items, k + 1);
+  if (it.t === 'verb') return it.form === 'past' || it.form === 'base' && (items[k + 1]?.np !== undefined || items[k + 1]?.t === 'pron');
+  if (!it.np && it.f?.dim !== 'span' && it.f?.dim !== 'number') return false;
+  if (predicateAt(items, afterNouns(items, k))) return true;
+  return prev.t !== 'prt' && prev.t !== 'verb' && !(prev.t === 'pron' && cur.at(-2)?.t === 'verb' && it.np?.stands);
 }
 
 const endsAt = (items: readonly Item[], k: number): boolean => items[k] === undefined || items[k]!.t === 'mark' || items[k]!.t === 'cc' || items[k]!.low === 'at';

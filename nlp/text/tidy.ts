@@ -6,6 +6,7 @@ import { openClitics } from './clitics.ts';
 
 /** Takes out what was never meant: fillers, a word said twice, a phrase that a recogniser repeats, its goodbyes over silence. All of it is traced. */
 export function tidy(sheet: Sheet): void {
+  breathe(sheet);
   dropWhere(sheet, 'filler', i => FILLER.has(sheet.tokens[i]!.low) && !(sheet.tokens[i]!.low === 'mm' && millimetres(sheet.tokens, i)));
   dropRanges(sheet, 'recogniser loop', loops(sheet.tokens));
   dropRanges(sheet, 'stutter', stutters(sheet.tokens));
@@ -16,6 +17,11 @@ export function tidy(sheet: Sheet): void {
 
 /** "mm" is a hum only where it stands by itself, at the head of a sentence or between commas; after any word it is the unit ("how many mm"). */
 const millimetres = (tokens: readonly Token[], i: number): boolean => i > 0 && !/^[,.;:!?…-]+$/.test(tokens[i - 1]!.low);
+
+/** Marks the word after a filler: where people say "um" they often begin anew. */
+function breathe(sheet: Sheet): void {
+  sheet.tokens = sheet.tokens.map((t, i) => (i > 0 && /^(um+|uh+|er+m?|hmm+)$/.test(sheet.tokens[i - 1]!.low) ? { ...t, pause: true } : t));
+}
 
 function dropWhere(sheet: Sheet, rule: string, gone: (i: number) => boolean): void {
   const out = new Set(sheet.tokens.map((_, i) => i).filter(gone));
