@@ -173,5 +173,14 @@ function nearest(low: string, parts: KnownNames, machines: KnownNames): string |
   const near: string[] = [];
   for (let n = low.length - 1; n <= low.length + 1; n++) near.push(...(BY_LENGTH.get(n) ?? []));
   const trade = pick(near, 1);
-  return trade && trade[0] === low[0] ? trade : undefined;
+  return trade && trade[0] === low[0] && thumbed(low, trade) ? trade : undefined;
+}
+
+const ROWS = ['qwertyuiop', 'asdfghjkl', 'zxcvbnm'];
+const near = (a: string, b: string): boolean => ROWS.some((row, r) => { const i = row.indexOf(a); return i >= 0 && [row, ROWS[r - 1], ROWS[r + 1]].some(o => { const j = o?.indexOf(b) ?? -1; return j >= 0 && Math.abs(i - j) <= 1; }); });
+/** A letter put for another is a slip of the thumb only where the keys lie beside each other, or a vowel spelt by ear; "draper" is no "drawer". */
+function thumbed(said: string, meant: string): boolean {
+  if (said.length !== meant.length) return true;
+  const off = [...said].flatMap((c, i) => (c === meant[i] ? [] : [i]));
+  return off.length !== 1 || near(said[off[0]!]!, meant[off[0]!]!) || /[aeiouy]/.test(said[off[0]!]!) && /[aeiouy]/.test(meant[off[0]!]!);
 }

@@ -12,6 +12,7 @@ export function tidy(sheet: Sheet): void {
   dropRanges(sheet, 'stutter', stutters(sheet.tokens));
   dropRanges(sheet, 'recogniser goodbye', goodbyes(sheet.tokens));
   sheet.tokens = openClitics(sheet.tokens);
+  dropRanges(sheet, 'oath', oaths(sheet.tokens));
   dropRanges(sheet, 'set phrase', idioms(sheet.tokens));
 }
 
@@ -70,6 +71,17 @@ function loops(tokens: readonly Token[]): [number, number][] {
     }
   }
   return out;
+}
+
+const OATHS = ['on earth', "on god 's green earth", "on god 's earth", 'in the world', 'in blazes', 'the blazes', 'in hell', 'the hell', 'in the hell', 'the heck', 'in heck', 'the devil', 'the dickens', 'in tarnation', "in god 's name", "in heaven 's name", 'in the name of god', 'the divil', 'the flip', 'the deuce'].map(s => s.split(' '));
+/** "where on earth did I put it": an oath after the word that asks adds nothing to the question. */
+function oaths(tokens: readonly Token[]): [number, number][] {
+  return tokens.flatMap((t, i): [number, number][] => {
+    if (!/^(what|where|when|how|who|why|which)$/.test(t.low)) return [];
+    const from = tokens[i + 1]?.low === "'s" ? i + 2 : i + 1;
+    const hit = OATHS.find(o => o.every((w, k) => tokens[from + k]?.low === w));
+    return hit && !/^(of|where|that|which)$/.test(tokens[from + hit.length]?.low ?? '') ? [[from, from + hit.length]] : [];
+  });
 }
 
 const SET = IDIOMS.map(s => tokenize(s).map(t => t.low));

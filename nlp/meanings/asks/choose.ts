@@ -7,7 +7,15 @@ export function choose(desk: Desk, hits: readonly Hit[]): Hit[] {
   for (const h of [...hits].sort((a, b) => b.weight - a.weight || a.start - b.start || b.end - a.end)) {
     if (!kept.some(k => h.start < k.end && k.start < h.end) && !takenBack(desk, h)) kept.push(h);
   }
-  return once(kept.sort((a, b) => a.start - b.start));
+  return once(eitherOr(desk, kept.sort((a, b) => a.start - b.start)));
+}
+
+/** "can I get at the hinges, or are those waiting too", "can I paint Sunday or will it rain": what follows "or" in the same sentence asks the same again. */
+function eitherOr(desk: Desk, hits: Hit[]): Hit[] {
+  return hits.filter((h, i) => {
+    const before = hits[i - 1];
+    return !before || before.asks[0]!.kind !== h.asks[0]!.kind || !/^(?:blocked|forecast|finish)$/.test(h.asks[0]!.kind) || sentenceAt(desk, before.start) !== sentenceAt(desk, h.start) || !/,? or (?:else )?$/.test(desk.text.slice(before.end, h.start)) || !/^(?:are|is|will|do|does|should|must|have)\b/.test(desk.text.slice(h.start));
+  });
 }
 
 const BACK = /^[ .?!,]*(?:oh |no |ah )?(?:never ?mind|nevermind|forget (?:it|that|i asked|the)|scrap that|scratch that|doesnt matter|found (?:it|them)|dont bother|dont answer that|no matter|ha\b|i know where)\b/;

@@ -43,7 +43,7 @@ export function openDesk(sheet: Sheet): Desk {
 export const sentenceAt = (desk: Desk, at: number): { start: number; end: number; asked: boolean } =>
   desk.sentences.find(s => at >= s.start && at < s.end) ?? { start: 0, end: desk.text.length, asked: false };
 
-const NOT_A_THING = /^(?:many .*|how .*|dew point|reasons?|yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|anything|something|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price)$/;
+const NOT_A_THING = /^(?:many .*|how .*|dew point|reasons?|yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|any(?:thing|body|one)|some(?:thing|body|one)|every(?:thing|body|one)|nobody|trouble|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price)$/;
 
 /** The one thing named at this character of the line; "it" and the like are the thing spoken of before. */
 export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
@@ -86,7 +86,7 @@ const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; e
 };
 
 /** A name ends before words that never are in one, whatever the tagger holds them for. */
-const NEVER = /^(?:ready|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
+const NEVER = /^(?:ready|running|going|land|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
 function nameLimit(sheet: Sheet, from: number, to: number): number {
   const ends = (i: number): boolean => sheet.tokens[i]!.low === 'end' && sheet.tokens[i + 1]?.low === 'up';
   for (let i = from + 1; i < to; i++) if (NEVER.test(sheet.tokens[i]!.low) || ends(i) || isShorthand(sheet.tokens[i]!.low)) return i;

@@ -1,13 +1,13 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { thingAt } from './desk.ts';
+import { spokenOf, thingAt } from './desk.ts';
 import type { AskRule, Seen } from './rule.ts';
 
-const LOOSE = String.raw`(?:temporar(?:y|ily)|provisional(?:ly)?|finger ?tight|hand ?tight|mock(?:ed)?(?: |-)?up|tacked|hung|hanging|not (?:on |there )?for good|not on properly|not for keeps|not permanent(?:ly)?|not final(?:ly)?|not done up|not tight(?:ened)?|nipped(?: up)?|loose(?:ly)?|test fit(?:ted)?|trial fit(?:ted)?|just (?:sitting|hanging|resting|propped|held|clamped|pinned|placed|tried|wired|tied|tacked|hung)|only (?:sitting|hanging|held|tried|nipped|tacked|hung|started|half|on loose|on for)|held on (?:by|with)|tried(?: on)?|for now|for the time being|to come off again|coming off again|come off again|got to come (?:back )?off|still (?:to be )?(?:torqued|tightened)|isnt (?:on )?for good|arent (?:on )?for good|isnt final|not torqued|isnt torqued|untorqued|roughed in|dry fit(?:ted)?|stop ?gap|makeshift|borrowed bolts?|wrong bolts?|slave bolts?|pro ?tem|only on for)`;
+const LOOSE = String.raw`(?:temporar(?:y|ily)|provisional(?:ly)?|finger ?tight|hand ?tight|mock(?:ed)?(?: |-)?up|tacked|hung|(?<=\b(?:just|only|still|left|is|are|thats|merely) )hanging|pinched(?: up)?|snugged(?: up)?|only there|merely (?:on|there)|for (?:a|the) look(?:s| of it| see)?|for show|for size|to see how (?:it|they) (?:looks?|fits?)|(?:not|isnt|arent|aint|hasnt been|havent been|never)(?: (?:yet|really|actually|quite|fully|been|to be|exactly|there|on|in|fixed|fitted|fastened|bolted|done up|secured|set|down|home|mounted|tightened|torqued))*(?: (?:for good|for keeps|for ever|permanent(?:ly)?|properly|to stay|staying|final(?:ly)?|done up|tight(?:ened)?|torqued|to torque|home))|nipped(?: up)?|loose(?:ly)?|test fit(?:ted)?|trial fit(?:ted)?|just (?:sitting|hanging|resting|propped|held|clamped|pinned|placed|tried|wired|tied|tacked|hung)|only (?:sitting|hanging|held|tried|nipped|tacked|hung|started|half|on loose|on for)|held(?: (?:on|up|in|together|down|there))? (?:by|with)|still to be (?:tightened|torqued|done up|pinned|locked)|wants? tightening(?: properly)?|tried(?: on)?|for now|for the time being|to come off again|coming off again|come off again|got to come (?:back )?off|still (?:to be )?(?:torqued|tightened)|isnt (?:on )?for good|arent (?:on )?for good|isnt final|not torqued|isnt torqued|untorqued|roughed in|dry fit(?:ted)?|stop ?gap|makeshift|borrowed bolts?|wrong bolts?|slave bolts?|pro ?tem|only on for)`;
 const ON = /\b(?:on|of|in|about|for|around|with|off) (?=(?:the|my|that|this|our|old|[a-z]+)\b)/g;
 
 /** What is only tried or temporary, on the whole or on one machine. */
 export const PROVISIONAL: readonly AskRule[] = [
-  { name: 'what is temporary', open: new RegExp(String.raw`\b(?:what|whats|whatve|which|anything|anythings|is there anything|have i (?:got )?anything|list|show me|tell me|give me|remind me|run me through|everything)\b(?! (?:is |s |are |am i |still )*(?:holding|keeping|stopping|stops|blocking|waiting|between))(?! (?:did|size|torque|time|day|speed|was|were|do i (?:do|need|pull|set|want)|gap|pressure|will|price))(?:(?!\b(?:and|but) (?:what|where|how|when|who|which|is|can|show|tell|give|list)[a-z]*\b)[^.?!;])*?\b${LOOSE}(?: ?(?:,|or|and) (?:only |just |still |merely )?${LOOSE})*`), weight: 4, make: s => asked(s) },
+  { name: 'what is temporary', open: new RegExp(String.raw`\b(?:what|whats|whatve|which|anything|anythings|is there anything|have i (?:got )?anything|list|show me|tell me|give me|remind me|run me through|everything)\b(?! (?:is |s |are |am i |still |apart from [a-z ]+ )*(?:holding|standing|keeping|stopping|stops|blocking|waiting|between))(?! (?:did|size|torque|time|day|speed|was|were|do i (?:do|need|pull|set|want)|gap|pressure|will|price))(?:(?!\b(?:and|but) (?:what|where|how|when|who|which|is|can|show|tell|give|list)[a-z]*\b)[^.?!;])*?\b${LOOSE}(?: ?(?:,|or|and) (?:only |just |still |merely )?${LOOSE})*`), weight: 4, make: s => asked(s) },
   { name: 'is X still temporary', open: /\b(?:is|are) /, things: 'one', tail: new RegExp(String.raw`^ (?:still |only |just |all )*${LOOSE}`), tailNeeded: true, weak: true, weight: 1, make: s => [{ kind: 'provisional', part: s.names[0] }] },
   { name: 'temporary list', open: new RegExp(String.raw`(?:^|[.?!;,] |\band )(?:the )?(?:temporar(?:y|ies)|provisional|loose|finger tight|mocked up|mock ups?) (?:stuff|things|list|parts|fits|bits|items|ones)(?= ?(?:$|[?,.]|on\b|please))`), weight: 2, make: s => asked(s) },
 ];
@@ -19,9 +19,11 @@ function asked(s: Seen): Ask[] | undefined {
   const limit = nextQuestion(text) ?? text.length;
   for (const m of text.slice(0, limit).matchAll(ON)) {
     const t = thingAt(s.desk, s.start + m.index + m[0].length, s.start + limit);
-    if (t && !/\bbolts?$/.test(t.name) && !/^(?:good|moment|now|loose|bolts?|minute|time being|keeps|sight|bench|place|bolt|nut|trial|test|clamps?|wire|string|paint|there|here)$/.test(t.name)) return [{ kind: 'provisional', part: t.name }];
+    if (/^(?:temporar|provisional|trial|loose)/.test(t?.name ?? '')) continue;
+    if (t && !/\bbolts?$/.test(t.name) && !/^(?:good|moment|now|loose|bolts?|minute|time being|keeps|sight|bench|place|bolt|nut|trial|test|clamps?|wire|string|paint|here|look|looks|show|size)$/.test(t.name)) return [{ kind: 'provisional', part: t.name }];
   }
-  return [{ kind: 'provisional' }];
+  const there = /\b(?:on|in) (?:there|her)\b/.exec(text.slice(0, limit)) && spokenOf(s.desk, s.start);
+  return [{ kind: 'provisional', ...(there ? { part: there } : {}) }];
 }
 const nextQuestion = (text: string): number | undefined => {
   const m = /(?:,? and|,) (?:what|whats|where|wheres|how|when|whens|who|is|can|do|any)\b/.exec(text.slice(6));

@@ -3,10 +3,16 @@ import { thingAt } from './desk.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const IN = /^(?: (?:so far|already|altogether|all told|all up|all in|now|total|in total|to date|up to now|today|this year|since|back|out|down))*,? (?:on|into|in|for|against|towards|over) (?=(?:the|my|this|that|it|them|both|[a-z]+)\b)/;
-const MONEY = String.raw`(?:money|cash|dollars|bucks|quid|pounds|euros?|dough|dosh|a fortune)`;
-const GAVE = String.raw`(?:spent|spend|spending|put|sunk|sink|blown|blow|laid out|dropped|invested|poured|thrown|paid(?: out)?|shelled out|forked out|got tied up|tied up|gone|got|coughed up|splashed out)`;
+const MONEY = String.raw`(?:moneys?|cash|dollars|bucks|quid|pounds|euros?|dough|dosh|a fortune)`;
+const GAVE = String.raw`(?:spent|spend|spending|put|sunk|sink|blown|blow|laid out|dropped|invested|poured|thrown|paid(?: out)?|parted with|handed over|stumped up|lashed out|ploughed|plowed|shelled out|forked out|got tied up|tied up|gone|got|coughed up|splashed out)`;
 
+/** "money and time both": the hours are asked for in the same breath. */
+const BOTH = /\b(?:money and (?:time|hours)|time and money|hours and (?:money|dollars|cash)|(?:dollars|cash|cost|euros?|quid) and (?:hours|time))\b/;
 function money(s: Seen): Ask[] | undefined {
+  const asks = spent(s);
+  return asks && BOTH.test(s.desk.text.slice(s.start, s.stop)) ? [...asks, ...asks.map((a): Ask => ({ ...a, kind: 'timeSpent' } as Ask))] : asks;
+}
+function spent(s: Seen): Ask[] | undefined {
   const m = IN.exec(s.desk.text.slice(s.end, s.stop));
   const t = m ? thingAt(s.desk, s.end + m[0].length, s.stop) : undefined;
   const part = s.names[0] ?? t?.name;
@@ -17,17 +23,19 @@ const time = (s: Seen): boolean => /\b(?:hours?|time|minutes|days)\b/.test(s.des
 
 /** Money so far. */
 export const SPENT: readonly AskRule[] = [
-  { name: 'how much is X into me', open: /\bhow (?:much|deep) (?:is|has|have|does) /, things: 'one', tail: /^ (?:into me(?: for)?|in for|set me back|set us back|swallowed|eaten(?: up)?|owe me|stand at|cost(?: me)?|run(?: me| to)?|soaked up|gobbled|taken out of me|taken off me|come to)(?: so far)?/, tailNeeded: true, weight: 3, make: s => money(s) },
+  { name: 'how much is X into me', open: /\bhow (?:much|deep) (?:is|has|have|does|did) /, things: 'one', tail: /^ (?:(?:already |now |so far |been )*)(?:into me(?: for)?|in for|set me back|set us back|swallowed|eaten(?: up)?|owe me|stand at|cost(?: me)?|run(?: me| to)?|soaked up|gobbled|taken out of me|taken off me|come to|stung me(?: for)?|rooked me|knocked me back|milked me(?: for)?|had out of me|got out of me|bled me(?: for)?)(?: so far)?/, tailNeeded: true, weight: 3, make: s => money(s) },
   { name: 'how much money has X swallowed', open: new RegExp(String.raw`\bhow (?:much|many) ${MONEY} (?:has|have|did|is|does|do) `), things: 'maybe', tail: /^ ?(?:i|we)?(?: got)? ?(?:in|into|on|swallowed|eaten(?: up)?|cost(?: me)?|taken|used(?: up)?|soaked up|gone (?:in|into|on)|put in|sunk in|tied up in)\b/, tailNeeded: true, weight: 4, make: s => s.names[0] && s.names[0] !== 'altogether' ? money(s) : inside(s) },
   { name: "what's X stand at", open: /\b(?:whats|what is|what does|wheres|where does|where is|how does) /, things: 'one', tail: /^ (?:stand(?:ing)?(?: me)?(?: at| in)?|sit(?:ting)? at|up to|running (?:me )?at)\b[^.?!]{0,30}?\b(?:dollars|money|cash|quid|pounds|spend|cost|so far|bucks)\b/, tailNeeded: true, weight: 3, make: s => money(s) },
   { name: "what's the X stand at", open: /\b(?:whats|what does|wheres) /, things: 'one', tail: /^ at so far\b[^.?!]{0,20}/, tailNeeded: true, weight: 3, make: s => (/ stand$/.test(s.names[0]!) ? [{ kind: 'spent', part: s.names[0]!.replace(/ stand$/, '') }] : undefined) },
   { name: 'what X has cost me', open: /\b(?:what|how much) (?=(?:the|that|this|my|it)\b)/, things: 'one', tail: /^ (?:has |have |is |s )?(?:cost(?:ing)?|run|set|stood|owes?)(?: me)?(?: back| in)?(?: so far| altogether| to date| all told| up to now)?/, tailNeeded: true, weight: 2, make: s => /\b(?:put a (?:number|figure) on|tell me|remind me|work out|know|show me|add up|tot up|figure out|total up|give me|see) $/.test(s.desk.text.slice(0, s.start)) || s.desk.text[s.stop - 1] === '?' || /so far/.test(s.m[0] + s.tail![0]) ? money(s) : undefined },
   { name: 'how much have I spent', open: new RegExp(String.raw`\bhow much(?: ${MONEY})?(?: (?:have|has|had|did|ve|do)? ?(?:i|we)| ive| weve| has| have)?(?: (?:actually|really|got|all|now|have|been|already|so far))* ?${GAVE}\b`), weight: 3, make: s => /\b(?:dont|do not|never) (?:ask|tell|want to know)(?: me)? $/.test(s.desk.text.slice(0, s.start)) || time(s) || /^ (?:a |per )?(?:hole|bolt|paint|oil|shim)/.test(s.desk.text.slice(s.end)) ? undefined : / got$/.test(s.m[0]) && !/money|cash|dollars|^.*\bin(?:to)?\b/.test(s.m[0] + s.desk.text.slice(s.end, s.end + 8)) ? undefined : money(s) },
   { name: 'how much into X', open: /\b(?:and |or )?how much(?: money| cash)? (?:in|into|on|for) /, things: 'one', weak: true, weight: 1, make: s => time(s) || /^ ?(?:end play|torque|paint|heat|oil)/.test(s.desk.text.slice(s.end)) || !/\b(?:spent|sunk|put|money|cost|dollars|into)\b/.test(s.desk.text) ? undefined : money(s) },
-  { name: 'what have I spent', open: new RegExp(String.raw`\bwhat(?:ve| have| has| did| am|s| is)?(?: all)?(?: i| we| ive)?(?: (?:have|actually|all|got|been))* (?:spent|spend|sunk|laid out|paid out|put in(?:to)?|in for|blown|shelled out|out of pocket|forked out|dropped on)\b`), weight: 2, make: s => /put in/.test(s.m[0]) && /\bhours|time\b/.test(s.desk.text.slice(s.start, s.stop)) ? undefined : /put in(?:to)?$/.test(s.m[0]) ? into(s) : money(s) },
-  { name: 'what has X cost', open: /\b(?:whats|what has|what is|how much has|how much did|what did|how much is|whatve|how much does|what have|how much have|hows) (?=(?:the|this|that|my|it|all|[a-z]+ )\b)/, things: 'maybe', tail: /^ ?(?:cost(?:ing)?(?: me)?|run me|set me back|stand(?:ing)? me(?: in)?|costed me|come to|stood me|owe me|owing me)\b(?: (?:so far|to date|all told|altogether|up to now|in all|in total))*/, tailNeeded: true, weight: 2, make: s => s.names[0] && !/\d/.test(s.desk.text.slice(s.start, s.stop)) ? money(s) : undefined },
+  { name: 'what have I spent', open: new RegExp(String.raw`\bwhat(?:ve| have| has| did| do| am|s| is)?(?: all)?(?: i| we| ive)?(?: (?:have|actually|all|got|been))* (?:spent|spend|sunk|laid out|paid out|put in(?:to)?|got into|in for|blown|shelled out|out of pocket|forked out|dropped on|parted with|handed over|stumped up|lashed out)\b`), weight: 2, make: s => /put in/.test(s.m[0]) && /\bhours|time\b/.test(s.desk.text.slice(s.start, s.stop)) ? undefined : /(?:put in(?:to)?|got into)$/.test(s.m[0]) ? into(s) : money(s) },
+  { name: 'what has X cost', open: /\b(?:whats|what has|what is|how much has|how much did|what did|how much is|whatve|how much does|what have|how much have|hows|what will|whatd) (?=(?:the|this|that|my|it|all|[a-z]+ )\b)/, things: 'maybe', tail: /^ ?(?:(?:after )?cost(?:ing|ed)?(?: me| us)?|run me|set me back|stand(?:ing)? me(?: in)?|costed me|come to|stood me|owe me|owing me)\b(?: (?:so far|to date|all told|altogether|up to now|in all|in total))*/, tailNeeded: true, weight: 2, make: s => s.names[0] && !/\d/.test(s.desk.text.slice(s.start, s.stop)) ? money(s) : undefined },
   { name: 'total money on X', open: new RegExp(String.raw`\b(?:total|all the|running|whole|grand total of|total of the)? ?(?:money|cost|spend|spending|outlay|bill|expenses?|costs|damage|dollars|tab|tally|parts bill|sum spent|amount spent|spent)(?: (?:total|so far|to date|spent|up to now|put|sunk|gone|altogether))* (?:on|in|into|for) `), things: 'one', weak: true, weight: 1, make: s => /^(?:dollars|cost|bill|damage|cash)/.test(s.m[0].trim()) && /landed/.test(s.desk.text) || /\d/.test(s.desk.text.slice(Math.max(0, s.start - 8), s.start)) ? undefined : money(s) },
   { name: 'total spent', open: new RegExp(String.raw`\b(?:whats|what is|give me|show me|hows|how is|tell me|and|^|[.?!;,] ?)(?: ?(?:my|the|our|a|that))* ?(?:total(?: (?:spent|spend|cost|money|outlay|bill|so far|damage))+|running total|grand total|spend(?:ing)?(?: so far| to date| total)|money (?:spent|total)(?: so far)?|budget(?: so far| looking)|damage so far|tab(?: so far)?|bill so far)(?! hours)`), weight: 1, make: s => /\bhours?\b/.test(s.m[0]) ? undefined : money(s) },
+  { name: 'how deep in the hole am I', open: /\bhow (?:deep|far)(?: (?:in|into|down|the|a|hole|red|pocket))+ (?:am i|are we)(?: (?:on|with|over|for|in|into))? ?/, things: 'maybe', weight: 2, make: s => money(s) },
+  { name: 'how much money is in X', open: new RegExp(String.raw`\bhow (?:much|many) ${MONEY} (?:is|are|was|were|s|has gone|have gone|went|gone|do i have|have i)(?: (?:there|gone|tied up|got|sunk))* ?(?:in|into) `), things: 'maybe', weight: 5, make: s => money(s) },
   { name: 'how deep am I in', open: /\bhow (?:deep|far) (?:am i|are we) in(?:to)?(?: for)?(?: on)? ?/, things: 'maybe', weight: 1, make: s => money(s) },
   { name: 'how much am I into X for', open: /\b(?:how much|what) am i (?:in|into|out) /, things: 'one', tail: /^ for\b/, weight: 3, make: s => money(s) },
   { name: 'how much am I in for', open: /\b(?:how much|what) am i (?:in|out|down|into)(?: (?:it|this|that))?(?: for| of pocket)?(?: (?:on|with|in|into) )?/, things: 'maybe', weight: 2, make: s => money(s) },
@@ -43,5 +51,5 @@ function inside(s: Seen): Ask[] {
 /** "what have I put into this crawler": the money, unless hours are said. */
 function into(s: Seen): Ask[] | undefined {
   const t = thingAt(s.desk, s.end, s.stop);
-  return /into$/.test(s.m[0]) ? [{ kind: 'spent', ...(t ? { part: t.name } : {}) }] : undefined;
+  return /into$/.test(s.m[0]) ? money({ ...s, names: t ? [t.name] : [] }) : undefined;
 }

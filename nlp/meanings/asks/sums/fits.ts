@@ -11,7 +11,7 @@ export const END_PLAY: SumKind = {
     /\bhow (?:many flats|far(?: (?:do|should|would|is|does|will))?)[^.?!]{0,40}\b(?:flat|flats|nut|back|off|end ?play|end ?float|thou|turn)\b/,
     /\b(?:how much|what|whats)(?: (?:is|does|will|would|do))* (?:that|it|a flat|the nut|each flat|#~*(?!~) flats?|this)(?: (?:in|move|give|come to|worth|be|amount to|make|back off|is|as|work out(?: at| to)?|open (?:it )?up))*(?: (?:thou|thousandths|inches|end|me|play|float|for))*/,
   ],
-  unless: /\b(?:was|had|before|originally|convert|strength|torque|proof|shims? (?:do|were)|sheaves?|pulleys?)\b/,
+  unless: /\b(?:was|had|did (?:the|my|it|that)|before|originally|to (?:begin|start) with|convert|strength|torque|proof|shims? (?:do|were)|sheaves?|pulleys?)\b/,
   given(scope, prev) {
     const out: Given = {};
     const t = scope.measures('tpi')[0];

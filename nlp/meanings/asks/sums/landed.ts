@@ -81,7 +81,7 @@ export const LANDED: SumKind = {
     /\b(?:whats|what is|what|how much)(?: (?:that|it|this|is|the|does|my|would|would that be|that be|will|be|would that|come to|comes?|s|total|s that|work out))* (?:landed|all in|all told|all up|at the door|to my door|in the end|altogether|total|in total|at the shop|to the shop|out the door|delivered|the total|the whole lot|all together|grand total)\b/,
     /\bwhat(?:s| is| would| will|ll)? (?:be )?(?:the |my |a )?(?:total|damage|real cost|true cost|real price|true price|whole cost|all in)\b/,
   ],
-  unless: /\b(?:have i|ive spent|so far|spent|who|cheapest|best price|lowest price|who has|per leg|each leg|hours|torque|best landed)\b/,
+  unless: /\b(?:have i|ive spent|so far|spent|who|cheapest|best price|(?:best|lowest|keenest|cheapest) [a-z]+ price|lowest price|any ?(?:body|one)s?|who has|per leg|each leg|hours|torque|best landed)\b/,
   given,
   needs: ['price'],
   telling: [['price', 'shipping'], ['price', 'tax'], ['price', 'core']],
