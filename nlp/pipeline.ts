@@ -1,7 +1,8 @@
 import { amend } from './meanings/amend.ts';
 import { arrival } from './meanings/arrival.ts';
 import { bought } from './meanings/bought.ts';
-import { finding, tally } from './meanings/finding.ts';
+import { finding } from './meanings/finding.ts';
+import { tally } from './meanings/finding/fragment.ts';
 import { fit } from './meanings/fit.ts';
 import { hands } from './meanings/hands.ts';
 import { hours } from './meanings/hours.ts';

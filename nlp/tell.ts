@@ -61,16 +61,25 @@ function whichOnes(told: readonly Told[], questions: NearMiss[]): void {
   });
 }
 
-/** One remark for a sentence that gave nothing else, where it is worth keeping; the clauses left go to the trace. */
+/** One remark for what a sentence left unread, where it is worth keeping; the clauses left go to the trace. */
 function remarked(left: readonly Telling[], covered: Clause[]): Told[] {
   const out: Told[] = [];
   const read = new Set(covered.map(c => (c as Placed).sentence));
-  const sentences = new Set(left.map(t => (t.clause as Placed).sentence));
-  for (const n of sentences) {
-    const own = left.filter(t => (t.clause as Placed).sentence === n);
-    const got = read.has(n) ? undefined : remark(own);
+  for (const own of runs(left)) {
+    const got = remark(own, read.has((own[0]!.clause as Placed).sentence));
     if (got) { out.push({ entry: got, clause: { ...own[0]!.clause, to: own.at(-1)!.clause.to }, rule: 'remark' }); covered.push(...own.map(t => t.clause)); }
     for (const t of own) t.sheet.trace.push({ stage: 'meaning', rule: got ? 'remark' : 'none', text: clauseText(t) });
+  }
+  return out;
+}
+
+/** Clauses left unread, in runs without a gap inside one sentence. */
+function runs(left: readonly Telling[]): Telling[][] {
+  const out: Telling[][] = [];
+  for (const t of left) {
+    const last = out.at(-1)?.at(-1);
+    if (last && last.at + 1 === t.at && (last.clause as Placed).sentence === (t.clause as Placed).sentence) out.at(-1)!.push(t);
+    else out.push([t]);
   }
   return out;
 }

@@ -1,39 +1,47 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import { isTradeWord, nounClasses } from '../words/nouns.ts';
+import { PERSONS } from '../words/persons.ts';
+import { DURATION, FAMILIES } from './lib/remarkable.ts';
 import { lowText, type Telling } from './telling.ts';
 
-/** The marks of a statement that is worth keeping though it says nothing that is so: doubt, wish, duty, hearsay about the machine. */
-const UNREAL = /\b(if|unless|should|would|could|might|maybe|perhaps|wish|hope|not sure|don't know|doubt|think|wonder|supposed|book|manual|says|said|told|reckons?|going to|gonna|need|ought|'d like|forgot|remember|keep thinking|swear|probably|seems?)\b/;
-
-/** One remark for a sentence whose clauses gave no entry, or none when it is chatter or a plain negation. */
-export function remark(sentence: readonly Telling[]): Entry | undefined {
-  const first = sentence[0]!;
+/**
+ * One remark for a run of clauses that gave no entry, or none: what is worth keeping says something of the shop's things that is not plainly so (a doubt, a
+ * condition, a wish, another's word, regret), or something so that no kind holds (a trial run, time without a measure, how it lay before it came apart).
+ * Everything else that was not read stays unread: jokes, moods and plain negations are no remarks. `beside`: the sentence gave an entry already, so that
+ * only what is said outright counts.
+ */
+export function remark(run: readonly Telling[], beside: boolean): Entry | undefined {
+  const first = run[0]!;
   const { sheet } = first;
-  const lead = sentence[0]!.clause, from = lead.sub && sheet.tokens[lead.from - 1]?.low === lead.sub ? lead.from - 1 : lead.from, to = sentence.at(-1)!.clause.to;
+  const lead = first.clause, from = lead.sub && sheet.tokens[lead.from - 1]?.low === lead.sub ? lead.from - 1 : lead.from, to = run.at(-1)!.clause.to;
   const text = sheet.text.slice(sheet.tokens[from]!.start, sheet.tokens[to - 1]!.end).trim();
-  const low = sentence.map(t => `${t.clause.sub ? `${t.clause.sub} ` : ''}${lowText(t)}`).join(' , ');
-  if (sentence.some(t => t.clause.verb?.base === 'think' && t.clause.verb.form === 'past')) return undefined;
-  if (sentence.every(t => denied(t.clause)) || !sentence.some(t => worth(t.clause, low))) return undefined;
-  return text ? { kind: 'remark', text } as Entry : undefined;
+  if (!text || run.some(t => t.clause.reality === 'past plan' && !/\b(should|could|ought|wish)\b/.test(lowText(t)))) return undefined;
+  const low = run.map(t => `${t.clause.sub ? `${t.clause.sub} ` : ''}${lowText(t)}`).join(' , ').toLowerCase();
+  const shop = run.some(t => shopTalk(t.clause)), carried = run.some(t => partCarried(t.clause));
+  const family = FAMILIES.find(f => f.says.test(low) && (!f.not || !f.not.test(low)) && (!beside || f.beside) && (f.about === 'anything' || shop || f.about === 'it' && carried));
+  if (family) return { kind: 'remark', text } as Entry;
+  if (beside || DURATION.test(low)) return undefined;
+  if (supposed(run) && (shop || carried)) return { kind: 'remark', text } as Entry;
+  return shop && HEARSAY.test(low) && !SKY.test(low) && (run[0]!.clause.who === 'person' || PERSONS.test(low) || /^(\w+ )?(he|they|she|someone|somebody|everybody|everyone)\b/.test(low)) ? { kind: 'remark', text } as Entry : undefined;
 }
 
-/** "didn't order it", "thermostat housing isn't": said not to be so, and no more. */
-const denied = (c: Clause): boolean => c.reality === 'past plan' || c.items.length > 1 && c.items.find(i => i.t !== 'cc' && i.t !== 'mark' && i.t !== 'adv')?.np?.quant === 'no' && c.pred === 'none' || /^no\b/.test(c.items[0]?.low ?? '') && c.pred === 'none' || c.neg && c.reality === 'deed' && (c.pred === 'be' && c.rest.length === 0 || c.pred === 'verb' && c.verb?.form !== 'ing');
+const HEARSAY = /\b(says?|saying|said|told|tells|claims?|claimed|reckons?|reckoned|swears?|swore|maintains?|maintained|insists?|insisted|figures|thinks|believes|warned|warns|apparently)\b/;
+const SKY = /\b(rain|snow|frost|wind|dry|hot|weather|forecast)\b/;
 
-function worth(c: Clause, low: string): boolean {
-  if (!c.verb && c.pred === 'none') return c.items.some(i => i.low === 'no' || i.np?.quant === 'no') && shopTalk(c, low);
-  return shopTalk(c, low);
-}
+/** "if the barrel is out of round I will need…": a statement held to a condition, not one that goes to see whether it is so. */
+const supposed = (run: readonly Telling[]): boolean => run.some((t, k) => {
+  const c = t.clause;
+  if (!/^(if|unless)$/.test(c.sub ?? '') && !(c.reality === 'cond' && c.sub === undefined && c.join !== 'so') || /^(see|check|know|find|ask|tell|wonder|look|test)\b/.test(run[k - 1]?.clause.verb?.base ?? t.clauses[t.at - 1]?.items.at(-1)?.base ?? '')) return false;
+  return run.length === 1 && c.sub === undefined || run.some(o => o !== t && o.clause.pred !== 'none') || run.length === 1 && c.pred !== 'none' && c.items.length > 4;
+});
 
-/** Whether a clause speaks of the shop's things, by name or, where the sentence is in doubt about something, by a pronoun. */
-function shopTalk(c: Clause, low: string): boolean {
-  if (c.items.some(i => i.np && (i.np.known || named(i.np.said)))) return true;
-  if (/\b(book|manual|spec|data sheet)\b.*\b(says?|calls?|gives?|reckons?)\b/.test(low)) return true;
-  return UNREAL.test(low) && c.subj.concat(c.obj).some(s => s.carried && isTradeWord(s.name.split(' ').at(-1)!));
-}
+/** Whether a clause speaks of the shop's things by name. */
+const shopTalk = (c: Clause): boolean => c.items.some(i => i.np && (i.np.known || ofTrade(i.np.said)));
+/** "it", "them" that stand for a part. */
+const partCarried = (c: Clause): boolean => c.subj.concat(c.obj).some(s => s.carried && isTradeWord(s.name.split(' ').at(-1)!));
 
-const named = (said: string): boolean => {
-  const k = nounClasses(said), head = nounClasses(said.split(' ').at(-1)!);
-  return k.size > 0 && ![...k].every(x => x === 'place' || x === 'source' || x === 'tool') || head.has('part');
+const ofTrade = (said: string): boolean => {
+  const head = nounClasses(said.split(' ').at(-1)!), k = nounClasses(said).size ? nounClasses(said) : head;
+  return k.size > 0 && ![...k].every(x => x === 'place' || x === 'source' || x === 'quantity') || head.has('part') || head.has('machine');
 };

@@ -12,6 +12,7 @@ import type { ToldCorpus } from './phrase.ts';
 import { QUOTES } from './quote.ts';
 import { READINGS } from './reading.ts';
 import { REALITY } from './reality.ts';
+import { REMARKS } from './remark.ts';
 import { RULES } from './rule.ts';
 import { STOWS } from './stow.ts';
 import { HOURS, RECHECKS, WAITS, WEATHERS } from './times.ts';
@@ -19,4 +20,4 @@ import { WANTS } from './want.ts';
 import { WORKS } from './work.ts';
 
 /** The corpora of statements, one a kind of entry. */
-export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, ERRANDS, FITS, FINDINGS, READINGS, REALITY, WORKS, JOBS, RULES];
+export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, ERRANDS, FITS, FINDINGS, READINGS, REALITY, WORKS, JOBS, RULES, REMARKS];

@@ -1,0 +1,32 @@
+import type { Entry } from '../../../domain/model/entry.ts';
+import { dims, type Clause, type Thing } from '../../clauses/clause.ts';
+import { isMachine, partLike, said } from '../../clauses/things.ts';
+import { FAULT } from '../../words/faults.ts';
+import { PERSONS } from '../../words/persons.ts';
+import { trim } from '../lib/fields.ts';
+import type { Verdict } from '../lib/verdict.ts';
+import { lowText, type Telling } from '../telling.ts';
+
+export const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
+export const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && !(p.carried && FAULT.test(p.name)) && !PERSONS.test(/^(.+?)'s /.exec(p.name)?.[1] ?? '-') && !/^(tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
+
+/** The words after "is", without days and the closing mark; a number of them stays in: "three cracked". */
+export function condition(t: Telling, c: Clause, from: number): string {
+  let end = c.to;
+  const when = dims(c.items, 'when').find(f => f.to >= c.to - 1 && f.from > from);
+  if (when) end = when.from;
+  return said(t.sheet, from, end).replace(/^(?:still|just|only|now|all|really|actually|definitely)\s+(?=\w+$)/i, m => (/still|just/i.test(m) ? m : '')).replace(/\s+for (?:now|the moment|the time being|tonight)$/i, '').replace(/\s+(?:though|now|anyway|too|as well|either|today|on|at|in|of|mind you|mind|unfortunately|sadly|I think|i think|by the way)$/i, '').replace(/^(?:'s|is|are|was|were)\s+/, '').trim();
+}
+
+/** "three of them", "six tines": the count goes into the condition. */
+export function counted(t: Telling, c: Clause): string {
+  const thing = c.subj[0];
+  const np = thing?.np;
+  if (c.counted) return `${c.counted} `;
+  if (/^(rest|others)$/.test(c.subj[0]?.np?.said ?? '')) return `${c.subj[0]!.np!.said} `;
+  const text = lowText(t);
+  const of = /^(?:\w+ )?(\w+) of (?:them|the|those|these|my)\b/.exec(text);
+  if (of && !/^(all|most|some|none|bottom|top|end|inside|side|each|set|pair|edge|lot|back|front|both|rest)$/.test(of[1]!) && c.items.some(i => i.f?.dim === 'number' || i.np?.count !== undefined || i.t === 'num')) return `${of[1]} `;
+  if (np?.count !== undefined && np.count > 1 && !thing!.carried) return `${t.sheet.tokens.slice(np.from, np.nameFrom).map(x => x.low).filter(w => !/^(the|other|my)$/.test(w)).join(' ')} `;
+  return '';
+}

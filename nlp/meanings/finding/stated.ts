@@ -1,0 +1,35 @@
+import type { Entry } from '../../../domain/model/entry.ts';
+import { isMachine, isStuff } from '../../clauses/things.ts';
+import { CONDITION } from '../../words/conditions.ts';
+import { FAULT } from '../../words/faults.ts';
+import { verdictIn, type Verdict } from '../lib/verdict.ts';
+import { lowText, type Telling } from '../telling.ts';
+import { condition, counted, make, partsOf } from './part.ts';
+
+/** "X is cracked", "X pitted", "X is junk": a state after "is" or straight after the name. */
+export function stated(t: Telling): Entry[] | undefined {
+  const c = t.clause, parts = partsOf(t, c.subj);
+  const rest = c.rest.filter(i => i.t !== 'adv' && i.low !== ',' && !(i.np?.stands && /^(all|both|each)$/.test(i.np.said)) && !(i.t === 'det' && /^(all|both)$/.test(i.low)));
+  const first = rest[0];
+  if (first && /^(ready|done|finished|due|next|here|nearly|careful|sure|afraid|glad|happy|sorry|possible|worth|able)$/.test(first.low) && !/past it|junk/.test(first.low)) return undefined;
+  if (/^(it|that|this)$/.test(c.who ?? '') && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
+  if (!parts.length || !first) return undefined;
+  if (first.low === 'like' && parts.every(p => isStuff(p.name) && !/oil|coolant|water|petrol|fuel|grease|paraffin|diesel/.test(p.name))) return undefined;
+  if (first.t === 'prt' && rest[1]?.f) return undefined;
+  if (first.t === 'prt' && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
+  if (first.t === 'dim' && (first.f!.dim !== 'number' || !rest.some(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb')) || first.t === 'sub' || first.t === 'wh') return undefined;
+  if (/^\w+ to (get|reach|see|shift|find|fit|work|do|start|turn|come)\b/.test(rest.map(i => i.low).join(' ')) || first.t === 'adj' && /^(pitch|thread|threads|grit)$/.test(rest[1]?.np?.said ?? '')) return undefined;
+  if (first.t === 'np') {
+    const words = first.np!.said.split(' ');
+    if (parts.some(p => p.name.split(' ').at(-1) === words.at(-1))) return undefined; // "the hole is a clearance hole"
+    const statish = CONDITION.has(words.at(-1)!) || first.np!.states.length > 0 || FAULT.test(words.at(-1)!) || verdictIn(first.low) !== undefined;
+    if (!statish && (c.pred === 'none' || !/\b(like|more|mess|state|bit|lot|size|shape|piece|pieces|colour|color|wreck|lace|toast|history|case|write-off|throughout|all over|fit|lost cause|mass|lump|disaster|dog|pain|pig)\b/.test(first.low))) return undefined;
+  }
+  if (first.t === 'prep' && !/^(like|past|beyond|without|in|out|of|at|full)$/.test(first.low)) return undefined;
+  if ((first.low === 'in' || first.low === 'at') && !/\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim|limits|tolerance|spec)\b/.test(lowText(t))) return undefined;
+  if (c.pred === 'none' && first.t !== 'adj' && first.t !== 'np' && first.t !== 'prep' && !(first.low === 'down' && rest[1]?.t === 'to')) return undefined;
+  if (first.t === 'num' || first.t === 'pron' || first.t === 'to' || first.t === 'cc' || first.t === 'mark' || first.t === 'verb' && first.form === 'ing') return undefined;
+  const text = counted(t, c) + (c.neg ? 'not ' : '') + condition(t, c, c.rest.find(i => i.low !== ',')!.from);
+  return parts.map(p => make(p.name, text, c.neg ? negated(text) : verdictIn(text)));
+}
+const negated = (text: string): Verdict | undefined => (/not (bent|cracked|worn|warped|bad|damaged|rusted|leaking|seized|pitted|split|broken|scored)/.test(text) ? 'good' : undefined);
