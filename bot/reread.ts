@@ -39,7 +39,7 @@ export function rereadAll(deps: Deps, options: { keep: boolean; onDifference: (d
 
 function reread(note: Note, held: readonly StoredEntry[], then: Log, deps: Deps): { shown: Difference; entries: Entry[] } | undefined {
   if (held.some(e => e.entry.kind === 'amend' || !untouched(e, deps))) return undefined;
-  if (!held.length && wasAboutThePlan(note.text)) return undefined;
+  if ((!held.length || held.every(e => e.entry.kind === 'hands')) && wasAboutThePlan(note)) return undefined;
   const ctx = readContext(then, { key: note.key, door: 'command', chat: note.chat, at: note.at, text: note.text }, note.machine, note.id);
   const reading = readSafely(note.text, ctx, deps);
   if (reading.entries.some(e => e.kind === 'amend')) return undefined;

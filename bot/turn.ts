@@ -79,7 +79,7 @@ function doubtful(turn: Turn): TurnOut | undefined {
 /** Reads words as said in `note`, records what they say and answers what they ask. */
 export function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
   if (!text.trim()) return { reply: compose({ note: note.id, at: turn.incoming.at, lines: [turn.incoming.media?.length ? 'Kept.' : 'That was empty: nothing to read.'] }) };
-  const planned = aboutThePlan({ ...turn, note, incoming: { ...turn.incoming, text } });
+  const planned = aboutThePlan({ ...turn, note, incoming: { ...turn.incoming, text } }, { readAndRecord, recorded });
   if (planned) return planned;
   const reading = readSafely(text, readContext(turn.deps.log, turn.incoming, turn.machine, note.id), turn.deps);
   const acted = reading.act && actOn(reading.act, reading, turn, recorded);

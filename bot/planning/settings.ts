@@ -11,6 +11,9 @@ export const HOURS = 'shop hours';
 /** Usual orders that the person turned down, by id. */
 export const REFUSED = 'refused orders';
 
+/** Whether there is a hoist: "yes", "no"; not set: never said. */
+export const HOIST = 'hoist';
+
 const clock = z.string().regex(/^\d\d:\d\d$/);
 const Stretch = z.object({ from: clock, to: clock });
 const Hours = z.object({
@@ -40,7 +43,8 @@ export function refuseOrders(log: Log, ids: readonly string[]): void {
 export function planSettings(deps: Pick<Deps, 'log' | 'zone' | 'weather'>, at: string): PlanSettings {
   const { log, zone } = deps;
   const said = hoursSaid(log);
-  const base: PlanSettings = { refused: refusedOrders(log), ...deps.weather?.planning() };
+  const hoist = readSetting(log.store, HOIST);
+  const base: PlanSettings = { refused: refusedOrders(log), ...(hoist === undefined ? {} : { hoist: hoist === 'yes' }), ...deps.weather?.planning() };
   if (said?.weekly.length) return { ...base, hours: said, hoursFrom: 'said' };
   const learned = learnedHours(signs(log, at), Date.parse(at), zone);
   const exceptions = said?.exceptions ?? [];

@@ -4,21 +4,26 @@ import { addDays, dayOf } from '../../domain/log/days.ts';
 import { openSheet } from '../../nlp/sheet.ts';
 import { readHours } from '../../nlp/settings/hours.ts';
 import { PERSONS } from '../../nlp/words/persons.ts';
+import { readAway } from '../../nlp/settings/away.ts';
+import { readHoist } from './hoist-said.ts';
 import { withHours } from './hours-kept.ts';
 import type { SaidHours } from './settings.ts';
 
 /** A supposition in the person's words, and what it supposes. */
 export interface Suppose { words: string; supposed: Supposed }
 
-const LEAD = /^(?:(?:and|so|ok(?:ay)?|but|now|right|well|hey|hm+)[, ]+)*(?:what if|what happens if|what would happen if|what (?:about|changes) if|suppos(?:e|ing)(?: that)?|say that|let'?s say(?: that)?|imagine(?: that)?|assum(?:e|ing)(?: that)?|say)[, ]+/i;
+const LEAD = /^(?:(?:and|so|ok(?:ay)?|but|now|right|well|hey|hm+)[, ]+)*(?:what if|what happens if|what would happen if|what (?:about|changes) if|(?:would|will|does|do|is) (?:it|that|anything|things)(?: \w+){1,2} if|suppos(?:e|ing)(?: that)?|say that|let'?s say(?: that)?|imagine(?: that)?|assum(?:e|ing)(?: that)?|say)[, ]+/i;
 /** "When will it be done if the coupling comes Friday". */
 const ASKED_IF = /^(?:and )?(?:when|how (?:long|soon|much)|will|would|does it)\b.*?\b(?:if|supposing)\s+(.+)$/i;
-/** The question that follows a supposition says nothing more: "…, when will it be done?" */
-const ASKED_AFTER = /[,;.]?\s*(?:then\s+|and\s+)?\b(?:when|how (?:long|soon|much|far)|would|will|does|do|can|could|is)\b(?: (?:will|would|is|does|do|can|could))? (?:it|she|that|this|i|we|the|everything|they|be)\b.*$/i;
+/** "If the points came tomorrow, would that help". */
+const IF_FIRST = /^(?:(?:and|so|ok(?:ay)?|but|now)[, ]+)*if (.+?),? (?:would|will|does|do|is) (?:that|it|this) (?:help|change|matter|make|be|speed|hurt|delay|hold)\b.*$/i;
+/** The question that follows a supposition says nothing more: "…, when will it be done?" But "I do it alone" asks nothing. */
+const ASKED_AFTER = /(?<!^(?:i|we)\s*)[,;.]?\s*(?:then\s+|and\s+)?\b(?:when|how (?:long|soon|much|far)|would|will|does|do|can|could|is)\b(?: (?:will|would|is|does|do|can|could))? (?:it|she|that|this|i|we|the|everything|they|be)\b.*$/i;
 
 const COMES = /^(?:the|my|that|those|these|his|our)?\s*(.+?)\s+(?:(?:do|does|did|should|were to|was to|would|could|might|'ll|will|only|finally|really|all)\s+)*(?:(?:isn't|aren't|doesn't|don't|won't)\s+(?:\w+\s+){0,2}?(?:till|until|before)|comes? back|gets? back|comes? in|comes?|came|coming|arrives?|arrived|gets? here|got here|turns? up|turned up|shows? up|showed up|(?:is|are|was|were) (?:here|in|back|delivered|coming)|lands?)\b(.*)$/i;
 const SLIPS = /^(?:the|my|that|those|these)?\s*(.+?)\s+(?:(?:is|are|was|were|runs?|comes?|gets?|slips?|takes?)\s+)(?:by\s+|another\s+)?(.*?)(?:\s+(?:late|later|longer|more))?$/i;
-const SKIP = /^(?:i|we)\s*(?:'d|'ll|just|simply|only|were to|was to|would)?\s*(?:skip(?:ped)?|leave out|left out|leave off|leave|don'?t(?: bother(?: with| to)?| do)?|didn'?t(?: bother(?: with| to)?| do)?|do not|forget(?: about)?|drop(?:ped)?|do without|did without|never(?: bother with)?|go without)\s+(.+?)(?:\s+(?:altogether|entirely|for now|at all|undone|off|out))?$/i;
+const SKIP = /^(?:i|we)\s*(?:'d|'ll|just|simply|only|were to|was to|would)?\s*(?:skip(?:ped)?(?: out)?|put off|leave out|left out|leave off|leave|don'?t(?: bother(?: with| to)?| do)?|didn'?t(?: bother(?: with| to)?| do)?|do not|forget(?: about)?|drop(?:ped)?|do without|did without|never(?: bother with)?|go without)\s+(.+?)(?:\s+(?:altogether|entirely|for now|at all|undone|off|out|(?:for|till|until|to) (?:later|last|another (?:day|time|year)|next (?:year|winter|spring|summer)|(?:the )?(?:winter|spring|autumn|summer)|afterwards?)|as (?:it|they) (?:is|are)))?$/i;
+const UNDONE = /^(?:i|we)\s*(?:'d|'ll)? ?(?:leave|left|keep|kept) (.+?) un(\w+?)(?:ed|d)$/i;
 const HELP = /^(?:i|we)\s+(?:get|got|have|had|find|found)\s+(?:some |a bit of )?(?:help|a (?:second |spare )?(?:pair of )?hands?|somebody|someone)\b(.*)$/i;
 const WORK_HOURS = /^(?:i|we)\s*(?:'d|could|can|would|were to|was to)?\s*(?:work(?:ed|ing)?|had|have|got|get|put in|did|do|manage[d]?|spend|spent)\b\s*(.+)$/i;
 
@@ -29,10 +34,90 @@ export const soundsSupposed = (text: string): boolean => LEAD.test(text.trim()) 
 export function supposedBy(text: string, ctx: ReadContext, read: (text: string) => Reading, hours: Pick<SaidHours, 'weekly' | 'exceptions'>): Suppose | undefined {
   const said = text.trim().replace(/[’‘]/g, "'").replace(/[?!.\s]+$/, '');
   const lead = LEAD.exec(said);
-  const rest = lead ? said.slice(lead[0].length).replace(ASKED_AFTER, '').replace(/[,;.\s]+$/, '') : ASKED_IF.exec(said)?.[1];
-  if (!rest || rest.split(/\s+/).length < 2) return undefined;
-  const supposed = noHelpOf(rest, ctx) ?? helpOf(rest, ctx) ?? skipOf(rest) ?? hoursOf(rest, hours) ?? skyOf(rest, ctx) ?? slipOf(rest, ctx) ?? comingOf(rest, ctx) ?? asNote(rest.replace(/^(?:i|we) (?:find|found|see|saw|learn|hear|heard|discover)(?: out)?(?: that)? /i, ''), read);
-  return supposed && { words: rest.replace(/^(I|We)\b/, w => (w === 'I' ? 'you' : 'you')).replace(/^(i|we)\b/, 'you').replace(/\bmy\b/gi, 'your'), supposed };
+  const words = lead ? said.slice(lead[0].length).replace(ASKED_AFTER, '').replace(/[,;.\s]+$/, '') : IF_FIRST.exec(said)?.[1] ?? ASKED_IF.exec(said)?.[1];
+  if (!words || words.split(/\s+/).length < 2) return undefined;
+  const rest = words.replace(IS_SHORT, '$1 is ').replace(LATE_ALONE, '$1 $2 a week late');
+  const supposed = aloneOf(rest) ?? hoistOf(rest) ?? noHelpOf(rest, ctx) ?? helpOf(rest, ctx) ?? daysOf(rest, hours, ctx) ?? skipOf(rest) ?? hoursOf(rest, hours) ?? skyOf(rest, ctx) ?? slipOf(rest, ctx) ?? neverOf(rest) ?? gettingOf(rest, ctx) ?? comingOf(rest, ctx) ?? asNote(rest.replace(/^(?:i|we) (?:find|found|see|saw|learn|hear|heard|discover)(?: out)?(?: that)? /i, ''), read);
+  return supposed && { words: rest.replace(/\bi am\b/gi, 'you are').replace(/\bmyself\b/gi, 'yourself').replace(/\bme\b/g, 'you').replace(/^(I|We)\b/, w => (w === 'I' ? 'you' : 'you')).replace(/^(i|we)\b/, 'you').replace(/\bmy\b/gi, 'your'), supposed };
+}
+
+/** "The coupling's a week late"; the same ending says whose: "the pump's seal is late". */
+const IS_SHORT = /\b(\w+)'s (?=(?:an?|one|two|three|four|\d+|late|here|coming|not|back|delayed|in on)\b)/gi;
+/** Late by nobody knows how much is taken for a week, and said so. */
+const LATE_ALONE = /^(.+?) (is|are|was|were|comes|runs) (?:late|delayed|held up)$/i;
+
+/** Nobody there to help at any time: "I do it all alone", "nobody helps me", "there's no help". */
+function aloneOf(rest: string): Supposed | undefined {
+  const alone = /\b(?:without (?:any |the |some )?(?:help|a (?:second |spare )?(?:pair of )?hands?)|(?:all )?alone|on my own|by myself|single[- ]handed)\b[ a-z]{0,12}$/i.test(rest) && /^(?:i|we)\b/i.test(rest);
+  const nobody = /^(?:nobody|no one|no-one) (?:helps?|can help|comes?(?: to help)?|is (?:here|there|around)(?: to help)?)(?: me| us| out| at all)*$/i.test(rest)
+    || /^(?:(?:i|we) (?:had|have|get|got|find|found)|there(?:'s| is| was)) no (?:help|helper|second pair of hands)(?: at all| for .+)?$/i.test(rest);
+  return alone || nobody ? { kind: 'noHelp' } : undefined;
+}
+
+const hoistOf = (rest: string): Supposed | undefined => {
+  const has = readHoist(rest.replace(/^(i|we) (?:hire|rent|borrow|buy|get|find|rig(?: up)?|had|own|did have)\b/i, '$1 have').replace(/^(.+ (?:hoist|crane)) (?:breaks|goes back|fails)$/i, '$1 broke').replace(/^(i|we) (?:didn't|did not) have/i, "$1 don't have"));
+  return has === undefined ? undefined : { kind: 'hoist', has };
+};
+
+const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
+const DAY_WORDS = /\b(?:(weekends?)|(weekdays?)|(mon|tue|wed|thu|fri|sat|sun)\w*)\b/gi;
+const weekdaysIn = (text: string): number[] => [...new Set([...text.matchAll(DAY_WORDS)].flatMap(m => (m[1] ? [6, 7] : m[2] ? [1, 2, 3, 4, 5] : [WEEKDAYS.indexOf(m[3]!.toLowerCase()) + 1])))];
+const SPANS: Record<string, number> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, six: 6, 'a couple of': 2 };
+
+/** Days more, fewer or none: "I work Sundays too", "I only work weekends", "I take two weeks off in June". */
+function daysOf(rest: string, now: Pick<SaidHours, 'weekly' | 'exceptions'>, ctx: ReadContext): Supposed | undefined {
+  const off = /^(?:i|we)(?:'d|'ll| could| can)? (?:take|took|have|had|get|got|need|needed) (?:(?:(an?|one|two|three|four|six|a couple of|\d+) (weeks?|days?|months?))|(.+?)) off\b(.*)$/i.exec(rest);
+  if (off) {
+    const days = off[2] ? (SPANS[off[1]!.toLowerCase()] ?? Number(off[1])) * (/^w/i.test(off[2]) ? 7 : /^m/i.test(off[2]) ? 30 : 1) : undefined;
+    const when = openSheet((off[3] ?? off[4] ?? '').trim(), { at: ctx.at }).found.find(f => f.dim === 'when');
+    const named = when?.dim === 'when' ? when.value : undefined;
+    if (days === undefined && !named) return undefined;
+    const today = dayOf(ctx.at);
+    const from = [named?.from ?? named?.to ?? addDays(today, 1), today].sort().at(-1)!;
+    return { kind: 'hours', hours: without(now, from, days === undefined ? named!.to ?? from : addDays(from, days - 1)) };
+  }
+  const away = readAway(rest.replace(/^(i|we) (?:am|were|was|go|went) (?:away|gone|on holiday)/i, "i'm away"), ctx.at);
+  if (away) return { kind: 'hours', hours: without(now, away.from, away.to) };
+  const m = /^(?:i|we)(?:'d|'ll| could| can)? ?(only|just)? ?(?:(?:do|did|have|had) )?(work|worked|don't work|didn't work|skip|skipped)(?: in the shop)? (?:on )?(only |just |the )?(.+?)( too| as well| also| instead)?$/i.exec(rest);
+  const days = m ? weekdaysIn(m[4]!) : [];
+  if (!m || !days.length || m[4]!.replace(DAY_WORDS, '').replace(/\b(?:and|or|on|the|every|all|evenings?|mornings?|days?|off)\b|[,& ]/gi, '') !== '') return undefined;
+  const usual = now.weekly.toSorted((a, b) => minutesOf(b) - minutesOf(a))[0] ?? { from: '09:00', to: '13:00' };
+  const some = (keep: (d: number) => boolean) => now.weekly.filter(w => keep(w.weekday));
+  const added = days.filter(d => !now.weekly.some(w => w.weekday === d)).map(weekday => ({ weekday, from: usual.from, to: usual.to }));
+  if (/^(?:don't|didn't|skip)/i.test(m[2]!)) return { kind: 'hours', hours: { weekly: some(d => !days.includes(d)), exceptions: now.exceptions } };
+  const weekly = m[1] || /only|just/i.test(m[3] ?? '') || / instead/.test(m[5] ?? '') ? [...some(d => days.includes(d)), ...added] : [...now.weekly, ...added];
+  return { kind: 'hours', hours: { weekly: weekly.sort((a, b) => a.weekday - b.weekday), exceptions: now.exceptions } };
+}
+
+const minutesOf = ({ from, to }: { from: string; to: string }): number => Number(to.slice(0, 2)) * 60 + Number(to.slice(3)) - Number(from.slice(0, 2)) * 60 - Number(from.slice(3));
+
+/** The same week with no hours from one day to another, both included. */
+function without({ weekly, exceptions }: Pick<SaidHours, 'weekly' | 'exceptions'>, from: string, to: string): Pick<SaidHours, 'weekly' | 'exceptions'> {
+  const away: SaidHours['exceptions'] = [];
+  for (let d = from; d <= to && away.length < 366; d = addDays(d, 1)) away.push({ date: d, stretches: [] });
+  return { weekly, exceptions: [...exceptions.filter(e => e.date < from || e.date > to), ...away] };
+}
+
+/** "The belt never comes", "the seal doesn't come". */
+const neverOf = (rest: string): Supposed | undefined => {
+  const m = /^(?:the |my |that |those |these )?(.+?) (?:never (?:comes?|arrives?|turns? up|shows? up|gets? here)|(?:doesn't|don't|won't) (?:come|arrive|turn up|show up)(?: at all)?)$/i.exec(rest);
+  return m ? { kind: 'comes', item: m[1]!, never: true } : undefined;
+};
+
+/** "I get the belt today", "I pick the seals up on Monday"; ordered on a day it comes as long after as such things take. */
+function gettingOf(rest: string, ctx: ReadContext): Supposed | undefined {
+  const m = /^(?:i|we)(?:'d|'ll| could| can)? (get|got|buy|bought|fetch|fetched|collect|collected|pick|picked|have|had|order|ordered)(?: up)? (?:the |my |that |those |these |an? |some |two |new )*(.+?)(?: up)?(?: (?:on |by |in |next |this )?((?:next |this )?\S+(?: \S+){0,2}))?$/i.exec(rest);
+  if (!m) return undefined;
+  // The item and its day in one: the longest tail that is a day.
+  const words = `${m[2]}${m[3] ? ` ${m[3]}` : ''}`.split(' ');
+  for (let cut = 1; cut < words.length; cut++) {
+    const tail = words.slice(cut).join(' ').replace(/^(?:on|by|in) /, '');
+    const on = /^(?:today|now|right now|this (?:morning|afternoon|evening))$/i.test(tail) ? dayOf(ctx.at) : dayIn(tail, ctx);
+    if (on === undefined || /^(?:up|on|by|in)$/i.test(words[cut - 1]!)) continue;
+    const item = words.slice(0, cut).join(' ').replace(/ (?:up|on|by|in)$/i, '');
+    return /^order/i.test(m[1]!) ? { kind: 'comes', item, orderedOn: on } : { kind: 'comes', item, on };
+  }
+  return /^order/i.test(m[1]!) ? { kind: 'comes', item: words.join(' '), orderedOn: dayOf(ctx.at) } : undefined;
 }
 
 const dayIn = (text: string, ctx: ReadContext): string | undefined => {
@@ -61,6 +146,9 @@ function noHelpOf(rest: string, ctx: ReadContext): Supposed | undefined {
 }
 
 const skipOf = (rest: string): Supposed | undefined => {
+  // "I leave the shell unpainted".
+  const undone = UNDONE.exec(rest);
+  if (undone) return { kind: 'skip', phrase: `${undone[2]!} ${undone[1]!}` };
   const m = SKIP.exec(rest);
   return m ? { kind: 'skip', phrase: m[1]!.replace(/^to /, '') } : undefined;
 };

@@ -2,7 +2,7 @@ import type { Cause } from '../../domain/model/answer.ts';
 import type { Now } from '../../domain/answers/given.ts';
 import type { More } from '../../domain/answers/given.ts';
 import { basisOf } from '../../domain/answers/basis.ts';
-import { causesOf } from '../../domain/answers/causes.ts';
+import { causesOf, type Asking } from '../../domain/answers/causes.ts';
 import { datedBy } from '../../domain/answers/dated.ts';
 import { finishFrom } from '../../domain/answers/finish.ts';
 import type { Shop } from '../../domain/log/shop.ts';
@@ -35,7 +35,7 @@ export function wholePlan(shop: Shop, now: Now, more: More): WholePlan {
   const { p50, p80, driver, why } = plan.acts.size ? finishFrom({ ask: { kind: 'finish' }, plan, input: plan.input, more: [] }, simulated) : { p50: null, p80: null, driver: null, why: undefined };
   return {
     jobs: worked.ok ? jobsOf(plan, worked, now) : [],
-    blockers: blockersOf(shop, plan, now),
+    blockers: blockersOf({ shop, now, seen: new Set(), hoist: more.planning?.hoist }, plan),
     orderBy: simulated.ok ? simulated.orderBy.map(o => ({ item: o.what, by: day(o.by)!, ...(o.late ? { late: true } : {}) })) : [],
     finish: { p50, p80, driver },
     basis: why ? [why] : plan.acts.size ? basisOf(plan, plan.input) : ['Nothing is open.'],
@@ -71,13 +71,13 @@ function named({ do: verb, ref, machine }: OpenAct): { do: string; part?: string
 }
 
 /** Every part with open work that something holds up, and what. */
-function blockersOf(shop: Shop, plan: ShopPlan, now: Now): WholePlan['blockers'] {
+function blockersOf(asking: Omit<Asking, 'machine'>, plan: ShopPlan): WholePlan['blockers'] {
   const dated = datedBy(plan);
-  return [...shop.machines.values()].flatMap(machine => {
+  return [...asking.shop.machines.values()].flatMap(machine => {
     const keys = new Set([...plan.acts.values()].filter(a => a.machine === machine && a.ref.key && a.origin !== 'get').map(a => a.ref.key));
     return [...keys].sort().flatMap(key => {
       const thing = machine.things.get(key);
-      const causes = thing ? causesOf({ key, name: thing.name }, { shop, machine, now, seen: new Set() }) : [];
+      const causes = thing ? causesOf({ key, name: thing.name }, { ...asking, machine }) : [];
       return thing && causes.length ? [{ part: thing.name, ...(machine.name ? { machine: machine.name } : {}), causes: dated(causes, machine, actId(machine, thing)) }] : [];
     });
   });

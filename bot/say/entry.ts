@@ -27,7 +27,7 @@ export function sayEntry(e: Entry, { at }: Saying): string {
     case 'out': return `${e.part} out${e.where ? ` at ${e.where}` : ''}${e.do ? ` to ${e.do}` : ''}${e.until ? `, back ${day(e.until, at)}` : ''}`;
     case 'wait': return `leave ${e.part} alone${e.until ? ` until ${day(e.until, at)}` : e.after ? ` for ${plural(e.after, (e.unit ?? 'hours').replace(/s$/, ''))}` : ''}`;
     case 'hours': return `${figure(e.hours)} h${e.part ? ` on ${e.part}` : ''}${e.total ? ' in all' : ''}`;
-    case 'hands': return `help ${day(e.when, at)}${e.for ? `, ${e.for}` : ''}`;
+    case 'hands': return e.none ? `no help ${day(e.when, at)}` : `help ${day(e.when, at)}${e.from && e.to ? ` ${e.from} to ${e.to}` : e.to ? ` until ${e.to}` : e.from ? ` from ${e.from}` : ''}${e.for ? `, ${e.for}` : ''}`;
     case 'weather': return `${e.sky}${e.from ? ` ${day(e.from, at)}` : ''}${e.to && e.to !== e.from ? ` to ${day(e.to, at)}` : ''}`;
     case 'amend': return e.undo ? 'struck' : `${e.field ?? 'that'} now ${typeof e.value === 'number' ? figure(e.value) : /^\d{4}-\d\d-\d\d$/.test(String(e.value)) ? day(String(e.value), at) : String(e.value)}`;
     case 'remark': return `kept: "${e.text}"`;

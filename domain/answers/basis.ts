@@ -12,7 +12,9 @@ export function basisOf(plan: ShopPlan, input: PlanInput): string[] {
   const helped = input.jobs.filter(j => j.conditions.hands === 2);
   const days = [...(input.help ?? []).map(h => h.date), ...(input.helpUsually ?? []).map(h => `${FULL[h.weekday - 1]}s`)];
   const help = helped.length ? [`For ${plan.nameOf(helped[0]!.id)}${helped.length > 1 ? ` and ${helped.length - 1} more` : ''} help is counted on: ${days.join(', ') || 'none'}.`] : [];
-  return [`${count} ${count === 1 ? 'job' : 'jobs'} open; hours: ${hours}.`, ...help];
+  const heavy = !plan.hoistSaid ? input.jobs.filter(j => j.orHoist && j.conditions.hands === 1) : [];
+  const hoist = heavy.length ? [`For ${plan.nameOf(heavy[0]!.id)}${heavy.length > 1 ? ` and ${heavy.length - 1} more` : ''} a hoist is counted on; say so if there is none.`] : [];
+  return [`${count} ${count === 1 ? 'job' : 'jobs'} open; hours: ${hours}.`, ...help, ...hoist];
 }
 
 /** "Mon–Fri 18:00–20:00, Sat 09:00–13:00". */

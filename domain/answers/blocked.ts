@@ -15,7 +15,7 @@ import { hereOf, lookUp, type Found } from './find.ts';
 export function blocked(shop: Shop, ask: AskOf<'blocked'>, now: Now, more: More): BlockedAnswer {
   const found = ask.part === undefined ? machineInHand(shop, more) : lookUp(shop, ask.part, more.machine);
   if (!found) return { kind: 'blocked', part: ask.part ?? more.machine ?? '', clear: null, causes: [] };
-  const asking: Asking = { shop, machine: found.machine, now, seen: new Set() };
+  const asking: Asking = { shop, machine: found.machine, now, seen: new Set(), hoist: more.planning?.hoist };
   const causes = found.whole ? machineCauses(asking) : causesOf(found.ref, asking);
   const plan = planOf({ machines: [found.machine], shop, now, settings: more.planning });
   const id = actId(found.machine, found.ref);

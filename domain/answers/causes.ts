@@ -4,6 +4,9 @@ import { dayOf, reached } from '../log/days.ts';
 import { sameAct } from '../log/phrase.ts';
 import type { Machine, RuleSaid, Shop, Thing } from '../log/shop.ts';
 import { isFitting, isGetting, sameWork } from '../log/verbs.ts';
+import { usualConditions } from '../lore/conditions.ts';
+import { loreAct } from '../plan/from-shop/act-of.ts';
+import { promised } from '../plan/from-shop/help.ts';
 import type { Now } from './given.ts';
 import { owned } from './find.ts';
 import { dueOf, openRechecks } from './rechecks.ts';
@@ -12,7 +15,7 @@ import { supplies } from './supply.ts';
 import { fitFrom, isCoating, saidOf, skyFits } from './weather.ts';
 
 /** `seen`: the acts on the way down to here, so that a circle in the rules ends. */
-export interface Asking { shop: Shop; machine: Machine; now: Now; seen: ReadonlySet<string> }
+export interface Asking { shop: Shop; machine: Machine; now: Now; seen: ReadonlySet<string>; /** False: the person said that there is none. */ hoist?: boolean }
 
 /**
  * What holds up a part (that it go on for good) or a work on one, as a tree down to what the person can act on. A cause carries an
@@ -111,13 +114,21 @@ function wantCauses(target: Ref, { machine, now }: Asking): Cause[] {
 }
 const onSince = (thing: Thing | undefined): number => thing?.fit && (thing.fit.state === 'on' || thing.fit.state === 'tight') ? thing.fit.id : 0;
 
-/** Help that is to come for it. */
-function helpCauses(target: Ref, { shop, machine, now }: Asking): Cause[] {
+/** Help that is to come for it, or that has to be found where two people or a hoist are needed and there is no hoist. */
+function helpCauses(target: Ref, { shop, machine, now, hoist }: Asking): Cause[] {
   const done = onSince(machine.things.get(target.key));
-  return shop.hands.filter(h => h.machine === machine.key && h.for?.key === target.key && h.when > dayOf(now.at) && h.id > done
+  const help = promised(shop);
+  const coming = help.filter(h => h.machine === machine.key && h.for?.key === target.key && h.when > dayOf(now.at) && h.id > done
       && (!target.verb || !h.for.verb || sameWork(h.for.verb, target.verb)))
-    .map(h => ({ cause: 'help', what: h.forSaid ?? target.name, clears: h.when, causes: [] }));
+    .map((h): Cause => ({ cause: 'help', what: h.forSaid ?? target.name, clears: h.when, causes: [] }));
+  if (coming.length || hoist !== false || help.some(h => h.when === dayOf(now.at)) || !isToBeLifted(target, machine)) return coming;
+  const what = target.verb ? `${target.verb} ${target.name}` : `fit ${target.name}`;
+  return [{ cause: 'help', what, act: `get help or a hoist for ${target.name}`, causes: [] }];
 }
+
+/** Work yet to be done that takes two people or a hoist. */
+const isToBeLifted = (target: Ref, machine: Machine): boolean =>
+  usualConditions(loreAct(target)).orHoist && (target.verb !== undefined || target.off === true || machine.things.get(target.key)?.fit?.state === 'off');
 
 function weatherCauses(verb: string, thing: Thing, { shop, now }: Asking): Cause[] {
   const said = isCoating(verb) ? saidOf(shop, dayOf(now.at)) : undefined;

@@ -1,6 +1,6 @@
 import type { Cause } from '../model/answer.ts';
 import { actId, asAct } from '../plan/from-shop/act-of.ts';
-import { earliest, type Earliest } from '../plan/from-shop/earliest.ts';
+import { earliest } from '../plan/from-shop/earliest.ts';
 import { dayIn, HOUR } from '../plan/from-shop/moments.ts';
 import type { ShopPlan } from '../plan/from-shop/plan-of.ts';
 import { meanOf } from '../plan/threePoint.ts';
@@ -26,15 +26,17 @@ export function datedBy(plan: ShopPlan): Dating {
       const under = cause.causes.map(c => one(c, id)).sort((a, b) => a.cost - b.cost);
       const own = cause.act ? (id && jobs.has(id) ? meanOf(jobs.get(id)!.hours) : SMALL_ACT) * HOUR_WEIGHS + priceOf(machine, cause) : Infinity;
       const lag = jobs.get(above ?? '')?.after.find(l => l.job === id)?.lagHours ?? 0;
-      const clears = latest([cause.clears ?? dayOf(days.get(id ?? ''), lag, plan), ...under.map(u => u.cause.clears)]);
+      // Help that nobody promised is counted on for the day on which the act can begin.
+      const free = cause.cause === 'help' ? days.get(above ?? '')?.start : days.get(id ?? '')?.end;
+      const clears = latest([cause.clears ?? dayOf(free, lag, plan), ...under.map(u => u.cause.clears)]);
       return { cause: { ...cause, ...(clears ? { clears } : {}), causes: under.map(u => u.cause) }, cost: under.length ? Math.min(...under.map(u => u.cost)) : own };
     };
     return causes.map(c => one(c, heldUp)).sort((a, b) => (a.cost === b.cost ? 0 : a.cost - b.cost)).map(c => c.cause);
   };
 }
 
-const dayOf = (found: Earliest | undefined, lagHours: number, { input }: ShopPlan): string | undefined =>
-  (found?.end === undefined ? undefined : dayIn(found.end + lagHours * HOUR, input.hours.zone));
+const dayOf = (at: number | undefined, lagHours: number, { input }: ShopPlan): string | undefined =>
+  (at === undefined ? undefined : dayIn(at + lagHours * HOUR, input.hours.zone));
 
 /** A cause clears with the last of what is under it; where one of these has no day, it has none beyond its own. */
 const latest = (days: readonly (string | undefined)[]): string | undefined => (days.slice(1).includes(undefined) ? days[0] : days.filter(d => d !== undefined).sort().at(-1));

@@ -8,7 +8,7 @@ import { planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
 import { rankReady, type NextNotes, type NextReason, type ReadyJob } from '../plan/rank.ts';
 import { nextReasonWords } from '../plan/words.ts';
 import type { More, Now } from './given.ts';
-import { causesOf } from './causes.ts';
+import { causesOf, type Asking } from './causes.ts';
 import { hereOf, named } from './find.ts';
 import { some } from './supply.ts';
 
@@ -23,7 +23,7 @@ const MOST = 3;
 export function next(shop: Shop, ask: AskOf<'next'>, now: Now, more: More): NextAnswer {
   const machines = more.machine === undefined ? [...shop.machines.values()] : [hereOf(shop, more.machine)].filter(m => m !== undefined);
   const plan = planOf({ machines, shop, now, settings: more.planning });
-  const ready = rankReady(plan.input, { minutes: ask.minutes, place: ask.place }, notesOf(plan)).filter(r => fitsIn(plan, r, ask.minutes) && isFree(plan, r, shop, now));
+  const ready = rankReady(plan.input, { minutes: ask.minutes, place: ask.place }, notesOf(plan)).filter(r => fitsIn(plan, r, ask.minutes) && isFree(plan, r, { shop, now, seen: new Set(), hoist: more.planning?.hoist }));
   ready.sort((a, b) => turnOf(plan, a) - turnOf(plan, b) || b.score - a.score || actOf(plan, a).since - actOf(plan, b).since);
   return { kind: 'next', jobs: ready.slice(0, MOST).map(r => jobOf(plan, r, now)), ...some({ minutes: ask.minutes, place: ask.place }) };
 }
@@ -38,10 +38,10 @@ const fitsIn = (plan: ShopPlan, r: ReadyJob, minutes: number | undefined): boole
   minutes === undefined || actOf(plan, r).begun === true || plan.input.jobs.find(j => j.id === r.id)!.hours.low * 60 <= minutes;
 
 /** What "what holds it up" finds nothing against, but for what the act itself puts right. */
-function isFree(plan: ShopPlan, r: ReadyJob, shop: Shop, now: Now): boolean {
+function isFree(plan: ShopPlan, r: ReadyJob, asking: Omit<Asking, 'machine'>): boolean {
   const { machine, ref, origin } = actOf(plan, r);
   const after = new Set(plan.input.jobs.filter(j => j.after.some(l => l.job === r.id)).map(j => j.id));
-  return causesOf(ref, { shop, machine, now, seen: new Set() }).every(c => {
+  return causesOf(ref, { ...asking, machine }).every(c => {
     if (c.cause === 'temporary') return !ref.verb && c.what === machine.things.get(ref.key)?.name;
     if (c.cause === 'recheck' && origin === 'recheck') return true;
     // What is done once the part is in its place does not keep it from going there.

@@ -3,12 +3,14 @@ import type { WhatIfAnswer } from '../model/answer.ts';
 import { readPhrase } from '../log/phrase.ts';
 import { refsOf } from '../log/refs.ts';
 import { apply } from '../log/replay.ts';
+import { nameWords } from '../model/names.ts';
 import { machineNamed } from '../log/naming.ts';
 import type { Machine, Shop, Thing } from '../log/shop.ts';
 import { isVerb, sameWork } from '../log/verbs.ts';
 import type { OpenAct } from '../plan/from-shop/act-of.ts';
 import { earliest } from '../plan/from-shop/earliest.ts';
 import { dayIn, DAY, momentOf } from '../plan/from-shop/moments.ts';
+import { TO_GET } from '../plan/from-shop/lead-times.ts';
 import { planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
 import type { PlanSettings } from '../plan/from-shop/settings.ts';
 import { simulateBoth } from '../plan/compare.ts';
@@ -18,15 +20,16 @@ import { hereOf, lookUp } from './find.ts';
 import { some } from './supply.ts';
 
 /**
- * What is supposed: things said as entries; that something comes on a day, or so many days later than it would; that works are left
- * undone; other hours.
+ * What is supposed: things said as entries; that something comes on a day, so many days later than it would, is ordered on a day or never
+ * comes; that works are left undone; other hours; no help at all or on a day; a hoist or none.
  */
 export type Supposed =
   | { kind: 'entries'; entries: readonly Entry[] }
-  | { kind: 'comes'; item: string; on?: string; laterDays?: number }
+  | { kind: 'comes'; item: string; on?: string; laterDays?: number; orderedOn?: string; never?: boolean }
   | { kind: 'skip'; phrase: string }
   | { kind: 'hours'; hours: NonNullable<PlanSettings['hours']> }
-  | { kind: 'noHelp'; on?: string };
+  | { kind: 'noHelp'; on?: string }
+  | { kind: 'hoist'; has: boolean };
 
 /** Two plans to be simulated with the same luck: the shop as it is, and as it is supposed to be. */
 export interface WhatIfCase { words: string; machine?: Machine; before: ShopPlan; after: ShopPlan }
@@ -58,7 +61,12 @@ export function whatIfCase(shop: Shop, supposed: Supposed, words: string, now: N
       return isSkipped ? made(plan(more.planning, shop, isSkipped)) : none(`I have no open job to ${supposed.phrase}.`);
     }
     case 'hours': return made(plan({ ...more.planning, hours: supposed.hours, hoursFrom: 'said' }));
-    case 'noHelp': return made(plan(more.planning, { ...shop, hands: shop.hands.filter(h => supposed.on !== undefined && h.when !== supposed.on) }));
+    case 'noHelp': {
+      const { on } = supposed;
+      if (on === undefined) return made(plan({ ...more.planning, alone: true }, { ...shop, hands: [] }));
+      return made(plan(more.planning, withEntries(shop, [{ kind: 'hands', when: on, none: true }], now, more.machine)));
+    }
+    case 'hoist': return made(plan({ ...more.planning, hoist: supposed.has }));
     case 'entries': return made(plan(more.planning, withEntries(shop, supposed.entries, now, more.machine)));
   }
 }
@@ -74,13 +82,15 @@ function shortened(shop: Shop, said: string): { machine: Machine; thing: Thing }
 const isAwaited = (t: Thing): boolean => t.orders.length > 0 || t.wants.length > 0 || t.out !== undefined;
 
 /** The plan with a delivery moved to a day, for certain: at noon of it, or in hand at once. */
-function coming(plan: ShopPlan, thing: Thing, { on, laterDays }: Extract<Supposed, { kind: 'comes' }>, now: Now): ShopPlan | undefined {
+function coming(plan: ShopPlan, thing: Thing, { on, laterDays, orderedOn, never }: Extract<Supposed, { kind: 'comes' }>, now: Now): ShopPlan | undefined {
   const ids = new Set([...plan.awaited.values()].filter(a => a.thing.key === thing.key && a.kind !== 'wait').map(a => a.supply.id));
   if (!ids.size) return undefined;
   const at = on === undefined ? undefined : Math.max(Date.parse(now.at), momentOf(on, now.zone) + DAY / 2);
   const moved = plan.input.supplies.map(s => {
     if (!ids.has(s.id)) return s;
     const shift = (laterDays ?? 0) * DAY;
+    if (never) return { id: s.id, what: s.what, arrives: { low: Infinity, likely: Infinity, high: Infinity } };
+    if (orderedOn !== undefined) return { id: s.id, what: s.what, leadDays: TO_GET, orderedAt: Math.max(Date.parse(now.at), momentOf(orderedOn, now.zone) + DAY / 2) };
     if (at !== undefined) return { id: s.id, what: s.what, arrives: { low: at, likely: at, high: at } };
     return 'arrives' in s ? { ...s, arrives: { low: s.arrives.low + shift, likely: s.arrives.likely + shift, high: s.arrives.high + shift } }
       : { ...s, orderedAt: (s.orderedAt ?? Date.parse(now.at)) + shift };
@@ -102,8 +112,15 @@ function skipping(phrase: string, acts: readonly OpenAct[]): ((a: OpenAct) => bo
       if (known ? a.ref.key === ref.key : verb !== undefined && (ref.key === '' || ref.key === bare)) ids.add(a.id);
     }
   }
+  // "The brakes" where there are shoes and drums of them.
+  if (!ids.size) {
+    const said = nameWords(bare).map(singular);
+    for (const a of acts) if (said.length && said.every(w => nameWords(a.ref.key).map(singular).includes(w))) ids.add(a.id);
+  }
   return ids.size ? a => ids.has(a.id) : undefined;
 }
+
+const singular = (word: string): string => word.replace(/s$/, '');
 
 /** A copy of the shop in which some more was said. The numbers are above all there are, so that it comes last. */
 function withEntries(shop: Shop, entries: readonly Entry[], now: Now, machineName: string | undefined): Shop {

@@ -6,7 +6,7 @@ import * as fit from './effects/fitting.ts';
 import * as got from './effects/getting.ts';
 import * as worked from './effects/working.ts';
 import { putById } from './effects/lists.ts';
-import { emptyMachine, emptyThing, type Machine, type Shop, type Thing } from './shop.ts';
+import { emptyMachine, emptyThing, type HandsSaid, type Machine, type Shop, type Thing } from './shop.ts';
 
 /** One part of one machine: what a fold is limited to when only that part is folded anew. */
 export interface Scope { machine: string; key: string }
@@ -71,10 +71,13 @@ function applyToLists(shop: Shop, machine: Machine, stored: StoredEntry): void {
   const { entry, refs = [] } = stored;
   const said = { id: stored.id, at: stored.at };
   if (entry.kind === 'rule') putById(machine.rules, { ...said, first: refs[0]!, then: refs[1]!, firstSaid: entry.first, thenSaid: entry.then });
-  else if (entry.kind === 'hands') putById(shop.hands, { ...said, when: entry.when, for: refs[0], forSaid: entry.for, machine: machine.key });
+  else if (entry.kind === 'hands') putById(shop.hands, { ...said, when: entry.when, for: refs[0], forSaid: entry.for, machine: machine.key, ...hoursOf(entry) });
   else if (entry.kind === 'weather') putById(shop.weather, { ...said, sky: entry.sky, from: entry.from, to: entry.to });
   else if (entry.kind === 'reading' && entry.asWas !== true) readMeter(machine, entry, said);
 }
+
+const hoursOf = ({ from, to, none }: EntryOf<'hands'>): Pick<HandsSaid, 'from' | 'to' | 'none'> =>
+  ({ ...(from ? { from } : {}), ...(to ? { to } : {}), ...(none ? { none } : {}) });
 
 /** Running time and distance count for the machine, whichever part they were said of. */
 function readMeter(machine: Machine, entry: EntryOf<'reading'>, said: { id: number; at: string }): void {

@@ -66,7 +66,7 @@ export interface Thing {
 
 /** `firstSaid`, `thenSaid`: the phrases as said. */
 export interface RuleSaid extends Said { first: Ref; then: Ref; firstSaid: string; thenSaid: string }
-export interface HandsSaid extends Said { when: string; for?: Ref; forSaid?: string; machine: string }
+export interface HandsSaid extends Said { when: string; for?: Ref; forSaid?: string; machine: string; from?: string; to?: string; none?: boolean }
 export interface WeatherSaid extends Said { sky: EntryOf<'weather'>['sky']; from?: string; to?: string }
 export interface MeterPoint extends Said { value: number }
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Carried, Day, FIT_STATES, Money, MoneyExtras, Phrase, SKIES, VERDICTS } from './fields.ts';
+import { Carried, Clock, Day, FIT_STATES, Money, MoneyExtras, Phrase, SKIES, VERDICTS } from './fields.ts';
 
 /**
  * What a note can say. One schema a kind; the first field names the entry.
@@ -36,7 +36,8 @@ export const Wait = kind('wait', {
   part: Phrase, until: Day.optional(), after: z.number().optional(), unit: z.enum(['hours', 'days', 'weeks']).optional(),
 });
 export const Hours = kind('hours', { hours: z.number().nonnegative(), part: Phrase.optional(), total: z.boolean().optional() });
-export const Hands = kind('hands', { when: Day, for: Phrase.optional() });
+/** `from`, `to`: when on that day, if said. `none`: whatever help was said for that day before does not come, or is gone. */
+export const Hands = kind('hands', { when: Day, for: Phrase.optional(), from: Clock.optional(), to: Clock.optional(), none: z.boolean().optional() });
 export const Weather = kind('weather', { sky: z.enum(SKIES), from: Day.optional(), to: Day.optional() });
 /** `of` is the entry that is struck or changed, by its number in the log; filled in when the note is recorded, not by the reader. */
 export const Amend = kind('amend', {

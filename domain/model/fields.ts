@@ -3,6 +3,9 @@ import { z } from 'zod';
 /** A calendar day of the shop, YYYY-MM-DD, in the note's own zone. */
 export const Day = z.string().regex(/^\d{4}-\d\d-\d\d$/, 'a date is written YYYY-MM-DD');
 
+/** A time on the wall clock, HH:MM. */
+export const Clock = z.string().regex(/^\d\d:\d\d$/, 'a time is written HH:MM');
+
 /** A name or phrase as said, without articles. */
 export const Phrase = z.string().min(1);
 

@@ -21,6 +21,8 @@ export interface PlanJob {
   needs: readonly string[];
   /** Not before this moment (ms UTC), and what it waits for. */
   notBefore?: { at: number; what: string };
+  /** Takes two people or a hoist: `conditions.hands` says which is counted on, and help that is there suits it either way. */
+  orHoist?: boolean;
   /** Must be done in one go, like a coat of paint; otherwise it may be laid down and taken up again. */
   unbroken?: boolean;
 }
@@ -42,6 +44,8 @@ export interface PlanInput {
   help?: readonly HelpDay[];
   /** Counted on after the last dated help; left out: none, and what needs two people then has no date. */
   helpUsually?: FreeHours['weekly'];
+  /** Days (YYYY-MM-DD) on which nobody comes, usual or not. */
+  helpNever?: readonly string[];
   weather?: Weather;
   /** For daylight. */
   site?: Site;

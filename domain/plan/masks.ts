@@ -64,12 +64,13 @@ export function dayAt({ dates, dayStart }: LocalDays, minute: number): number {
 }
 
 /** Slots in which somebody is there to help: the dated days, and after the last of them the usual ones. */
-function helpIn({ help = [], helpUsually = [] }: PlanInput, slots: Slots): Uint8Array {
+function helpIn({ help = [], helpUsually = [], helpNever = [] }: PlanInput, slots: Slots): Uint8Array {
   const { days } = slots;
   const dated = new Map<string, HelpDay[]>();
   for (const day of help) dated.set(day.date, [...(dated.get(day.date) ?? []), day]);
   const last = [...dated.keys()].sort().at(-1) ?? '';
   const stretches = days.dates.map((date, d) => {
+    if (helpNever.includes(date)) return [];
     if (date > last) return helpUsually.filter(({ weekday }) => weekday === days.weekday[d]).map((stretch) => stretchOn(days, d, stretch));
     return (dated.get(date) ?? []).map(({ from = '00:00', to = '24:00' }) => stretchOn(days, d, { from, to }));
   });

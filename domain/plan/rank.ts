@@ -60,7 +60,8 @@ export function rankReady(input: PlanInput, ask: NextAsk = {}, notes: NextNotes 
     const count = unlocks.get(job.id)!.size;
     if (temporary) reasons.push([count > 0 ? 6 : 0.5, { why: 'temporary', ...temporary }]);
     if (job.conditions.place === 'outdoors' && dryUntil) reasons.push([dryUntil - input.now < SOON ? 5 : 1, { why: 'dryUntil', until: dryUntil }]);
-    if (job.conditions.hands === 2) reasons.push([5, { why: 'helpUntil', until: help?.until }]);
+    // With help there, what takes two comes first, and what a hoist would do as well after it.
+    if (job.conditions.hands === 2 || (job.orHoist && help)) reasons.push([job.conditions.hands === 2 ? 5 : 4, { why: 'helpUntil', until: help?.until }]);
     if ((notes.critical?.get(job.id) ?? 0) >= 0.5) reasons.push([4, { why: 'decides' }]);
     if (count > 0) reasons.push([Math.min(4, count), { why: 'unlocks', count }]);
     if (notes.inHand?.has(job.id)) reasons.push([2, { why: 'inHand', what: notes.inHand.get(job.id)! }]);

@@ -2,6 +2,7 @@ import { phraseOf } from '../../../domain/log/phrase.ts';
 import type { HandsSaid, Machine } from '../../../domain/log/shop.ts';
 import { act, type Act } from '../../../domain/lore/act.ts';
 import { isRemoving, isReplacing } from '../../../domain/log/verbs.ts';
+import { promised } from '../../../domain/plan/from-shop/help.ts';
 import { usualConditions } from '../../../domain/lore/conditions.ts';
 import { plusDays } from '../local-time.ts';
 import type { Look } from '../occasion.ts';
@@ -9,7 +10,7 @@ import type { Look } from '../occasion.ts';
 /** Help that comes tomorrow: what it is for, what still stands in the way of that, and what else wants two people. */
 export const help: Look = about => {
   const day = plusDays(about.today, 1);
-  const coming = about.shop.hands.filter(h => h.when === day);
+  const coming = promised(about.shop).filter(h => h.when === day);
   const last = coming.at(-1);
   if (!last) return [];
   const wants = forWhat(coming);

@@ -1,4 +1,3 @@
-import { DateTime } from 'luxon';
 import type { Now } from '../../answers/given.ts';
 import { saidOf } from '../../answers/weather.ts';
 import { addDays, dayOf } from '../../log/days.ts';
@@ -9,23 +8,27 @@ import { usualHours } from '../../lore/hours.ts';
 import { act } from '../../lore/act.ts';
 import type { SaidSky } from '../forecast.ts';
 import type { Link, PlanJob } from '../input.ts';
+import { promised } from './help.ts';
 import { actId, loreAct, type OpenAct } from './act-of.ts';
 import { dayIn, HOUR, momentOf } from './moments.ts';
 
+/** `hoist`: whether the person has one; undefined: never said. */
+export interface JobOf { shop: Shop; now: Now; hoist?: boolean }
+
 /** An open act as the planner takes it: usual hours and conditions of such work, and what the log says of this one. */
-export function jobOf(one: OpenAct, shop: Shop, now: Now, after: Link[], needs: string[]): PlanJob {
+export function jobOf(one: OpenAct, { shop, now, hoist }: JobOf, after: Link[], needs: string[]): PlanJob {
   if (one.origin === 'get') return { id: one.id, hours: { low: 0, likely: 0, high: 0 }, conditions: { place: 'either', hands: 0 }, after, needs };
   const lore = loreAct(one.ref);
   const { conditions, unbroken, orHoist } = usualConditions(lore);
   const { low, likely, high } = usualHours(lore);
   const left = one.begun ? 0.5 : 1;
-  const helped = shop.hands.some(h => h.machine === one.machine.key && h.for && actId(one.machine, h.for) === one.id && h.when >= dayOf(now.at));
+  const helped = promised(shop).some(h => h.machine === one.machine.key && h.for && actId(one.machine, h.for) === one.id && h.when >= dayOf(now.at));
   const notBefore = restOf(one, now);
   return {
     id: one.id, after, needs, hours: { low: low * left, likely: likely * left, high: high * left },
-    // What a hoist does as well is not held up for want of a second person, unless one was asked to come for it.
-    conditions: helped ? { ...conditions, hands: 2 } : orHoist ? { ...conditions, hands: 1 } : conditions,
-    ...(unbroken ? { unbroken } : {}), ...(notBefore ? { notBefore } : {}),
+    // What a hoist does as well is not held up for want of a second person, unless one was asked to come for it or there is no hoist.
+    conditions: helped ? { ...conditions, hands: 2 } : orHoist && hoist !== false ? { ...conditions, hands: 1 } : conditions,
+    ...(orHoist ? { orHoist } : {}), ...(unbroken ? { unbroken } : {}), ...(notBefore ? { notBefore } : {}),
   };
 }
 
@@ -55,10 +58,4 @@ export function skiesSaid(shop: Shop, now: Now): SaidSky[] {
     const sky = saidOf(shop, date)?.sky;
     return sky ? [{ date, sky }] : [];
   });
-}
-
-/** Help that was said for a day to come: all of that day, for no hours were named. */
-export function helpDays(shop: Shop, now: Now): { date: string }[] {
-  const today = DateTime.fromISO(now.at, { setZone: true }).setZone(now.zone).toISODate()!;
-  return [...new Set(shop.hands.map(h => h.when).filter(day => day >= today))].sort().map(date => ({ date }));
 }

@@ -6,7 +6,9 @@ import type { FreeHours } from '../calendar.ts';
 import type { PlanInput } from '../input.ts';
 import { said, type OpenAct } from './act-of.ts';
 import { openActs } from './acts.ts';
-import { helpDays, jobOf, skiesSaid } from './jobs.ts';
+import { daysAlone, helpDays } from './help.ts';
+import { jobOf, skiesSaid } from './jobs.ts';
+import { dayIn } from './moments.ts';
 import { linksOf, orderOf } from './order.ts';
 import { ASSUMED_HOURS, assumedHelp, HELPED_HOURS, type PlanSettings } from './settings.ts';
 import { awaited, type Awaited } from './supplies.ts';
@@ -19,6 +21,8 @@ export interface ShopPlan {
   /** Usual orders that hold, by the ids of their acts. */
   usual: Proposal[];
   hoursFrom: 'said' | 'learned' | 'assumed';
+  /** Whether the person said if there is a hoist; otherwise one is counted on. */
+  hoistSaid: boolean;
   /** An act or a thing that is waited for, as the person would say it. */
   nameOf(id: string): string;
 }
@@ -28,7 +32,7 @@ export interface PlanOf { machines: readonly Machine[]; shop: Shop; now: Now; se
 
 /** Makes the planner's input of the state of the shop: acts, order, hours, cures, deliveries, help and weather. */
 export function planOf({ machines, shop, now, settings = {}, skipped }: PlanOf): ShopPlan {
-  const plan: Omit<ShopPlan, 'input' | 'nameOf'> = { acts: new Map(), awaited: new Map(), usual: [], hoursFrom: settings.hours ? settings.hoursFrom ?? 'said' : 'assumed' };
+  const plan: Omit<ShopPlan, 'input' | 'nameOf'> = { acts: new Map(), awaited: new Map(), usual: [], hoursFrom: settings.hours ? settings.hoursFrom ?? 'said' : 'assumed', hoistSaid: settings.hoist !== undefined };
   const jobs = machines.flatMap(machine => {
     const acts = openActs(machine, shop, now);
     const waits = awaited(machine, acts, now);
@@ -39,13 +43,14 @@ export function planOf({ machines, shop, now, settings = {}, skipped }: PlanOf):
     for (const w of waits) if (w.acts.some(id => acts.byId.has(id))) plan.awaited.set(w.supply.id, w);
     for (const act of acts.byId.values()) plan.acts.set(act.id, act);
     return [...acts.byId.values()].map(act =>
-      jobOf(act, shop, now, links.get(act.id)!, waits.filter(w => w.acts.includes(act.id)).map(w => w.supply.id)));
+      jobOf(act, { shop, now, hoist: settings.hoist }, links.get(act.id)!, waits.filter(w => w.acts.includes(act.id)).map(w => w.supply.id)));
   });
   const weather = { said: skiesSaid(shop, now), ...(settings.forecast ? { forecast: settings.forecast } : {}), ...(settings.climate ? { climate: settings.climate } : {}) };
-  const help = helpDays(shop, now);
+  const today = dayIn(Date.parse(now.at), now.zone);
+  const help = helpDays(shop, today);
   const hours = withHelp({ zone: now.zone, weekly: settings.hours?.weekly ?? ASSUMED_HOURS, exceptions: settings.hours?.exceptions ?? [] }, help);
   const input: PlanInput = {
-    now: Date.parse(now.at), jobs, supplies: [...plan.awaited.values()].map(w => w.supply), weather, hours, help, helpUsually: assumedHelp(hours.weekly), ...(settings.site ? { site: settings.site } : {}),
+    now: Date.parse(now.at), jobs, supplies: [...plan.awaited.values()].map(w => w.supply), weather, hours, help, helpUsually: settings.alone ? [] : assumedHelp(hours.weekly), helpNever: daysAlone(shop, today), ...(settings.site ? { site: settings.site } : {}),
   };
   const nameOf = (id: string): string => {
     const act = plan.acts.get(id);

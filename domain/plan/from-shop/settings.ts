@@ -9,6 +9,10 @@ export interface PlanSettings {
   hoursFrom?: 'said' | 'learned' | 'assumed';
   /** Ids of usual orders that the person turned down. */
   refused?: ReadonlySet<string>;
+  /** Whether there is a hoist to lift with; undefined: never said, and one is counted on. */
+  hoist?: boolean;
+  /** No help is counted on but what was promised. */
+  alone?: boolean;
   forecast?: readonly ForecastHour[];
   climate?: Climate;
   site?: Site;

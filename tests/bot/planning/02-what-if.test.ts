@@ -60,6 +60,37 @@ describe('what if', () => {
     shop.say('my cousin is coming on the 27th of June to help bleed the brakes', AT);
     expect(asked(words).after.p50).not.toBeNull();
   });
+  it.each([
+    ["what if the coupling's a week late", 'later'], ['what happens if the coupling is late', 'later'], ['what if I buy the coupling today', 'sooner'], ['would it help if the coupling came tomorrow', 'sooner'],
+    ['if the coupling came tomorrow would that help', 'sooner'], ['what if I order the coupling on the 30th of June', 'later'], ['what if I only work Saturdays', 'later'],
+    ['what if I take three weeks off from the 10th of June', 'later'],
+  ])('%s: %s', (words, way) => {
+    begin();
+    const { before, after } = asked(words);
+    expect(way === 'later' ? after.p50! > before.p50! : after.p50! < before.p50!, `${before.p50} → ${after.p50}`).toBe(true);
+  });
+  it('a thing never comes: there is no day, and it says for what', () => {
+    begin();
+    expect(asked('what if the coupling never comes')).toMatchObject({ after: { p50: null }, why: expect.stringContaining('hydraulic pump') });
+  });
+  it.each(['what if I do it all alone', 'what if nobody helps me', 'what if I had no help at all', 'what if I do it without help', 'suppose nobody comes to help'])('%s: what takes two has no day then', words => {
+    begin();
+    shop.say('need to bleed the brakes', AT);
+    expect(asked(words)).toMatchObject({ after: { p50: null }, why: 'No day for: bleed the brakes.' });
+  });
+  it('no help on one day, or no hoist, puts off what takes two to the next day that somebody is counted on', () => {
+    for (const w of ['switch to Heron', 'two hours every evening', 'Saturdays nine to five too', 'engine is off', 'need to bleed the brakes', 'my brother is coming on the 6th of June to help bleed the brakes']) shop.say(w, AT);
+    const a = asked("what if my brother can't come on the 6th of June");
+    expect([a.before.p50, a.after.p50! > a.before.p50!]).toEqual(['2026-06-06', true]);
+    expect(asked('what if I borrowed a hoist').after).toEqual(expect.objectContaining({ p50: a.before.p50 }));
+    shop.say('no hoist here', AT);
+    expect(asked('what if I hired a hoist').sooner).toContain('fit the engine');
+  });
+  it.each(['what if I leave the hydraulic pump unpainted', 'what if I leave painting the hydraulic pump till winter', 'what if I skip the pump'])('%s: that work is left out', words => {
+    begin();
+    shop.say('paint the hydraulic pump', AT);
+    expect(asked(words).after.p50).not.toBeNull();
+  });
   it('of what is not to come says so', () => {
     begin();
     expect(shop.say('what if the flux capacitor comes Friday', AT).say).toContain('I know of no flux capacitor');
