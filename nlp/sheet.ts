@@ -4,6 +4,7 @@ import { findDimensions } from './dimensions/find.ts';
 import { tagTokens } from './text/tag.ts';
 import { mend } from './refiners/mend.ts';
 import { restart } from './refiners/restart.ts';
+import { softStops } from './text/soft-stops.ts';
 import { tidy } from './text/tidy.ts';
 import { tokenize } from './text/tokens.ts';
 import type { Sheet } from './types.ts';
@@ -16,5 +17,16 @@ export function openSheet(text: string, ctx: ReadContext): Sheet {
   sheet.found = findDimensions(sheet.tokens, ctx);
   for (let tries = 0; tries < 3 && restart(sheet); tries++) sheet.found = findDimensions(sheet.tokens, ctx);
   sheet.tags = tagTokens(sheet.tokens, solidTokens(sheet.tokens, ctx), sheet.found);
+  join(sheet);
   return sheet;
+}
+
+/** Drops the full stops that end no sentence; what they cut in two (a measure, a name) is found and tagged anew. */
+function join(sheet: Sheet): void {
+  const soft = new Set(softStops(sheet));
+  if (!soft.size) return;
+  for (const i of soft) sheet.trace.push({ stage: 'tidy', rule: 'soft stop', text: sheet.tokens.slice(i - 1, i + 2).map(t => t.text).join(' ') });
+  sheet.tokens = sheet.tokens.filter((_, k) => !soft.has(k));
+  sheet.found = findDimensions(sheet.tokens, sheet.ctx);
+  sheet.tags = tagTokens(sheet.tokens, solidTokens(sheet.tokens, sheet.ctx), sheet.found);
 }
