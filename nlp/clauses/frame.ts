@@ -27,6 +27,8 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   if (c.reality === 'deed') c.reality = supposed(sheet, c) ? 'cond' : reality(c);
   const when = c.items.find(i => i.f?.dim === 'when')?.f;
   if (c.reality === 'deed' && !c.who && c.verb && when?.dim === 'when' && (when.value.from ?? '') > sheet.ctx.at.slice(0, 10) && verbForms(c.verb.low).some(f => f.form === 'base') && c.verb.form === 'past' && !c.subj.some(s => s.from >= c.from)) { c.reality = 'plan'; c.verb = { ...c.verb, form: 'base' }; }
+  if (c.reality === 'deed' && !c.neg && c.passive && when?.dim === 'when' && (when.value.from ?? '') > sheet.ctx.at.slice(0, 10) && (c.items.slice(0, c.vi).some(i => /^gets?$/.test(i.low)) || NOT_YET.some(k => isClass(c.verb!.base!, k)) && c.items.slice(0, c.vi).some(i => /^(is|are|'s|'re)$/.test(i.low)) && !['order', 'send', 'arrive', 'buy', 'say'].some(k => isClass(c.verb!.base!, k as 'order')))) c.reality = 'plan'; // "tomorrow the sieve gets cleaned"
+  if (c.reality === 'deed' && !c.neg && c.passive && c.items.slice(0, c.vi).some((i, k) => /^(getting|being)$/.test(i.low) && c.items.slice(0, k).some(b => /^(is|are|'s|'re)$/.test(b.low)))) c.reality = 'plan'; // "it's getting replaced"
   if (c.reality === 'deed' && c.verb?.form === 'base' && /\b(managed to|had to|got to|went and|decided to|ended up|have to say)\b/.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' ')) && /\b(managed|had|went|decided) /.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' '))) c.verb = { ...c.verb, form: 'past' };
   return c;
 }
@@ -50,9 +52,10 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   }
   if (it?.f?.dim === 'number' && c.items[i + 1]?.low === 'of' && c.items[i + 2]) {
     const of = c.items[i + 2]!;
-    c.subj = of.np ? thingsAt(sheet, c.items, i + 2, memory).things : pronoun(of.low, memory) ?? [];
+    const list = of.np ? thingsAt(sheet, c.items, i + 2, memory) : undefined;
+    c.subj = list?.things ?? pronoun(of.low, memory) ?? [];
     c.counted = it.low;
-    return i + 3;
+    return list ? Math.max(list.next, i + 3) : i + 3;
   }
   if (it?.t === 'np') {
     if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4) { c.who = 'person'; return i + 1; }
@@ -68,6 +71,8 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     // "the carburettor from the yard cost me": a phrase that only says which one stands before the verb
     while (c.items[n] && /^(from|at|off|by|behind|under)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
     if (/^(in|on|with|under|to|for)$/.test(c.items[n]?.low ?? '') && /^(it|them|that)$/.test(c.items[n + 1]?.low ?? '') && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2; // "the gasket in it is torn"
+    // "the blades for the mill I sanded": what only says which one stands before who did it
+    while (/^(for|from|off|on|in|of)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(i|we)$/.test(c.items[n + 2]?.low ?? '') && (finite(c.items[n + 3]) || isAux(c.items[n + 3]))) n += 2;
     // "the rears I honed": the object stands first
     if (c.items[n]?.t === 'pron' && /^(i|we)$/.test(c.items[n]!.low)) { c.who = c.items[n]!.low; n++; }
     // said twice: "the shaker cam, it's not bent"
@@ -169,6 +174,8 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   c.rest = items.slice(i);
   if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && !(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
 }
+/** Work that is said of a coming day as if it were done. */
+const NOT_YET = ['work', 'on', 'off', 'tight'] as const;
 const DONE_TO = ['work', 'on', 'off', 'tight', 'hang', 'stow', 'order'] as const;
 
 /** Verbs that put one thing on another, which does not own it: "tried the sprocket on the shaft". */

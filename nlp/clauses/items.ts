@@ -47,7 +47,7 @@ function itemAt(sheet: Sheet, i: number, to: number, prev: Item | undefined): It
     if (p && !p.stands) return { t: 'np', from: i, to: p.to, low: words(sheet, i, p.to), np: { ...p, from: i, count: p.count ?? f.value.value } };
   }
   if (np?.spec && f?.dim === 'measure' && nounClasses(np.said).has('quantity') && np.count === undefined) return { t: 'dim', from: i, to: f.to, low: words(sheet, i, f.to), f };
-  if (f && !(np && np.to > f.to && np.nameFrom > i && np.spec) && !(np && np.count !== undefined && f.dim === 'number') && !(np && f.dim === 'number' && np.to > f.to)) {
+  if (f && !(np && np.to > f.to && np.nameFrom > i && np.spec) && !(np && np.count !== undefined && (f.dim === 'number' || f.dim === 'money' && f.sure === 'implied' && np.to > f.to)) && !(np && f.dim === 'number' && np.to > f.to)) {
     if (!(f.dim === 'number' && !(tag === 'num')) && !(f.sure === 'implied' && np && np.to >= f.to && np.nameFrom <= f.from)) return { t: 'dim', from: i, to: f.to, low: words(sheet, i, f.to), f };
   }
   if (np) return { t: 'np', from: i, to: np.to, low: words(sheet, i, np.to), np };

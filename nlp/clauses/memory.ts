@@ -32,6 +32,8 @@ export class Memory {
     const list = this.named.find(n => n.length > 1 || n[0]!.plural);
     return list ?? this.named[0] ?? [];
   }
+  /** The set that "the rest" and "the other two" are of: the last plural that no side tells from another. */
+  group(): Thing | undefined { const all = this.all(); return all.find(t => t.plural && !t.name.split(' ').some(w => SIDES.has(w))) ?? all.find(t => t.plural) ?? this.topic(); }
   lastGroup(): Thing[] { return this.named[0] ?? []; }
   all(): Thing[] { return this.named.flat(); }
 

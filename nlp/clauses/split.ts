@@ -1,4 +1,5 @@
 import { CONDITION } from '../words/conditions.ts';
+import { PERSONS } from '../words/persons.ts';
 import { NAMED } from '../words/quantities.ts';
 import type { Item } from './items.ts';
 import { afterNouns, finite, isAux, isSubjectPronoun, predicateAt, startsNoun } from './predicate.ts';
@@ -12,7 +13,7 @@ export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens wit
  */
 export function splitClauses(items: readonly Item[]): Cut[] {
   const out: Cut[] = [];
-  items = withoutRelatives(items);
+  items = plainOrder(withoutRelatives(items));
   let cur: Cut = { items: [] };
   const close = (next: Cut): void => { if (cur.items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc')) out.push(cur); else if (cur.join && !next.join) next.join = cur.join; cur = next; };
   for (let k = 0; k < items.length; k++) {
@@ -33,6 +34,15 @@ export function splitClauses(items: readonly Item[]): Cut[] {
   }
   close({ items: [] });
   return out;
+}
+
+/** "that's it fitted", "that's the coulters hung": the thing is the subject of what follows it. */
+function plainOrder(items: readonly Item[]): readonly Item[] {
+  const k = items.findIndex((x, n) => x.low === 'that' && x.t === 'pron' && items[n + 1]?.t === 'be' && (items[n + 2]?.t === 'np' && !items[n + 2]!.np!.stands || /^(it|them|those|both)$/.test(items[n + 2]?.low ?? ''))
+    && (items[n + 3]?.t === 'prt' && !startsNoun(items[n + 4]) || items[n + 3]?.t === 'verb' && /^(past|part)$/.test(items[n + 3]!.form ?? '') && !startsNoun(items[n + 4])));
+  if (k < 0) return items;
+  const [that, be, thing] = [items[k]!, items[k + 1]!, items[k + 2]!];
+  return [...items.slice(0, k), { ...thing, from: that.from }, { ...be, from: thing.to - 1, to: thing.to }, ...items.slice(k + 3)];
 }
 
 /** "the breather I'd ordered for the gearbox turned up": the words that only say which one are passed over. */
@@ -158,13 +168,16 @@ const hasSubjectOrVerb = (cur: readonly Item[]): boolean => cur.some(i => i.t ==
 function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
   if (!hasPredicate(cur)) return fragmentEnds(items, k, cur);
   const it = items[k]!, prev = last(cur);
+  if (prev?.t === 'be' && cur.at(-1)!.t === 'adv' && /^(home|here|there|away|upstairs|outside|inside|indoors|outdoors|done)$/.test(cur.at(-1)!.low) && isSubjectPronoun(items[k]) && (isAux(items[k + 1]) || finite(items[k + 1]))) return true;
   if (!prev || prev.t === 'prep' || prev.t === 'wh' || prev.t === 'to' || prev.t === 'cc' || prev.t === 'modal' || prev.t === 'be' || prev.t === 'do' || prev.t === 'neg' || prev.t === 'have') return false;
   if (prev.t === 'mark') return false;
   if (it.t === 'pron' && cur.slice(-3).some(x => x.low === 'as' && x.t === 'sub')) return false;
   const verb = cur.findLast(i => i.t === 'verb');
+  if (it.pause && (it.t === 'np' && predicateAt(items, afterNouns(items, k, false)) || isSubjectPronoun(it) && (isAux(items[k + 1]) || finite(items[k + 1])))) return true;
   const next = items[k + 1];
   if (countsOf(items, k)) return true;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(next?.low ?? '') && items[k + 2]?.np) return true;
+  if (it.t === 'modal' && /^(should|ought|will|could|might)$/.test(it.low) && (it.pause || verb !== undefined) && prev.t !== 'pron' && prev.t !== 'np' && !cur.some(x => x.t === 'modal')) return true; // "…that's it ordered should be here friday"
   if (prev === verb && /^(test|trial|dry|mock)$/.test(prev.low)) return false;
   if (it.t === 'verb' && it.form === 'past' && prev.t === 'pron' && cur[cur.lastIndexOf(prev) - 1]?.t === 'verb' && /^(it|them|those|these|that)$/.test(prev.low) && !/^(call|find|get|have|see|leave|keep|want|need|make|watch)$/.test(verb?.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'past' && (next?.t === 'np' || next?.t === 'pron') && !/^(get|have|keep|start|begin|help|go|come)$/.test(verb.base ?? '')) return true;
@@ -186,6 +199,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
     if (it.base === 'get' && next?.t === 'to' || it.base === 'need' || it.base === 'go' && next?.t === 'to') return true;
     if (causative(verb, items, k) || prev.t === 'pron' && isSubjectPronoun(prev) && !/^(prep|prt|verb)$/.test(cur[cur.indexOf(prev) - 1]?.t ?? '')) return false;
     if (!verb && prev.t === 'np') return false;
+    if (it.form === 'base' && /^(look|check|see)$/.test(it.base ?? '') && /^(at|to|if)$/.test(next?.low ?? '') && prev.t === 'np') return true;
     return next?.t === 'np' || next?.t === 'pron' || next?.t === 'prt' || next?.t === 'cc' || prev.t === 'adv' || prev.t === 'prt';
   }
   if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && prev !== verb && prev.t !== 'pron') return true;
@@ -194,7 +208,9 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
 
 /** "frost for tonight i drained the block": after a verbless headline that ends in a day or a figure, someone does something. */
 function fragmentEnds(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
-  const dim = last(cur)?.f?.dim;
+  const it = items[k]!, dim = last(cur)?.f?.dim, next = items[k + 1];
+  if (it.pause && topicOnly(cur) && (it.t === 'np' && predicateAt(items, afterNouns(items, k, false)) || it.t === 'verb' && it.form === 'past' && next?.np && !/^(come|go|have|get|take)$/.test(it.base ?? ''))) return true;
+  if (dim && cur.some(x => x.np) && /^(it|they)$/.test(it.low) && isAux(next)) return true; // "on the chain this morning it's cleaned"
   if (!dim || !cur.some(x => x.np) || !/^(i|we|he|she|they)$/.test(items[k]!.low)) return false;
   let i = k + 1;
   while (items[i] && (isAux(items[i]) || items[i]!.t === 'adv' || items[i]!.t === 'neg')) i++;
@@ -211,6 +227,9 @@ function opensAfterBreath(items: readonly Item[], k: number, cur: readonly Item[
   if (predicateAt(items, afterNouns(items, k))) return true;
   return prev.t !== 'prt' && prev.t !== 'verb' && !(prev.t === 'pron' && cur.at(-2)?.t === 'verb' && it.np?.stands);
 }
+
+/** A thing named and nothing said of it yet. */
+const topicOnly = (cur: readonly Item[]): boolean => cur.some(x => x.np && !PERSONS.test(x.np.said)) && cur.every(x => x.np || /^(adv|intj|mark|cc)$/.test(x.t) || x.t === 'prep' || x.t === 'prt') && !/^(prep|prt|cc)$/.test(cur.at(-1)!.t);
 
 const endsAt = (items: readonly Item[], k: number): boolean => items[k] === undefined || items[k]!.t === 'mark' || items[k]!.t === 'cc' || items[k]!.low === 'at';
 

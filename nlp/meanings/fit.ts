@@ -12,7 +12,7 @@ import { fitState, ONLY_HOLDS, type FitState } from './lib/fit-state.ts';
 /** How a part now sits: taken off, tried, held for now, on for good, brought to its torque. */
 export const fit: Meaning = t => {
   const c = t.clause;
-  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while|since)$/.test(c.sub)) return undefined;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while)$/.test(c.sub)) return undefined;
   const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && c.rest[k + 1]?.np?.stands)) return undefined; // "…and the nuts are in the red one"

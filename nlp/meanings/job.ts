@@ -53,7 +53,7 @@ function treated(t: Telling, c: Clause): Entry[] | undefined {
       if (ing) return parts.map(p => entry(ing.replace(/ing$/, ''), p.name));
     }
   }
-  if ((c.reality === 'must' || c.reality === 'plan') && c.verb && (c.items.some(i => i.low === 'be' || i.low === 'being') || c.passive && c.carriedSubj) && c.verb.form !== 'ing' && !/^(replace|renew|be)$/.test(c.verb.base!) && (/\b(to be|be)\b/.test(lowText(t)) || c.passive && c.carriedSubj) && !/^(i|we)$/.test(c.who ?? '')) {
+  if ((c.reality === 'must' || c.reality === 'plan') && c.verb && (c.items.some(i => i.low === 'be' || i.low === 'being') || c.passive && c.reality === 'plan' || c.passive && c.carriedSubj) && c.verb.form !== 'ing' && !/^(replace|renew|be)$/.test(c.verb.base!) && (/\b(to be|be|gets|get|getting|being)\b/.test(lowText(t)) || c.passive && c.reality === 'plan' || c.passive && c.carriedSubj) && !/^(i|we)$/.test(c.who ?? '')) {
     return parts.map(p => entry(plainAct(c.verb!, c), p.name));
   }
   return undefined;

@@ -14,6 +14,7 @@ export function openClitics(tokens: readonly Token[]): Token[] {
     const base = verbForms(next).some(f => f.form === 'base') || next === 'be' || next === 'have' || ADVERB.has(next);
     if (t.low === 'its' && statesIt(next, after)) return cut(t, 2, "'s");
     if (t.low === 'ill' && base && prev !== 'is' && prev !== 'feeling') return cut(t, 1, "'ll");
+    if (t.low === 'lets' && base && (prev === '' || /^(and|so|then|[.,;!?])$/.test(prev))) return cut(t, 3, "'s");
     if (t.low === 'id' && (base || next === 'said')) return cut(t, 1, "'d");
     if (t.low === 'hell' && base && prev !== 'the' && prev !== 'like') return cut(t, 2, "'ll");
     if (t.low === 'shell' && /^(be|have|need|want|go|run|do|never)$/.test(next) && !DET.has(prev)) return cut(t, 3, "'ll");

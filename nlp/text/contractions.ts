@@ -9,7 +9,7 @@ export const CONTRACTED: Record<string, string | { head: number; lows: [string, 
   em: 'them', "'em": 'them', ya: 'you',
   ...Object.fromEntries([
     ['that', 's'], ['what', 's'], ['where', 's'], ['how', 's'], ['who', 's'], ['when', 's'], ['he', 's'], ['she', 's'], ['there', 's'],
-    ['here', 's'], ['let', 's'], ['they', 're'], ['you', 're'], ['i', 've'], ['they', 've'], ['you', 've'], ['we', 've'],
+    ['here', 's'], ['they', 're'], ['you', 're'], ['i', 've'], ['they', 've'], ['you', 've'], ['we', 've'],
     ['they', 'll'], ['you', 'll'], ['that', 'll'], ['it', 'll'], ['he', 'd'], ['they', 'd'], ['itd', ''],
   ].filter(([, tail]) => tail).map(([head, tail]) => [`${head}${tail}`, { head: head!.length, lows: [head!, `'${tail}`] }])),
   im: { head: 1, lows: ['i', "'m"] },

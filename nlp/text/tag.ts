@@ -41,6 +41,8 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (/^(new|old|spare)$/.test(low) && (nominal(tokens, i + 1, solid) || /^ones?$/.test(next) || SIDES.has(next))) return 'adj';
   if (/^(other|same|another)$/.test(low) && (prev === 'det' || nominal(tokens, i + 1, solid) || next === 'one')) return 'adj';
   if (low === 'round' && lowAt(tokens, i - 1) === 'all' || low === 'all' && next === 'round') return 'adv';
+  if (alongside(tokens, i)) return 'adv';
+  if (low === 'fit' && /^(for|to)$/.test(next) && (prev === 'be' || prev === 'cc' || prev === 'adv' || prev === 'noun') && lowAt(tokens, i + 2) !== 'the') return 'adj';
   if (low === 'not' || low === 'never' || low === "n't") return 'neg';
   if (low === 'to') return 'to';
   if (/^\.?\d/.test(low) || /^m\d/.test(low)) return 'num';
@@ -50,6 +52,9 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   const closed = closedTag(tokens, tags, i, solid);
   return closed ?? openTag(tokens, tags, i, solid);
 }
+
+/** "end to end", "side by side", "end for end", "top to bottom": how, not what. */
+const alongside = (tokens: readonly Token[], i: number): boolean => [0, 1, 2].some(k => /^(?:(end|edge|side|face|back) (?:to|by|for|over) \1|top to bottom|bottom to top|end to side|inside to outside)$/.test([0, 1, 2].map(n => lowAt(tokens, i - k + n)).join(' ')));
 
 /** "'s" owns when a noun phrase follows that a verb or preposition closes; otherwise it is "is" or "has". */
 function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
@@ -107,7 +112,9 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (low === 'second' || low === 'first' || low === 'last' || low === 'next') return nominal(tokens, i + 1, solid) || /^(one|of)$/.test(next) || prev === 'det' ? 'adj' : 'adv';
   if (low === 'so' && next === 'far' || low === 'far' && tokens[i - 1]?.low === 'so') return 'adv';
   if (low === 'so' || low === 'then' || low === 'plus') return 'cc';
+  if (low === 'since' && g.SUBJECT.has(next)) return 'sub';
   if (low === 'for' || low === 'since' || low === 'like') return 'prep';
+  if (low === 'yet' && prev !== undefined && prev !== 'mark') return 'adv';
   if (g.CONJ.has(low)) return 'cc';
   if (low === 'before' || low === 'after' || low === 'until' || low === 'till' || low === "'til" || low === "'cause") return 'sub';
   if (low === 'off' && prev === 'det' && /^(side|wheel|fore|rear|hind|one)$/.test(next)) return 'adj';

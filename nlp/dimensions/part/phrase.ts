@@ -51,7 +51,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   if (sized) { count = sized.count; k = sized.to; }
   const nameFrom = k;
   let head = -1;
-  while (k < to && inName(sheet, k, to)) {
+  while (k < to && inName(sheet, k, to) && !(head >= 0 && head === k - 1 && beginsAnew(sheet, i, k, to))) {
     if (tags[k] === 'noun' || tags[k] === 'pron') head = k;
     k++;
     if (tags[k - 1] === 'pron' || head === k - 1 && (materialAfter(sheet, k, to) || knownAfterTool(sheet, k, to))) break;
@@ -63,6 +63,19 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   const stands = tags[head] === 'pron';
   const snapped = stands ? { name: said.name } : snap(said.name, sheet.ctx);
   return { from: i, to: end, head, said: said.name, nameFrom, states: said.states, ...snapped, ...(quant ? { quant } : {}), ...(count !== undefined ? { count } : {}), ...(sized?.spec ? { spec: sized.spec } : {}), ...(stands ? { stands } : {}) };
+}
+
+/** "out of the truck um bell housing bolts are…", "over the compressor clutch disc is soaked": where speech runs on, the next clause's subject is no part of this name. */
+function beginsAnew(sheet: Sheet, from: number, k: number, to: number): boolean {
+  const { tokens, tags } = sheet;
+  if (tags[k] === 'pron' || from > 0 && !/^(prep|prt)$/.test(tags[from - 1]!) && !tokens[k]!.pause) return false;
+  let end = k;
+  while (end < to && inName(sheet, end, to)) end++;
+  const low = (a: number, b: number): string => tokens.slice(a, b).map(t => t.low).join(' ');
+  if (!/^(be|have|modal)$/.test(tags[end] ?? '') && !(tags[end] === 'verb' && tokens[k]!.pause)) return false;
+  const before = low(from, k).replace(/^(the|a|an|my|his|her|its|our|this|that) /, '');
+  if (isKnownPart(sheet.ctx.parts, `${before} ${low(k, end)}`) || isKnownPart(sheet.ctx.parts, `${tokens[k - 1]!.low} ${low(k, end)}`)) return false;
+  return tokens[k]!.pause ? nounClasses(tokens[k - 1]!.low).size > 0 : isKnownPart(sheet.ctx.parts, low(k, end)) && nounClasses(before).size > 0;
 }
 
 /** "…a sledge piston is in a sack": a tool ends its phrase where one of the shop's own parts begins. */

@@ -27,6 +27,6 @@ export function counted(t: Telling, c: Clause): string {
   const text = lowText(t);
   const of = /^(?:\w+ )?(\w+) of (?:them|the|those|these|my)\b/.exec(text);
   if (of && !/^(all|most|some|none|bottom|top|end|inside|side|each|set|pair|edge|lot|back|front|both|rest)$/.test(of[1]!) && c.items.some(i => i.f?.dim === 'number' || i.np?.count !== undefined || i.t === 'num')) return `${of[1]} `;
-  if (np?.count !== undefined && np.count > 1 && !thing!.carried) return `${t.sheet.tokens.slice(np.from, np.nameFrom).map(x => x.low).filter(w => !/^(the|other|my)$/.test(w)).join(' ')} `;
+  if (np?.count !== undefined && np.count > 1 && (!thing!.carried || np.stands)) return `${t.sheet.tokens.slice(np.from, np.stands ? np.to : np.nameFrom).map(x => x.low).filter(w => !/^(the|other|others|my|ones?)$/.test(w)).join(' ')} `;
   return '';
 }

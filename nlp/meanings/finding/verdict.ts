@@ -36,6 +36,7 @@ export function verdictOnly(t: Telling): Entry[] | undefined {
   const c = t.clause, text = lowText(t);
   const v = verdictIn(text);
   if (c.reality === 'hearsay' || /\b(probably|might|perhaps|would|wish)\b|^maybe\b/.test(text)) return undefined;
+  if (c.subj.some(s => s.from >= c.from && s.np?.stands && (/^(rest|others?)$/.test(s.np.said) || (s.np.count ?? 1) > 1))) return undefined; // of the others, not of what was said before
   if (!v || c.neg || c.pred === 'none' && c.items.some(i => i.f?.dim === 'number')) return undefined;
   if (c.pred === 'be' && c.subj.some(s => s.np?.stands && s.from >= c.from) && v !== 'watch' && v !== 'reuse' && !t.told.some(x => x.entry.kind === 'finding' && c.subj.some(s => s.name === (x.entry as { part: string }).part))) return undefined;
   if (c.pred === 'be' && c.subj.some(s => !s.carried)) return undefined;
