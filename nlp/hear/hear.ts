@@ -95,13 +95,14 @@ export function createHearer(options: HearerOptions = {}): Hearer {
 }
 
 /**
- * Starts the thread on TypeScript source. tsx hooks only the thread it was started in, so the new one begins with a line of
- * plain JavaScript that puts tsx's loader in place and then imports the worker.
+ * Starts the thread on TypeScript source. tsx hooks only the thread it was started in, so the new one begins with a few words of
+ * plain JavaScript: they load the speech library first, because tsx would read the whole of it for lines to change and keep
+ * 160 MB for that (measured), then put tsx's loader in place, then import the worker.
  */
 function startWorker(choice: ModelChoice): Worker {
-  const tsx = import.meta.resolve('tsx/esm/api');
-  const source = new URL('./worker.ts', import.meta.url).href;
-  const begin = `import { register } from ${JSON.stringify(tsx)}; register(); await import(${JSON.stringify(source)});`;
+  const [library, tsx] = ['@xenova/transformers', 'tsx/esm/api'].map((name) => JSON.stringify(import.meta.resolve(name)));
+  const source = JSON.stringify(new URL('./worker.ts', import.meta.url).href);
+  const begin = `await import(${library}); const { register } = await import(${tsx}); register(); await import(${source});`;
   return new Worker(new URL(`data:text/javascript,${encodeURIComponent(begin)}`), {
     workerData: choice,
     execArgv: [],

@@ -1,5 +1,4 @@
 import { AutoProcessor, AutoTokenizer, env, LogLevel, Tensor, WhisperForConditionalGeneration } from '@xenova/transformers';
-import { SoundCopies } from './cache.ts';
 import { LogMel } from './features.ts';
 import type { ModelChoice } from './model-files.ts';
 
@@ -34,7 +33,6 @@ export class Whisper {
   readonly ids: SpecialIds;
   readonly banned: Uint8Array;
   readonly bannedFirst: Uint8Array;
-  readonly sounds = new SoundCopies();
 
   private constructor(
     private readonly library: LibraryModel,

@@ -1,5 +1,5 @@
 import { Tensor } from '@xenova/transformers';
-import { follow, splitCache, type Cache } from './cache.ts';
+import { follow, splitCache } from './cache.ts';
 import { bestCandidates, scoreOf } from './candidates.ts';
 import { endsInLoop } from './doubt.ts';
 import { expect, type Expectation, type WordNode } from './word-tree.ts';
@@ -47,16 +47,15 @@ export async function search(whisper: Whisper, heard: Tensor, prompt: number[], 
   const width = first['logits']!.dims.at(-1)!;
   const logits = first['logits']!.data as Float32Array;
   const rowAt = (position: number) => logits.subarray(position * width, (position + 1) * width);
-  whisper.sounds.begin(sound);
   const begin = prompt.indexOf(whisper.ids.start);
   const start: Reading = { row: 0, pieces: [], scores: [], total: 0, node: setting.expected, lent: 0 };
-  const best = await extend(whisper, setting, [start], own, [rowAt(prompt.length - 1)]);
+  const best = await extend(whisper, setting, [start], { own, sound }, [rowAt(prompt.length - 1)]);
   return { pieces: best.pieces, scores: best.scores, noSpeech: Math.exp(scoreOf(rowAt(begin), whisper.ids.noSpeech)) };
 }
 
-async function extend(whisper: Whisper, setting: SearchSetting, begun: Reading[], cache: Cache, firstRows: Float32Array[]): Promise<Reading> {
+async function extend(whisper: Whisper, setting: SearchSetting, begun: Reading[], { own: begunCache, sound }: ReturnType<typeof splitCache>, firstRows: Float32Array[]): Promise<Reading> {
   let readings = begun;
-  let own = cache;
+  let own = begunCache;
   let rows = firstRows;
   let finished: Reading | undefined;
   for (let step = 0; step < setting.most; step++) {
@@ -73,7 +72,7 @@ async function extend(whisper: Whisper, setting: SearchSetting, begun: Reading[]
     const output: Output = await whisper.decode({
       encoder_outputs: whisper.emptySound(readings.length),
       decoder_input_ids: numbers(readings.map((r) => r.pieces.at(-1)!), readings.length),
-      past_key_values: { ...own, ...whisper.sounds.forRows(readings.length) },
+      past_key_values: { ...own, ...sound },
     });
     own = splitCache(output).own;
     const logits = output['logits']!.data as Float32Array;
