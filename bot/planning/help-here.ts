@@ -1,6 +1,7 @@
 import { DateTime } from 'luxon';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dayOf } from '../../domain/log/days.ts';
+import type { Shop } from '../../domain/log/shop.ts';
 import { promised } from '../../domain/plan/from-shop/help.ts';
 import { CLOCK, clockTime } from '../../nlp/settings/clock-time.ts';
 import { PERSONS } from '../../nlp/words/persons.ts';
@@ -74,21 +75,22 @@ function endOf(g: Record<string, string | undefined>, at: string): string | unde
 /** The clauses of a note; what asks comes after what is said. */
 const CLAUSES = /(?:\s*[,.;!]\s+|\s+(?=so what\b|what(?:'s| can| should| do)\b)|\s+(?:so|and|but)\s+(?=what|I\b|we\b|my\b))/i;
 
-/** "My neighbour's here now, what's next": the help is logged for today, the rest of the note is read as ever. Undefined: nothing of the kind. */
-export function helpHere(turn: Turn, ways: { readAndRecord: ReadAndRecord; recorded: Recorded }): TurnOut | undefined {
-  const { incoming: { at, text }, note } = turn;
+/** The help that a note says is there, or is there no more, and the rest of its words. Undefined: nothing of the kind. */
+export function helpHereIn(text: string, at: string, shop: Shop): { found: Entry[]; rest: string } | undefined {
   if (text.length > 300) return undefined;
-  const clauses = text.split(CLAUSES).filter(c => c.trim());
-  const isHelped = promised(turn.deps.log.shop).some(h => h.when === dayOf(at));
-  const read = (c: string) => readHelpHere(c, at, isHelped);
-  const found = clauses.flatMap(c => read(c) ?? []);
-  if (!found.length) return undefined;
-  const rest = clauses.filter(c => !read(c)).join(', ');
-  const said = ways.recorded(turn, found, note, {});
-  if (!rest.trim()) return said;
-  const out = ways.readAndRecord({ ...turn, incoming: { ...turn.incoming, text: rest } }, rest, note);
-  return { ...out, reply: { ...out.reply, entries: [...said.reply.entries, ...out.reply.entries], say: [said.reply.say, out.reply.say].join('\n') } };
+  const isHelped = promised(shop).some(h => h.when === dayOf(at));
+  const clauses = text.split(CLAUSES).filter(c => c.trim()).map(clause => ({ clause, entry: readHelpHere(clause, at, isHelped) }));
+  const found = clauses.flatMap(c => c.entry ?? []);
+  return found.length ? { found, rest: clauses.filter(c => !c.entry).map(c => c.clause).join(', ').trim() } : undefined;
 }
 
-/** Whether a note says that help is there, or is there no more. */
-export const wasHelpHere = (text: string, at: string): boolean => text.length <= 300 && text.split(CLAUSES).some(c => readHelpHere(c, at, true) !== undefined);
+/** "My neighbour's here now, what's next": the help is logged for today, the rest of the note is read as ever. Undefined: nothing of the kind. */
+export function helpHere(turn: Turn, ways: { readAndRecord: ReadAndRecord; recorded: Recorded }): TurnOut | undefined {
+  const { incoming: { at, text }, note, deps } = turn;
+  const here = helpHereIn(text, at, deps.log.shop);
+  if (!here) return undefined;
+  const said = ways.recorded(turn, here.found, note, {});
+  if (!here.rest) return said;
+  const out = ways.readAndRecord({ ...turn, incoming: { ...turn.incoming, text: here.rest } }, here.rest, note);
+  return { ...out, reply: { ...out.reply, entries: [...said.reply.entries, ...out.reply.entries], say: [said.reply.say, out.reply.say].join('\n') } };
+}

@@ -1,8 +1,7 @@
 import { readHours } from '../../nlp/settings/hours.ts';
-import type { Note } from '../../domain/model/stored.ts';
 import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn/parts.ts';
 import { drawAsked } from './draw-it.ts';
-import { helpHere, wasHelpHere } from './help-here.ts';
+import { helpHere } from './help-here.ts';
 import { hoistSaid, readHoist } from './hoist-said.ts';
 import { awaySaid, hoursSaid } from './hours-said.ts';
 import { orderRefused } from './refuse.ts';
@@ -14,5 +13,4 @@ export const aboutThePlan = (turn: Turn, ways: { readAndRecord: ReadAndRecord; r
   drawAsked(turn) ?? orderRefused(turn) ?? hoursSaid(turn) ?? awaySaid(turn) ?? hoistSaid(turn) ?? supposed(turn) ?? helpHere(turn, ways);
 
 /** Words that were about the plan when they were said, so that a new reading of old notes makes nothing of them. */
-export const wasAboutThePlan = ({ text, at }: Pick<Note, 'text' | 'at'>): boolean =>
-  readHours(text) !== undefined || readHoist(text) !== undefined || soundsSupposed(text) || wasHelpHere(text, at);
+export const wasAboutThePlan = (text: string): boolean => readHours(text) !== undefined || readHoist(text) !== undefined || soundsSupposed(text);
