@@ -1,4 +1,5 @@
 import type { Sheet } from '../types.ts';
+import { NAMED } from '../words/quantities.ts';
 import { PERSONS } from '../words/persons.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
 import type { Clause, Reality, Thing } from './clause.ts';
@@ -6,7 +7,7 @@ import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
 import type { Cut } from './split.ts';
 import { finite, isAux } from './predicate.ts';
-import { thingAt, thingsAt } from './things.ts';
+import { isStuff, partLike, thingAt, thingsAt } from './things.ts';
 
 /** What only people do. */
 const SPEAKS = /^(say|tell|reckon|promise|ask|think|phone|ring|email|text|forecast|quote|swear|claim|guess|figure|predict)$/;
@@ -33,18 +34,26 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   return c;
 }
 
+/** "on the planter chain this morning it's cleaned": what is spoken of stands first, with a subject of its own after it. */
+function fronted(items: readonly Item[]): boolean {
+  if (!/^(on|in)$/.test(items[0]?.low ?? '') || !items[1]?.np) return false;
+  const k = items.findIndex((x, n) => n > 1 && x.f?.dim !== 'when' && x.low !== ',');
+  return k > 0 && /^(it|they|she)$/.test(items[k]!.low) && (isAux(items[k + 1]) || finite(items[k + 1]));
+}
+
 /** Reads what stands before the predicate; gives the item index where the predicate begins. */
 function subject(sheet: Sheet, c: Clause, memory: Memory): number {
-  let i = 0;
+  let i = 0, lead: Item | undefined;
+  if (fronted(c.items)) { lead = c.items[1]; i = 2; }
   while (c.items[i] && ['cc', 'adv', 'mark', 'sub', 'prep', 'wh'].includes(c.items[i]!.t) || c.items[i]?.f && (c.items[i]!.f!.dim === 'when' || c.items[i]!.f!.dim === 'span' && c.items[i + 1]?.t === 'verb' && c.items[i + 1]!.form === 'ing')) {
-    if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') i++; else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
+    if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') { i++; lead = c.items[i]; } else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
     i++;
   }
   const it = c.items[i];
   if (it?.t === 'pron') {
     c.who = it.low;
     if (/^(nobody|nothing|none)$/.test(it.low)) c.neg = true;
-    const named = pronoun(it.low, memory);
+    const named = lead?.np && /^(it|they|them|she)$/.test(it.low) && partLike(sheet, lead.np.name) && !isStuff(lead.np.name) ? thingsAt(sheet, c.items, c.items.indexOf(lead), memory).things : pronoun(it.low, memory); // "on the chain this morning, it's cleaned"
     if (named) c.subj = named;
     let next = i + 1;
     if (/^(all|both|each)$/.test(c.items[next]?.low ?? '')) next++;
@@ -59,9 +68,11 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   }
   if (it?.t === 'np') {
     if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4) { c.who = 'person'; return i + 1; }
+    if (/^(trial|test|dry|mock)$/.test(it.np!.said) && c.items[i + 1]?.base === 'fit') return i + 1; // "trial fitted both fenders"
     const { things, next } = thingsAt(sheet, c.items, i, memory);
     c.subj = things;
     let n = next;
+    if (c.items[n]?.np?.stands && /^(all|both|each)$/.test(c.items[n]!.np!.said) && things.length && c.items[n + 1]) return n + 1; // "starter, dynamo and fan all off"
     // a topic first, then the real subject: "beater bearings the left one is fine"
     if (c.items[n]?.t === 'np' && things.length && c.items[n - 1]?.t === 'np') {
       memory.note(things);
@@ -163,7 +174,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
     if (items[i]?.np?.stands && /^(all|both)$/.test(items[i]!.np!.said)) i++;
     if (it.low === 'all' && items[i]?.low === 'of') i += 2;
   } else if (it?.t === 'np') {
-    const list = thingsAt(sheet, items, i, memory, !PLACES.test(c.verb?.base ?? ''));
+    const list = thingsAt(sheet, items, i, memory, !PLACES.test(c.verb?.base ?? '') || NAMED.test(it.np!.said));
     if (list.things.length) { c.obj = list.things; i = list.next; } else i++;
   } else if (it?.f?.dim === 'number' && items[i + 1]?.low === 'of' && (items[i + 2]?.np || items[i + 2]?.t === 'pron')) {
     const of = items[i + 2]!;

@@ -3,6 +3,7 @@ import type { Sheet } from '../types.ts';
 import { singular } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Thing } from './clause.ts';
+import { isStuff } from './things.ts';
 
 const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', first: 'second', second: 'first' };
 
@@ -26,7 +27,7 @@ export class Memory {
   plural(): Thing | undefined { return this.mentioned.find(t => t.plural) ?? this.topic(); }
 
   /** The last thing named; machines are passed over while a part is to be had. */
-  topic(): Thing | undefined { return this.named[0]?.[0] ?? this.mentioned.find(t => !t.machine); }
+  topic(): Thing | undefined { return this.named[0]?.[0] ?? this.mentioned.find(t => !t.machine && !isStuff(t.name)) ?? this.mentioned.find(t => !t.machine); }
   /** The last list or plural, for "they", "both". */
   several(): Thing[] {
     const list = this.named.find(n => n.length > 1 || n[0]!.plural);

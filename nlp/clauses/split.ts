@@ -2,7 +2,7 @@ import { CONDITION } from '../words/conditions.ts';
 import { PERSONS } from '../words/persons.ts';
 import { NAMED } from '../words/quantities.ts';
 import type { Item } from './items.ts';
-import { afterNouns, finite, isAux, isSubjectPronoun, predicateAt, startsNoun } from './predicate.ts';
+import { afterNouns, finite, isAux, isSubjectPronoun, predicateAt, startsNoun, STATE_PARTICLE } from './predicate.ts';
 
 /** A clause's items, with the word that joins it to what went before and the subordinator that opens it. */
 export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens with a question's own word order. */ asks?: boolean }
@@ -36,13 +36,20 @@ export function splitClauses(items: readonly Item[]): Cut[] {
   return out;
 }
 
-/** "that's it fitted", "that's the coulters hung": the thing is the subject of what follows it. */
+/** "that's the sump on", "thats it fitted", "that's the belts tensioned": what is pointed at is what the state is said of. */
 function plainOrder(items: readonly Item[]): readonly Item[] {
-  const k = items.findIndex((x, n) => x.low === 'that' && x.t === 'pron' && items[n + 1]?.t === 'be' && (items[n + 2]?.t === 'np' && !items[n + 2]!.np!.stands || /^(it|them|those|both)$/.test(items[n + 2]?.low ?? ''))
-    && (items[n + 3]?.t === 'prt' && !startsNoun(items[n + 4]) || items[n + 3]?.t === 'verb' && /^(past|part)$/.test(items[n + 3]!.form ?? '') && !startsNoun(items[n + 4])));
-  if (k < 0) return items;
-  const [that, be, thing] = [items[k]!, items[k + 1]!, items[k + 2]!];
-  return [...items.slice(0, k), { ...thing, from: that.from }, { ...be, from: thing.to - 1, to: thing.to }, ...items.slice(k + 3)];
+  const out = [...items];
+  for (let k = 0; k + 3 < out.length; k++) {
+    const that = out[k]!, be = out[k + 1]!, what = out[k + 2]!;
+    if (that.low !== 'that' || !/^('s|is)$/.test(be.low) || !(what.np && !what.np.stands || /^(it|them|those|both|him|her)$/.test(what.low))) continue;
+    let s = afterNouns(out, k + 2, false);
+    if (s === k + 2) s++;
+    const says = out.slice(s).find(x => x.t !== 'adv');
+    const done = says?.t === 'verb' && /^(past|part)$/.test(says.form ?? '') || says?.t === 'adj' && CONDITION.has(says.low);
+    const seats = says?.t === 'prt' && STATE_PARTICLE.test(says.low) && (!what.np || !startsNoun(out[out.indexOf(says) + 1]));
+    if (done || seats) out.splice(k, s - k, { ...what, from: that.from }, ...out.slice(k + 3, s), { ...be, from: out[s - 1]!.to - 1, to: out[s - 1]!.to });
+  }
+  return out;
 }
 
 /** "the breather I'd ordered for the gearbox turned up": the words that only say which one are passed over. */

@@ -31,7 +31,7 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
   if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;
   if (classes.has('source') || classes.size === 1 && classes.has('quantity')) return false;
   const owner = name.split(' ').slice(0, -1).join(' ');
-  if (/^(ends?|heads?|points?|sides?|tops?|bottoms?|middles?)$/.test(head) && owner && nounClasses(owner.split(' ').at(-1)!).has('part')) return true; // "tie rod end"
+  if (/^(ends?|heads?|points?|sides?|tops?|bottoms?|middles?|eyes|feet|foot|fingers?|legs?|knees?|noses?|races?)$/.test(head) && owner && nounClasses(owner.split(' ').at(-1)!).has('part')) return true; // "tie rod end"
   return !EVERYDAY.has(head) && !EVERYDAY.has(singular(head)) && !PERSONS.test(name);
 };
 export const isPlaceNoun = (np: Phrase): boolean => nounClasses(np.said).has('place') || nounClasses(np.said.split(' ').at(-1)!).has('place');
@@ -104,11 +104,20 @@ export function standIn(np: Phrase, memory: Memory, sheet: Sheet): string | unde
   return topic ? `${words.join(' ')} ${topic}` : words.join(' ');
 }
 
+/** "all off", "both are cracked": every one of a list just named. */
+const wholeLot = (it: Item | undefined, memory: Memory): Thing[] | undefined => {
+  if (!it?.np?.stands || !/^(all|both)$/.test(it.np.said)) return undefined;
+  const list = memory.several();
+  return list.length > 1 ? list.map(t => ({ ...t, carried: true })) : undefined;
+};
+
 /** All things of a noun list from item `k`: "the hood and both fenders", "carb, manifold and air cleaner". */
 export function thingsAt(sheet: Sheet, items: readonly Item[], k: number, memory: Memory, owned = true): { things: Thing[]; next: number } {
   const things: Thing[] = [];
   let next = k;
   for (;;) {
+    const whole = next === k ? wholeLot(items[next], memory) : undefined;
+    if (whole) return { things: whole, next: next + 1 };
     const one = thingAt(sheet, items, next, memory, owned);
     if (!one) break;
     things.push(one.thing);

@@ -7,7 +7,8 @@ import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { labelOf } from './lib/label.ts';
-import { fitState, ONLY_HOLDS, type FitState } from './lib/fit-state.ts';
+import { ONLY_HOLDS } from './lib/fit-phrases.ts';
+import { fitState, type FitState } from './lib/fit-state.ts';
 
 /** How a part now sits: taken off, tried, held for now, on for good, brought to its torque. */
 export const fit: Meaning = t => {
@@ -20,7 +21,7 @@ export const fit: Meaning = t => {
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
   const state = fitState(t);
   if (!state) return undefined;
-  const parts = patients(c).filter(p => partLike(t.sheet, p.name) && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
+  const parts = patientsOf(c).filter(p => partLike(t.sheet, measuredName(p.name).part) && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;
@@ -30,6 +31,9 @@ export const fit: Meaning = t => {
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
   return [...named.map(n => trim({ kind: 'fit', part: state === 'off' ? outOf(t, n.part) : n.part, state, with: held })) as Entry[], ...figures(t, c, named.map(n => n.part), named[0]?.what)];
 };
+
+/** What the deed was done to; "came away no bother" has no object but a manner of speaking. */
+const patientsOf = (c: Clause): Clause['subj'] => (/^(come|go)$/.test(c.verb?.base ?? '') && c.subj.length ? c.subj : patients(c));
 
 /** "old packing is out of the feed pump": the part it came out of owns it. */
 function outOf(t: Telling, name: string): string {

@@ -1,0 +1,45 @@
+import { isKnownPart } from '../../dimensions/part/known.ts';
+import type { Clause } from '../../clauses/clause.ts';
+import { isPlaceNoun } from '../../clauses/things.ts';
+import { isClass, verbForms } from '../../words/verbs.ts';
+import type { Telling } from '../telling.ts';
+import type { FitState } from './fit-state.ts';
+
+/** States without a verb of their own: "carb off", "rings are on the piston", "belt's tight", "reel is up". */
+export function byState(t: Telling, c: Clause): FitState | undefined {
+  const rest = c.rest.filter(i => i.t !== 'adv' && i.t !== 'neg' && i.low !== ',');
+  const first = rest[0], second = rest[1];
+  if (!first || !c.subj.length && first.t !== 'prt') return undefined;
+  const words = c.rest.map(i => i.low).join(' ');
+  if (/^(still |only |just |all )*(finger|hand) ?-?tight/.test(words)) return 'temporary';
+  if (/^(now |all |nice and |good and |nicely |up |done up |down )*tight\b/.test(words)) return c.items.some(i => /^(was|were)$/.test(i.low)) || /^tight (to|in|on|at|against|fit)\b/.test(words) ? undefined : 'tight';
+  if (first.t === 'adj' && /^(off|out)$/.test(second?.low ?? '') && verbForms(first.low).some(f => f.form === 'past' && !isClass(f.base, 'fail'))) return 'off'; // "the manifold lifted off"
+  if (first.t !== 'prt') return undefined;
+  if (first.low === 'on' || first.low === 'in') return seated(t, c, rest, words);
+  if (first.low === 'off') return second?.low === 'to' || second?.low === 'at' ? undefined : 'off';
+  if (first.low === 'out') return second?.f || second?.low === 'at' || second?.low === 'for' || second?.low === 'to' || second?.low === 'of' && /^(true|round|square|stock|line|shape|date|production|balance|track|adjustment|alignment|tune|order|sync|phase|reach|sight)/.test(rest[2]?.low ?? '') ? undefined : 'off';
+  if (first.low === 'apart') return 'off';
+  if (first.low === 'back') return second?.t === 'prt' && /^(on|in|together|up)$/.test(second.low) && !(rest[2]?.np && isPlaceNoun(rest[2].np) && !isKnownPart(t.sheet.ctx.parts, rest[2].np.name)) ? 'on' : undefined;
+  if (first.low === 'together') return 'on';
+  if (first.low === 'down') return /^(off|from|out)$/.test(second?.low ?? '') ? 'off' : undefined;
+  return first.low === 'up' ? raised(c, rest) : undefined;
+}
+
+/** "on", "in", "on the engine", "in its housing": in its place on the machine, not on a shelf, on order or in a bad way. */
+function seated(t: Telling, _c: Clause, rest: Clause['rest'], words: string): FitState | undefined {
+  const first = rest[0]!, second = rest[1];
+  if (second?.np) {
+    if (first.low === 'in' && (isPlaceNoun(second.np) || /\b(bits|pieces|half|two|tatters|ribbons|shape|order|nick|condition|fettle|state|trouble|water|oil)$/.test(second.np.said))) return undefined;
+    if (isPlaceNoun(second.np) && !isKnownPart(t.sheet.ctx.parts, second.np.name)) return undefined;
+    if (/^(order|way|list|bench|back order|charge|stands?|jacks?|hand|stock|mail|post|hold|backorder|loan|blocks|place)$/.test(second.np.said)) return undefined;
+    if (/^(on|in) the ([a-z-]+ )?(side|end|edge|face|top|bottom|front|back|middle) of\b/.test(words)) return undefined; // where on a part it was, not that it is fitted
+  }
+  return second?.f?.dim === 'when' ? undefined : 'on';
+}
+
+/** "reel is up", "chimney's up on its hinge": stood in its place, where nothing says that it stands on blocks or that a figure rose. */
+function raised(c: Clause, rest: Clause['rest']): FitState | undefined {
+  if (c.subj.some(s => s.machine || /\b(pressure|temp|temperature|price|compression|voltage|level|speed|revs|jack|current|window|time|rpm)s?$/.test(s.name))) return undefined;
+  const tail = rest.slice(1).filter(i => i.t !== 'mark');
+  return tail.every((i, k) => i.f?.dim === 'when' || i.t === 'cc' || /^(with|by|for|so)$/.test(i.low) || i.np && /^(with|by|for|on)$/.test(tail[k - 1]?.low ?? '') && !isPlaceNoun(i.np) || i.low === 'on' && tail[k + 1]?.np && /^(its|their|the)\b/.test(tail[k + 1]!.low) || i.low === 'of') ? 'on' : undefined;
+}

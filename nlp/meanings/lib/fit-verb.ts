@@ -1,0 +1,107 @@
+import { dims, type Clause } from '../../clauses/clause.ts';
+import { isPlaceNoun, partLike } from '../../clauses/things.ts';
+import { isClass } from '../../words/verbs.ts';
+import { lowText, type Telling } from '../telling.ts';
+import { isFastener } from './fields.ts';
+import { TEMPORARY, TRIED } from './fit-phrases.ts';
+import type { FitState } from './fit-state.ts';
+
+const OFF_ALONE = /^(pull|remove|unbolt|unscrew|dismount|detach|disconnect|uncouple|extract|unpin|unhook|unhitch|dismantle|disassemble|undo|unship|withdraw|yank|draw)$/;
+const OFF_WITH = /^(take|get|come|knock|drive|press|punch|tap|lift|slide|drop|pop|break|slip|draw|drag|haul|whip|prise|pry|wrestle|jack|crack|bring|have|cut|work|tease|coax|beat|chisel|drill|fall|split|strip|hoist|swing|drift|persuade|lower|twist|screw|roll|push|force|back|turn|let|ease|burn|put|hammer|shift|fetch)$/;
+const ON_ALONE = /^(fit|install|mount|refit|reinstall|remount|reattach|attach|replace|reconnect|connect|reassemble|renew|reseat|swap|bolt|rivet|exchange|marry|rehome|refasten|rehang)$/;
+const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thread|hook|get|set|lower|lift|push|knock|button|assemble|pop|stick|nail|couple|ease|pin|have|build|bring|seat|fasten|clip|pull|drift|swing|come|work|hammer|feed|turn|wind|hoist|snap|do|lay|roll|run|change|hitch|bed|fix|tie|close|hang|turn|spin|settle|bump|fire|sit)$/;
+const TIGHT = /^(torque|retorque|tighten|retighten|adjust|readjust|gap|regap|tension|retension|preload|cinch)$/;
+const HELD = /^(hold|hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|cable-tie|tie|balance|strap|clamp|wedge|chock)$/;
+/** Ways of fastening that say nothing of for how long: the words around them do. */
+const FASTENS = /^(pin|screw|nail|clip|peg|hook|chain|tape|key|cotter|button)$/;
+/** Verbs whose "out" and "off" take no part away: "sorted the carb out", "shut the tap off". */
+const NOT_REMOVAL = /^(sort|check|figure|find|work|turn|give|hold|mark|lay|set|rough|measure|send|call|finish|square|level|top|start|shut|switch|leave|write|pick|pay|even|point|line|make|try|see|go|run|rule|miss|ask|order|stand|keep|put|show|read|try|kick|drain|fire|store|box|ship|post|mail|carry|rent|hire|lend|loan|head|figure|throw|chuck|toss|rig|let|look|help|bottom|max|wear|stretch|dish|map|draw|drop|slacken|loosen)$/;
+
+/** The state that a verb with its particles gives its part: "took off", "pressed in", "torqued to". */
+export function byVerb(t: Telling, c: Clause): FitState | undefined {
+  const base = c.verb?.base ?? '', prt = c.prt.join(' ');
+  if (!c.verb && c.pred === 'have' && c.obj.length && /\b(had|'ve|have)\b/.test(lowText(t))) return /\b(off|out|apart)$/.test(prt) ? 'off' : /\b(back (on|in|together)|together)$/.test(prt) ? 'on' : undefined;
+  if (c.verb && (c.verb.form === 'base' || c.verb.form === 's') && !c.passive) return undefined;
+  const off = away(c, prt);
+  const toward = !c.rest.some(i => i.np && isPlaceNoun(i.np) && !i.np.known) && c.rest.some(i => /^(into|onto)$/.test(i.low)) || c.rest.some((i, k) => (i.low === 'in' || i.low === 'on') && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!));
+  const on = !/\b(off|out|apart)\b/.test(prt) && !off && (/\b(on|in|back|up|together|home|down|over|through)\b/.test(prt) || toward);
+  if (TIGHT.test(base)) return 'tight';
+  if (/^(set|pull|bring|do|run|take|snug|nip|pinch|talk|wind|crank)$/.test(base) && dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m)$/.test(m.value.unit))) return 'tight';
+  if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°)$/.test(m.value.unit))) return 'tight';
+  const last = t.told.at(-1)?.entry;
+  if (base === 'set' && dims(c.items, 'number').length && last?.kind === 'reading' && last.unit === 'in') return 'tight';
+  if (pulledDown(c, base, prt) && !off) return 'tight';
+  if (/^(nip|snug|pinch)$/.test(base)) return 'temporary';
+  if (/^(mock|dummy|offer|dry-fit|dryfit|test-fit|trial-fit)$/.test(base) || base === 'try' && (on || /\bfor (size|fit)\b|\bin (place|position)\b/.test(lowText(t)))) return 'tried';
+  if (base === 'bolt' || base === 'screw') { if (/\b(off|out)\b/.test(prt)) return 'off'; return on || base === 'bolt' ? 'on' : undefined; }
+  if (c.ing && !c.who && !c.items.some(i => i.t === 'be') && !c.carriedSubj) return base === 'sit' && /\bin (its|place|position)\b/.test(lowText(t)) ? 'on' : undefined;
+  if (/^(cut|burn|make)$/.test(base) && /\bout of\b/.test(lowText(t))) return undefined;
+  if (HELD.test(base) && /\bby\b/.test(lowText(t)) && c.rest.some((i, k) => i.low === 'by' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return 'temporary';
+  if (OFF_ALONE.test(base) && (off || !/\b(up|down|back|together|on|in)\b/.test(prt))) return /^(pull|draw)$/.test(base) && (c.obj.length === 0 && !c.passive && c.verb!.form !== 'part' || base === 'draw' && /\b(on paper|sketch\w*|to scale|amps?)\b/.test(lowText(t))) && !off ? undefined : 'off';
+  if (base === 'hang' && c.rest.some((i, k) => /^(on|off|from|in|by|behind|over|against)$/.test(i.low) && KEPT_ON.test(placeWords(c, k + 1)))) return undefined; // kept there, not held on the machine
+  if (HELD.test(base) && c.ing && !on) return undefined;
+  if (base === 'sit' && (on || prt === '')) return on ? 'on' : c.subj.length > 0 && /\bjust sitting (there|in|on)?\b/.test(lowText(t)) && !c.rest.some(i => i.np && isPlaceNoun(i.np)) ? 'temporary' : undefined;
+  if (OFF_WITH.test(base) && off) return loosening(base, c, prt) ? 'off' : undefined;
+  if (HELD.test(base)) return /\b(on|in|up|back|over|down)\b/.test(prt) && !(/^(on|to|from|in|by|against|over|behind|under)$/.test(c.rest[0]?.low ?? '') && KEPT_ON.test(placeWords(c, 0))) || TEMPORARY.test(lowText(t)) && base !== 'hang' || toward && !/^(rest|wire|tie|clamp|wedge|strap)$/.test(base) ? 'temporary' : base === 'hang' && !c.rest.some((i, k) => (i.t === 'prep' || i.t === 'prt' && c.rest[k + 1]?.np) && !/^(with|for|by)$/.test(i.low)) ? 'temporary' : undefined;
+  if (base === 'lay' && on) return 'on';
+  if (ON_ALONE.test(base)) return 'on';
+  if (FASTENS.test(base) && (c.passive || c.obj.length > 0) && TEMPORARY.test(lowText(t))) return 'temporary';
+  if (base === 'run' && /\bon the\b/.test(lowText(t)) && TRIED.test(lowText(t))) return 'tried';
+  if (base === 'drop' && /\bright in|in like\b/.test(lowText(t))) return 'on';
+  if (ON_WITH.test(base) && on && !(/\b(off|out|apart)\b/.test(prt))) return putting(base, c, prt, toward) ? 'on' : undefined;
+  return carried(t, c, base, prt);
+}
+
+/** Any verb of handling a part with "off", "out" or "back on": "manhandled the gearbox out", "coaxed the crank back in". */
+function carried(t: Telling, c: Clause, base: string, prt: string): FitState | undefined {
+  if (!c.obj.length || !c.obj.every(o => partLike(t.sheet, o.name)) || !c.verb || c.verb.form === 'ing' || NOT_REMOVAL.test(base) || isClass(base, 'work') || isClass(base, 'fail') || isClass(base, 'state') || isClass(base, 'stow') || isClass(base, 'say')) return undefined;
+  if (!c.rest.every(i => i.t === 'adv' || i.f || i.t === 'mark' || /^(with|by|from|of|before|after|without|in|on)$/.test(i.low) || i.np)) return undefined;
+  if (/^(off|out|apart)( of)?$/.test(prt)) return 'off';
+  return /^(back (on|in|together|into place)|together)$/.test(prt) || /\b(in|into) (its )?(place|position)\b/.test(lowText(t)) ? 'on' : undefined;
+}
+
+/** "pulled the head down", "brought the nuts down in three goes": tightened onto its seat. */
+const pulledDown = (c: Clause, base: string, prt: string): boolean => /^(pull|draw|bring)$/.test(base) && /^(down|up tight)\b/.test(prt) && [...c.obj, ...c.subj].some(o => /\b(head|caps?|nuts?|bolts?|studs?|flange|cover|manifold|bearings?|barrel|gland|clamps?|screws?)$/.test(o.name));
+
+const KEPT_ON = /\b(door|wall|nail|hook|peg|rafters?|fence|rack|shed|barn|tree|loft|gate|shelf|bench|post|stall|line|clothesline)\b/;
+const placeWords = (c: Clause, k: number): string => c.rest.slice(k, k + 3).map(i => i.low).join(' ');
+
+/** Whether the particles or what follows say that it went away from where it sat. */
+function away(c: Clause, prt: string): boolean {
+  const base = c.verb?.base ?? '';
+  if (/\b(off|out|apart|away)\b/.test(prt) || offFrom(c)) return true;
+  if (/^(lift|hoist|swing|slide|pull|jack|raise|winch|sling|draw|roll)$/.test(base) && c.rest[0]?.low === 'clear') return true;
+  return /\bdown\b/.test(prt) && (/^(take|strip)$/.test(base) || /^(get|bring|let|lower|lift|haul|come|pull)$/.test(base) && /^(off|from|out)$/.test(c.rest[0]?.low ?? ''));
+}
+
+const offFrom = (c: Clause): boolean => /^(take|get|lift|come|pull|drop|knock|drive|press|slide|bring|let|lower|haul)$/.test(c.verb?.base ?? '') && c.rest.some((i, k) => (i.low === 'off' || i.low === 'out') && !c.rest.slice(0, k).some(x => x.t === 'adj' || x.t === 'verb') || i.low === 'from' && c.verb?.base !== 'get' && c.verb?.base !== 'bring');
+
+/** Verb and particle that really take a part away: not "came out well", "turned out", "dropped off at the shop", "broke down". */
+function loosening(base: string, c: Clause, prt: string): boolean {
+  if (/^(drill|come)$/.test(base) && dims(c.items, 'measure').length) return false;
+  if (base === 'drop' && /off/.test(prt)) return false;
+  if (base === 'put' || base === 'turn' && /out/.test(prt) && c.obj.length === 0 || base === 'let' && !/down/.test(prt)) return false;
+  if (/^(break|fall|split|crack|burn)$/.test(base)) return base === 'split' && /apart/.test(prt) && c.obj.length > 0;
+  if (base === 'strip') return /down|apart|off/.test(prt);
+  if (base === 'have') return true;
+  if (base === 'come' && /\b(out|away)$/.test(prt) && c.rest.some(i => i.t === 'adj' && /^(clean|black|clear|white|brown|rusty|dirty|red|green|grey|milky|dry|wet)$/.test(i.low) && !c.rest.some(x => x.low === 'again') || i.t === 'prep' && i.low === 'like')) return false;
+  if (base === 'cut' || base === 'work' || base === 'screw' || base === 'bring' && !/down/.test(prt)) return /off|out/.test(prt);
+  if (/^(push|roll)$/.test(base)) return /off|out/.test(prt) && c.obj.length > 0;
+  return true;
+}
+
+/** Verb and particle that put a part in its place: not "got on well", "put up with", "came in at". */
+function putting(base: string, c: Clause, prt: string, toward: boolean): boolean {
+  if (base === 'go') return (/\b(on|in|back|together)\b/.test(prt) || toward) && !/out/.test(prt) && c.subj.length > 0;
+  if (base === 'come') return /\b(together)\b/.test(prt);
+  if (base === 'get') return c.obj.length > 0 && /\b(on|in|back|together)\b/.test(prt) && !/\bback\b$/.test(prt);
+  if (base === 'have') return c.obj.length > 0 && /\b(on|in)\b/.test(prt);
+  if (base === 'do') return /up/.test(prt) && (c.obj.length > 0 || c.passive);
+  if (base === 'pull' || base === 'bring') return /\b(together|up tight|in)\b/.test(prt);
+  if (/^(turn|change|run|work|close|build|swing|lift|hoist|roll|tie|fire)$/.test(base)) return /\b(in|on|back|together)\b/.test(prt) && c.obj.length > 0 && !toward;
+  if (base === 'set' || base === 'sit' || base === 'lay') return /\b(in|on|back)\b/.test(prt);
+  if (base === 'put' && prt === '' && toward) return c.rest.some(i => /^(in|on|into|onto)$/.test(i.low)) && !c.rest.some(i => i.np && isPlaceNoun(i.np));
+  if (base === 'stick') return /\b(in|on|back)\b/.test(prt) && !toward;
+  if (base === 'hang') return false;
+  return !(prt === 'down' && /^(put|get|take)$/.test(base)) && !(prt === 'over');
+}
