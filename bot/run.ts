@@ -48,6 +48,7 @@ export async function run(config: Config, terminal: Streams | undefined, log: (l
   const service = createService({
     deps, receiving, outboxDoors: line ? ['telegram'] : [], onOut, workOut: (task, at) => workOut(deps, task, at, simulator.simulate),
   });
+  service.resume();
   const page = await openPage({ service, port: config.port, dataDir: config.dataDir, zone: config.zone });
   const chat = line && openTelegram({ store, line, intake: service.intake, onOut, log });
   const forecasts = keepFresh(shop.deps.weather, log);

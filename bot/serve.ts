@@ -7,6 +7,7 @@ import type { Queued } from '../domain/store/queue.ts';
 import { addReply, lastAnswered } from '../domain/store/replies.ts';
 import { glance } from './glance.ts';
 import type { Later, Reply } from './incoming.ts';
+import { letGo, takeInHand, tasksInHand, type InHand } from './planning/in-hand.ts';
 import { openIntake, type Intake } from './intake.ts';
 import { byteType } from './kept-file.ts';
 import { putOut } from './outbox.ts';
@@ -37,6 +38,8 @@ export interface RunningService extends Service {
   intake: Intake;
   /** Says something unasked: shown after the newest exchange at every live door, and sent to `target` where a door must be called. */
   tellUnasked(words: Words, to: { key: string; at: string; door?: string; target?: string }): void;
+  /** Takes up what a program that was cut off had in hand; call it when the one long-running program starts. */
+  resume(): void;
   close(): Promise<void>;
 }
 
@@ -60,32 +63,43 @@ export function createService(options: ServeOptions): RunningService {
     options.onOut?.();
     waiting.get(row.key)?.(reply);
     tell(talkOf(store, reply.note));
-    for (const ask of reply.later ?? []) later(ask, row, got, reply.note);
+    heldOf(row, got, reply).forEach(later);
   };
   /** Turn, outgoing reply and done-mark; undefined when another process was first, or the row holds nothing to read. */
   const turned = (row: Queued, got: Received): Reply | undefined => {
     if (!intake.done(store, row.seq) || !got.incoming) return undefined;
     const reply = takeTurn(got.incoming, deps, got.aside);
     send(row, got.target, row.key, reply);
+    if (options.workOut) heldOf(row, got, reply).forEach(one => takeInHand(store, one));
     return reply;
   };
+  const heldOf = ({ key, at, door }: Queued, { target }: Received, { later: tasks = [], note }: Reply): InHand[] =>
+    tasks.map((task, k) => ({ key: `${key}:later:${k}`, task, note, at, door, ...(target ? { target } : {}) }));
   const send = (row: Pick<Queued, 'door' | 'at'>, target: string | undefined, key: string, { say, buttons, files }: Words): void => {
     if (options.outboxDoors?.includes(row.door) && target) putOut(store, { key, door: row.door, at: row.at }, { target, say, buttons, files });
   };
   const said = (note: number, at: string, door: string, words: Words): void => {
     addReply(store, note, keptForm(words));
+    shown(note, at, door, words);
+  };
+  const shown = (note: number, at: string, door: string, words: Words): void => {
     options.onOut?.();
     tell({ id: note, at, door, text: '', ...words });
   };
-  const later = (ask: Later, row: Queued, got: Received, note: number): void => {
-    const task = (async () => {
-      const words = await options.workOut?.(ask, row.at).catch((): Words => ({ say: 'I could not work that out; ask again.', buttons: [], files: [] }));
-      if (!words) return;
-      send(row, got.target, `${row.key}:later:${ask.kind}`, words);
-      said(note, row.at, row.door, words);
-    })();
-    working.add(task);
-    void task.finally(() => working.delete(task));
+  /** Works a task out beside everything else; its answer is kept and put out, and the task let go of, in one transaction. */
+  const later = ({ key, task, note, at, door, target }: InHand): void => {
+    if (!options.workOut) return;
+    const work = options.workOut(task, at).catch((): Words => ({ say: 'I could not work that out; ask again.', buttons: [], files: [] })).then(words => {
+      const isMine = inOneTransaction(store, () => {
+        if (!letGo(store, key)) return false;
+        send({ door, at }, target, key, words);
+        addReply(store, note, keptForm(words));
+        return true;
+      });
+      if (isMine) shown(note, at, door, words);
+    }).catch((error: unknown) => console.error('An answer could not be kept; it is worked out again at the next start.', error));
+    working.add(work);
+    void work.finally(() => working.delete(work));
   };
 
   /** A typed question may be answered while sound of the same chat is still being heard. */
@@ -124,6 +138,7 @@ export function createService(options: ServeOptions): RunningService {
       const note = lastAnswered(store);
       if (note !== undefined) said(note, at, door, words);
     },
+    resume: () => tasksInHand(store).forEach(later),
     glance: at => glance(deps, at),
     talk: (after, limit) => talks(store, after, limit),
     onTalk: l => { talkers.add(l); return () => talkers.delete(l); },

@@ -6,4 +6,4 @@ import { simulate, type SimulationResult } from '../../domain/plan/simulate.ts';
 export type Simulate = (inputs: readonly [PlanInput] | readonly [PlanInput, PlanInput]) => Promise<SimulationResult[]> | SimulationResult[];
 
 export const simulateHere = ([one, other]: readonly [PlanInput] | readonly [PlanInput, PlanInput]): SimulationResult[] =>
-  (other ? simulateBoth(one, other) : [simulate(one)]);
+  (other ? simulateBoth(one, other) : [simulate(one, { orderBy: true })]);

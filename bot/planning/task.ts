@@ -3,10 +3,11 @@ import type { AskOf } from '../../domain/model/ask.ts';
 import { Ask } from '../../domain/model/ask.ts';
 import type { Supposed } from '../../domain/answers/what-if.ts';
 
-/** What takes longer than a breath and is handed out by a turn: a finish date, a supposition, a drawing. `machine`: the chat's. */
+/** What takes longer than a breath and is handed out by a turn: a finish date, a supposition, days to order by, a drawing. `machine`: the chat's. */
 export type Task =
   | { kind: 'finish'; ask: AskOf<'finish'>; machine?: string }
   | { kind: 'whatIf'; words: string; supposed: Supposed; machine?: string }
+  | { kind: 'orderBy'; item?: string; machine?: string }
   | { kind: 'draw'; drawing: Drawing };
 
 /** What can be drawn: what holds up a part, or the weeks ahead. */

@@ -1,6 +1,7 @@
 import type { Answer } from '../../domain/model/answer.ts';
 import { answer } from '../../domain/answers/answer.ts';
 import { finishCase, finishFrom } from '../../domain/answers/finish.ts';
+import { orderByCase, orderByFrom } from '../../domain/answers/order-by.ts';
 import { whatIfCase, whatIfFrom } from '../../domain/answers/what-if.ts';
 import { catchUp } from '../../domain/log/keeper.ts';
 import { planWork } from '../../domain/plan/plan.ts';
@@ -35,6 +36,10 @@ async function answerOf({ log, zone, ...deps }: Deps, task: Exclude<Task, { kind
   if (task.kind === 'finish') {
     const found = finishCase(log.shop, task.ask, { at, zone }, more);
     return 'kind' in found ? found : finishFrom(found, (await simulateIt([found.input]))[0]!);
+  }
+  if (task.kind === 'orderBy') {
+    const found = orderByCase(log.shop, task.item, { at, zone }, more);
+    return 'kind' in found ? found : orderByFrom(found, (await simulateIt([found.plan.input]))[0]!);
   }
   const found = whatIfCase(log.shop, task.supposed, task.words, { at, zone }, more);
   if ('kind' in found) return found;

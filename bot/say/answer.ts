@@ -7,6 +7,7 @@ import { sayFinish } from './finish.ts';
 import { sayForecast, sayPicture } from './forecast.ts';
 import { sayHistory } from './history.ts';
 import { sayNext } from './next.ts';
+import { sayOrderBy } from './order-by.ts';
 import { sayProvisional } from './provisional.ts';
 import { saySpent, sayTimeSpent } from './spent.ts';
 import type { Saying, Spoken } from './spoken.ts';
@@ -32,6 +33,7 @@ export function sayAnswer(a: Answer, saying: Saying): Spoken {
     case 'forecast': return sayForecast(a, saying);
     case 'finish': return sayFinish(a, saying);
     case 'whatIf': return sayWhatIf(a, saying);
+    case 'orderBy': return sayOrderBy(a, saying);
     case 'picture': return sayPicture(a);
     case 'sum': return saySum(a);
   }

@@ -63,10 +63,12 @@ export interface WhatIfAnswer {
   kind: 'whatIf'; supposed: string; machine?: string; before: { p50: string | null; p80: string | null };
   after: { p50: string | null; p80: string | null; driver: string | null }; sooner: string[]; later: string[]; why?: string;
 }
+/** The last day on which each thing can be ordered without moving the four-in-five finish; `late`: it moves it even when ordered today. */
+export interface OrderByAnswer { kind: 'orderBy'; item?: string; items: { item: string; by: string; late?: boolean }[]; why?: string }
 export interface PictureAnswer { kind: 'picture'; part: string; files: string[] }
 export type Answer =
   | BlockedAnswer | BuyAnswer | NextAnswer | WhereAnswer | WasHowAnswer | ProvisionalAnswer | DueAnswer | HistoryAnswer | SpentAnswer
-  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | PictureAnswer | SumAnswer;
+  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | OrderByAnswer | PictureAnswer | SumAnswer;
 
 export type AnswerOf<K extends Answer['kind']> = Extract<Answer, { kind: K }>;
 export type AskAndAnswer = { ask: Ask; answer: Answer };
