@@ -1,10 +1,9 @@
-import { doubleMetaphone } from 'double-metaphone';
-import { nameKey } from '../../domain/model/names.ts';
 import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
 import type { Sheet, Token } from '../types.ts';
 import { HEARD_APART, MISHEARD } from '../words/misheard.ts';
-import { nounClasses, singular } from '../words/nouns.ts';
+import { singular } from '../words/nouns.ts';
 import { FIGURED, REGIONAL, SHORTHAND } from '../words/shorthand.ts';
+import { heardNames } from './heard-names.ts';
 import { BY_LENGTH, isWord } from './vocabulary.ts';
 import { slips } from './slip.ts';
 
@@ -19,7 +18,7 @@ export function mend(sheet: Sheet): void {
   sheet.tokens = expand(sheet, sheet.tokens);
   heardBeside(sheet);
   sheet.tokens = joinApart(sheet, sheet.tokens);
-  sheet.tokens = ownNames(sheet, sheet.tokens, parts, machines);
+  heardNames(sheet);
   for (const t of sheet.tokens) {
     if (!/^[a-z]{4,}$/.test(t.low) || t.mended || isWord(t.low) || parts.words.has(singular(t.low)) || parts.words.has(t.low) || machines.words.has(t.low)) continue;
     const meant = nearest(t.low, parts, machines);
@@ -83,61 +82,6 @@ function joinApart(sheet: Sheet, tokens: readonly Token[]): Token[] {
   return out;
 }
 
-const sound = (s: string): string => doubleMetaphone(s.replace(/\s+/g, ''))[0];
-
-/** The shop's own names, misheard: "treble lathe", "hug bearing", "magnet oh". One word of the name stands as it is, or the whole sounds alike. */
-function ownNames(sheet: Sheet, tokens: readonly Token[], parts: KnownNames, machines: KnownNames): Token[] {
-  const out: Token[] = [...tokens];
-  for (let i = 0; i < out.length; i++) {
-    for (const n of [3, 2, 1]) {
-      const run = out.slice(i, i + n);
-      if (run.length < n || run.some(t => !/^[\p{L}-]+$/u.test(t.low)) || /^(the|a|my|of|to|and|is|are|it|in|on|off|with)$/.test(run[0]!.low) || n === 1 && run[0]!.low.length < 4) continue;
-      const said = run.map(t => t.low).join(' ');
-      if (parts.exact(nameKey(said)) || machines.exact(nameKey(said)) || nounClasses(said).size > 0 && n > 1) break;
-      const hit = n === 1 ? (isWord(run[0]!.low) ? undefined : soundsLike(said, parts, machines)) : misheardName(run, parts, machines);
-      if (!hit) continue;
-      const words = hit.split(' ');
-      if (words.length === n) run.forEach((t, k) => { if (t.low !== words[k] && singular(t.low) !== words[k]) { const c = { ...t }; change(sheet, c, words[k]!, "the shop's own name"); out[i + k] = c; } });
-      else {
-        sheet.trace.push({ stage: 'mend', rule: "the shop's own name", text: run.map(t => t.text).join(' '), gave: hit });
-        out.splice(i, n, { ...run[0]!, text: sheet.text.slice(run[0]!.start, run.at(-1)!.end), low: hit, end: run.at(-1)!.end, mended: true });
-      }
-      break;
-    }
-  }
-  return out;
-}
-
-/** A known name that shares a word with the run at the same place, the other being close in spelling or sound; or a single name split in two. */
-function misheardName(run: readonly Token[], parts: KnownNames, machines: KnownNames): string | undefined {
-  const words = run.map(t => t.low);
-  for (const index of [parts, machines]) {
-    const near = new Set(words.flatMap(w => { const names = index.words.get(singular(w)) ?? []; return names.length > 100 ? [] : names; })); // a word that a hundred parts share tells nothing
-    for (const name of near) {
-      const have = name.toLowerCase().split(/[\s-]+/);
-      if (have.length !== words.length) continue;
-      const off = have.flatMap((h, k) => (singular(h) === singular(words[k]!) ? [] : [k]));
-      if (off.length !== 1) continue;
-      const said = words[off[0]!]!, meant = have[off[0]!]!;
-      if (said.length < 3 || meant.length < 3 || /^(left|right|front|rear|back|top|bottom|upper|lower|inner|outer|first|second|other|new|old)$/.test(said) || nounClasses(said).has('part') && slips(said, meant) > 1) continue;
-      if (slips(said, meant) <= (meant.length > 4 ? 2 : 1) && (said[0] === meant[0] || sound(said) === sound(meant) || slips(said, meant) === 1) || sound(said) === sound(meant)) return have.join(' ');
-    }
-    if (words.length === 2) {
-      const whole = words.join('');
-      for (const name of candidates(whole, index)) if (name.length >= 6 && Math.abs(name.length - whole.length) <= 2 && name[0] === whole[0] && (slips(whole, name) <= 1 || sound(whole) === sound(name) && slips(whole, name) <= 2) && !words.every(isName)) return name;
-    }
-  }
-  return undefined;
-}
-const isName = (w: string): boolean => nounClasses(w).has('part');
-
-/** A single word that is none, and sounds like one of the shop's. */
-function soundsLike(said: string, parts: KnownNames, machines: KnownNames): string | undefined {
-  const s = sound(singular(said));
-  if (s.length < 2) return undefined;
-  for (const index of [parts, machines]) for (const w of candidates(said, index)) if (sound(w) === s && slips(singular(said), w) <= 2) return /s$/.test(said) && !/s$/.test(w) ? `${w}s` : w;
-  return undefined;
-}
 const byLength = new WeakMap<KnownNames, Map<number, string[]>>();
 function candidates(said: string, index: KnownNames): string[] {
   let table = byLength.get(index);
