@@ -3,6 +3,7 @@ import type { Sheet, Token } from '../types.ts';
 import { HEARD_APART, MISHEARD } from '../words/misheard.ts';
 import { singular } from '../words/nouns.ts';
 import { FIGURED, REGIONAL, SHORTHAND } from '../words/shorthand.ts';
+import { heardCompounds } from './heard-compounds.ts';
 import { heardNames } from './heard-names.ts';
 import { BY_LENGTH, isWord } from './vocabulary.ts';
 import { slips } from './slip.ts';
@@ -19,6 +20,7 @@ export function mend(sheet: Sheet): void {
   heardBeside(sheet);
   sheet.tokens = joinApart(sheet, sheet.tokens);
   heardNames(sheet);
+  heardCompounds(sheet, w => parts.words.has(w) || machines.words.has(w));
   for (const t of sheet.tokens) {
     if (!/^[a-z]{4,}$/.test(t.low) || t.mended || isWord(t.low) || parts.words.has(singular(t.low)) || parts.words.has(t.low) || machines.words.has(t.low)) continue;
     const meant = nearest(t.low, parts, machines);
@@ -116,15 +118,24 @@ function nearest(low: string, parts: KnownNames, machines: KnownNames): string |
   if (low.length < 5) return undefined;
   const near: string[] = [];
   for (let n = low.length - 1; n <= low.length + 1; n++) near.push(...(BY_LENGTH.get(n) ?? []));
-  const trade = pick(near, 1);
-  return trade && trade[0] === low[0] && thumbed(low, trade) ? trade : undefined;
+  const trade = pick(near.filter(w => byThumb(low, w)), 1);
+  return trade && trade[0] === low[0] ? trade : undefined;
 }
 
 const ROWS = ['qwertyuiop', 'asdfghjkl', 'zxcvbnm'];
-const near = (a: string, b: string): boolean => ROWS.some((row, r) => { const i = row.indexOf(a); return i >= 0 && [row, ROWS[r - 1], ROWS[r + 1]].some(o => { const j = o?.indexOf(b) ?? -1; return j >= 0 && Math.abs(i - j) <= 1; }); });
-/** A letter put for another is a slip of the thumb only where the keys lie beside each other, or a vowel spelt by ear; "draper" is no "drawer". */
-function thumbed(said: string, meant: string): boolean {
-  if (said.length !== meant.length) return true;
-  const off = [...said].flatMap((c, i) => (c === meant[i] ? [] : [i]));
-  return off.length !== 1 || near(said[off[0]!]!, meant[off[0]!]!) || /[aeiouy]/.test(said[off[0]!]!) && /[aeiouy]/.test(meant[off[0]!]!);
+/** Whether two letters lie side by side on a keyboard, or are both vowels. */
+function beside(a: string, b: string): boolean {
+  if (/[aeiou]/.test(a) && /[aeiou]/.test(b)) return true;
+  const at = (c: string): [number, number] => { const row = ROWS.findIndex(r => r.includes(c)); return [row, ROWS[row]?.indexOf(c) ?? 9]; };
+  const [ra, ca] = at(a), [rb, cb] = at(b);
+  return ra === rb ? Math.abs(ca - cb) === 1 : Math.abs(ra - rb) === 1 && (ra < rb ? cb - ca : ca - cb) <= 0 && Math.abs(ca - cb) <= 1;
+}
+
+/** Whether a slip of a thumb makes `low` of `meant`: a letter left out, doubled, swapped, or the one beside it; not an ending ("buckle" is no "buckled"). */
+function byThumb(low: string, meant: string): boolean {
+  if (meant.length === low.length + 1) return !(meant.startsWith(low) && /[drsyoen]$/.test(meant));
+  const at = [...low].findIndex((c, i) => c !== meant[i]);
+  if (meant.length === low.length) return low[at] === meant[at + 1] && low[at + 1] === meant[at] || beside(low[at]!, meant[at]!);
+  const extra = at < 0 ? low.at(-1)! : low[at]!;
+  return [low[at - 1], low[at + 1]].some(c => c !== undefined && (c === extra || beside(c, extra)));
 }

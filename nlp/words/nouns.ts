@@ -50,3 +50,8 @@ const NONE: ReadonlySet<NounClass> = new Set();
 export const isTradeWord = (low: string): boolean => tails.has(low) || tails.has(singular(low));
 /** All words of the trade's names, for mending. */
 export const tradeWords = (): IterableIterator<string> => tails.values();
+
+/** The trade's names of parts and fasteners, for finding which words stand together in them. */
+export function* partNames(): IterableIterator<string> {
+  for (const [name, classes] of table) if (classes.has('part') || classes.has('fastener')) yield name;
+}
