@@ -46,6 +46,8 @@ export interface Clause {
   rest: Item[];
   /** "three of them": the count that the subject is. */
   counted?: string;
+  /** What the next "it" is, where that is neither subject nor object: the gearbox that "has the seal driven in". */
+  about?: Thing[];
   /** Said of the clause before: subject carried over. */
   carriedSubj?: boolean;
 }

@@ -21,7 +21,7 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
         const c = frame(sheet, cut, memory, before);
         out.push({ ...c, memory: memory.copy(), sentence });
         suppose(sheet, out, sentence);
-        memory.note([...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj].map(ofPart).map(x => ({ ...x, name: x.name.replace(/ (cracks?|rust|dirt|holes?|leaks?)$/, '') })).filter(x => partLike(sheet, x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? (memory.topic() ? '' : 'need')))));
+        memory.note(spokenOf(sheet, c, memory), c.obj.map(ofPart).map(o => o.name));
         memory.mention(c.items.flatMap(i => (i.np && !i.np.stands && partLike(sheet, i.np.name) && !NAMED.test(i.np.name) && !/^(as|like|than)$/.test(sheet.tokens[i.from - 1]?.low ?? '') ? [{ name: i.np.name, from: i.from, to: i.to, np: i.np, plural: isPlural(i.np.name) }] : [])));
         before = c;
       }
@@ -31,6 +31,18 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
   });
   return out;
 }
+
+/** What a clause makes the things to speak of next: its object before a subject that was only carried, but what a part merely meets ("it clears the frame") does not take its place. */
+function spokenOf(sheet: Sheet, c: Clause, memory: Memory): Thing[] {
+  const meets = c.pred === 'verb' && c.subj.length > 0 && c.obj.length > 0 && /^(it|she|they|he|that)$/.test(c.who ?? '') && MEETS.test(c.verb?.base ?? '');
+  const aside = c.pred === 'none' && c.join === ',' && c.items.every(i => i.np || i.t === 'adv' || i.t === 'mark' || i.f?.dim === 'when') && isStuff(c.subj[0]?.name ?? '');
+  const things = c.about ?? (meets ? c.subj : aside ? [] : [...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj]);
+  return things.map(ofPart).map(x => ({ ...x, name: x.name.replace(/ (cracks?|rust|dirt|holes?|leaks?)$/, '') }))
+    .filter(x => partLike(sheet, x.name) && !FLAW.test(x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? (memory.topic() ? '' : 'need'))));
+}
+/** What is wrong with a part is not what is spoken of next. */
+const FLAW = /^((hairline|bad|big|small|long|deep|slight|nasty) )?(cracks?|leaks?|drips?|tears?|splits?|bends?|dents?|burrs?|kinks?|chips?|holes?|pits|grooves?|scores?|ridges?|gouges?|nicks?|wear|rust|pitting|scoring|play|slop)$/;
+const MEETS = /^(clear|foul|hit|touch|meet|miss|match|fit|suit|reach|rub|catch|line|seat|mate|mesh|track|follow|need)$/;
 
 /** "second ring gap 0.90 mm, scrap": what has the quantity is what is spoken of. */
 const ofPart = (x: Thing): Thing => { const w = x.name.split(' '); return w.length > 1 && /^(gap|clearance|runout|diameter|bore|play|float|travel|thickness|length|height|width|wear|backlash|lash|sag|pressure)$/.test(w.at(-1)!) && x.np && !x.np.known ? { ...x, name: w.slice(0, -1).join(' ').replace(/ (end|free|side)$/, '') } : x; };

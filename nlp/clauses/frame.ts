@@ -59,7 +59,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     if (/^(all|both|each)$/.test(c.items[next]?.low ?? '')) next++;
     return next;
   }
-  if (it?.f?.dim === 'number' && c.items[i + 1]?.low === 'of' && c.items[i + 2]) {
+  if ((it?.f?.dim === 'number' || it?.t === 'num') && c.items[i + 1]?.low === 'of' && c.items[i + 2]) {
     const of = c.items[i + 2]!;
     const list = of.np ? thingsAt(sheet, c.items, i + 2, memory) : undefined;
     c.subj = list?.things ?? pronoun(of.low, memory) ?? [];
@@ -123,6 +123,7 @@ function predicate(c: Clause, start: number): void {
         const ing = c.items.findIndex((x, n) => n > i && x.t === 'verb' && x.form === 'ing');
         if (ing > 0 && c.items.slice(i + 1, ing).some(x => x.f?.dim === 'span')) { c.pred = 'verb'; c.verb = c.items[ing]!; c.vi = ing; c.ing = true; return; }
       }
+      if (it.base === 'make' && next?.np?.said === 'start' && /^(on|at|with)$/.test(c.items[i + 2]?.low ?? '') && c.items[i + 3]?.t === 'verb' && c.items[i + 3]!.form === 'ing') { c.pred = 'verb'; c.verb = c.items[i + 3]!; c.vi = i + 3; c.ing = true; return; }
       if (it.base === 'get' && next?.t === 'verb' && /^(past|part)$/.test(next.form ?? '') && c.subj.length && !/^(i|we)$/.test(c.who ?? '')) { be = true; continue; }
       if (it.base === 'let' && next?.t === 'pron' && /^(me|us)$/.test(next.low) && c.items[i + 2]?.t === 'verb') { i++; continue; }
       if (chains(it, next)) { c.pred = 'verb'; c.verb = it; c.vi = i; continue; }
@@ -146,6 +147,7 @@ const chains = (it: Item, next: Item | undefined): boolean =>
 /** A clause without a subject of its own shares the one before: "boiled out and sealed", "it came off and went on the bench". */
 function carry(c: Clause, before: Clause): void {
   if (before.subj.length && !(before.who && /^(i|we)$/.test(before.who))) { c.subj = before.subj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; }
+  if (c.verb?.form === 's' && !c.subj.length && before.obj.length && /^(i|we)?$/.test(before.who ?? '')) { c.subj = before.obj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; return; } // "tested the lamp, burns blue"
   if (before.who && /^(he|they|person|i|we|she)$/.test(before.who)) c.who = before.who;
   if (before.passive && /^(must|plan)$/.test(before.reality) && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && c.join === 'and') { c.reality = before.reality; c.passive = true; return; }
   if (/^(must|plan|maybe|wish)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
@@ -183,10 +185,32 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   }
   particles();
   c.rest = items.slice(i);
+  causes(c, i);
+  // "left the cover soaking": what is being done to it
+  if (c.pred === 'verb' && /^(leave|keep|set)$/.test(c.verb!.base ?? '') && c.verb!.form !== 'base' && c.obj.length && items[i]?.t === 'verb' && items[i]!.form === 'ing' && isClass(items[i]!.base!, 'work') && !items[i + 1]?.np) { c.verb = items[i]!; c.vi = i; c.ing = true; c.rest = items.slice(i + 1); }
   if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && !(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
 }
 /** Work that is said of a coming day as if it were done. */
 const NOT_YET = ['work', 'on', 'off', 'tight'] as const;
+/** "had the crank ground", "the gearbox has the seal driven in", "need the head skimmed": what is said is done to the thing had. */
+function causes(c: Clause, i: number): void {
+  const by = c.pred === 'have' ? c.verb?.base ?? 'have' : c.verb?.base ?? '', done = c.items[i], after = c.items[i + 1], thing = c.obj[0];
+  if (!/^(have|get|need|want)$/.test(by) || !thing || done?.t !== 'verb' || !/^(past|part)$/.test(done.form ?? '') || after?.np || after?.t === 'pron' || !DONE_TO.some(k => isClass(done.base!, k)) || c.asks) return;
+  const definite = thing.carried || thing.np?.known || /^(the|my|our|his|her|its|both|all|that|this|those|these|one|it|them)$/.test(c.items.find(x => x.np && x.from === thing.from)?.low.split(' ')[0] ?? '');
+  if (!definite) return;
+  const owner = c.subj[0];
+  const owned = owner && !c.who && !owner.carried && !owner.machine && !thing.np?.known && !thing.carried;
+  if (owned) c.obj = c.obj.map(o => ({ ...o, name: o.name.startsWith(owner.name) ? o.name : `${owner.name} ${o.name}` }));
+  if (!c.who && owner && !owner.carried) { c.about = c.subj; c.subj = c.obj; c.obj = []; c.passive = true; }
+  if (/^(need|want)$/.test(by)) c.reality = 'must';
+  const head = c.items.slice(0, c.vi + 1).map(x => x.low).join(' ');
+  const due = c.reality === 'must' || /\bto have\b|\bto get\b|'ll|\b(will|must|should|shall|gonna|going to|want|need)\b/.test(head);
+  c.pred = 'verb'; c.verb = { ...done, form: due ? 'base' : 'past' }; c.vi = i; c.prt = [];
+  let k = i + 1;
+  while (c.items[k] && (c.items[k]!.t === 'adv' || c.items[k]!.t === 'prt' && PARTICLE.test(c.items[k]!.low) && !c.items[k + 1]?.np)) { if (c.items[k]!.t === 'prt') c.prt.push(c.items[k]!.low); k++; }
+  c.rest = c.items.slice(k);
+}
+
 const DONE_TO = ['work', 'on', 'off', 'tight', 'hang', 'stow', 'order'] as const;
 
 /** Verbs that put one thing on another, which does not own it: "tried the sprocket on the shaft". */

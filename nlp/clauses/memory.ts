@@ -7,17 +7,25 @@ import { isStuff } from './things.ts';
 
 const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', first: 'second', second: 'first' };
 
+/** Sides that tell along one line: a left wheel may be a front wheel as well. */
+const AXES = [/^(left|right|near|off|nearside|offside|port|starboard|left-hand|right-hand|lh|rh|lefthand|righthand)$/, /^(front|rear|back)$/, /^(top|bottom|upper|lower)$/, /^(inner|outer|inside|outside|inboard|outboard)$/];
+
 /** What has been named so far, latest first, so that "it" and "the other one" can be read. Begins with what the notes before named. */
 export class Memory {
   private named: Thing[][] = [];
   private mentioned: Thing[] = [];
+  /** The objects of a group of subjects and objects, which are no list together. */
+  private apart = new Map<Thing[], Thing[]>();
 
-  note(things: readonly Thing[]): void {
+  /** `done` are those of the things that a clause says something is done to; the others are its subjects. */
+  note(things: readonly Thing[], done: readonly string[] = []): void {
     const own = things.filter((t, i) => !t.machine && things.findIndex(o => o.name === t.name) === i);
-    if (own.length) this.named.unshift(own);
+    if (!own.length) return;
+    this.named.unshift(own);
+    if (done.length && done.length < own.length) this.apart.set(own, own.filter(t => done.includes(t.name)));
   }
 
-  copy(): Memory { const m = new Memory(); m.named = [...this.named]; m.mentioned = [...this.mentioned]; return m; }
+  copy(): Memory { const m = new Memory(); m.named = [...this.named]; m.mentioned = [...this.mentioned]; m.apart = this.apart; return m; }
 
   /** Things named in passing ("with the old nuts"), for "new ones". */
   mention(things: readonly Thing[]): void { this.mentioned.unshift(...[...things].reverse()); }
@@ -30,8 +38,12 @@ export class Memory {
   topic(): Thing | undefined { return this.named[0]?.[0] ?? this.mentioned.find(t => !t.machine && !isStuff(t.name)) ?? this.mentioned.find(t => !t.machine); }
   /** The last list or plural, for "they", "both". */
   several(): Thing[] {
-    const list = this.named.find(n => n.length > 1 || n[0]!.plural);
-    return list ?? this.named[0] ?? [];
+    for (const n of this.named) {
+      const objects = this.apart.get(n), subjects = n.filter(t => !objects?.includes(t));
+      for (const list of objects ? [objects, subjects] : [n]) if (list.length > 1 || list[0]?.plural) return list;
+    }
+    const passing = this.named.length ? undefined : this.mentioned.find(t => t.plural);
+    return this.named[0] ?? (passing ? [passing] : []);
   }
   /** The set that "the rest" and "the other two" are of: the last plural that no side tells from another. */
   group(): Thing | undefined { const all = this.all(); return all.find(t => t.plural && !t.name.split(' ').some(w => SIDES.has(w))) ?? all.find(t => t.plural) ?? this.topic(); }
@@ -48,7 +60,8 @@ export class Memory {
         if (!have) { if (t === this.topic()) return `other ${t.name}`; continue; }
         side = OPPOSITE[have]!;
       }
-      const base = words.filter(w => !SIDES.has(w) && !/^(other|first|second|third)$/.test(w));
+      const axis = AXES.find(a => a.test(side));
+      const base = words.filter(w => !(SIDES.has(w) && (!axis || axis.test(w) || plural || !words.some(o => axis.test(o)) && /^(middle|centre|center)$/.test(w))) && !/^(other|first|second|third)$/.test(w));
       if (!base.length) continue;
       const last = base.at(-1)!;
       const name = [singular(side), ...base.slice(0, -1), plural ? last : singular(last)].join(' ');

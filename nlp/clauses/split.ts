@@ -147,7 +147,7 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   }
   if (measuresHere(items, i, cur)) return true;
   const after = it.t === 'np' ? afterNouns(items, i, !(hasPredicate(cur) && items[k - 1]?.t === 'cc')) : i;
-  if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return true;
+  if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return !(items[k - 1]?.t === 'cc' && last(cur)?.np && ownObject(items, after + 1));
   if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
   if (it.t === 'np' && it.np!.quant === 'no' && hasPredicate(cur) && endsAt(items, after)) return true;
   if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure'));
@@ -157,6 +157,13 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.f?.dim === 'span' && cur.some(x => x.f?.dim === 'span') && /^(on|in|into|at)$/.test(items[i + 1]?.low ?? '')) return true;
   if (countsOf(items, i)) return true;
   return false;
+}
+
+/** "i'll look at it": a verb with its own object, so that what stands before "i" is none. */
+function ownObject(items: readonly Item[], k: number): boolean {
+  let i = k;
+  while (items[i] && (isAux(items[i]) || /^(adv|neg|verb|prt|prep)$/.test(items[i]!.t))) i++;
+  return i > k && items[i]?.t === 'pron' && /^(it|them)$/.test(items[i]!.low);
 }
 
 /** "…primed, film 1.5 mils", "…back, 1.4801 inch diameter", "gap 0.90 mm, scrap": a figure with its quantity, or what it comes to, after a clause of another kind. */
@@ -175,13 +182,14 @@ const hasSubjectOrVerb = (cur: readonly Item[]): boolean => cur.some(i => i.t ==
 function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
   if (!hasPredicate(cur)) return fragmentEnds(items, k, cur);
   const it = items[k]!, prev = last(cur);
-  if (prev?.t === 'be' && cur.at(-1)!.t === 'adv' && /^(home|here|there|away|upstairs|outside|inside|indoors|outdoors|done)$/.test(cur.at(-1)!.low) && isSubjectPronoun(items[k]) && (isAux(items[k + 1]) || finite(items[k + 1]))) return true;
+  if (prev?.t === 'be' && cur.at(-1)!.t === 'adv' && /^(home|here|there|away|upstairs|outside|inside|indoors|outdoors|done)$/.test(cur.at(-1)!.low) && (isSubjectPronoun(items[k]) && (isAux(items[k + 1]) || finite(items[k + 1])) || items[k]!.t === 'verb' && items[k]!.form === 'past' && items[k + 1]?.np)) return true;
   if (!prev || prev.t === 'prep' || prev.t === 'wh' || prev.t === 'to' || prev.t === 'cc' || prev.t === 'modal' || prev.t === 'be' || prev.t === 'do' || prev.t === 'neg' || prev.t === 'have') return false;
   if (prev.t === 'mark') return false;
   if (it.t === 'pron' && cur.slice(-3).some(x => x.low === 'as' && x.t === 'sub')) return false;
   const verb = cur.findLast(i => i.t === 'verb');
   if (it.pause && (it.t === 'np' && predicateAt(items, afterNouns(items, k, false)) || isSubjectPronoun(it) && (isAux(items[k + 1]) || finite(items[k + 1])))) return true;
   const next = items[k + 1];
+  if (it.low === 'there' && isAux(next) && (prev.t === 'np' || prev.t === 'prt' || prev.f)) return true;
   if (countsOf(items, k)) return true;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(next?.low ?? '') && items[k + 2]?.np) return true;
   if (it.t === 'modal' && /^(should|ought|will|could|might)$/.test(it.low) && (it.pause || verb !== undefined) && prev.t !== 'pron' && prev.t !== 'np' && !cur.some(x => x.t === 'modal')) return true; // "…that's it ordered should be here friday"
@@ -241,7 +249,7 @@ const topicOnly = (cur: readonly Item[]): boolean => cur.some(x => x.np && !PERS
 const endsAt = (items: readonly Item[], k: number): boolean => items[k] === undefined || items[k]!.t === 'mark' || items[k]!.t === 'cc' || items[k]!.low === 'at';
 
 /** "three of them are": a count of things named before, as a subject. */
-const countsOf = (items: readonly Item[], k: number): boolean => items[k]?.f?.dim === 'number' && items[k + 1]?.low === 'of' && (items[k + 2]?.t === 'pron' || items[k + 2]?.t === 'np') && predicateAt(items, k + 3);
+const countsOf = (items: readonly Item[], k: number): boolean => (items[k]?.f?.dim === 'number' || items[k]?.t === 'num') && items[k + 1]?.low === 'of' && (items[k + 2]?.t === 'pron' || items[k + 2]?.t === 'np') && predicateAt(items, items[k + 2]!.t === 'np' ? afterNouns(items, k + 2, false) : k + 3);
 
 /** A particle that closed its clause: "…is off", "took it out". */
 const stateEnds = (cur: readonly Item[]): boolean => { const k = cur.length - 1; return k > 0 && (cur[k - 1]!.t === 'be' || cur[k - 1]!.t === 'pron' || cur[k - 1]!.t === 'adv' || cur[k - 1]!.t === 'prt'); };

@@ -21,6 +21,7 @@ export const isMachine = (sheet: Sheet, name: string): boolean => {
   const words = name.split(' ');
   return words.length > 1 && !isKnownPart(sheet.ctx.parts, name) && classes.size === 0 && words.every(w => { const k = nounClasses(w); return k.has('machine') && !(k.has('part') && w !== 'engine' && w !== 'pump'); });
 };
+const A_UNIT = /^(?:milli|centi|kilo)?(?:met(?:re|er)|gram|lit(?:re|er))s?$|^(?:inch(?:es)?|thou|mils?|psi|amps?|volts?|ohms?|pounds?|ounces?|gallons?|quarts?|pints?|degrees?)$/;
 /** Whether a name can be a part's: the shop's or the trade's, or an unknown word that is no everyday one. */
 export const partLike = (sheet: Sheet, name: string): boolean => {
   const head = name.split(' ').at(-1)!;
@@ -28,6 +29,7 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
   if (isKnownPart(sheet.ctx.parts, name)) return true;
   if (/^(dogs?|fingers?|thumbs?|knees?|foot|feet|backs?|hands?|eyes?|cats?|legs?|ears?|cows?)$/.test(name)) return false;
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
+  if (!classes.size && A_UNIT.test(name)) return false;
   if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;
   if (classes.has('source') || classes.size === 1 && classes.has('quantity')) return false;
   const owner = name.split(' ').slice(0, -1).join(' ');
@@ -44,11 +46,14 @@ export const isSource = (np: Phrase): boolean => nounClasses(np.said).has('sourc
 export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory: Memory, owned = true): { thing: Thing; next: number } | undefined {
   const it = items[k];
   if (it?.t !== 'np') return undefined;
-  const lot = /^(pair|lot|lot of them|whole lot|set|rest)$/.test(it.np!.said) && /^(the|that|this)$/.test(sheet.tokens[it.np!.from]?.low ?? '') && items[k + 1]?.low !== 'of';
+  const lot = /^(pair|lot|lot of them|whole lot|set)$/.test(it.np!.said) && /^(the|that|this)$/.test(sheet.tokens[it.np!.from]?.low ?? '') && (items[k + 1]?.low !== 'of' || items[k + 2]?.t === 'pron');
   const sided = /^(rears|fronts|lefts|rights|uppers|lowers|backs)$/.test(it.np!.said) && !it.np!.known;
-  const np = sided ? { ...it.np!, stands: true, said: `${it.np!.said.slice(0, -1)} ones` } : lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
+  const others = /^(rest|others)$/.test(it.np!.said) && items[k + 1]?.low !== 'of' && !it.np!.known;
+  const np = others ? { ...it.np!, stands: true } : sided ? { ...it.np!, stands: true, said: `${it.np!.said.slice(0, -1)} ones` } : lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
   let name = np.stands ? standIn(np, memory, sheet) : np.name;
   if (name === undefined) return undefined;
+  const whole = !np.stands && !np.known && /^(top|bottom|upper|lower|left|right|front|rear|back|inner|outer|near|far) half$/.test(np.said) && items[k + 1]?.low !== 'of' ? memory.topic()?.name : undefined;
+  if (whole) name = `${np.said} ${singularName(whole)}`; // "big end brasses… the top half is perfect"
   // What was spoken of decides only when it is one of the choices alone; several of them ("the tie rod end" after left and right) are asked about.
   const heard = new Map((np.choices ? memory.all() : []).filter(t => np.choices!.some(x => x.toLowerCase() === t.name)).map(t => [t.name, t]));
   const spoken = heard.size === 1 && !isPlural(np.said) ? [...heard.values()][0] : undefined;
@@ -76,6 +81,8 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   }
   return { thing: { name, from: it.from, to, np, plural: isPlural(name), machine, ...(count !== undefined ? { count } : {}), ...(np.stands ? { carried: true } : {}), ...(choices ? { choices } : {}) }, next };
 }
+
+const singularName = (name: string): string => name.replace(/\S+$/, w => singular(w));
 
 /** The owner's name in front; undefined when the tail is no owner (a place, a person) and the clause goes on. */
 function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memory: Memory): string | undefined {

@@ -50,6 +50,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
   if (base === 'rub' && /\b(through|thin|away)\b/.test(lowText(t))) return false;
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;
+  if (isClass(base!, 'fail') && !c.obj.length && c.carriedSubj && c.join === ',' && !c.who) return false; // "turned up, bent in half by the post"
   if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && /^(re|de|un|bead|sand|wire|pressure|spot)/.test(base!) && base!.length > 5;
   if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang)$/.test(base!)) return c.obj.length > 0 || c.passive || (c.carriedSubj ?? false);
   return true;
@@ -61,7 +62,7 @@ function action(base: string, c: Clause): string {
   return base;
 }
 
-const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|try|commence)$/.test(i.base ?? ''));
+const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|try|commence)$/.test(i.base ?? '') || i.np?.said === 'start' && c.items.some(x => x.base === 'make'));
 
 function isBegun(t: Telling, c: Clause): boolean {
   const inside = (k: number): boolean => t.sheet.found.some(f => f.dim !== 'number' && f.from <= k && k < f.to);

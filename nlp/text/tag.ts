@@ -43,6 +43,9 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'round' && lowAt(tokens, i - 1) === 'all' || low === 'all' && next === 'round') return 'adv';
   if (alongside(tokens, i)) return 'adv';
   if (low === 'fit' && /^(for|to)$/.test(next) && (prev === 'be' || prev === 'cc' || prev === 'adv' || prev === 'noun') && lowAt(tokens, i + 2) !== 'the') return 'adj';
+  if (/^(goes|tries|passes|runs|pulls|turns|hits|cuts|bites|stages|steps|lots)$/.test(low) && prev === 'num') return 'noun';
+  if (low === 'me' && prev !== 'verb' && prev !== 'prep' && nominal(tokens, i + 1, solid) && !verbForms(next).some(f => f.form !== 'base')) return 'det'; // "me ears"
+  if (low === 'half' && (prev === 'adj' || prev === 'noun') && SIDES.has(lowAt(tokens, i - 1))) return 'noun';
   if (low === 'not' || low === 'never' || low === "n't") return 'neg';
   if (low === 'to') return 'to';
   if (/^\.?\d/.test(low) || /^m\d/.test(low)) return 'num';
@@ -108,7 +111,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (low === 'can' && (prev === 'det' || (prev === 'adj' || prev === 'poss' || prev === 'noun') && !verbForms(next).some(f => f.form === 'base') && next !== 'be' && next !== 'i')) return 'noun';
   if (low === 'will' && prev === 'det') return 'noun';
   if (g.MODAL.has(low)) return 'modal';
-  if (low === 'like') return prev === 'pron' || prev === 'modal' ? 'verb' : 'prep';
+  if (low === 'like') return prev === 'pron' && !/^(something|anything|nothing|everything|it|that|this|one|ones)$/.test(lowAt(tokens, i - 1)) || prev === 'modal' ? 'verb' : 'prep';
   if (low === 'second' || low === 'first' || low === 'last' || low === 'next') return nominal(tokens, i + 1, solid) || /^(one|of)$/.test(next) || prev === 'det' ? 'adj' : 'adv';
   if (low === 'so' && next === 'far' || low === 'far' && tokens[i - 1]?.low === 'so') return 'adv';
   if (low === 'so' || low === 'then' || low === 'plus') return 'cc';

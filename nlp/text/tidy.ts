@@ -14,6 +14,7 @@ export function tidy(sheet: Sheet): void {
   sheet.tokens = openClitics(sheet.tokens);
   dropRanges(sheet, 'oath', oaths(sheet.tokens));
   dropRanges(sheet, 'set phrase', idioms(sheet.tokens));
+  dropRanges(sheet, 'set phrase', whicheverWay(sheet.tokens));
 }
 
 /** "mm" is a hum only where it stands by itself, at the head of a sentence or between commas; after any word it is the unit ("how many mm"). */
@@ -104,6 +105,9 @@ function idioms(tokens: readonly Token[]): [number, number][] {
   }
   return out;
 }
+
+/** ", company or no company": come what may. */
+const whicheverWay = (tokens: readonly Token[]): [number, number][] => tokens.flatMap((t, i): [number, number][] => (t.low === 'or' && tokens[i + 1]?.low === 'no' && i > 0 && tokens[i - 1]!.low === tokens[i + 2]?.low ? [[tokens[i - 2]?.low === ',' ? i - 2 : i - 1, i + 3]] : []));
 
 const GOODBYES = [
   'thank you for watching', 'thanks for watching', 'thank you very much for watching', "i'll see you in the next video", 'i will see you in the next video', 'see you next time', 'see you in the next one',

@@ -19,7 +19,7 @@ export const ADVERB = set(`
 now then today tonight yesterday tomorrow again already yet still just only really quite very too also even maybe perhaps probably finally fully completely totally
 all almost nearly about roughly approximately around nicely well badly properly pretty rather fairly so much more most less least enough ever never always often sometimes
 soon later earlier early late lately recently first second last next once twice anyway though however instead else together apart away here there everywhere somewhere
-inside outside indoors outdoors up down back forward sideways right left straight dead clean clear halfway mostly partly barely hardly actually basically honestly
+inside outside indoors outdoors upstairs downstairs up down back forward sideways right left straight dead clean clear halfway mostly partly barely hardly actually basically honestly
 good-and for-good meanwhile afterwards afterward beforehand ago half way home overnight temporarily permanently currently presently alone beforehand supposedly apparently definitely certainly
 slightly lightly heavily carefully thoroughly gently loosely tightly easily freely smoothly evenly slowly quickly nowhere hopefully luckily sadly thankfully finger`);
 export const CALENDAR = set('monday tuesday wednesday thursday friday saturday sunday january february march april may june july august september october november december mon tue tues wed weds thu thur thurs fri sat arvo christmas easter');
