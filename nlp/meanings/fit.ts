@@ -21,16 +21,26 @@ export const fit: Meaning = t => {
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
   const state = fitState(t);
   if (!state) return undefined;
-  const parts = patientsOf(c).filter(p => partLike(t.sheet, measuredName(p.name).part) && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
+  const parts = patientsOf(c).filter(p => (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;
     parts.push(again);
   }
-  const named = parts.map(p => measuredName(p.name));
+  const named = parts.map(p => (bareQuantity(p.name) && state === 'tight' ? { part: hasIt(t, p.to) ?? p.name, what: p.name } : measuredName(p.name)));
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
   return [...named.map(n => trim({ kind: 'fit', part: state === 'off' ? outOf(t, n.part) : n.part, state, with: held })) as Entry[], ...figures(t, c, named.map(n => n.part), named[0]?.what)];
 };
+
+/** "end play", "air gap": a quantity without what has it. */
+const bareQuantity = (name: string): boolean => NAMED.test(name) || name === 'air gap';
+
+/** "set the gap on the valves to…", "front bearings… set the end play to…": what has the quantity that was set. */
+function hasIt(t: Telling, after: number): string | undefined {
+  const c = t.clause, k = c.items.findIndex((i, n) => i.from >= after && /^(on|of|in|for)$/.test(i.low) && c.items[n + 1]?.np);
+  const np = k >= 0 ? c.items[k + 1]!.np! : undefined;
+  return np && !np.stands ? np.name : (c.subj[0] ?? t.memory.topic())?.name;
+}
 
 /** What the deed was done to; "came away no bother" has no object but a manner of speaking. */
 const patientsOf = (c: Clause): Clause['subj'] => (/^(come|go)$/.test(c.verb?.base ?? '') && c.subj.length ? c.subj : patients(c));

@@ -20,7 +20,7 @@ const NOT_REMOVAL = /^(sort|check|figure|find|work|turn|give|hold|mark|lay|set|r
 /** The state that a verb with its particles gives its part: "took off", "pressed in", "torqued to". */
 export function byVerb(t: Telling, c: Clause): FitState | undefined {
   const base = c.verb?.base ?? '', prt = c.prt.join(' ');
-  if (!c.verb && c.pred === 'have' && c.obj.length && /\b(had|'ve|have)\b/.test(lowText(t))) return /\b(off|out|apart)$/.test(prt) ? 'off' : /\b(back (on|in|together)|together)$/.test(prt) ? 'on' : undefined;
+  if (!c.verb && c.pred === 'have' && c.obj.length && /\b(had|'ve|have)\b/.test(lowText(t))) return /\b(off|out|apart)$/.test(prt) ? 'off' : /\b(back (on|in|together)|together)$/.test(prt) ? 'on' : TRIED.test(lowText(t)) && (/\b(on|in|up)$/.test(prt) || c.rest.some((i, k) => /^(on|in)$/.test(i.low) && c.rest[k + 1]?.np)) ? 'tried' : undefined;
   if (c.verb && (c.verb.form === 'base' || c.verb.form === 's') && !c.passive) return undefined;
   const off = away(c, prt);
   const toward = !c.rest.some(i => i.np && isPlaceNoun(i.np) && !i.np.known) && c.rest.some(i => /^(into|onto)$/.test(i.low)) || c.rest.some((i, k) => (i.low === 'in' || i.low === 'on') && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!));
