@@ -39,7 +39,7 @@ const bareQuantity = (name: string): boolean => NAMED.test(name) || name === 'ai
 function hasIt(t: Telling, after: number): string | undefined {
   const c = t.clause, k = c.items.findIndex((i, n) => i.from >= after && /^(on|of|in|for)$/.test(i.low) && c.items[n + 1]?.np);
   const np = k >= 0 ? c.items[k + 1]!.np! : undefined;
-  return np && !np.stands ? np.name : (c.subj[0] ?? t.memory.topic())?.name;
+  return np && !np.stands ? np.name : (c.subj.find(s => !bareQuantity(s.name)) ?? t.memory.topic())?.name;
 }
 
 /** What the deed was done to; "came away no bother" has no object but a manner of speaking. */
