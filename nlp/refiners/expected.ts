@@ -1,4 +1,5 @@
 import { nameKey } from '../../domain/model/names.ts';
+import { singular } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
 import { phonesOf, weightOf } from './phones.ts';
 
@@ -10,6 +11,8 @@ export interface Expected {
   size: number;
   /** A name whose letters run together are these, in the singular or as said. */
   joined(letters: string): ExpectedName | undefined;
+  /** Names of several words that hold this word, in the singular; none where so many do that it tells nothing. */
+  holding(word: string): readonly ExpectedName[];
   /** Names that begin with a like sound and are about as long. */
   near(row: string, heavy: number): readonly ExpectedName[];
 }
@@ -44,7 +47,9 @@ export function expectedNames(names: readonly string[]): Expected {
   }
   const whole = new Map<string, ExpectedName>();
   for (const e of [...entries.values()].reverse()) { const letters = e.words.join('').replace(/-/g, ''); if (letters.length >= 6) { whole.set(letters, e); whole.set(letters.replace(/s$/, ''), e); } }
-  const index: Expected = { joined: letters => whole.get(letters) ?? whole.get(letters.replace(/s$/, '')), size: entries.size, near: (row, heavy) => table.get((opening(row)[0] ?? '') + Math.round(heavy)) ?? NONE };
+  const byWord = new Map<string, ExpectedName[]>();
+  for (const e of entries.values()) if (e.words.length > 1) for (const w of new Set(e.words.map(singular))) { const list = byWord.get(w); if (list) list.push(e); else byWord.set(w, [e]); }
+  const index: Expected = { holding: word => { const list = byWord.get(word) ?? NONE; return list.length > 100 ? NONE : list; }, joined: letters => whole.get(letters) ?? whole.get(letters.replace(/s$/, '')), size: entries.size, near: (row, heavy) => table.get((opening(row)[0] ?? '') + Math.round(heavy)) ?? NONE };
   cache.set(names, index);
   return index;
 }

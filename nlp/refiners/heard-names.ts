@@ -49,6 +49,7 @@ export function heardNames(sheet: Sheet): void {
 function joinedName(tokens: readonly Token[], at: number, expected: readonly Expected[]): Hit | undefined {
   for (let n = Math.min(LONGEST, tokens.length - at); n >= 1; n--) {
     const words = tokens.slice(at, at + n).map(t => t.low);
+    if (!words.every(w => /^\p{L}/u.test(w))) continue;
     const name = expected.map(e => e.joined(words.join('').replace(/-/g, ''))).find(x => x !== undefined);
     if (name && name.words.length !== n) return { words: inForm(name.words, words), n, slack: 1 };
   }
@@ -68,13 +69,13 @@ function saidRight(tokens: readonly Token[], at: number, parts: KnownNames, mach
 }
 
 const mayBeHeard = (run: readonly Token[], sheet: Sheet, article: boolean): boolean =>
-  run.every((t, k) => /^[\p{L}'’-]+$/u.test(t.low) && (k === 0 || /^[\s-]*((um|uh|er|erm|ah)[\s,]+|(\w+)\s+)?$/i.test(sheet.text.slice(run[k - 1]!.end, t.start))))
+  run.every((t, k) => /^\p{L}[\p{L}'’-]*$/u.test(t.low) && (k === 0 || /^[\s-]*((um|uh|er|erm|ah)[\s,]+|(\w+)\s+)?$/i.test(sheet.text.slice(run[k - 1]!.end, t.start))))
   && (!CANT_OPEN.test(run[0]!.low) || article && run.length > 1 && !/^(the|a|an|my|to|and|or|is|are|was|were|i|it|of|one|new|old)$/.test(run[0]!.low)) && !CANT_END.test(run.at(-1)!.low) && (run.length > 1 || run[0]!.low.length > 3 && !run[0]!.low.includes('-'))
   && !run.some((t, k) => /^['’]/.test(t.low) || isNumberWord(t.low) || UNIT.test(t.low) && (k === 0 || UNIT.test(run[k - 1]!.low) || run.length === 1) || k > 0 && INSIDE.test(t.low));
 /** Words that part one phrase from the next: no name was heard across them. */
 const INSIDE = /^(the|a|an|my|and|of|to|is|are|was|were|has|have|'s|'re|'ve|'ll|'m|'d|but|so|then|if|when|while|because|until|till|i|we|they|one|ones|not|n't)$/;
 const UNIT = /^(inch|inches|foot|feet|mils?|thou|volts?|amps?|hours?|minutes?|days?|weeks?|months?|years?|bucks?|dollars?|euros?|quid|pounds?|miles?|metres?|meters?|litres?|liters?|gallons?|quarts?|pints?|degrees?|half|quarters?|percent|each|apiece|am|pm|say)$/;
-const CANT_OPEN = /^(the|a|an|my|his|our|your|its|their|this|that|these|those|to|and|or|is|are|was|were|be|been|it|they|i|he|she|we|in|on|off|of|for|from|with|at|but|so|if|when|has|have|had|got|do|did|does|'s|'re|'ve|'ll|'m|'d|n't|no|one|two|three|four|five|six|seven|eight|nine|ten|some|any|all|both|each|new|old|as|by)$/;
+const CANT_OPEN = /^(aye|oh|well|yes|right|ok|okay|the|a|an|my|his|our|your|its|their|this|that|these|those|to|and|or|is|are|was|were|be|been|it|they|i|he|she|we|in|on|off|of|for|from|with|at|but|so|if|when|has|have|had|got|do|did|does|'s|'re|'ve|'ll|'m|'d|n't|no|one|two|three|four|five|six|seven|eight|nine|ten|some|any|all|both|each|new|old|as|by)$/;
 const CANT_END = /^(the|a|an|of|and|or|to|'s|'re|'ve|'ll|'m|is|are|was|were|has|have|had|off|with|for|from|at|my)$/;
 
 /** The expected name that a run was heard for, with how far inside its allowance it lies. */
@@ -82,7 +83,9 @@ function nameFor(run: readonly Token[], expected: Expected, tokens: readonly Tok
   const words = run.map(t => t.low), row = phonesOf(words), heavy = weightOf(row);
   if (heavy < 2.2) return undefined;
   let best: Hit | undefined, rival = false;
-  for (const name of expected.near(row, heavy)) {
+  const near = new Set([...expected.near(row, heavy), ...(words.length > 1 ? words.flatMap(w => expected.holding(singular(w))) : [])]);
+  for (const name of near) {
+    if (Math.abs(name.heavy - heavy) > .4 * heavy) continue;
     const most = allowance(words, name.words, tokens, at, n);
     if (most <= 0) continue;
     const d = apart(row, name.row, most);
@@ -115,14 +118,18 @@ function allowance(words: readonly string[], name: readonly string[], tokens: re
     const one = own.length === 1 ? own[0]! : '';
     // Another part's own word ("bearing cup" for "bearing cap") gives way only where it sounds the same.
     if (one && rest > (nounClasses(one).size > 0 ? .03 : CONDITION.has(one) ? .12 : isTradeWord(one) ? .22 : 1)) return 0;
-    if (own.some(w => isClosed(w) && !SPLINTER.test(w) || GENERAL.test(w))) return 0;
-    if (rest > (plain ? .3 : .45) || phonesOf(own)[0] !== phonesOf(missing)[0] && rest > .3) return 0;
+    const opens = at === 0 || /^([.,;:!?]|the|and|um|a)$/.test(tokens[at - 1]!.low);
+    if (own.some(w => isClosed(w) && !SPLINTER.test(w) && !(opens && bare[0] === w && shared === 1 && words.length === 2 && !/s$/.test(words[1]!)) || GENERAL.test(w))) return 0;
+    if (rhymes(phonesOf(own), phonesOf(missing))) return .24;
+    if (rest > (plain ? shared > 1 ? .34 : .3 : .45) || phonesOf(own)[0] !== phonesOf(missing)[0] && rest > .3) return 0;
     return plain ? .2 : .3;
   }
+  if (own.every(w => isClosed(w)) && !own.some(w => SPLINTER.test(w))) return 0;
   const slot = partSlot(tokens, at, n);
   let most = .1 + (weightOf(phonesOf(name)) >= 5 ? .05 : 0) + (shared ? .04 : 0) + (plain ? 0 : .08) + (slot ? .06 : 0);
   if (words.length === 1) {
     const w = words[0]!;
+    if (name.length > 1) return .06;
     if (!plain) return Math.min(.24, most, .08 * (weightOf(phonesOf(words)) - 1.5));
     const next = tokens[at + 1]?.low ?? '.';
     const alone = !/^\p{L}/u.test(next) || isClosed(next) || CONDITION.has(next);
@@ -141,6 +148,11 @@ function allowance(words: readonly string[], name: readonly string[], tokens: re
   if (shared === 0 && name[0]!.startsWith(words[0]!.slice(0, 4)) && words[0]!.length >= 3) most += .08; // "mag needle", "radio later"
   return Math.min(.26, most);
 }
+/** "sister" for "twister": two syllables or more that differ only ahead of the first vowel. */
+const rhymes = (a: string, b: string): boolean => {
+  const tail = (row: string): string => row.replace(/^[^aeiou]+/, '');
+  return tail(a) === tail(b) && tail(a).replace(/[^aeiou]/g, '').length > 1 && weightOf(tail(a)) >= 2;
+};
 const ORDINAL = /^(first|second|third|fourth|fifth|last|next|other|spare)$/;
 /** "got the not her off", not "help roll her in": a small word ends a name only inside a noun phrase of its own. */
 function mayEnd(words: readonly string[], tokens: readonly Token[], at: number, n: number): boolean {
