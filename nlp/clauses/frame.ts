@@ -51,7 +51,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   }
   const it = c.items[i];
   if (it?.t === 'pron') {
-    c.who = it.low;
+    c.who = /^(himself|herself)$/.test(it.low) ? 'person' : it.low;
     if (/^(nobody|nothing|none)$/.test(it.low)) c.neg = true;
     const named = lead?.np && /^(it|they|them|she)$/.test(it.low) && partLike(sheet, lead.np.name) && !isStuff(lead.np.name) ? thingsAt(sheet, c.items, c.items.indexOf(lead), memory).things : pronoun(it.low, memory); // "on the chain this morning, it's cleaned"
     if (named) c.subj = named;
@@ -59,12 +59,13 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     if (/^(all|both|each)$/.test(c.items[next]?.low ?? '')) next++;
     return next;
   }
-  if ((it?.f?.dim === 'number' || it?.t === 'num') && c.items[i + 1]?.low === 'of' && c.items[i + 2]) {
-    const of = c.items[i + 2]!;
-    const list = of.np ? thingsAt(sheet, c.items, i + 2, memory) : undefined;
-    c.subj = list?.things ?? pronoun(of.low, memory) ?? [];
+  const more = /^(more|others?)$/.test(c.items[i + 1]?.low ?? '') ? i + 1 : i;
+  if ((it?.f?.dim === 'number' || it?.t === 'num') && c.items[more + 1]?.low === 'of' && c.items[more + 2]) {
+    const of = c.items[more + 2]!;
+    const named = of.np ? thingsAt(sheet, c.items, more + 2, memory) : undefined;
+    c.subj = named?.things ?? (pronoun(of.low, memory) ?? []).slice(-1);
     c.counted = it.low;
-    return list ? Math.max(list.next, i + 3) : i + 3;
+    return named ? Math.max(named.next, more + 3) : more + 3;
   }
   if (it?.t === 'np') {
     if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4) { c.who = 'person'; return i + 1; }
@@ -96,7 +97,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
 
 /** What a pronoun stands for; undefined for persons. */
 export function pronoun(low: string, memory: Memory): Thing[] | undefined {
-  if (/^(i|we|you|he|me|us|him|who|nobody|somebody|someone|everyone)$/.test(low)) return undefined;
+  if (/^(i|we|you|he|me|us|him|himself|herself|myself|yourself|who|nobody|somebody|someone|everyone)$/.test(low)) return undefined;
   const carried = (ts: readonly Thing[]): Thing[] => ts.filter((t, i) => ts.findIndex(o => o.name === t.name) === i).map(t => ({ ...t, carried: true }));
   if (/^(they|them|those|these|both|all|everything|ones)$/.test(low)) return carried(memory.several());
   if (/^(nothing|something|anything)$/.test(low)) return [];
@@ -245,6 +246,7 @@ function reality(c: Clause): Reality {
   if (/\b(probably|possibly|perhaps|maybe|likely)\b/.test(words.join(' ')) && (c.pred === 'be' || c.pred === 'none') && !c.items.some(i => i.f?.dim === 'when' || i.f?.dim === 'money')) return 'maybe';
   if (/\b(was|were) (just |only |really )?(going|gonna|about|meant|supposed|planning|hoping) to\b|\bmeant to\b|\bshould 've\b|\bshould have\b|\bcould 've\b|\bwould 've\b|\bwould have\b|\bcould have\b|\bought to have\b/.test(head)) return 'past plan';
   if (/\b(needs?|wants?|requires?) \w+ing\b/.test(words.join(' ')) || /^(?:\S+ ){0,4}?(?:still |yet )?to be\b/.test(head) && !c.items.slice(0, c.vi).some(i => i.t === 'have' || i.t === 'modal' || i.t === 'verb' || i.t === 'be' && i.low !== 'be')) return 'must';
+  if (/(^| )(is|are|'s|'re|'m) (all |just |finally )?getting \w+$/.test(head) && c.verb && /^(past|part)$/.test(c.verb.form ?? '')) return 'plan'; // "it's getting replaced"
   if (/\b(need|needs|have|has|had|'ve got|'s got|got|must|ought) to\b|\bmust\b|\bshould\b|\bwants? to be\b|\bbetter\b|\bsupposed to\b/.test(head)) return /\bhad to\b/.test(head) ? 'deed' : 'must';
   if (/\bto be$|\bto be \S+$/.test(head) && c.passive && !/\b(want|wants|going|gonna|likely|sure)\b/.test(head)) return 'must'; // "head bolts to be retorqued"
   if (/\b(wouldn't|couldn't|won't)\b/.test(head)) return 'maybe';

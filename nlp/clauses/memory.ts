@@ -61,7 +61,7 @@ export class Memory {
         side = OPPOSITE[have]!;
       }
       const axis = AXES.find(a => a.test(side));
-      const base = words.filter(w => !(SIDES.has(w) && (!axis || axis.test(w) || plural || !words.some(o => axis.test(o)) && /^(middle|centre|center)$/.test(w))) && !/^(other|first|second|third)$/.test(w));
+      const base = words.filter(w => !(SIDES.has(w) && (!axis || axis.test(w) || plural || !words.some(o => axis.test(o)) && /^(middle|centre|center)$/.test(w))) && !/^(other|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)$/.test(w));
       if (!base.length) continue;
       const last = base.at(-1)!;
       const name = [singular(side), ...base.slice(0, -1), plural ? last : singular(last)].join(' ');

@@ -249,7 +249,10 @@ const topicOnly = (cur: readonly Item[]): boolean => cur.some(x => x.np && !PERS
 const endsAt = (items: readonly Item[], k: number): boolean => items[k] === undefined || items[k]!.t === 'mark' || items[k]!.t === 'cc' || items[k]!.low === 'at';
 
 /** "three of them are": a count of things named before, as a subject. */
-const countsOf = (items: readonly Item[], k: number): boolean => (items[k]?.f?.dim === 'number' || items[k]?.t === 'num') && items[k + 1]?.low === 'of' && (items[k + 2]?.t === 'pron' || items[k + 2]?.t === 'np') && predicateAt(items, items[k + 2]!.t === 'np' ? afterNouns(items, k + 2, false) : k + 3);
+const countsOf = (items: readonly Item[], k: number): boolean => {
+  const of = /^(more|others?)$/.test(items[k + 1]?.low ?? '') ? k + 2 : k + 1;
+  return (items[k]?.f?.dim === 'number' || items[k]?.t === 'num' || /^(most|some|none|half|both|several)$/.test(items[k]?.low ?? '')) && items[of]?.low === 'of' && (items[of + 1]?.t === 'pron' || items[of + 1]?.t === 'np') && predicateAt(items, of + 2);
+};
 
 /** A particle that closed its clause: "…is off", "took it out". */
 const stateEnds = (cur: readonly Item[]): boolean => { const k = cur.length - 1; return k > 0 && (cur[k - 1]!.t === 'be' || cur[k - 1]!.t === 'pron' || cur[k - 1]!.t === 'adv' || cur[k - 1]!.t === 'prt'); };

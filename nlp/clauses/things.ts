@@ -62,7 +62,7 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   let count = np.count;
   for (;;) {
     const prep = items[next], tail = items[next + 1];
-    if (prep?.low === 'of' && np.stands && tail?.t === 'pron' && /^(them|those|these)$/.test(tail.low)) { name = memory.several()[0]?.name ?? name; to = tail.to; next += 2; break; }
+    if (prep?.low === 'of' && (np.stands || /^(pair|lot|set|half|whole lot|whole set|most)$/.test(np.said)) && tail?.t === 'pron' && /^(them|those|these)$/.test(tail.low)) { name = memory.several()[0]?.name ?? name; to = tail.to; next += 2; break; }
     if (!prep || !tail?.np || !OWNS.test(prep.low) || prep.t !== 'prep' && prep.t !== 'prt') break;
     const owner = tail.np;
     if (prep.low === 'of' && CONTAINER.test(np.said.split(' ').at(-1)!)) {
@@ -106,7 +106,7 @@ export function standIn(np: Phrase, memory: Memory, sheet: Sheet): string | unde
   const topic = (/\bones\b/.test(np.said) ? memory.plural() : memory.topic())?.name;
   if (!words.length || /^(both|all|each|neither|either|lot|same)$/.test(words.join(' '))) return topic ?? undefined;
   if (/^(rest|others?|other)$/.test(words.join(' ')) && (np.count === undefined ? words[0] !== 'other' : np.count > 1)) { const set = memory.group(); if (set) return set.name; }
-  const side = words.filter(w => SIDES.has(w) || /^(other|first|second|third|last|top|big|small|long|short|same)$/.test(singular(w)));
+  const side = words.filter(w => SIDES.has(w) || /^(other|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|last|top|big|small|long|short|same)$/.test(singular(w)));
   if (side.length) return memory.sided(words.join(' ').replace(/s$/, m => (SIDES.has(words.at(-1)!) ? m : '')), sheet, /ones$/.test(np.said) || /s$/.test(np.name) && np.stands) ?? words.join(' ');
   return topic ? `${words.join(' ')} ${topic}` : words.join(' ');
 }

@@ -1,17 +1,18 @@
-import type { Meaning } from './telling.ts';
-import { lowText } from './telling.ts';
+import type { Placed } from '../clauses/clauses.ts';
 import { acted, drained, wont } from './finding/does.ts';
 import { fault, flaws, found } from './finding/fault.ts';
 import { fragment, goesOn } from './finding/fragment.ts';
 import { possessed } from './finding/had.ts';
 import { stated } from './finding/stated.ts';
 import { doneFor, usable, verdictOnly } from './finding/verdict.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** The condition a part was found in, in the words of the note, with a verdict only where it is plain. */
 export const finding: Meaning = t => {
   const c = t.clause;
   if (c.asks || c.sub && /^(if|unless|until|till|before|that|which|who|whether|so|how|what|where|why|when|than|as)$/.test(c.sub)) return undefined;
   if (c.who === 'it' && /\b(too|got|getting|was|is) (too )?(cold|dark|late|wet|hot|windy|damp) (to|out|for|in here)\b/.test(lowText(t))) return undefined;
+  if (underIf(t)) return undefined;
   if (/^(cond|hearsay)$/.test(c.reality) || c.join === 'so' && c.neg && c.pred === 'verb' && t.at === 0) return undefined;
   const later = verdictOnly(t);
   if (later) return later;
@@ -21,4 +22,10 @@ export const finding: Meaning = t => {
   if (can) return can;
   if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !wont(t) && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
   return drained(t) ?? flaws(t) ?? fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
+};
+
+/** "if the frame's cracked she's finished": what hangs on an "if" was not found so. */
+const underIf = (t: Telling): boolean => {
+  const before = t.clauses[t.at - 1] as Placed | undefined;
+  return before !== undefined && /^(if|unless)$/.test(before.sub ?? '') && before.sentence === (t.clause as Placed).sentence && t.clause.join !== 'but';
 };

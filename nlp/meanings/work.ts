@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
 import { isMachine, partLike } from '../clauses/things.ts';
 import { isClass } from '../words/verbs.ts';
+import { SOILED } from './finding/does.ts';
 import { isConsumable, isTool, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 
@@ -14,6 +15,7 @@ export const work: Meaning = t => {
   if (c.pred === 'have' && !c.neg && !c.asks && c.reality === 'deed') return coated(t);
   if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which|as|like|how|what|where)$/.test(c.sub)) return undefined;
   if (/^(wire|tie|tape|clip|strap|bundle|band|zip-tie)$/.test(c.verb!.base!) && /\btogether\b/.test(lowText(t))) return undefined;
+  if (c.passive && c.items.some(i => i.t === 'be') && SOILED.test(lowText(t)) && !/^(drain|clean)/.test(c.verb!.base!)) return undefined; // soaked with oil, not by him
   if (/^(varnish|gum|sludge|silt)$/.test(c.verb!.base!) && c.prt.includes('up')) return undefined; // gummed, not coated
   const given = tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;

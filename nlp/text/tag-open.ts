@@ -13,6 +13,7 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   const forms = verbForms(low);
   const noun = nounClasses(low).size > 0 || isTradeWord(low) || FLAW.test(low);
   const condition = CONDITION.has(low);
+  if (low === 'fit' && tokens[i + 1]?.low === 'for' && (prev === 'cc' || prev === 'be' || prev === 'adv' || prev === 'mark')) return 'adj';
   if (prev === 'to' || prev === 'modal' || prev === 'do') if (forms.some(f => f.form === 'base')) return 'verb';
   if (condition && prev === 'noun' && STATED.test(low) && !nominal(tokens, i + 1, solid) && !nounClasses(`${tokens[i - 1]!.low} ${low}`).size) return 'adj';
   if (forms.length && noun && acts(tokens, tags, i, solid)) return 'verb';
@@ -52,7 +53,11 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   const prev = tags[i - 1], next = tokens[i + 1]?.low ?? '', low = tokens[i]!.low;
   const bare = forms.some(f => f.form === 'base');
   if (/^(set|cut|put|shut|split|cast|read|drilled|bored|bent)$/.test(low) && prev === 'noun' && /^(to|at|with|down|back|from)$/.test(next)) return 'verb';
+<<<<<<< HEAD
   if (/^(ground|wound|cut|split|cast|bent|drilled|bored)$/.test(low) && prev === 'noun' && (!next || /^([.,;]|and|at|by|in|off|out|up|down|to)$/.test(next)) && tokens.slice(Math.max(0, i - 5), i).some(t => /^(have|had|has|'ve|got|get|getting|having|need|want)$/.test(t.low))) return 'verb'; // "had the crank ground"
+=======
+  if (next === 'of' && low !== 'heard') return 'noun'; // "bore of the barrel"
+>>>>>>> 4d9d228 (What a part does or lets happen to it, counts and verdicts of some of them, in more ways of saying)
   if (/^(me|us)$/.test(next) && forms.some(f => f.form !== 'ing') && prev !== 'det') return 'verb';
   if (prev === 'num' && bare && /^(it|them)$/.test(next)) return 'verb';
   if (beforeNoun(prev) || next === 'of' && /^(box|can|pack|bag|pail|jar|tin|roll|coil|set|stack|pile|bunch|load|dab|drop|coat|sheet|bar)$/.test(low)) return 'noun';
@@ -103,7 +108,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
 }
 
 function unknownTag(low: string, prev: Tag | undefined, tokens: readonly Token[], i: number, solid: ReadonlySet<number>): Tag {
-  if (/ly$/.test(low) && low.length > 4) return 'adv';
+  if (/(ly|wise|ways)$/.test(low) && low.length > 4) return 'adv';
   if (low.includes('-') && !/-(ed|up)$/.test(low) && !/[a-z]{3}ed$/.test(low)) return 'noun';
   if (low.includes('-') && !/[a-z]{3}ed$/.test(low)) return 'noun';
   if (/..ed$/.test(low)) return beforeNoun(prev) && nominal(tokens, i + 1, solid) ? 'adj' : 'verb';

@@ -1,7 +1,9 @@
 import type { Entry } from '../../../domain/model/entry.ts';
-import { dims } from '../../clauses/clause.ts';
-import { isStuff } from '../../clauses/things.ts';
-import { isClass } from '../../words/verbs.ts';
+import { dims, type Clause, type Thing } from '../../clauses/clause.ts';
+import { isMachine, isStuff, partLike } from '../../clauses/things.ts';
+import { CONDITION } from '../../words/conditions.ts';
+import { FAULT } from '../../words/faults.ts';
+import { isClass, verbForms } from '../../words/verbs.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { clauseText, lowText, type Telling } from '../telling.ts';
 import { condition, counted, make, partsOf } from './part.ts';
@@ -10,23 +12,73 @@ import { condition, counted, make, partsOf } from './part.ts';
 export function acted(t: Telling): Entry[] | undefined {
   const c = t.clause, verb = c.verb!;
   const base = verb.base!;
-  if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' || base === 'read' && c.rest[0]?.f) return undefined;
-  const parts = partsOf(t, c.subj.length ? c.subj : []);
-  if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who)) return undefined;
-  if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
+  if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' && !unnamed(t).length || base === 'read' && c.rest[0]?.f) return undefined;
   if (dims(c.items, 'money').length) return undefined;
+  const broken = wreckedBy(t);
+  if (broken) return broken;
+  const parts = partsOf(t, c.subj.length ? lined(t, c.subj) : unnamed(t));
+  const she = c.who === 'she' && c.subj.some(s => s.carried) && (isClass(base, 'state') || isClass(base, 'fail')) && (c.rest.length > 0 || /^(hold|leak|weep|drip|pass|fail|seal|work|break|crack|snap)$/.test(base));
+  if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who) && !she) return undefined;
+  if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
   if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put|right)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg && !wont(t)) return undefined;
+  if (c.ing && c.pred === 'verb' && !c.subj.some(s => !s.carried) && c.join === ',') return undefined; // "…, smelling like a saddle"
   const text = condition(t, c, c.neg ? c.items.find(i => /n't$|^not$|^never$|^no$/.test(i.low))?.from ?? verb.from : verb.from);
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (parts.every(p => isStuff(p.name))) return undefined;
+  if (/^(need|want)$/.test(base) && /\b(new|another|replacement)\b/.test(lowText(t)) && c.obj.length) return undefined; // a want
   const fails = isClass(base, 'fail'), acts = isClass(base, 'state') || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
-  if (c.passive && isClass(base, 'fail') && !isClass(base, 'work')) return parts.map(p => make(p.name, (counted(t, c) + text), verdictIn(text)));
-  if (c.passive && (!/ed$/.test(verb.low) || ['work', 'on', 'off', 'tight', 'hang', 'stow', 'send', 'order', 'buy', 'move', 'check', 'arrive', 'find', 'measure', 'say', 'think', 'help', 'begin', 'stop', 'own', 'wait', 'spend'].some(k => isClass(base, k as 'work')))) return undefined;
-  if (c.passive) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
+  if (c.passive && isClass(base, 'fail') && (!isClass(base, 'work') || CONDITION.has(verb.low))) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
+  if (c.passive && soiled(t)) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
+  if (c.passive) return unlisted(t) ? parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text))) : undefined;
   if (!(fails || acts)) return /^(get|go|come|let|test|check)$/.test(base) && c.rest.some(i => i.t === 'adj') || base === 'let' ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (c.ing && c.pred === 'verb' && c.items.some(i => i.t === 'to')) return undefined;
   if (/^(go|fit|start|come|sit|stay|move|want|lift|draw|read|float|track|turn)$/.test(base) && !c.rest.length && !c.neg && !/^(start|turn|fit)$/.test(base)) return undefined;
+  if (trialRun(c) || verb.low === 'stuck' && c.subj.every(s => s.carried)) return undefined;
   return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
+}
+
+/** "sanded the lining and it grabs again": "it" is what the lining is of, the part found faulty before. */
+function lined(t: Telling, subj: readonly Thing[]): readonly Thing[] {
+  const f = subj.length === 1 && subj[0]!.carried && FAULT.test(subj[0]!.name) ? t.told.findLast(x => x.entry.kind === 'finding')?.entry : undefined;
+  return f?.kind === 'finding' ? [{ ...subj[0]!, name: f.part }] : subj;
+}
+
+/** "the rope is birdcaged": a participle that no list holds, of a part that nobody is said to have done it to. */
+const unlisted = (t: Telling): boolean => {
+  const verb = t.clause.verb!;
+  return /ed$/.test(verb.low) && verbForms(verb.low).length === 0 && !/\b(by|to)\b/.test(lowText(t))
+    && !/^(requir|design|own|us|suppos|intend|attempt|propos|decid|procur|oblig|invest|satisf|lik|concern|relat|involv|includ|allow|permit|expect|request|instruct|advis|suggest|recommend|complet|includ|assum|need|lock|park|tow)/.test(verb.low);
+};
+
+/** "burns blue", "doesn't leak any more" after what was tested or done: a verb in the present, or "held", without a subject, is of what the clause before was about. */
+function unnamed(t: Telling): Thing[] {
+  const c = t.clause, verb = c.verb, opens = c.items.find(i => i.t !== 'cc' && i.t !== 'mark' && i.t !== 'adv');
+  if (!verb || c.who || c.subj.length || !isClass(verb.base!, 'state') || c.obj.some(o => !o.carried && partLike(t.sheet, o.name))) return [];
+  if (!(verb.form === 's' || opens?.t === 'do' && /^do/.test(opens.low) || /^(held|passed|leaked|failed|worked|died)$/.test(verb.low))) return [];
+  const last = t.told.at(-1), topic = t.memory.topic();
+  const near = last && [t.clauses[t.at - 1], t.clauses[t.at - 2]].includes(last.clause) && 'part' in last.entry;
+  return near && topic && !topic.machine ? [{ ...topic, name: (last.entry as { part?: string }).part ?? topic.name, carried: true }] : [];
+}
+
+/** "clutch disc is soaked with oil", "caked in mud": what is on or in it was not put there. */
+const soiled = (t: Telling): boolean => t.clause.items.some(i => i.t === 'be') && SOILED.test(lowText(t));
+/** Said of a part by what has got into or onto it. */
+export const SOILED = /\b(soaked|caked|covered|coated|packed|filled|plastered|smothered|crusted|clogged|blocked|choked|bunged|plugged|stuffed|lined|swimming|dripping|saturated|fouled|gummed|varnished|furred)( \w+)? (with|in|by|full of) (\w+ )?(oil|mud|muck|grease|water|rust|dirt|chaff|soot|carbon|scale|sludge|dust|straw|crud|gunk|clay|cobwebs?|nests?|wasps?|mice|leaves|ash|coke|tar|gum|sand|silt|grit|swarf|cement|paint|weed|hay|seed)\b/;
+
+/** "it ran", "she fired": a trial run of the machine is no state of a part. */
+const trialRun = (c: Clause): boolean => /^(run|fire|start|pop|cough|catch|turn|kick)$/.test(c.verb!.base!) && /^(past|part)$/.test(c.verb!.form ?? '') && !c.neg && (c.subj.some(s => s.machine || /^(engine|motor|tractor)$/.test(s.name)) || c.subj.every(s => s.carried));
+
+/** "wind broke the tail hinge clean in two", "mice chewed the wiring", "I snapped the stud": what was wrecked, whoever did it. */
+function wreckedBy(t: Telling): Entry[] | undefined {
+  const c = t.clause, base = c.verb!.base!;
+  if (c.passive || c.neg || !isClass(base, 'fail') || !/^(past|part)$/.test(c.verb!.form ?? '') || !c.obj.length || c.obj.some(o => o.carried)) return undefined;
+  const mine = /^(i|we)$/.test(c.who ?? '');
+  if (mine ? !/^(break|snap|shear|crack)$/.test(base) : isClass(base, 'work') && !/^(chew|crack|bend|split)$/.test(base) || /^(lose|let|leak|strip|free)$/.test(base) || !c.subj.length || c.subj.some(s => s.carried)) return undefined;
+  const parts = c.obj.filter(o => partLike(t.sheet, o.name) && !isMachine(t.sheet, o.name));
+  if (!parts.length) return undefined;
+  const rest = c.rest.length ? condition(t, c, c.rest[0]!.from) : '';
+  const by = mine || /^(break|snap|crack|shear|split|bend)$/.test(base) ? '' : `by ${c.subj[0]!.np?.said ?? c.subj[0]!.name}`;
+  return parts.map(p => make(p.name, [c.verb!.low, rest, by].filter(Boolean).join(' '), verdictIn(rest)));
 }
 
 /** "battery won't hold a charge": what a part refuses to do now is how it is. */

@@ -13,6 +13,7 @@ export function possessed(t: Telling): Entry[] | undefined {
   if (!parts.length || c.who && /^(i|we|they|he|she|person)$/.test(c.who)) return undefined;
   const after = c.items.slice(c.vi + 1);
   const first = after.find(i => i.t !== 'adv' && i.t !== 'neg');
+  if (first?.t === 'to') return undefined; // "hasn't to start it"
   if (!first || c.verb && c.pred === 'verb') return undefined;
   if (dims(c.items, 'measure').length || dims(c.items, 'money').length) return undefined;
   const np = c.items.slice(c.vi + 1).find(i => i.np);

@@ -22,7 +22,7 @@ export function stated(t: Telling): Entry[] | undefined {
   if (first.t === 'np') {
     const words = first.np!.said.split(' ');
     if (parts.some(p => p.name.split(' ').at(-1) === words.at(-1))) return undefined; // "the hole is a clearance hole"
-    const statish = CONDITION.has(words.at(-1)!) || first.np!.states.length > 0 || FAULT.test(words.at(-1)!) || verdictIn(first.low) !== undefined;
+    const statish = CONDITION.has(words.at(-1)!) || c.pred === 'be' && CONDITION.has(first.low.split(' ')[0]!) || first.np!.states.length > 0 || FAULT.test(words.at(-1)!) || verdictIn(first.low) !== undefined;
     if (!statish && (c.pred === 'none' || !/\b(like|more|mess|state|bit|lot|size|shape|piece|pieces|colour|color|wreck|lace|toast|history|case|write-off|throughout|all over|fit|lost cause|mass|lump|disaster|dog|pain|pig)\b/.test(first.low))) return undefined;
   }
   if (first.t === 'prep' && !/^(like|past|beyond|without|in|out|of|at|full)$/.test(first.low)) return undefined;

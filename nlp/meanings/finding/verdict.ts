@@ -3,7 +3,7 @@ import type { Clause, Thing } from '../../clauses/clause.ts';
 import { partLike } from '../../clauses/things.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { clauseText, lowText, type Telling } from '../telling.ts';
-import { condition, make, partsOf } from './part.ts';
+import { condition, counted, make, partsOf } from './part.ts';
 
 /** "the seal's had it", "belt is past it", "the tyres have seen better days". */
 export function doneFor(t: Telling): Entry[] | undefined {
@@ -37,21 +37,26 @@ export function verdictOnly(t: Telling): Entry[] | undefined {
   const v = verdictIn(text);
   if (c.reality === 'hearsay' || /\b(probably|might|perhaps|would|wish)\b|^maybe\b/.test(text)) return undefined;
   if (c.subj.some(s => s.from >= c.from && s.np?.stands && (/^(rest|others?)$/.test(s.np.said) || (s.np.count ?? 1) > 1))) return undefined; // of the others, not of what was said before
+  const some = counted(t, c);
+  if (some && c.pred === 'be') return undefined; // "the other two are scrap" is said of two
   if (!v || c.neg || c.pred === 'none' && c.items.some(i => i.f?.dim === 'number')) return undefined;
   if (c.pred === 'be' && c.subj.some(s => s.np?.stands && s.from >= c.from) && v !== 'watch' && v !== 'reuse' && !t.told.some(x => x.entry.kind === 'finding' && c.subj.some(s => s.name === (x.entry as { part: string }).part))) return undefined;
   if (c.pred === 'be' && c.subj.some(s => !s.carried)) return undefined;
   const plain = v === 'watch' || v === 'reuse' && (c.who !== undefined || !c.subj.some(s => !s.carried)) || v === 'repair' && /can|has to be|have to be/.test(text) || v === 'replace' && c.reality === 'must' || (v === 'replace' || v === 'good') && (/^(that|it|they|that one|those|this|she|he)$/.test(c.who ?? '') || c.subj.length > 0) && c.subj.every(s => s.carried);
   if (!plain) return undefined;
-  const about = (v === 'watch' && !c.obj.some(o => partLike(t.sheet, o.name)) ? aboutAfterOn(t, c) : c.obj.length ? c.obj : c.subj).filter(s => partLike(t.sheet, s.name));
+  const welded = /\b(on|onto|to|in|into) (it|them|that|those|the end)\b/.test(text) && v === 'repair' && t.memory.topic() ? [t.memory.topic()!] : undefined; // "I can weld a tip on them": what is mended is what gets it
+  const about = welded ?? (v === 'watch' && !c.obj.some(o => partLike(t.sheet, o.name)) ? aboutAfterOn(t, c) : c.obj.length ? c.obj : c.subj).filter(s => partLike(t.sheet, s.name));
   if (!about.length) about.push(...t.memory.lastGroup().slice(0, 1));
   const names = about.map(a => a.name);
   const same = t.told.findLast(x => x.entry.kind === 'finding' && names.includes(x.entry.part));
-  if (same && same.entry.kind === 'finding') {
+  const since = same ? t.told.slice(t.told.indexOf(same) + 1).some(x => /^(work|fit)$/.test(x.entry.kind)) : false;
+  if (same && same.entry.kind === 'finding' && !some && !(since && (v === 'good' || v === 'replace'))) {
     if (!same.entry.verdict) { same.entry.verdict = v; return []; }
     if (v === 'watch' || v === 'replace') same.entry.verdict = v;
     return [];
   }
   if (!names.length) return undefined;
   const own = c.subj.find(s => !s.carried && s.from >= c.from && s.to < c.to);
+  if (some) return names.map(n => make(n, `${some}${condition(t, c, (c.items.find(i => i.t === 'modal') ?? c.rest[0] ?? c.items.at(-1)!).from)}`, v));
   return names.map(n => make(n, own ? condition(t, c, own.to) : c.pred === 'be' && c.rest.length ? condition(t, c, c.rest[0]!.from) : clauseText(t).replace(/^(and|but|so|then)\s+/i, ''), v));
 }
