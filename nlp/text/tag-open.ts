@@ -53,11 +53,8 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   const prev = tags[i - 1], next = tokens[i + 1]?.low ?? '', low = tokens[i]!.low;
   const bare = forms.some(f => f.form === 'base');
   if (/^(set|cut|put|shut|split|cast|read|drilled|bored|bent)$/.test(low) && prev === 'noun' && /^(to|at|with|down|back|from)$/.test(next)) return 'verb';
-<<<<<<< HEAD
   if (/^(ground|wound|cut|split|cast|bent|drilled|bored)$/.test(low) && prev === 'noun' && (!next || /^([.,;]|and|at|by|in|off|out|up|down|to)$/.test(next)) && tokens.slice(Math.max(0, i - 5), i).some(t => /^(have|had|has|'ve|got|get|getting|having|need|want)$/.test(t.low))) return 'verb'; // "had the crank ground"
-=======
   if (next === 'of' && low !== 'heard') return 'noun'; // "bore of the barrel"
->>>>>>> 4d9d228 (What a part does or lets happen to it, counts and verdicts of some of them, in more ways of saying)
   if (/^(me|us)$/.test(next) && forms.some(f => f.form !== 'ing') && prev !== 'det') return 'verb';
   if (prev === 'num' && bare && /^(it|them)$/.test(next)) return 'verb';
   if (beforeNoun(prev) || next === 'of' && /^(box|can|pack|bag|pail|jar|tin|roll|coil|set|stack|pile|bunch|load|dab|drop|coat|sheet|bar)$/.test(low)) return 'noun';
