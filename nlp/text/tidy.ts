@@ -80,6 +80,7 @@ function oaths(tokens: readonly Token[]): [number, number][] {
   return tokens.flatMap((t, i): [number, number][] => {
     if (!/^(what|where|when|how|who|why|which)$/.test(t.low)) return [];
     const from = tokens[i + 1]?.low === "'s" ? i + 2 : i + 1;
+    if (tokens[from]?.low === ',' && tokens[from + 2]?.low === ',' && /^(furthermore|moreover|then|also|please|pray|incidentally|again|now)$/.test(tokens[from + 1]!.low)) return [[from, from + 3]];
     const hit = OATHS.find(o => o.every((w, k) => tokens[from + k]?.low === w));
     return hit && !/^(of|where|that|which)$/.test(tokens[from + hit.length]?.low ?? '') ? [[from, from + hit.length]] : [];
   });

@@ -45,7 +45,7 @@ function plain(m: RegExpExecArray, n: Num, slate: Slate): MeasureValue | undefin
   if (/^in\.?$/.test(written) && n.form === 'words') return undefined;
   if (written.length === 1 && /[a-z]/.test(written) && n.form === 'words') return undefined;
   if (/^(?:'|")$/.test(written) && n.form === 'words') return undefined;
-  if (/\bof an? |\ban? /.test(m[0].slice(n.end - n.start, m[0].length - written.length)) && !n.frac) return undefined;
+  if (/\bof an? |\ban? /.test(m[0].slice(n.end - n.start, m[0].length - written.length)) && !n.frac && n.value >= 1) return undefined;
   if (unit === 'thou' && n.frac?.[1] === 10 && / of /.test(m[0])) return of(n.value, 'thou', n);
   if (unit === 'tpi' && written === 'threads' && n.value < 3) return undefined;
   if (unit === '°' && m.index > 0 && /(?:minus |negative |-)$/.test(slate.mask.slice(0, m.index))) return undefined;

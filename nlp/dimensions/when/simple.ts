@@ -86,12 +86,12 @@ function period({ today, dir, m }: Say): Days {
   if (unit === 'week') {
     const mon = monday(today) + by * 7;
     if (by !== 0) return [mon, mon + 6];
-    return dir === 'forward' ? [today, mon + 6] : [mon, today];
+    return dir === 'forward' ? [today, mon + 6] : [mon, mon + 6];
   }
   if (unit === 'month') {
     const f = civil(dayNumber(at.y, at.m + by, 1)), last = dayNumber(f.y, f.m, monthLength(f.y, f.m));
     if (by !== 0) return [dayNumber(f.y, f.m, 1), last];
-    return dir === 'forward' ? [today, last] : [dayNumber(f.y, f.m, 1), today];
+    return dir === 'forward' ? [today, last] : [dayNumber(f.y, f.m, 1), last];
   }
   if (by !== 0) return [dayNumber(at.y + by, 1, 1), dayNumber(at.y + by, 12, 31)];
   return dir === 'forward' ? [today, dayNumber(at.y, 12, 31)] : [dayNumber(at.y, 1, 1), today];

@@ -32,7 +32,7 @@ export const BLOCKED: readonly AskRule[] = [
     return on(t?.name); } },
   { name: 'why can I not', open: /\bwhy (?:can ?t|cannot|couldn ?t|can i not|am i not able to|wont|arent i|havent i) (?:i |it |we )?(?:yet |just |still )?(?:be able to )?/, weight: 3, make: s => on(partAfter(s)?.name) },
   { name: 'why is X not on', open: /\bwhy (?:isnt|arent|is|are|hasnt|havent) /, things: 'one', tail: /^ (?:not |still not |still )?(?:on|done|finished|painted|back|fitted|in|off|held up|stuck|waiting|ready|been|going|together|not)\b[^.?!,]*/, tailNeeded: true, weight: 2, make: s => on(s.names[0]) },
-  { name: 'can I VERB X yet', open: /\b(?:can|could|may|am i (?:clear|good|ok|okay|all right|alright|right|set|cleared|fit|ready|able|free|allowed)|is it (?:ok|okay|safe|all right|alright|time|too soon|too early)|should|are we (?:clear|good|ready)) (?:i |we |to |for |me )*(?:now |already |finally |just |at last |go ahead and |safely |get on and |get |start |begin |be )*(?=[a-z])/, weight: 1, make: s => canI(s) },
+  { name: 'can I VERB X yet', open: /\b(?:can|could|may|am i (?:clear|good|ok|okay|all right|alright|right|set|cleared|fit|ready|able|free|allowed)|is it (?:ok|okay|safe|all right|alright|time|too soon|too early)|should|are we (?:clear|good|ready)) (?:i |we |to |for |me )*(?:now |still |already |finally |just |at last |go ahead and |safely |get on and |get |start |begin |be )*(?=[a-z])/, weight: 1, make: s => canI(s) },
   { name: 'can X go on', open: /\b(?:can|could|will|is|are) (?=(?:the|my|that|those|it|they|[a-z]+ )\b)/, things: 'one', tail: /^ (?:ready|clear|good|okay|ok|fit|all set|set|free|able|safe)? ?(?:now |yet |to |be )*(?:go|come|be|get|have its|go back|start|for|to go|going)? ?(?:back )?(?:on|in|up|together|fitted|painted|primed|bolted|hung|assembled|mounted|installed|put|torqued|welded|machined|sprayed|filled|started|fired|run|paint|primer|top ?coat|assembly|fitting|installed|reassembly|reassembled|closed|buttoned|bled|set|dropped|lowered|refitted)\b(?: (?:back|on|in|up|together|for good|yet|now|again|down))*/, tailNeeded: true, weight: 2, make: s => ready(s) ? on(s.names[0]) : undefined },
   { name: 'is X ready', open: /\b(?:is|are) /, things: 'one', tail: /^ (?:all |now |finally )?(?:ready|clear|good to go|clear to go|cleared|free to go|held up|blocked|stuck|stopped|waiting (?:on|for) (?:anything|something)(?: at all| else)?)\b(?: (?:to|for|on|by|yet|now)[^.?!,]*)?(?= ?(?:\?|$|,|\.|and|or|yet))/, tailNeeded: true, weak: true, weight: 2, make: s => on(s.names[0]) },
   { name: 'what is X waiting on', open: /\b(?:whats|what is|what are|what|why is|what do|what does|whatre) /, things: 'one', tail: /^ (?:still )?(?:waiting (?:on|for)|held up (?:by|on|for)|hung up on|wait(?:ing)? on|stuck (?:on|for)|need (?:before|first|doing before|done before)|needing before|lacking|hanging on|blocked by|depend on|depending on|short of before)\b/, tailNeeded: true, weight: 3, make: s => on(s.names[0]) },
@@ -50,10 +50,10 @@ const back = (s: Seen): number => s.desk.text.slice(0, s.end).endsWith(' the') ?
 /** "can I put the seat on yet": a verb of the trade and a part; not "can I get", "can I see", "can I use". */
 function canI(s: Seen): Ask[] | undefined {
   const opener = s.m[0];
-  const rest = s.desk.text.slice(s.end, s.stop);
+  const got = /\bget $/.test(opener), rest = (got ? 'get ' : '') + s.desk.text.slice(s.end, s.stop);
   const verb = /^([a-z]+)/.exec(rest)?.[1] ?? '';
   const yet = /\b(?:yet|now|already|today)\b/.test(rest) || /\b(?:clear|good|ready|safe|allowed|free|able|too soon|too early|time)\b/.test(opener);
-  if (/^get (?:at|to|on|onto|into|back|in) /.test(rest)) return on(thingAt(s.desk, s.end + /^get [a-z]+ (?:with |to |at |on )?/.exec(rest)![0].length, s.stop)?.name);
+  if (/^get (?:at|to|on|onto|into|back|in) /.test(rest)) return on(thingAt(s.desk, s.end - (got ? 4 : 0) + /^get [a-z]+ (?:with |to |at |on )?/.exec(rest)![0].length, s.stop)?.name);
   if (/^(?:do|see|have|use|get|buy|ask|say|know|be|find|expect|afford|reach|count|weld|save|run|swap|substitute|go with|borrow|make|claim|trust|reuse)$/.test(verb) && !yet) return undefined;
   if (/^(?:see|have|ask|say|know|find|buy|do)$/.test(verb)) return undefined;
   if (/^(?:should)/.test(opener) && !yet) return undefined;

@@ -14,12 +14,14 @@ export function choose(desk: Desk, hits: readonly Hit[]): Hit[] {
 function eitherOr(desk: Desk, hits: Hit[]): Hit[] {
   return hits.filter((h, i) => {
     const before = hits[i - 1];
-    return !before || before.asks[0]!.kind !== h.asks[0]!.kind || !/^(?:blocked|forecast|finish)$/.test(h.asks[0]!.kind) || sentenceAt(desk, before.start) !== sentenceAt(desk, h.start) || !/,? or (?:else )?$/.test(desk.text.slice(before.end, h.start)) || !/^(?:are|is|will|do|does|should|must|have)\b/.test(desk.text.slice(h.start));
+    return !before || before.asks[0]!.kind !== h.asks[0]!.kind || !/^(?:blocked|forecast|finish)$/.test(h.asks[0]!.kind) || sentenceAt(desk, before.start) !== sentenceAt(desk, h.start) || !/,? or (?:else )?$/.test(desk.text.slice(before.start, h.start)) || !/^(?:are|is|will|do|does|should|must|have)\b/.test(desk.text.slice(h.start));
   });
 }
 
-const BACK = /^[ .?!,]*(?:oh |no |ah )?(?:never ?mind|nevermind|forget (?:it|that|i asked|the)|scrap that|scratch that|doesnt matter|found (?:it|them)|dont bother|dont answer that|no matter|ha\b|i know where)\b/;
-const takenBack = (desk: Desk, h: Hit): boolean => BACK.test(desk.text.slice(Math.max(h.end, restOf(desk, h))));
+const BACK = /^[ .?!,]*(?:oh |no |ah )?(?:never ?mind|nevermind|forget (?:it|that|i asked|the)|scrap that|scratch that|doesnt matter|actually,? no\b|no,? (?:tell|give|make|work out|what i) |never mind that|found (?:it|them)|dont bother|dont answer that|no matter|ha\b|i know where)\b/;
+const takenBack = (desk: Desk, h: Hit): boolean => BACK.test(desk.text.slice(Math.max(h.end, restOf(desk, h)))) || RATHER.test(desk.text.slice(sentenceAt(desk, h.start).end));
+/** "What size do I want? Actually no, tell me…": the next sentence asks something else instead. */
+const RATHER = /^ ?(?:actually,? no\b|no,? (?:wait|actually|sorry)\b|scratch that|scrap that|forget that|never ?mind(?: that)?\b)/;
 /** End of the sentence when only a few words of it are left. */
 const restOf = (desk: Desk, h: Hit): number => { const e = sentenceAt(desk, h.start).end; return e - h.end < 12 ? e : h.end; };
 

@@ -52,7 +52,7 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   while (text[from] === ' ') from++;
   const limit = Math.min(bound, from + FURTHEST);
   if (from >= limit) return undefined;
-  const pron = /^(?:it|them|that|those|this|these|they|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
+  const pron = /^(?:it|them|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
   const token = line.tokenAt[from];
   if (token === undefined) return undefined;
   const to = nameLimit(sheet, token, limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length);
@@ -60,7 +60,7 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   const owner = /^(?:its|their) /.test(text.slice(from)) ? desk.spoken.filter(s => s.end <= from).at(-1) : undefined;
   const of = phrase && /^ (?:for|off|off of|out of|from) it\b/.exec(text.slice(pastOf(desk.line, phrase.to), limit)) ? spokenOf(desk, from) : undefined;
   const owned = owner ? `${owner.name} ` : of && of !== phrase?.name ? `${of} ` : '';
-  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : plainName(phrase.name, knownNames(sheet.ctx.parts ?? NO_NAMES))), end: pastOf(desk.line, phrase.to) });
+  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : fuller(desk, plainName(phrase.name, knownNames(sheet.ctx.parts ?? NO_NAMES)), token, text.slice(from))), end: pastOf(desk.line, phrase.to) });
   if (pron) {
     const name = spokenOf(desk, from);
     return name && !SHAPE.test(text.slice(from, limit)) ? { name, end: from + pron[0].length } : shaped(desk, from, limit);
@@ -94,10 +94,18 @@ function nameLimit(sheet: Sheet, from: number, to: number): number {
 }
 
 const NO_NAMES: readonly string[] = [];
+/** "the bank" after "battery bank": the fuller name that the note gave before. */
+function fuller(desk: Desk, name: string, token: number, said: string): string {
+  if (!/^(?:the|that|those|this|these|such) /.test(said)) return name;
+  desk.named ??= namedIn(desk.sheet);
+  return desk.named.filter(n => n.to <= token && n.name.endsWith(` ${name}`)).at(-1)?.name ?? name;
+}
+
+const FEELING = /^(?:wee|bloody|damn|damned|wretched|blasted|ruddy|flaming|flipping|stupid|silly|such|cursed|confounded) (?=[a-z])/;
 const LOOKS = /^(?:little|big|small|wee|large|long|short|brass|bronze|oak|steel|iron|cast|rubber|copper|wooden|rusty|nice|fancy|bloody|damn|damned|wretched|good|cheapest|best|blasted|tiny|whole|ruddy|red|green|blue|black|blue|grey|gray|yellow|white)$/;
 /** "the little brass lubricator" where the shop has one "lubricator": words of looks and stuff do not make it another part. */
 function plainName(said: string, known: KnownNames): string {
-  const words = said.replace(/^(?:cheapest|best) /, '').split(' ');
+  const words = said.replace(/^(?:cheapest|best) /, '').replace(FEELING, '').split(' ');
   for (let k = 1; k < words.length && LOOKS.test(words[k - 1]!); k++) {
     const hit = known.exact(nameKey(words.slice(k).join(' ')));
     if (hit) return hit.toLowerCase();

@@ -1,13 +1,13 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { verbForms } from '../../words/verbs.ts';
 import { daysOf, spokenOf, thingAt } from './desk.ts';
-import type { AskRule, Seen } from './rule.ts';
+import { type AskRule, asking, type Seen } from './rule.ts';
 
 const SKY = String.raw`(?:rain(?:ing|y)?|wet|dry|snow(?:ing|y)?|freez(?:e|ing)|frost(?:y)?|windy?|blow(?:ing|y)?|hot|cold|warm|humid|fine|clear|sunny|storm(?:y|ing)?|damp|cool|pour(?:ing)?|thunder|mild|muggy|bitter|nice|decent|fit|good|okay|ok|too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool|mild|fine|good|nice|hot|clear) enough|a (?:good|fit|dry|decent) day|above freezing|below freezing|over freezing|shower(?:y|s)?)`;
 
 /** Is the weather fit for a piece of work; what is coming. */
 export const FORECAST: readonly AskRule[] = [
-  { name: 'will Thursday do', open: /\b(?:is|will|would|hows|how is|whats|can|could) (?:it |this )?(?:the )?(?:(?:this |next |coming )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: week)?|tomorrow|today|the weekend|this weekend|next week|the (?:day after|morning))(?: morning| afternoon| night| evening)? (?:be |going to |gonna |be |stay |keep |hold |turn |turn out |remain |come |looking |look |shaping up |giving |any |too |a )*(?:like|fit|hold|off|rain(?:y)?|good|ok|okay|any good|do|dry|wet|all right|alright|suit|work|warm|too cold|windy|decent|a good day|for)\b/, weak: true, weight: 4, make: s => fore(s) },
+  { name: 'will Thursday do', open: /\b(?:is|will|would|hows|how is|whats|can|could) (?:it |this )?(?:the )?(?:(?:this |next |coming )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: week)?|tomorrow|today|the weekend|this weekend|next week|the (?:day after|morning))(?: morning| afternoon| night| evening)? (?:be |going to |gonna |be |stay |keep |hold |turn |turn out |remain |come |looking |look |shaping up |giving |any |too |a )*(?:like|fit|hold|off|rain(?:y)?|good|ok|okay|any good|do|dry|wet|all right|alright|suit|work|warm|too cold|windy|decent|a good day|for)\b/, weight: 4, make: s => asking(s.desk, s.start) || /\b(?:gonna|going to)\b/.test(s.m[0]) && doing(s, s.end - 4) ? fore(s) : undefined },
   { name: 'what is the wind doing', open: /\b(?:what|whats|how|hows|howll|whatll)(?: (?:is|will|does|do|are|would))?(?: (?:the|my|this))? (?:wind|rain|frost|sky|snow|storms?|temperatures?|humidity|breeze|conditions)(?: (?:s|is|are|gonna|going to|meant to|supposed to|likely to|looking|due to|it))* (?:do(?:ing)?|be(?: like| doing| at)?|like|blow(?:ing)?|hold(?:ing)?|look(?:ing)?(?: like)?)\b/, weight: 5, make: s => fore(s) },
   { name: 'what is it doing out', open: /\b(?:whats|what is|what will|whatll|hows|how will) it (?:(?:going|gonna|meant|supposed|set|like|to|be|look|looking) )*(?:doing|do|like|be|be like|look like|give|giving|throw at (?:us|me))(?: (?:out|outside|out there|outdoors|weather wise|for weather))?\b/, weak: true, weight: 2, make: s => daysOf(s.desk, s.start, s.stop, 'forward').from || /\b(?:out|outside|out there|outdoors|weather)\b/.test(s.m[0]) ? fore(s) : undefined },
   { name: 'what are they giving', open: /\b(?:what|whats)(?: (?:sort|kind|manner) of)?(?: (?:a|an))?(?: [a-z]+)?(?: (?:do|are|is|have|will|did))? (?:they|he|the (?:radio|news|met office|weather ?man|forecasters?|wireless|telly)) (?:giving|give|calling for|call for|forecast(?:ing)?|promising|promise|predicting|predict|saying|say|got down|threatening|reckoning)\b/, weight: 3, make: s => /\b(?:about|for|on) (?:the|my) (?:price|part|order)/.test(s.desk.text.slice(s.end, s.stop)) ? undefined : /saying|say$/.test(s.m[0]) && !/\b(?:weather|rain|weekend|forecast|met office|weatherman)\b/.test(s.desk.text.slice(s.start, s.stop)) ? undefined : fore(s) },
@@ -31,6 +31,7 @@ export const FORECAST: readonly AskRule[] = [
 /** "will it be good" and the like speak of weather only with a day, work out of doors, or a plain weather word. */
 function sky(s: Seen): boolean {
   const m = s.m[0], all = s.desk.text.slice(s.start, s.stop);
+  if (/^going\b/.test(m) && !s.desk.sentences.find(x => s.start >= x.start && s.start < x.end)?.asked) return false; // "going to freeze hard tonight"
   if (/\b(?:good|okay|ok|fit|nice|decent|fine|clear|hot|cold|warm|dry|cool|wet|blowing|damp)$/.test(m)) {
     if (!/\b(?:it|there|today|tomorrow|we)\b/.test(m) || /\bis it (?:good|ok|okay|fine|clear|hot|dry|fit|cold|warm|wet|damp)$/.test(m)) return /\b(?:outside|weather|today|tomorrow|weekend|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)day|next week|this week)\b/.test(all) && !/\byet\b/.test(all) && /\bit|weather\b/.test(m);
     return /\b(?:outside|weather|today|tomorrow|weekend|tonight|day|week|morning|afternoon)\b/.test(all) || /\b(?:paint|spray|prim|coat|weld|pour|glu)/.test(all);

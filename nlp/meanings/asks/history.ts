@@ -30,7 +30,7 @@ function when(s: Seen, part?: string): Ask[] {
   if (!name) {
     for (const m of s.desk.text.slice(s.end - 4, stop).matchAll(/\b(?:to|on|with|about|for|at|in) (?=(?:the|my|that|this|it|them|both|[a-z]+)\b)/g)) {
       const t = thingAt(s.desk, s.end - 4 + m.index + m[0].length, stop);
-      if (t && !dayWord(t.name)) { name = t.name; break; }
+      if (t && !dayWord(t.name) && !/^(?:(?:twenty|thirty) )?(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|[a-z]+teenth|tenth|eleventh|twelfth|twentieth|thirtieth)$/.test(t.name)) { name = t.name; break; }
     }
   }
   return [{ kind: 'history', ...(name ? { part: name } : {}), ...days }];

@@ -6,6 +6,7 @@ import { BUY } from './buy.ts';
 import { CHEAPEST } from './cheapest.ts';
 import { choose, extents } from './choose.ts';
 import { type Desk, type Hit, openDesk } from './desk.ts';
+import { likewise } from './likewise.ts';
 import { DUE_RULES } from './due.ts';
 import { FINISH } from './finish.ts';
 import { FORECAST } from './forecast.ts';
@@ -46,7 +47,8 @@ export function readAsks(sheet: Sheet): AskRead[] {
   if (before) return before;
   const desk = openDesk(sheet);
   const plain = inherit(desk, choose(desk, spoken(desk, hitsOf(desk, RULES))));
-  const known = [...plain, ...readSums(desk, plain)];
+  const sums = readSums(desk, plain);
+  const known = [...plain, ...likewise(desk, [...plain, ...sums]), ...sums];
   const hits = choose(desk, [...known, ...looseHits(desk, known)]);
   const cuts = extents(desk, hits);
   const made = hits.flatMap((h, i) => h.asks.map((ask): AskRead => {

@@ -31,6 +31,9 @@ export function asking(desk: Desk, at: number): boolean {
   return s.asked || /\b(?:what|whats|whatve|which|how|whos|is there|are there|do i have|have i got|got any)(?: (?:is|are|s|on|the|my|a|any|in|all|of|are|there|got|i|have))* $/.test(before) || before.trim() === '' || INDIRECT.test(before) || CLAUSE_HEAD.test(before);
 }
 
+/** "I know who has it cheapest", "he asked where it went": knowing and being asked are told. */
+const KNOWS = /\b(?:i|we|he|she|they) (?:know|knew|found out|worked out|told \w+|asked|asks|remember(?:ed)?|see|saw|figured out) $/;
+
 const compiled = new Map<RegExp, RegExp>();
 /** The same pattern for finding all of its matches, made once. */
 export function global(re: RegExp): RegExp {
@@ -65,7 +68,7 @@ function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined
   const s = sentenceAt(desk, head);
   let end = m.index + m[0].length;
   if (end > s.end + 1) return undefined;
-  if (rule.weak && !asking(desk, head)) return undefined;
+  if (rule.weak && !asking(desk, head) || KNOWS.test(desk.text.slice(Math.max(0, head - 24), head))) return undefined;
   let things: Things | undefined;
   if (rule.things) {
     const one = rule.things === 'list' ? thingsAt(desk, end, s.end) : thingAt(desk, end, s.end);

@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const BUY_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'buy', status: 'late' }, ["has anything gone past its date", "anything past its due date?", "which parcels should have been here by now"]),
+    ...same({ kind: 'buy', status: 'ordered' }, ["what's ordered and hasn't come", "Which parts are at present ordered but not delivered?"]),
+    ...same({ kind: 'buy', status: 'needed', part: 'press' }, ["what remains to be ordered for the press", "what do I still have to lay hands on for the press", "what's wanted yet for the press"]),
     ...same({ kind: 'buy', status: 'needed' }, [
       'what do I need to buy', "What's left to buy?", 'what do i still have to get', 'shopping list', 'show me the shopping list', 'What parts do I still need?', 'anything I need to pick up in town', 'what else do I need to order',
       'tell me what I need to buy', 'whats on the shopping list', 'what still needs ordering', 'what am I short of', 'what have I still to get', 'anything left to buy', "What's still to be bought?", 'give me the parts list', 'what do I have to pick up',
@@ -10,5 +13,6 @@ export const BUY_CORPUS: AskCorpus = {
     ...same({ kind: 'buy', status: 'ordered' }, ['what have I got on order', "what's on order", 'What am I waiting on in the mail?', 'what parts are on the way', "what's coming", 'anything on order', 'which parts have I ordered', 'what have I ordered that is not here yet', 'list what is on order', 'what orders are outstanding', "What's still to come in the post?", 'What deliveries am I expecting?', 'what stuff is on order']),
     ...same({ kind: 'buy', status: 'late' }, ['is anything late', "what's overdue", 'anything I ordered late', 'whats late', 'which orders are late', "What hasn't turned up yet?", 'what should have been here by now', "Is anything I ordered overdue?", 'any parts running late', 'what is overdue from the suppliers', 'what ordered stuff is late', "what's late coming"]),
   ],
-  never: ['I need to buy two hose clamps.', 'The rings are on order.', 'The hub bearing is late.', "That's what I need.", 'Went to town to pick up the bolts.', 'Ordered the wear plates this morning.', 'Add a gasket to the shopping list.'],
+  never: [
+    "Shopping list. Head bolts, eight. Gasket spray.", "Shopping list for the drill press: two bearings for the spindle.",'I need to buy two hose clamps.', 'The rings are on order.', 'The hub bearing is late.', "That's what I need.", 'Went to town to pick up the bolts.', 'Ordered the wear plates this morning.', 'Add a gasket to the shopping list.'],
 };

@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const CHEAPEST_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'cheapest', item: 'tail spring' }, ["what's the best delivered price anybody's given me on a tail spring?", "who'll do me a tail spring the cheapest", "where'll I get a tail spring for the least money"]),
     ...same({ kind: 'cheapest', item: 'head gasket' }, [
       'who has the cheapest head gasket', "What's the best price on a head gasket?", 'cheapest head gasket', 'cheapest price on a head gasket landed', 'where can I get a head gasket cheapest', 'best price so far on a head gasket', "What's the lowest price I've heard for a head gasket?", 'who was cheapest for the head gasket',
       'cheapest quote on a head gasket', 'which place was cheapest on the head gasket', 'tell me who is cheapest on the head gasket', 'whos cheapest on a head gasket', 'what is the least I can get a head gasket for', 'who sells the cheapest head gasket', 'what prices have I got for a head gasket', "best deal on a head gasket?",

@@ -2,6 +2,10 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const FORECAST_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'whats the wind gonna do from saturday to monday i want to raise the tower', asks: [{ kind: 'forecast', for: 'raise tower', from: '2026-03-21', to: '2026-03-23' }] },
+    { text: 'am i safe to paint the tail tomorrow', asks: [{ kind: 'forecast', for: 'paint tail', from: '2026-03-20', to: '2026-03-20' }] },
+    { text: 'it rained so is saturday gonna be fit to paint the box', asks: [{ kind: 'forecast', for: 'paint box', from: '2026-03-21', to: '2026-03-21' }] },
+    { text: 'what sort of a weekend are they giving', asks: [{ kind: 'forecast', from: '2026-03-21', to: '2026-03-22' }] },
     ...same({ kind: 'forecast', for: 'paint the hood', from: '2026-03-21', to: '2026-03-21' }, [
       'will the weather be fit to paint the hood on Saturday', 'Is Saturday any good for painting the hood?', 'is it going to be dry enough to paint the hood Saturday', 'what is the weather like for painting the hood on saturday', 'will it be warm enough to paint the hood saturday', 'can I paint the hood outside on Saturday', 'Is it going to be too cold to paint the hood on Saturday?', 'hows the weather looking for painting the hood Saturday', 'weather ok to paint the hood saturday?',
       'will Saturday do for painting the hood', 'is it fit to paint the hood saturday',
@@ -10,5 +14,6 @@ export const FORECAST_CORPUS: AskCorpus = {
     ...same({ kind: 'forecast', from: '2026-03-21', to: '2026-03-22' }, ["what's the weather for the weekend", 'is it going to be dry at the weekend', 'will it rain over the weekend', 'forecast for the weekend']),
     ...same({ kind: 'forecast', for: 'spray the fenders', from: '2026-03-23', to: '2026-03-29' }, ['which day next week is good to spray the fenders', 'when is a good day to spray the fenders next week', 'is there a dry day next week to spray the fenders']),
   ],
-  never: ['Rain tomorrow and Wednesday.', "It's going to rain tomorrow.", 'Radio says snow through Sunday.', "I'll be up the tower Saturday if it isn't windy.", "It's too cold to paint.", 'Weather permitting I will paint it.', 'It rained all day.'],
+  never: [
+    "Going to freeze hard tonight by the smell of it, so I drained the hopper.",'Rain tomorrow and Wednesday.', "It's going to rain tomorrow.", 'Radio says snow through Sunday.', "I'll be up the tower Saturday if it isn't windy.", "It's too cold to paint.", 'Weather permitting I will paint it.', 'It rained all day.'],
 };

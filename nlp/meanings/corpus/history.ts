@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const HISTORY_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'history', part: 'head' }, ["what work went into the head", "What has the head had done to it?"]),
     ...same({ kind: 'history', part: 'arbor' }, [
       'what did I do on the arbor', 'what have I done to the arbor', 'What was done to the arbor?', 'show me the history of the arbor', 'what work has been done on the arbor', 'when did I grease the arbor', 'tell me what I did to the arbor',
       'arbor history', 'list everything I did on the arbor', 'when was the arbor last greased', 'what happened with the arbor', 'what have I got done on the arbor so far', 'remind me what I did to the arbor', 'When did I last work on the arbor?', 'give me the work done on the arbor', 'have I greased the arbor',

@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const NEXT_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'School bus is at ten to three so call it forty minutes, what can I knock off outside?', asks: [{ kind: 'next', minutes: 40, place: 'outdoors' }] },
+    { text: "I've half an hour before tea, what's a job I could get done?", asks: [{ kind: 'next', minutes: 30 }] },
+    ...same({ kind: 'next' }, ["what's ready to be worked on", "What jobs are open to me now?", "what can be got on with"]),
     ...same({ kind: 'next' }, ["what's next", 'what can I do now', 'What should I work on next?', 'anything I can do', 'whats the next job', 'what do I do next', "What's to do?", 'tell me what I can get on with', 'what should I tackle first', 'give me something to do', 'next job', 'What could I be getting on with', 'So what now?'].filter(t => t !== 'So what now?')),
     ...same({ kind: 'next', minutes: 30 }, ["I've got half an hour. What can I do?", 'what can i do in half an hour', 'What fits in thirty minutes?', 'got 30 minutes, whats next', 'anything I can get done in half an hour', 'half an hour free what should i do', 'Half an hour before supper. Anything?', 'what could I knock out in thirty minutes', 'is there anything i can do with half an hour']),
     ...same({ kind: 'next', minutes: 120, place: 'indoors' }, ['what can I do inside for two hours', "I've got two hours and it's raining, what's there to do indoors?", 'anything to do in the shop for a couple of hours', 'two hours. what have I got indoors', 'any indoor jobs for two hours']),

@@ -9,5 +9,6 @@ export const PICTURE_CORPUS: AskCorpus = {
     ]),
     { text: 'show me photos of the left hub and the right hub', asks: [{ kind: 'picture', part: 'left hub' }, { kind: 'picture', part: 'right hub' }] },
   ],
-  never: ['Took some pictures of the steering box.', 'I should have taken photos of it first.', 'Sent him a picture of the casting.', 'She looks a picture with the new paint.', 'Took photos of the hood before I started.'],
+  never: [
+    "The clutch is adjusted, it snaps over like a trap.", "Showed him the photos of the tower.",'Took some pictures of the steering box.', 'I should have taken photos of it first.', 'Sent him a picture of the casting.', 'She looks a picture with the new paint.', 'Took photos of the hood before I started.'],
 };

@@ -2,6 +2,8 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const PROVISIONAL_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'provisional' }, ["which bits are only pinched up", "what's not on for keeps", "is there anything still to be tightened properly?"]),
+    ...same({ kind: 'provisional', part: 'mower' }, ["anything on the mower held with wire?", "what's just held on temporary on the mower", "Tell me what is not yet fixed for good on the mower"]),
     ...same({ kind: 'provisional', part: 'baler' }, [
       "What's only temporary on the baler?", 'what on the baler is just finger tight', 'anything on the baler thats not on for good', 'list what is provisional on the baler', 'whats only mocked up on the baler',
       "which bits on the baler are only hung", "what have I got on the baler that's just tacked", 'What still has to come off again on the baler?', 'remind me what is only held on temporarily on the baler', "what's loose on the baler",

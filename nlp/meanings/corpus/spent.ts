@@ -2,6 +2,8 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const SPENT_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'spent', part: 'baler' }, ["what is the baler after costing me so far", "How much is in the baler so far?", "What have I parted with for the baler?", "how much money's gone into the baler"]),
+    { text: 'What have I got into this generator so far, money and time both?', asks: [{ kind: 'spent', part: 'generator' }, { kind: 'timeSpent', part: 'generator' }] },
     ...same({ kind: 'spent', part: 'windmill' }, [
       'how much have I spent on the windmill', 'what have I spent on the windmill', 'how much money is in the windmill so far', 'total money on the windmill', 'what has the windmill cost me', 'how much have i sunk into the windmill', "What's the windmill cost me so far?",
       'what have I put into the windmill in dollars', 'how many dollars have I got in the windmill', 'tell me what I have spent on the windmill', 'how much am I into the windmill for', 'what am I in for on the windmill', 'total spent on the windmill', "what's the damage so far on the windmill",

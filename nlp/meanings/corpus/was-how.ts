@@ -2,6 +2,11 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const WAS_HOW_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'how many rubbers did the tank sit on when I pulled it', asks: [{ kind: 'wasHow', part: 'tank', what: 'rubbers' }] },
+    { text: 'What shims were behind the pinion when I stripped it?', asks: [{ kind: 'wasHow', part: 'pinion', what: 'shims' }] },
+    { text: 'What end play did the crank have to begin with?', asks: [{ kind: 'wasHow', part: 'crank', what: 'end play' }] },
+    { text: 'what was the gap on the points before I touched them where are the pulsator springs', asks: [{ kind: 'wasHow', part: 'points', what: 'gap' }, { kind: 'where', part: 'pulsator springs' }] },
+    { text: 'Battery bank, sixteen cells. What was the voltage on the bank before I took it down?', asks: [{ kind: 'wasHow', part: 'battery bank', what: 'voltage' }] },
     ...same({ kind: 'wasHow', part: 'carrier bearing', what: 'shims' }, [
       'how many shims were behind the carrier bearing', 'How many shims did the carrier bearing have?', 'how many shims under the carrier bearing when it came apart',
       'remind me how many shims there were behind the carrier bearing', 'How many shims came out from behind the carrier bearing?', 'what was the shim count on the carrier bearing',

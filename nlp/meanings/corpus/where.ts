@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const WHERE_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'where', part: 'oil cup' }, ["where in blazes is the oil cup", "where on earth did the oil cup land", "Where did the wee oil cup land?"]),
+    { text: 'Reel pins, where did they end up? Also that wee bearing cap, I had it in my hand a minute ago.', asks: [{ kind: 'where', part: 'reel pins' }, { kind: 'where', part: 'bearing cap' }] },
+    { text: 'Where are the reel pins? And the springs?', asks: [{ kind: 'where', part: 'reel pins' }, { kind: 'where', part: 'springs' }] },
     ...same({ kind: 'where', part: 'governor springs' }, [
       'where did i put the governor springs', 'Where are the governor springs?', 'Wheres the governor springs got to', 'any idea where the governor springs are',
       'remind me where I stashed the governor springs', 'Which drawer are the governor springs in?', "I can't remember where I put the governor springs.",
@@ -15,6 +18,7 @@ export const WHERE_CORPUS: AskCorpus = {
     { text: 'Where in the shop did I put the brass tag?', asks: [{ kind: 'where', part: 'brass tag' }] },
   ],
   never: [
+    "He asked where I got the jet.",
     'The bolts are where I left them.', 'Sanded the fender where the paint had gone soft.', "I don't know where this is going.", 'Put the springs where the rings were.',
     'Where it rubs I filed it down.', 'Where the devil did I put my tea. Never mind.', 'Found where it was leaking.', 'wear plates are gone',
   ],

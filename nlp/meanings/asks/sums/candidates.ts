@@ -32,17 +32,17 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
 const OTHER = /(?:,? (?:and|or|also)|,) (?=(?:whats?|how|where|wheres|when|whens|who|is|can)\b)/;
 
 /** A sentence that follows up the sum before it is no sum of its own. */
-const AGAIN = /^(?:and|or|but|what if|what about|how about|what would|same|if|for|at|with|now)\b/;
+const AGAIN = /^(?:and|or|but|what if|what about|how b?about|how bout|what would|same|if|for|at|with|now|suppose|supposing)\b/;
 
 /** A question without words of its own for a sum, whose figures leave no doubt which it is. */
 function byFigures(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]): Candidate[] {
   const out: Candidate[] = [];
   for (const s of desk.sentences) {
-    const m = /\b(?:whats|what|how|which)\b(?: [a-z]+)?|\?/.exec(desk.text.slice(s.start, s.end));
-    if (!m || !/\b(?:whats|what|how|which)\b/.test(desk.text.slice(s.start, s.end)) && !s.asked) continue;
+    const m = /\b(?:what(?:s|ll|d|re)?|how|which)\b(?: [a-z]+)?|\?/.exec(desk.text.slice(s.start, s.end));
+    if (!m || !/\b(?:what(?:s|ll|d|re)?|how|which)\b/.test(desk.text.slice(s.start, s.end)) && !s.asked) continue;
     const start = s.start + m.index, end = start + m[0].length;
     if (plain.some(p => p.start < s.end && s.start < p.end) || have.some(c => c.start < s.end && s.start < c.end && c.score > 0)) continue;
-    if (AGAIN.test(desk.text.slice(s.start, s.end)) && have.some(c => c.end <= s.start && c.score > 0)) continue;
+    if (AGAIN.test(desk.text.slice(s.start, s.end)) && [...have, ...out].some(c => c.end <= s.start && c.score > 0)) continue;
     for (const kind of SUM_KINDS) {
       if (!kind.telling || kind.word && !kind.word.test(desk.text.slice(Math.max(0, s.start - 120), s.end)) || kind.unless?.test(desk.text.slice(s.start, s.end))) continue;
       const floor = Math.max(0, ...plain.filter(p => p.end <= s.start).map(p => p.end), ...have.filter(c => c.end <= s.start && c.score > 0).map(c => c.end));

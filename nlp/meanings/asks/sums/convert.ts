@@ -7,7 +7,7 @@ const EXTRA: readonly (readonly [string, string])[] = [
   ['mm', 'metric|mil'], ['h', 'hours?'], ['mi', 'miles?'], ['km', 'kilomet(?:re|er)s?|k'], ['L', 'l'], ['kW', 'kw'],
 ];
 const NAMES = [...UNITS.filter(([u]) => !['tpi', 'turns', 'AWG'].includes(u)).map(([, w]) => w), ...EXTRA.map(([, w]) => w)].join('|');
-const TO = new RegExp(String.raw`(?:^|[\s,])(?:to|into|in|as|is that in|that in|how many|what in|is it in|equals how many|= ?how many|would that be in)\s+(?:plain |old |a |the |good old |decimal |us |imperial )?(${NAMES})(?![a-z])`, 'g');
+const TO = new RegExp(String.raw`(?:^|[\s,])(?:to|into|in|as|is that in|that in|(?:expressed|given|said|measured|put|reckoned|written) (?:in|as)|how many|what in|is it in|equals how many|= ?how many|would that be in)\s+(?:plain |old |a |the |good old |decimal |us |imperial )?(${NAMES})(?![a-z])`, 'g');
 const IMPERIAL: Record<string, string> = { mm: 'in', cm: 'in', m: 'ft', kg: 'lb', 'N·m': 'lb-ft', bar: 'psi', kPa: 'psi', L: 'qt', km: 'mi', '°C': '°F' };
 const METRIC: Record<string, string> = { in: 'mm', ft: 'm', lb: 'kg', 'lb-ft': 'N·m', 'lb-in': 'N·m', psi: 'bar', qt: 'L', gal: 'L', mi: 'km', '°F': '°C', yd: 'm', oz: 'g', hp: 'kW', ton: 't' };
 
@@ -40,7 +40,7 @@ const WITH_HOURS: Record<string, string> = { miles: 'mi', hours: 'h' };
 function given(scope: Scope, prev?: Given): Given {
   const figs = scope.measures().filter(f => f.unit && f.unit !== 'tpi' && f.unit !== 'AWG' && !/^(?:a|an) /.test(scope.desk.text.slice(f.start, f.end)) || f.value !== 1);
   const span = scope.values('span').find(s => WITH_HOURS[s.value.unit]);
-  const f = figs.find(x => x.unit !== '°') ?? (span && { start: span.start, end: span.end, value: span.value.amount, unit: WITH_HOURS[span.value.unit]! });
+  const lone = figs.filter(x => x.unit !== '°'), f = (prev ? undefined : ofThem(scope)) ?? lone.find(x => x.start >= scope.at) ?? lone.findLast(x => x.end <= scope.at + 1) ?? lone[0] ?? (span && { start: span.start, end: span.end, value: span.value.amount, unit: WITH_HOURS[span.value.unit]! });
   if (!f && prev) {
     const n = scope.numbers()[0] ?? scope.measures('°')[0];
     const to = [...scope.text.matchAll(TO)].map(m => unitNamed(m[1]!)).find(Boolean);
@@ -52,6 +52,11 @@ function given(scope: Scope, prev?: Given): Given {
   scope.take(f);
   const to = target(scope, f.unit, f) ?? (prev && typeof prev.to === 'string' && prev.to !== f.unit ? prev.to : undefined);
   return { value: f.value, from: f.unit, ...(to ? { to } : {}) };
+}
+/** "what's 30 of them in foot pounds": the unit named just before. */
+function ofThem(scope: Scope): Figure | undefined {
+  const m = scope.seen(/#~*(?!~) of (?:them|those|these)\b/), unit = m && [...scope.text.slice(0, m.start - scope.start).matchAll(new RegExp(String.raw`\b(${NAMES})(?![a-z])`, 'g'))].map(x => unitNamed(x[1]!)).findLast(Boolean);
+  return m && unit ? { start: m.start, end: m.end, value: m.nums[0]!, unit } : undefined;
 }
 const thouish = (scope: Scope, value: number, prev: Given): number => prev.from === 'in' && typeof prev.value === 'number' && prev.value < 0.2 && value >= 1 ? inContract(value, 'thou').value : (void scope, value);
 
@@ -84,7 +89,7 @@ export const CONVERT: SumKind = {
     new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about |i )?(?:need |want |give me )?(?:the )?#~*(?!~) ?(?:${NAMES}|degrees? (?:celsius|fahrenheit|c|f)|deg (?:c|f)) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also))`),
     new RegExp(String.raw`#~*(?!~) ?(?:${NAMES}) (?:as|in|to|into) (?:an? )?(?:fractions?|64ths|sixty fourths)\b`),
     /(?:^|[.?!;,:] )(?:please )?(?:convert|change) (?:an? )?#~*(?!~) ?[a-z°\/·-]+(?: [a-z]+)?(?= ?(?:$|[?.]))/,
-    new RegExp(String.raw`(?:^|[.?!;,:] |\bis )#~*(?!~)(?: of an inch)? (?:in|to|into|as) (?:mm|mil[a-z]*|decimals?|decimal inch(?:es)?|thou)(?= ?(?:$|[?.,]))`),
+    new RegExp(String.raw`(?:^|[.?!;,:] |\bis )(?:and |or |also |then |so )*#~*(?!~)(?: of an inch)? (?:in|to|into|as) (?:mm|mil[a-z]*|decimals?|decimal inch(?:es)?|thou)(?= ?(?:$|[?.,]))`),
   ],
   unless: /\b(?:end ?play|put in|how far apart|threads (?:per|to) (?:the )?inch backed)\b/,
   given,

@@ -20,6 +20,8 @@ export interface SumKind {
   wants?: readonly string[];
   /** Fields without which the sum is not yet whole (as `wants` where left out). */
   full?: readonly string[];
+  /** The field whose new value makes another case of it within a sentence ("or 340 and I drive"), whatever else comes with it. */
+  anew?: string;
   /** False where figures joined by "and" are one list, so that "and" within a sentence never begins a follow-up. */
   inline?: boolean;
   /** Fields that stand in for one another: a new one drops the rest from a follow-up. */

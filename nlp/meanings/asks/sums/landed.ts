@@ -12,10 +12,11 @@ function given(scope: Scope, prev?: Given): Given {
   if (rate) { out.rate = rate.value; scope.take(rate); }
   const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, rate, ...spans].some(o => o && f.start < o.end && o.start < f.end);
   const priced = money.filter(m => !m.value.role && !takenAt(m) && !/^ ?(?:a|per) mile/.test(scope.after(m)) && !/\bcents?\b/.test(scope.desk.text.slice(m.start, m.end)));
-  const bare = scope.numbers().filter(n => !takenAt(n) && n.value > 0 && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
+  const bare = scope.numbers().filter(n => !(n.value === 1 && /^ (?:land|come|cost|work|set|stand|run|end)/.test(scope.after(n))) && !takenAt(n) && n.value > 0 && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
   const price: Figure | undefined = first(scope, [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare, ...weighed(scope)].filter(f => !takenAt(f)));
   if (price) out.price = price.value;
   if (ship) out.shipping = ship.value.value;
+  else if (/\b(?:no|free|without) (?:ship|shipping|post|postage|freight|carriage|delivery)\b/.test(scope.text)) out.shipping = 0;
   else {
     const plus = price && bare.find(n => n !== price && n.start > price.end && /\b(?:plus|and|another|with) $/.test(scope.before(n)) && /^ ?(?:$|[,.;?]|and|to (?:ship|get|post)|for (?:the )?(?:post|ship|freight|carriage)|on top|in (?:the )?(?:post|mail))/.test(scope.after(n)));
     if (plus) { out.shipping = plus.value; scope.take(plus); }
@@ -81,6 +82,7 @@ export const LANDED: SumKind = {
     /\b(?:whats|what is|what|how much)(?: (?:that|it|this|is|the|does|my|would|would that be|that be|will|be|would that|come to|comes?|s|total|s that|work out))* (?:landed|all in|all told|all up|at the door|to my door|in the end|altogether|total|in total|at the shop|to the shop|out the door|delivered|the total|the whole lot|all together|grand total)\b/,
     /\bwhat(?:s| is| would| will|ll)? (?:be )?(?:the |my |a )?(?:total|damage|real cost|true cost|real price|true price|whole cost|all in)\b/,
   ],
+  anew: 'price',
   unless: /\b(?:have i|ive spent|so far|spent|who|cheapest|best price|(?:best|lowest|keenest|cheapest) [a-z]+ price|lowest price|any ?(?:body|one)s?|who has|per leg|each leg|hours|torque|best landed)\b/,
   given,
   needs: ['price'],

@@ -2,8 +2,8 @@ import { sentenceAt } from '../desk.ts';
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
-const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|flywheel|electric)\b/g;
-const DRIVEN = /\b(?:driven|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end)\b/g;
+const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|flywheel|electric)s?\b/g;
+const DRIVEN = /\b(?:driven|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end|bench|rotor|roller|roll|hone|polisher|wheel end)s?\b/g;
 const LENGTHS = ['in', 'mm', 'cm', 'ft', 'm', 'mil'];
 const CENTRE = /(?:^|[ ,])c ?= ?|c\/c|\bc ?\/ ?c\b|cent(?:re|er)s?\b|shaft to shaft|\bapart\b|between (?:the )?(?:shafts|pulleys|cent)|\bc to c\b|distance/;
 const RPM = /\b(?:turns?|turning|runs?|running|does|doing|do|revs?|revving|at|spins?|spinning|speed(?: is| of)?|goes|going|makes|idles?|governed(?: at| to)?|speed|rpm|hums?|ticks? over)(?: (?:about|around|over|at|at about|is|it|to|round|along|it at|of))* $/;
@@ -24,6 +24,7 @@ function sort(scope: Scope, prev?: Given): Pulleys {
     if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
     if (n.value >= 60 && (near || n.value >= 250) && !/^ ?(?:mm|inch|pulley|sheave)/.test(scope.after(n))) { out.speeds.push(n); continue; }
+    if (isBelt(scope, n) && n.value > 20) { out.length ??= n; continue; }
     if (centred(scope, n)) out.centre ??= n;
     else if (pulleyish(scope, n, !!prev)) out.diameters.push(n);
   }
@@ -36,6 +37,7 @@ function sort(scope: Scope, prev?: Given): Pulleys {
   if (unit) out.diameters = out.diameters.map(d => ({ ...d, unit: d.unit ?? unit }));
   if (!prev && out.diameters.length === 1 && (/\b(?:both|two equal|same size|each|a pair of)\b/.test(scope.text) || pairOf(scope))) out.diameters.push(out.diameters[0]!);
   if (unit && out.centre && !out.centre.unit) out.centre = { ...out.centre, unit };
+  if (unit && out.length && !out.length.unit) out.length = { ...out.length, unit };
   return out;
 }
 
@@ -59,9 +61,9 @@ const centred = (scope: Scope, f: Figure): boolean => {
   return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
 };
 const isBelt = (scope: Scope, f: Figure): boolean =>
-  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelt(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only))* $/.test(scope.before(f, 40)));
+  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelt(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only|bin|box|rack|wall|hook|bench|van))* $/.test(scope.before(f, 40)));
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
-  /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven)(?: (?:about|say|maybe))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
+  /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 
 /** Which way a figure's own clause points: at what drives or at what is driven. */
 function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | undefined {
@@ -88,6 +90,7 @@ function sheaveGiven(scope: Scope, prev?: Given): Given {
   const swapped = prev && swap(scope, p, prev);
   if (swapped) Object.assign(out, swapped);
   else pulleys(scope, p, out, prev);
+  if (prev && out.d2 !== undefined && prev.rpm1 !== undefined && prev.rpm2 !== undefined) out.rpm2 = undefined; // a size for the pulley that was asked for: now its speed is
   for (const s of p.speeds) {
     const others = [...p.speeds, ...p.diameters].filter(o => o !== s);
     const clause = scope.before(s, 46).split(/[,.;?]| and /).at(-1) ?? '';
@@ -112,8 +115,15 @@ function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
     const turned = by || (!drives && ((first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver') || (!first && !second && spedAt(scope, p) === b)));
     put(out, 'd1', turned ? b : a);
     put(out, 'd2', turned ? a : b);
-  } else if (prev) put(out, side(scope, a, p.speeds) === 'driver' ? 'd1' : 'd2', a);
+  } else if (prev) put(out, which(scope, prev) ?? (side(scope, a, p.speeds) === 'driver' ? 'd1' : 'd2'), a);
   else put(out, side(scope, a, p.speeds) === 'driven' ? 'd2' : 'd1', a);
+}
+
+/** "if the small one was five inch": of the two that were given. */
+function which(scope: Scope, prev: Given): 'd1' | 'd2' | undefined {
+  const size = /\b(?:the |my )?(small(?:er|est)?|little|wee|big(?:ger|gest)?|large[rst]*) (?:one|pulley|sheave|wheel)s?\b/.exec(scope.text)?.[1];
+  if (!size || typeof prev.d1 !== 'number' || typeof prev.d2 !== 'number' || prev.d1 === prev.d2) return undefined;
+  return /^(?:small|little|wee)/.test(size) === (prev.d1 < prev.d2) ? 'd1' : 'd2';
 }
 
 /** Without a word for either, the pulley whose speed is said is the one that drives: "a 12 inch belted to a 3 inch running at 1750". */
@@ -136,6 +146,7 @@ function beltGiven(scope: Scope, prev?: Given): Given {
   const out: Given = {};
   const swapped = prev && swap(scope, p, prev);
   if (swapped) Object.assign(out, swapped);
+  else if (prev && p.diameters.length === 1 && which(scope, prev)) { put(out, which(scope, prev)!, p.diameters[0]); scope.take(p.diameters[0]); }
   else if (prev && p.diameters.length === 1 && !p.centre && !p.length && !/\b(?:pulley|sheave|wheel)\b/.test(scope.text)) {
     const f = p.diameters[0]!;
     put(out, prev.length !== undefined && prev.centre === undefined ? 'length' : 'centre', { ...f, unit: f.unit ?? String(prev.centreUnit ?? prev.lengthUnit ?? '') });

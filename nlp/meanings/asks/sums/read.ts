@@ -40,7 +40,7 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
   return hits;
 }
 
-const FOLLOWS = /^(?:and|or|what about|how about|what if|what|same)\b/;
+const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
 const firstAsk = (desk: Desk, plain: readonly Hit[], from: number): number => Math.min(desk.text.length, ...plain.filter(p => p.start >= from).map(p => p.start));
 
 /** "…, and" before the next question is of neither. */
@@ -57,17 +57,19 @@ function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier:
   const lacks = (c.kind.wants ?? []).filter(f => given[f] === undefined);
   if (lacks.length && floor > 0) {
     const same = earlier.filter(e => e.kind.of === c.kind.of).at(-1);
-    if (same) given = follow(c.kind, same.given, given);
+    if (same) given = follow(c.kind, same.given, c.kind.given(new Scope(desk, floor, stop, c.start), same.given));
     else {
       const wide = new Scope(desk, 0, stop, c.start), more = c.kind.given(wide);
       const better = lacks.some(f => more[f] !== undefined);
       if (better) { given = { ...more, ...given }; used.push(...wide.taken); }
     }
   } else if (lacks.length && before?.kind.of === c.kind.of) given = follow(c.kind, before.given, given);
+  // Another sum of the same pulleys, bolts or wire: what is missing is as it was given for the one before.
+  else if (lacks.length && before && /\b(?:they|theyre|it|its|that|those|them|same|these)\b|^(?:and|ok|okay|so)\b/.test(desk.text)) given = { ...Object.fromEntries(lacks.flatMap(f => [f, `${f}Unit`]).flatMap(f => (before.given[f] === undefined ? [] : [[f, before.given[f]]]))), ...given };
   return { given, used };
 }
 
-const FOLLOW = /(?:^|[.?!;,] |\s)((?:and |or |but |then |so |also |ok |okay )*(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|would it be|happens)\b)/g;
+const FOLLOW = /(?:^|[.?!;,] |\s)((?:and |or |but |then |so |also |ok |okay |now )*(?:(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|bout|would it be|happens)\b|how (?:much|many)(?: [a-z]+)? (?:with|at|on|for|if|using)\b|(?:whats|what is|what would) (?:it|that)(?: be)? (?:with|at|on|for|if|using)\b|(?:versus|vs|as against|compared (?:to|with)) (?=(?:an?|one|the)\b)|(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|the|its|there|a|an)\b))/g;
 const AND = /(?:^|[.?!;] |,? )((?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|if|with|on|from|to|in|say|using|the same)\b|(?:and|or) (?=an? |the |one |#|\d|m ?[#\d]))/g;
 
 /** Where the words after a sum's question turn to another figure: "what if", and at the head of a sentence or near its end "and for", "and at". */
@@ -89,7 +91,7 @@ function complete(desk: Desk, c: Candidate, floor: number, at: number, to: numbe
   const must = c.kind.full ?? c.kind.wants, sets = must ? [must] : SUM_NAMES[c.kind.of]?.whole ?? [];
   if (!sets.some(set => set.every(f => first[f] !== undefined))) return false;
   const next = Object.keys(c.kind.given(new Scope(desk, at, Math.min(to, sentenceAt(desk, at).end)), first)).filter(f => !f.endsWith('Unit'));
-  return next.length > 0 && next.every(f => first[f] !== undefined);
+  return next.length > 0 && (next.every(f => first[f] !== undefined) || c.kind.anew !== undefined && next.includes(c.kind.anew) && /^or\b/.test(desk.text.slice(at)));
 }
 const headOf = (desk: Desk, at: number): boolean => desk.sentences.some(s => at - s.start >= 0 && at - s.start <= 1);
 
@@ -103,7 +105,7 @@ function follows(desk: Desk, from: number, to: number, first: Sum, given: number
     const scope = new Scope(desk, p, Math.max(p, stop));
     const next = last.kind.given(scope, last.given);
     const changed = Object.keys(next).filter(f => next[f] !== undefined || f in last.given);
-    if (!changed.length || (fresh && !/^(?:and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|so|try|say|\d)\b/.test(desk.text.slice(p)))) return;
+    if (!changed.length || (fresh && !/^(?:and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|so|try|say|suppose|supposing|\d)\b/.test(desk.text.slice(p)))) return;
     last = { kind: last.kind, given: clean(follow(last.kind, last.given, next)) };
     out.push(hit(p, Math.max(p + 1, Math.min(stop, sentenceAt(desk, stop > p ? stop - 1 : p).end)), [last], [], desk));
   });

@@ -1,6 +1,7 @@
 import type { FoundValue } from '../../../types.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
 import { type Desk, foundIn, sentenceAt } from '../desk.ts';
+import { corrected } from './corrected.ts';
 
 export type Given = Record<string, unknown>;
 
@@ -29,9 +30,11 @@ export class Scope {
     this.end = end;
     this.text = desk.text.slice(start, end);
     const slate = slateOf(desk.line, desk.sheet.ctx.at);
-    this.mask = slate.mask.slice(start, end);
     this.numAt = slate.numAt;
-    this.found = foundIn(desk, start, end);
+    const found = foundIn(desk, start, end), gone = corrected(found, this.text, start);
+    this.found = found.filter(f => !gone.some(([a, b]) => f.start < b && a < f.end));
+    this.mask = gone.reduce((mask, [a, b]) => mask.slice(0, a - start) + ' '.repeat(b - a) + mask.slice(b - start), slate.mask.slice(start, end));
+    for (const [a, b] of gone) this.taken.push([a, b]);
   }
 
   /** Measures in any of these units (all when none are named), in order. */

@@ -4,6 +4,7 @@ const INCH = { d1: 6, d1Unit: 'in', d2: 14, d2Unit: 'in', centre: 30, centreUnit
 const MM = { d1: 120, d1Unit: 'mm', d2: 300, d2Unit: 'mm', centre: 700, centreUnit: 'mm' };
 export const BELT_CORPUS: AskCorpus = {
   phrases: [
+    { text: "engine pulley's five and a half inch, other one's sixteen, 34 inch centres. how long a belt? and if the small one was five inch?", asks: [{ kind: 'sum', of: 'belt', given: { d1: 5.5, d1Unit: 'in', d2: 16, d2Unit: 'in', centre: 34, centreUnit: 'in' } }, { kind: 'sum', of: 'belt', given: { d1: 5, d1Unit: 'in', d2: 16, d2Unit: 'in', centre: 34, centreUnit: 'in' } }] },
     ...sums('belt', INCH, [
       'how long a belt for a 6 inch and a 14 inch pulley on 30 inch centres', 'what length of belt do I need, 6 inch pulley, 14 inch pulley, 30 inches centre to centre', 'six inch and fourteen inch pulleys thirty inches apart what belt', "Pulleys are 6 inch and 14 inch, centres 30 inches. What's the belt length?",
       'belt length for 6 and 14 inch pulleys at 30 inch centers', 'What size belt for a six inch and a fourteen inch sheave, thirty inch centres?', "Motor's got a 6 inch pulley, mill's got a 14, shafts are 30 inches apart. How long is the belt?", 'I want to know how long the belt is on 6 inch and 14 inch pulleys 30 inches apart', 'work out the belt length for a 6 inch and 14 inch pulley with 30 inches between centres', 'centre distance 30 inches, pulleys 6 inch and 14 inch, what does that belt need to be',

@@ -2,6 +2,8 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const CONVERT_CORPUS: AskCorpus = {
   phrases: [
+    { text: "His book's in newton metres and my wrench isn't. What's 30 of them in foot-pounds?", asks: [{ kind: 'sum', of: 'convert', given: { value: 30, from: 'N·m', to: 'lb-ft' } }] },
+    { text: 'What, furthermore, is 0.6 of a millimetre expressed in inches?', asks: [{ kind: 'sum', of: 'convert', given: { value: 0.6, from: 'mm', to: 'in' } }] },
     ...sums('convert', { value: 45, from: 'N·m', to: 'lb-ft' }, ['convert 45 newton metres to foot pounds', "what's 45 newton metres in foot pounds", 'how many foot pounds is 45 Nm', '45 newton meters in foot-pounds?', 'forty five newton metres to foot pounds', 'What would 45 newton metres be in foot pounds?', 'turn 45 newton metres into foot pounds for me', 'what is forty-five newton meters as foot pounds', 'how many foot pounds in 45 newton metres', 'I need 45 Nm in foot pounds']),
     ...sums('convert', { value: 0.012, from: 'in', to: 'mm' }, ["what's twelve thou in millimetres", '12 thou in mm?', 'how many millimetres is twelve thou', 'convert twelve thou to millimetres', 'what is .012 inches in metric', 'twelve thou to mm']),
     ...sums('convert', { value: 40, from: 'psi', to: 'bar' }, ['40 psi in bar', 'how many bar is 40 psi', 'convert 40 psi to bar', 'what is 40 psi in bar']),

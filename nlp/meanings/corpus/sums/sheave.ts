@@ -3,6 +3,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const A = { d1: 4, d1Unit: 'in', d2: 12, d2Unit: 'in', rpm1: 1725 };
 export const SHEAVE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'The mill wants to turn 2800. Its sheave is a 5 inch, the engine\'s is 14. What does the engine have to run?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 14, d1Unit: 'in', d2: 5, d2Unit: 'in', rpm2: 2800 } }] },
     ...sums('sheave', A, [
       'motor runs 1725 with a 4 inch pulley and theres a 12 inch on the saw how fast does the saw turn', 'Motor turns 1725, 4 inch pulley on the motor, 12 inch on the mandrel. What speed does the mandrel run?', "What's the blade speed with a 4 inch motor pulley at 1725 and a 12 inch on the arbor?", '1725 rpm motor, four inch driving a twelve inch, what rpm',
       "The motor's a 1725 and it's got a four inch pulley. The saw has a twelve. What'll the saw do?", 'How many revs does a 12 inch pulley turn driven by a 4 inch at 1725 rpm', 'If the motor does 1725 with a 4 inch sheave what does a 12 inch sheave turn', 'seventeen twenty five motor four inch pulley twelve inch pulley on the pump what does the pump turn', 'work out the shaft speed, 4 inch on the motor at 1725 rpm and 12 inch on the shaft', 'what speed will I get with a 4 inch motor pulley turning 1725 and a 12 inch driven',

@@ -2,6 +2,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const TORQUE_CORPUS: AskCorpus = {
   phrases: [
+    { text: "What do I pull a half-inch fine grade 5 down to, plated? How 'bout dry?", asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-20', grade: '5', surface: 'plated' } }, { kind: 'sum', of: 'torque', given: { size: '1/2-20', grade: '5', surface: 'dry' } }] },
     ...sums('torque', { size: '5/8-11', grade: '5', surface: 'oiled' }, [
       "what's the torque on a 5/8-11 grade 5, oiled", 'five eighths eleven grade five oiled whats it want', 'How tight do I pull a five-eighths coarse grade 5 bolt with oil on the threads?', 'torque for 5/8 coarse grade 5 oiled',
       'I need the torque for five eighths coarse, grade five, lubed', 'Studs are 5/8-11, grade 5, threads oiled. What torque?', 'how many foot pounds for a five eighths eleven grade five oiled', 'what do I tighten a 5/8 UNC grade 5 bolt to if the threads are oiled',

@@ -3,6 +3,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { volts: 6, amps: 11, length: 18, lengthUnit: 'ft', gauge: 14 };
 export const VOLT_DROP_CORPUS: AskCorpus = {
   phrases: [
+    { text: '32 volt line, 140 feet of number 6, pulling 15 amps. How much goes missing on the way? And suppose I strung number 4 instead.', asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 32, amps: 15, length: 140, lengthUnit: 'ft', gauge: 6 } }, { kind: 'sum', of: 'voltDrop', given: { volts: 32, amps: 15, length: 140, lengthUnit: 'ft', gauge: 4 } }] },
     ...sums('voltDrop', G, [
       "what's the voltage drop on 18 feet of 14 gauge at 6 volts and 11 amps", '6 volts 11 amps eighteen feet of fourteen gauge how much am i losing', '18 foot of 14 gauge, 6 volt system, 11 amps. Volt drop?', 'How many volts do I lose in 18 feet of 14 gauge, 6 volts, 11 amps?', "headlights draw 11 amps on 6 volts through 18 feet of 14 gauge, what do I lose", 'how much voltage is lost over 18 feet of 14 gauge wire carrying 11 amps at 6 volts', 'I want to know the volt drop, 6 volts, 11 amps, 18 feet of 14 gauge', "what's the drop in 18 ft of 14 ga at 11 amps, 6 volts", 'voltage loss on 18 feet of number 14 wire, 6 volts, 11 amps?', 'fourteen gauge wire eighteen feet long six volts eleven amps whats the drop',
     ]),
