@@ -36,7 +36,7 @@ function readOne(text: string, ctx: ReadContext, memory: Memory, prior: readonly
   const clauses = clausesOf(sheet, [...asked.map((a): [number, number] => [a.from, a.to]), ...(named?.cut ? [named.cut] : [])], memory);
   traceClauses(sheet, clauses);
   const told = tell(sheet, clauses, prior, used);
-  remember(memory, clauses, told.told);
+  remember(memory, told.told, asked.map(a => a.ask));
   const asks = asked.map(a => withSpan(a, sheet.text, sheet.tokens));
   const act = actOf(sheet, told.entries, asks);
   return {

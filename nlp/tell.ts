@@ -1,3 +1,4 @@
+import type { Ask } from '../domain/model/ask.ts';
 import type { Entry } from '../domain/model/entry.ts';
 import type { NearMiss } from '../domain/model/reading.ts';
 import type { Placed } from './clauses/clauses.ts';
@@ -121,11 +122,12 @@ export const opening = (sheet: Sheet, c: Clause): number =>
 
 const show = (e: Entry): string => { const { kind, ...rest } = e; return `${kind}(${Object.entries(rest).map(([k, v]) => `${k}: ${String(v)}`).join(', ')})`; };
 
-/** Leaves in memory what the note's entries were about, so that the next note's "it" is the last of them. */
-export function remember(memory: Memory, _clauses: readonly Placed[], told: readonly Told[]): void {
-  const last = told.findLast(x => 'part' in x.entry && x.entry.part || 'item' in x.entry && x.entry.item);
-  if (!last) return;
-  const name = 'item' in last.entry ? last.entry.item : (last.entry as { part: string }).part;
+/** Leaves in memory what the note's entries were about, else what it asked about, so that the next note's "it" is the last of them. */
+export function remember(memory: Memory, told: readonly Told[], asks: readonly Ask[]): void {
+  const last = told.map(x => x.entry).findLast(e => nameOf(e) !== undefined) ?? asks.findLast(a => nameOf(a) !== undefined);
+  const name = last && nameOf(last);
+  if (name === undefined) return;
   const same = memory.all().find(x => x.name === name);
   memory.note([same ?? { name, from: 0, to: 0, plural: /s$/.test(name) }]);
 }
+const nameOf = (x: Entry | Ask): string | undefined => ('item' in x ? x.item : 'part' in x ? x.part : undefined) || undefined;

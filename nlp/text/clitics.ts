@@ -1,7 +1,8 @@
 import { CONDITION } from '../words/conditions.ts';
 import { ADVERB, DET, NEGATIVE } from '../words/grammar.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
-import { verbForms } from '../words/verbs.ts';
+import { SINGLE } from '../words/single.ts';
+import { isClass, verbForms } from '../words/verbs.ts';
 import type { Token } from '../types.ts';
 
 /**
@@ -37,6 +38,7 @@ const statesIt = (next: string, after: string): boolean => NEGATIVE.has(next) ||
 function isRunIn(low: string, next: string, after: string, prev: string): boolean {
   if (!/[^s]s$/.test(low) || singular(low) === low || !nounClasses(singular(low)).has('part') || nounClasses(low).size && !nounClasses(singular(low)).size) return false;
   if (/^(both|all|these|those|two|three|four|five|six|seven|eight|some|no|of)$/.test(prev) || /^\d/.test(prev)) return false;
+  if (SINGLE.has(singular(low)) && (/^(off|out|back|up|down|apart|loose|at)$/.test(next) || CONDITION.has(next) || verbForms(next).some(f => f.form === 'ing' && isClass(f.base, 'state')))) return true;
   if (next === 'got') return !/^(the|them|it|to)$/.test(after);
   return /^(finally|been|gone|nearly|about|only|still|now|almost)$/.test(next) && prev !== 'all' && prev !== 'both' && prev !== 'these' && prev !== 'those';
 }

@@ -16,7 +16,7 @@ export const CONJ = set('and but or so then plus & yet nor');
 export const SUBORD = set("if when whenever while before after until till once because 'cause since unless although though whereas as that which who whose where why how whether except lest so");
 export const WH = set("what where when who whose which why how whats wheres");
 export const ADVERB = set(`
-now then today tonight yesterday tomorrow again already yet still just only really quite very too also even maybe perhaps probably finally fully completely totally
+now then today tonight yesterday tomorrow again already ready yet still just only really quite very too also even maybe perhaps probably finally fully completely totally
 all almost nearly about roughly approximately around nicely well badly properly pretty rather fairly so much more most less least enough ever never always often sometimes
 soon later earlier early late lately recently first second last next once twice anyway though however instead else together apart away here there everywhere somewhere
 inside outside indoors outdoors upstairs downstairs up down back forward sideways right left straight dead clean clear halfway mostly partly barely hardly actually basically honestly

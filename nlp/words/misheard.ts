@@ -30,7 +30,8 @@ export const MISHEARD: readonly Misheard[] = [
   { heard: /^(steal|still|steele)$/, meant: 'steel', before: /^(plate|bar|rod|tube|sheet|strip|pipe|angle|wire|wool|channel)$/ },
   // "two thousand" of what is counted or weighed is the number itself.
   { heard: /^thousand$/, meant: 'thou', before: /^(?!(?:pounds?|lbs?|dollars?|bucks|quid|euros?|miles?|rpms?|revs?|feet|foot|psi|hours?|kilos?|kgs?|kilograms?|tons?|square|bolts?|volts?|gallons?|litres?|newtons?|revolutions|a|and|one|two|three|four|five|six|seven|eight|nine|ten|[a-z]+teen|[a-z]+ty|hundred|\d+)$)/, after: /^(ten|twelve|fifteen|twenty|thirty|forty|eight|six|five|four|seven|nine|two|three|\d{1,2})$/ },
-  { heard: /^(val|vow|dow|tho|though|go|foul)$/, meant: 'thou', after: /^(ten|twelve|fifteen|twenty|thirty|forty|eight|six|five|four|seven|nine|two|three|\d{1,2})$/ },
+  { heard: /^(though|go)$/, meant: 'thou', before: /^(at|under|clearance|gap|play|end|out|thick|wear|worn|runout|shims?|feeler)$/, after: /^(ten|twelve|fifteen|twenty|thirty|forty|eight|six|five|four|seven|nine|two|three|\d{1,2})$/ },
+  { heard: /^(val|vow|dow|tho|foul)$/, meant: 'thou', after: /^(ten|twelve|fifteen|twenty|thirty|forty|eight|six|five|four|seven|nine|two|three|\d{1,2})$/ },
   { heard: /^(talked|talk|torched|tort|torte|torqued)$/, meant: 'torqued', before: /^(the|it|them|to|all|both|down|up)$/ },
   { heard: /^(sale|sell|ceil|steel)$/, meant: 'seal', after: /^(oil|shaft|grease|crank|hub|lip|felt|rope|pinion|input|output|axle)$/ },
   { heard: /^(leaver|liver|leather)$/, meant: 'lever', after: /^(gear|clutch|brake|throttle|hand|shift|trip|lift|release)$/ },
@@ -39,6 +40,6 @@ export const MISHEARD: readonly Misheard[] = [
   { heard: /^pushings?$/, meant: 'bushing', after: /^(the|a|new|old|bronze|brass|left|right|wheel|king|pin|front|rear|spindle|hub|drag|link|rake|two|both)$/ },
   { heard: /^warn$/, meant: 'worn' },
   { heard: /^(civ|cive|sift|seive)$/, meant: 'sieve' },
-  { heard: /^(bag|babit|bobbit|rabbit|babbit|babbet)$/, meant: 'babbitt', after: /^(the|pour|poured|drive|end|old|new|of|re-pour|poor)$/ },
+  { heard: /^(babit|bobbit|babbit|babbet)$/, meant: 'babbitt', after: /^(the|pour|poured|drive|end|old|new|of|re-pour|poor)$/ },
   { heard: /^(collars?|colour|color)$/, meant: 'collar', after: /^(thrust|set|shaft|lock)$/ },
 ];

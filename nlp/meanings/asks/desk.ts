@@ -8,6 +8,7 @@ import { daysIn } from '../../dimensions/when/rules.ts';
 import { isoOf } from '../../dimensions/when/days.ts';
 import type { Direction } from '../../dimensions/when/simple.ts';
 import { openSheet } from '../../sheet.ts';
+import { isSource } from '../../clauses/things.ts';
 import { sentences } from '../../text/sentences.ts';
 import type { Found, Sheet } from '../../types.ts';
 
@@ -43,7 +44,7 @@ export function openDesk(sheet: Sheet): Desk {
 export const sentenceAt = (desk: Desk, at: number): { start: number; end: number; asked: boolean } =>
   desk.sentences.find(s => at >= s.start && at < s.end) ?? { start: 0, end: desk.text.length, asked: false };
 
-const NOT_A_THING = /^(?:many .*|how .*|dew point|reasons?|yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|any(?:thing|body|one)|some(?:thing|body|one)|every(?:thing|body|one)|nobody|trouble|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price)$/;
+const NOT_A_THING = /^(?:many .*|how .*|dew point|reasons?|yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|any(?:thing|body|one)|some(?:thing|body|one)|every(?:thing|body|one)|nobody|trouble|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|cheapest|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price)$/;
 
 /** The one thing named at this character of the line; "it" and the like are the thing spoken of before. */
 export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
@@ -144,8 +145,11 @@ export function spokenOf(desk: Desk, before: number): string | undefined {
   const here = lastOf(desk.named.filter(n => n.to <= stop));
   if (here) return here;
   const { prior, ...rest } = desk.sheet.ctx;
-  const text = prior?.at(-1);
-  return text ? lastOf(namedIn(openSheet(text, rest))) : undefined;
+  for (const text of [...prior ?? []].reverse()) {
+    const name = lastOf(namedIn(openSheet(text, rest)));
+    if (name) return name;
+  }
+  return undefined;
 }
 
 /** Things that the shop knows are meant before others. */
@@ -157,7 +161,7 @@ function namedIn(sheet: Sheet): Named[] {
   for (let i = 0; i < sheet.tokens.length;) {
     const skip = sheet.tags[i] === 'prep' || NEVER.test(sheet.tokens[i]!.low);
     const p = skip ? undefined : phraseAt(sheet, i, nameLimit(sheet, i, Math.min(sheet.tokens.length, i + WIDEST)));
-    if (p && !p.stands && !NOT_A_THING.test(p.name) && !inFound(sheet, p.from, p.to)) out.push({ name: p.name, to: p.to, known: !!p.known });
+    if (p && !p.stands && !NOT_A_THING.test(p.name) && !isSource(p) && !inFound(sheet, p.from, p.to)) out.push({ name: p.name, to: p.to, known: !!p.known });
     i = p ? Math.max(p.to, i + 1) : i + 1;
   }
   return out;
