@@ -12,6 +12,7 @@ const WEEK = 7 * 86_400_000;
 /** A sheet that can still be read on a telephone. */
 const MOST_JOBS = 30;
 const WIDEST = 900;
+const DATE_WIDE = 50;
 
 /**
  * The weeks ahead: a bar a job from its start to its end, a tick where half of the runs have it done and a heavier one where four in five
@@ -25,7 +26,7 @@ export function drawWeeks({ shop, plan, simulated, title }: Weeks): string {
   const begin = DateTime.fromMillis(shop.input.now, { zone }).startOf('week').toMillis();
   const last = Math.max(begin + WEEK, plan.finish ?? 0, simulated.p80 ?? 0, ...shown.map(j => Math.max(j.end, spread.get(j.id)?.p80 ?? 0)));
   const weeks = Math.ceil((last - begin) / WEEK + 0.05);
-  const perWeek = Math.max(40, Math.min(130, WIDEST / weeks));
+  const perWeek = Math.min(130, WIDEST / weeks);
   const x = (at: number): number => MARGIN + NAMES + ((at - begin) / WEEK) * perWeek;
   const bottom = HEAD + shown.length * ROW;
   const width = x(begin + weeks * WEEK) + MARGIN;
@@ -33,7 +34,7 @@ export function drawWeeks({ shop, plan, simulated, title }: Weeks): string {
     text(MARGIN, 36, title, 'font-weight="bold" font-size="20"'),
     ...ruled(begin, weeks, perWeek, zone, x, bottom),
     ...shown.map((j, i) => row(shop.nameOf(j.id), { ...j, ...marks(spread.get(j.id)) }, HEAD + i * ROW, x)),
-    ...whole(simulated, zone, x, bottom),
+    ...whole(simulated, DateTime.fromMillis(shop.input.now, { zone }), x, bottom),
     ...(jobs.length > shown.length ? [text(MARGIN, bottom + 24, `and ${jobs.length - shown.length} more`)] : []),
     legend(MARGIN, bottom + FOOT - 12),
   ];
@@ -42,13 +43,14 @@ export function drawWeeks({ shop, plan, simulated, title }: Weeks): string {
 
 const marks = (s: Simulation['jobs'][number] | undefined): { p50?: number; p80?: number } => ({ p50: s?.p50, p80: s?.p80 });
 
-/** Mondays, with their dates as far as there is room for them. */
+/** Mondays, with their dates as far as there is room for them; where the weeks stand too close, only those that are dated. */
 function ruled(begin: number, weeks: number, perWeek: number, zone: string, x: (at: number) => number, bottom: number): string[] {
   const every = Math.ceil(64 / perWeek);
   return Array.from({ length: weeks + 1 }, (_, w) => {
+    if (perWeek < 12 && w % every) return '';
     const monday = DateTime.fromMillis(begin, { zone }).plus({ weeks: w });
     const at = x(monday.toMillis()).toFixed(1);
-    const date = w % every === 0 && w < weeks ? text(Number(at) + 4, HEAD - 14, monday.toFormat('d LLL', { locale: 'en' }), 'font-size="13"') : '';
+    const date = w % every === 0 && (weeks - w) * perWeek >= DATE_WIDE ? text(Number(at) + 4, HEAD - 14, monday.toFormat('d LLL', { locale: 'en' }), 'font-size="13"') : '';
     return `<line x1="${at}" y1="${HEAD - 8}" x2="${at}" y2="${bottom}" stroke="${RULE}"/>${date}`;
   });
 }
@@ -66,8 +68,8 @@ function row(name: string, { start, end, p50, p80 }: Bar, y: number, x: (at: num
 }
 
 /** The two dates of the whole, from top to bottom of the sheet. */
-function whole({ p50, p80 }: Simulation, zone: string, x: (at: number) => number, bottom: number): string[] {
-  const day = (at: number): string => DateTime.fromMillis(at, { zone }).toFormat('ccc d LLL', { locale: 'en' });
+function whole({ p50, p80 }: Simulation, now: DateTime, x: (at: number) => number, bottom: number): string[] {
+  const day = (at: number): string => { const d = DateTime.fromMillis(at, { zone: now.zone }); return d.toFormat(d.year === now.year ? 'ccc d LLL' : 'ccc d LLL yyyy', { locale: 'en' }); };
   const near = p50 !== undefined && p80 !== undefined && x(p80) - x(p50) < 190;
   const mark = (at: number | undefined, words: string, weight: number, low: boolean): string =>
     (at === undefined ? '' : `<line x1="${x(at).toFixed(1)}" y1="${HEAD - 8}" x2="${x(at).toFixed(1)}" y2="${bottom + 6}" stroke="${INK}" stroke-width="${weight}" stroke-dasharray="8 5"/>`

@@ -13,7 +13,7 @@ const nameFor = (chat: string): string => `usual orders spoken of ${chat}`;
 
 /** Keeps which usual orders a reply spoke of, so that the next words can turn them down; a reply without any forgets them. */
 export function keepSpokenOf(turn: Turn, warnings: readonly Warning[], answers: readonly Answer[]): void {
-  const spoken = answers.flatMap(a => (a.kind === 'blocked' && a.clear ? a.usual?.slice(0, 1).map(u => u.rule) ?? [] : []));
+  const spoken = answers.flatMap(a => (a.kind === 'blocked' && a.clear && !a.curing ? a.usual?.slice(0, 1).map(u => u.rule) ?? [] : []));
   const ids = [...warnings.flatMap(w => (w.kind === 'order' ? [w.rule] : [])), ...spoken];
   const { log: { store } } = turn.deps;
   if (ids.length || readSetting(store, nameFor(turn.incoming.chat)) !== undefined) writeSetting(store, nameFor(turn.incoming.chat), ids.length ? JSON.stringify(ids) : undefined);

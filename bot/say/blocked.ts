@@ -44,7 +44,8 @@ function clearBy(causes: readonly Cause[], { at }: Saying): string {
 
 export function sayBlocked(a: BlockedAnswer, saying: Saying): Spoken {
   if (a.clear === null) return { say: a.part ? `I have nothing about ${the(a.part)} yet.` : 'Nothing is said to be in the way.' };
-  const usual = a.usual?.map(u => `usually ${u.first} first: ${u.why} (${u.source})`) ?? [];
+  const curing = a.curing?.map(c => `the ${c.coat} on it usually has to ${c.lag} until ${day(c.until, saying.at)}: ${c.hours} hours at about 20 °C (common practice, no source; its sheet decides)`) ?? [];
+  const usual = [...curing, ...(a.usual?.map(u => `usually ${u.first} first: ${u.why} (${u.source})`) ?? [])];
   if (a.clear) return usual.length ? { say: `Nothing you said holds up ${the(a.part)}, but ${stop(usual[0]!)}`, longer: usual.map(capital).join('\n') } : { say: `Nothing holds up ${the(a.part)}.` };
   const first = listed(a.causes.slice(0, 3).map(c => causeLine(c, saying)));
   // The part itself goes on for good only when the rest is cleared.

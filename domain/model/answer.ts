@@ -18,7 +18,7 @@ export interface Cause {
   causes: Cause[];
 }
 
-export interface BlockedAnswer { kind: 'blocked'; part: string; /** null: a part never heard of. */ clear: boolean | null; causes: Cause[]; /** Open works that the usual order of assembly has before it; the person's own causes stand alone in `causes`. `rule`: its id. */ usual?: { first: string; why: string; source: string; rule: string }[] }
+export interface BlockedAnswer { kind: 'blocked'; part: string; /** null: a part never heard of. */ clear: boolean | null; causes: Cause[]; /** Open works that the usual order of assembly has before it; the person's own causes stand alone in `causes`. `rule`: its id. */ usual?: { first: string; why: string; source: string; rule: string }[]; /** Coats and glues laid on it that by their usual time (hours, at about 20 °C) are not ready yet: what for (`dry`, `cure`) and the day they are. */ curing?: { coat: string; lag: string; hours: number; until: string }[] }
 export interface BuyItem { item: string; qty?: number; spec?: string; status: 'needed' | 'ordered' | 'late'; for?: string; expected?: string; price?: number; source?: string; machine?: string }
 export interface BuyAnswer { kind: 'buy'; status?: 'needed' | 'ordered' | 'late'; part?: string; items: BuyItem[] }
 export interface NextJob { do: string; part?: string; why: string[]; machine?: string }

@@ -2,6 +2,7 @@ import type { Now } from '../../answers/given.ts';
 import { saidOf } from '../../answers/weather.ts';
 import { addDays, dayOf } from '../../log/days.ts';
 import type { Shop, Thing } from '../../log/shop.ts';
+import type { Ref } from '../../model/stored.ts';
 import { usualConditions } from '../../lore/conditions.ts';
 import { lagBetween } from '../../lore/cures.ts';
 import { usualHours } from '../../lore/hours.ts';
@@ -42,9 +43,14 @@ function restOf(one: OpenAct, now: Now): PlanJob['notBefore'] {
 }
 
 function cures(one: OpenAct, t: Thing): { at: number; what: string }[] {
+  return usualCures(one.ref, t).map(c => ({ at: c.until, what: `the ${c.coat} on the ${t.name} to ${c.lag}` }));
+}
+
+/** What was laid on a thing, and by its usual time keeps an act on it waiting: until when (ms UTC). The person's own word about a wait since then beats it. */
+export function usualCures(ref: Ref, t: Thing): { coat: string; lag: string; hours: number; until: number }[] {
   return [...t.works.values()].filter(w => w.done && w.id > (t.wait?.id ?? 0)).flatMap(w => {
-    const lag = lagBetween(act(w.action, t.name), loreAct(one.ref), w.product);
-    return lag ? [{ at: Date.parse(w.at) + lag.hours * HOUR, what: `the ${w.product ?? w.action} on the ${t.name} to ${lag.lag}` }] : [];
+    const lag = lagBetween(act(w.action, t.name), loreAct(ref), w.product);
+    return lag ? [{ coat: w.product ?? w.action, lag: lag.lag, hours: lag.hours, until: Date.parse(w.at) + lag.hours * HOUR }] : [];
   });
 }
 

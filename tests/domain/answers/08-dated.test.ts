@@ -46,3 +46,15 @@ describe('work on one part', () => {
     shop.close();
   });
 });
+
+describe('a coat that was just laid on', () => {
+  it('is told with its usual time, though nobody said to wait; a wait that was said beats it', () => {
+    const shop = told('hood is off', 'painted the hood with enamel');
+    const said = () => shop.say("what's holding up the hood", '2026-05-02T12:00:00+02:00');
+    expect(said().answers[0]).toMatchObject({ clear: true, causes: [], curing: [{ coat: 'enamel', lag: 'dry', hours: 48, until: '2026-05-04' }] });
+    expect(said().say).toBe('Nothing you said holds up the hood, but the enamel on it usually has to dry until Mon 4 May: 48 hours at about 20 °C (common practice, no source; its sheet decides).');
+    shop.say('leave the hood alone for 5 hours', AT);
+    expect(said().answers[0]).not.toHaveProperty('curing');
+    shop.close();
+  });
+});
