@@ -1,5 +1,6 @@
 import type { Sheet } from '../types.ts';
 import { NAMED } from '../words/quantities.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
 import type { Clause, Reality, Thing } from './clause.ts';
@@ -68,7 +69,13 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     return named ? Math.max(named.next, more + 3) : more + 3;
   }
   if (it?.t === 'np') {
-    if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4) { c.who = 'person'; return i + 1; }
+    if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4 && !(it.np!.said.includes(' ') && ['part', 'consumable', 'fastener'].some(k => nounClasses(it.np!.said).has(k as 'part')))) { // gasket paper is nobody
+      c.who = 'person';
+      // "the fella with the forge in town says": where he is found stands before the verb
+      let n = i + 1;
+      while (/^(in|on|at|from|down|up|over|across|along|near|with|by|out|round|behind|of|off)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np') n += 2;
+      return n > i + 1 && (isAux(c.items[n]) || finite(c.items[n])) ? n : i + 1;
+    }
     if (/^(trial|test|dry|mock)$/.test(it.np!.said) && c.items[i + 1]?.base === 'fit') return i + 1; // "trial fitted both fenders"
     const { things, next } = thingsAt(sheet, c.items, i, memory);
     c.subj = things;
@@ -81,7 +88,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
       if (second.things.length) { c.subj = second.things; return second.next; }
     }
     // "the carburettor from the yard cost me": a phrase that only says which one stands before the verb
-    while (c.items[n] && /^(from|at|off|by|behind|under)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
+    while (c.items[n] && /^(from|at|off|by|behind|under|down|up|over|across|along|near|round)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
     if (/^(in|on|with|under|to|for)$/.test(c.items[n]?.low ?? '') && /^(it|them|that)$/.test(c.items[n + 1]?.low ?? '') && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2; // "the gasket in it is torn"
     // "the blades for the mill I sanded": what only says which one stands before who did it
     while (/^(for|from|off|on|in|of)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(i|we)$/.test(c.items[n + 2]?.low ?? '') && (finite(c.items[n + 3]) || isAux(c.items[n + 3]))) n += 2;

@@ -23,7 +23,7 @@ export const out: Meaning = t => {
   const passive = c.passive || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
   const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name));
   const n = t.clauses[t.at + 1];
-  if (moneyClause(t, c) || n?.join === ':' && moneyClause(t, n)) return undefined;
+  if (moneyClause(t, c) || c.pred === 'none' && dims(c.items, 'number').length || n?.join === ':' && moneyClause(t, n)) return undefined;
   if (!things.length || c.verb?.form === 'base' && !/^(put|set)$/.test(base)) return undefined;
   const place = target(t, c);
   const sent = /^(send|ship|post|mail|freight|courier)$/.test(base) && (place !== undefined || /\b(off|out|away|in)\b/.test(c.prt.join(' ')));

@@ -4,11 +4,11 @@ import { bare, isMachine, isSource } from '../clauses/things.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
-import { goodsIn, isSeller, type Goods } from './lib/goods.ts';
+import { goodsIn, isSeller, pricedThings, type Goods } from './lib/goods.ts';
 import { sourceIn, trim } from './lib/fields.ts';
 import { moneyClause, sumsIn } from './lib/money.ts';
-import { sourceSubject } from './lib/source.ts';
-import { bareSeller, perSeller, pricedAt, sellerBefore } from './lib/sellers.ts';
+import { sourceSubject, subjectSpan } from './lib/source.ts';
+import { bareSeller, perSeller, pricedAt, sellerBefore, sellersIn } from './lib/sellers.ts';
 import { lowText, next, type Meaning, type Telling } from './telling.ts';
 import { spanForward } from './lib/reach.ts';
 
@@ -23,22 +23,23 @@ export const quote: Meaning = t => {
   if (late) return late;
   if (/^(buy|pay|order|spend|bought|sell)$/.test(c.verb?.base ?? '') && c.verb?.base !== 'sell' || /^(i|we)$/.test(c.who ?? '') && !/\b(quoted|found|saw|seen|heard|priced|got|get|can get|could get)\b/.test(text)) return undefined;
   const prev = t.clauses[t.at - 1];
-  const source = sourceSubject(t, [c]) ?? (prev && !c.subj.some(s => !s.carried) && (prev.verb === undefined && /^(say|want|quote|ask|have|offer|do|charge)$/.test(c.verb?.base ?? '') || /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '')) ? sourceSubject(t, [prev]) : undefined) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) ?? sellerBefore(t) : undefined) ?? (moneyClause(t, c) ? pricedAt(t, c) ?? bareSeller(t, [c]) : undefined) ?? (c.pred === 'be' || c.pred === 'none' ? sellerBefore(t) : undefined);
+  const source = sourceSubject(t, [c]) ?? (prev && !c.subj.some(s => !s.carried) && (prev.verb === undefined && /^(say|want|quote|ask|have|offer|do|charge)$/.test(c.verb?.base ?? '') || /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '')) ? sourceSubject(t, [prev]) : undefined) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) ?? sellerBefore(t) : undefined) ?? (moneyClause(t, c) ? pricedAt(t, c) ?? bareSeller(t, [c]) : undefined) ?? (c.pred === 'be' || c.pred === 'none' ? sellerBefore(t) ?? sellerOfList(t) : undefined);
   const joined = source === undefined && prev && prev === t.told.at(-1)?.clause && t.told.at(-1)!.entry.kind === 'quote' && /^(and|,|but)$/.test(c.join ?? '') && (c.pred === 'be' || c.pred === 'none') && c.subj.some(s => !s.carried) ? (t.told.at(-1)!.entry as { source?: string }).source : undefined;
   if (joined) return andThat(t, joined);
   if (source !== undefined && /\b(book|manual|chart|sheet|spec|handbook|table|tin|can|label|gauge|scale)s?$/i.test(source)) return undefined;
-  const says = prev !== undefined && /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '') && sourceSubject(t, [prev]) !== undefined || c.verb === undefined || SAYS.test(c.verb.base ?? '') || c.pred === 'have' || c.pred === 'be';
+  const says = prev !== undefined && /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '') && sourceSubject(t, [prev]) !== undefined || c.verb === undefined || SAYS.test(c.verb.base ?? '') || c.pred === 'have' || c.pred === 'be' || doesFor(t, c);
   if (!says) return undefined;
   const priced = t.sheet.found.some(f => f.dim === 'money' && f.sure === 'certain' && f.from >= c.from && f.to <= c.to && f.value.role === undefined);
   if (!priced && source === undefined) return undefined;
-  const end = spanForward(t, n => (n === next(t) && source !== undefined && !moneyClause(t, c) || false) && onlyMoney(t, n) || !n.asks && n.pred === 'none' && !n.items.some(i => i.np && isSource(i.np)) && /^(and |plus )?(\S+ ){0,4}(shipping|postage|post|carriage|delivery|plus|core|each|apiece)\b/.test(lowText(t, n)));
+  const end = spanForward(t, n => !ownOffer(t, n) && ((n === next(t) && source !== undefined && !moneyClause(t, c) || false) && onlyMoney(t, n) || onTop(t, n)));
   const reach = t.clauses.slice(t.at, end + 1);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (sums.price === undefined) return undefined;
   if (!priced && sums.price <= 10 && sums.per === undefined && /^(run|go|have|do|make|be)$/.test(c.verb?.base ?? 'be') && !/\b(for|each|apiece|wants?|asking)\b/.test(text)) return undefined;
-  const alternatives = several(t, reach) ?? alternative(t, c);
+  const alternatives = several(t, reach) ?? alternative(t, c) ?? eachThing(t, c, source);
   if (alternatives) return alternatives;
   const item = what(t, c);
+  if (item?.qty === sums.price) delete item?.qty;
   if (!item || verbForms(item.item).length > 0 && !nounClasses(item.item).size || nounClasses(item.item.split(' ').at(-1)!).has('quantity') && !nounClasses(item.item).has('part')) return undefined;
   if (source === undefined && !/\b(quot|each|apiece|a foot|want|asking|price|goes? for|cost|listed|run)/.test(text)) return undefined;
   return [trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, qty: item.qty && item.qty > 1 ? item.qty : undefined, core: sums.core, tax: sums.tax }) as Entry];
@@ -50,6 +51,12 @@ function several(t: Telling, reach: readonly Clause[]): Entry[] | undefined {
   const item = each && what(t, t.clause);
   return item && each.map(({ source, sums }) => trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, core: sums.core, tax: sums.tax }) as Entry);
 }
+/** "450 for the bore and 80 for the decking", "cork sheet 14, gasket paper 9": one seller's price for each of several things. */
+function eachThing(t: Telling, c: Clause, source: string | undefined): Entry[] | undefined {
+  const pairs = pricedThings(t, c.items).filter(p => !isSeller(p.item) && !NO_GOODS.test(p.item) && !sellerSpans(t, c).some(([a, b]) => p.from >= a && p.from < b));
+  return pairs.length < 2 || source === undefined ? undefined : pairs.map(p => trim({ kind: 'quote', item: p.item, source, price: p.price, qty: p.qty }) as Entry);
+}
+
 /** "…from the spares lady, and the cork is three pounds": the same seller's price for another thing. */
 function andThat(t: Telling, source: string): Entry[] | undefined {
   const c = t.clause, item = c.subj.find(s => !s.carried)?.name, sums = sumsIn(t, c.from, c.to, true);
@@ -58,15 +65,27 @@ function andThat(t: Telling, source: string): Entry[] | undefined {
   return item && price !== undefined ? [trim({ kind: 'quote', item, source, price, shipping: sums.shipping }) as Entry] : undefined;
 }
 
+/** "he can build it up for ninety", "the shop would regrind it for 80": outside work offered at a price. */
+const doesFor = (t: Telling, c: Clause): boolean => /^(take|accept)$/.test(c.verb?.base ?? '') && /^(number|money)$/.test(c.items[c.vi + 1]?.f?.dim ?? '') && c.items[c.vi + 2]?.low === 'for' || /^(plan|maybe|must)$/.test(c.reality) && c.verb?.form === 'base' && !/^(i|we|you)$/.test(c.who ?? '') && c.items.some((i, k) => /^(for|at)$/.test(i.low) && k > c.vi && /^(money|number)$/.test(c.items[k + 1]?.f?.dim ?? '')) && moneyClause(t, c);
+
+/** "the other fella is 26 with the post": a clause with a seller and a price of its own goes with nothing before it. */
+const ownOffer = (t: Telling, c: Clause): boolean => (sourceSubject(t, [c]) ?? pricedAt(t, c)) !== undefined && sumsIn(t, c.from, c.to, true).price !== undefined;
+/** "plus eight to ship", "and he eats the freight": what comes on top. */
+const onTop = (t: Telling, c: Clause): boolean => {
+  if (c.asks || c.items.some(i => i.np && isSource(i.np))) return false;
+  if (c.pred === 'none') return /^(and |plus )?(\S+ ){0,4}(shipping|postage|post|carriage|delivery|plus|core|each|apiece)\b/.test(lowText(t, c)) || sumsIn(t, c.from, c.to, false).shipping !== undefined;
+  return /^(he|they|she|it|that)$/.test(c.who ?? '') && sumsIn(t, c.from, c.to, false).shipping !== undefined && sumsIn(t, c.from, c.to, false).price === undefined;
+};
 /** "Head gasket at the yard: 40 dollars." */
 const onlyMoney = (t: Telling, c: Clause): boolean => c.pred === 'none' && moneyClause(t, c) && !c.items.some(i => i.np);
 
 /** "…wants thirty-four each. Eight dollars shipping.": what comes on top of the price just heard. */
 function shippingAlone(t: Telling, c: Clause): Entry[] | undefined {
   const last = t.told.findLast(x => x.entry.kind === 'quote' || x.entry.kind === 'order')?.entry;
-  if (!last || c.verb && !/^(be|ship|post|send)$/.test(c.verb.base!) || last.kind !== 'quote' && last.kind !== 'order' || last.shipping !== undefined) return undefined;
+  if (!last || c.verb && !/^(be|ship|post|send)$/.test(c.verb.base!) || last.kind !== 'quote' && last.kind !== 'order' || last.shipping !== undefined || ownOffer(t, c)) return undefined;
   const sums = sumsIn(t, c.from, c.to, false);
   if (/\b(post|ship|send|deliver|drop) (it|them)( out| over| up| down)? (for (nothing|free)|free)\b/.test(lowText(t))) sums.shipping = 0;
+  if (sums.core !== undefined && sums.price === undefined && sums.shipping === undefined) { last.core = sums.core; return []; }
   if (sums.shipping === undefined || sums.price !== undefined) return undefined;
   last.shipping = sums.shipping;
   return [];
@@ -93,8 +112,8 @@ function alternative(t: Telling, c: Clause): Entry[] | undefined {
 
 /** What the price is of: a thing that is not the seller; else what was last wanted or named. */
 function what(t: Telling, c: Clause): Goods | undefined {
-  const src = sourceIn(t.sheet, c.items), subject = sourceSubject(t, [c]);
-  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !/\b(post|shipping|carriage|postage|fiver|tenner)$/.test(g.item)).filter(g => !(src && g.from >= c.items[src.at]!.from && g.to <= c.items[src.to - 1]!.to) && !(subject && subject.toLowerCase().startsWith(g.item)) && !/^(cheapest|dearest|best|price|shipping|post|postage|carriage|delivery|tax|core|core charge|quote|change|cash|trade|each|lot)$/.test(g.item) && !isMachine(t.sheet, g.item));
+  const within = sellerSpans(t, c);
+  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !within.some(([a, b]) => g.from >= a && g.to <= b) && !NO_GOODS.test(g.item) && !isMachine(t.sheet, g.item));
   if (list[0] && /\bsame\b/.test(lowText(t))) { // "the same bearings"
     const was = t.prior.concat(t.told.map(x => x.entry)).findLast(e => (e.kind === 'quote' || e.kind === 'want' || e.kind === 'order') && e.item.endsWith(list[0]!.item));
     if (was && 'item' in was) return { ...list[0], item: was.item };
@@ -104,16 +123,43 @@ function what(t: Telling, c: Clause): Goods | undefined {
   if (after && (list.some(g => g.item === after.item) || !list.length && !isSeller(after.item) && moneyClause(t, c))) return after;
   for (const g of list) g.item = g.item.replace(/ (price|quote)$/, '');
   if (list.length) return list[0];
+  const about = askedAbout(t);
+  if (about) return about;
   const topic = t.memory.topic() && { ...t.memory.topic()!, name: t.memory.topic()!.name.replace(/ (prices?|quotes?|costs?)$/, '') };
   const earlier = t.told.map(x => x.entry).findLast(e => e.kind === 'quote' || e.kind === 'want' || e.kind === 'finding');
   const name = earlier && 'item' in earlier ? earlier.item : headed(t) ?? topic?.name;
   return name ? { item: name.replace(/ prices?$/, ''), from: c.from, to: c.to, thing: topic ?? { name, from: c.from, to: c.to, plural: false } } : undefined;
 }
 
+/** Words beside a price that name no thing sold. */
+const NO_GOODS = /^(cheapest|dearest|best|price|prices|shipping|post|postage|carriage|delivery|freight|tax|vat|core|core charge|quote|quotation|estimate|figure|offer|reply|answer|change|cash|trade|each|lot|whole lot|set|pair|roll|box|length|bag|tin|can|dozen|piece|job|repair|labour|labor|work|guarantee|warranty|manners|trouble|phone|telephone|email|mind|deal|bargain|total|all|asking|bus|boat|train|ferry|carrier|courier)$|\b(ship|post|shipping|carriage|postage|freight|fiver|tenner|bucks|quid|pounds?|dollars?)$/;
+
+/** Tokens of the clause that name who sells. */
+function sellerSpans(t: Telling, c: Clause): [number, number][] {
+  const src = sourceIn(t.sheet, c.items), subject = subjectSpan(t, [c]);
+  return [...(src ? [[c.items[src.at]!.from, c.items[src.to - 1]!.to] as [number, number]] : []), ...(subject ? [[subject.from, subject.to] as [number, number]] : []), ...sellersIn(t, c.items).map(([k, to]): [number, number] => [c.items[k]!.from, c.items[to - 1]!.to])];
+}
+
+/** "rang the mill about a drum belt": what was asked for just before. */
+function askedAbout(t: Telling): Goods | undefined {
+  for (const p of t.clauses.slice(Math.max(0, t.at - 2), t.at).reverse()) {
+    const k = p.items.findIndex((i, n) => n > p.vi && /^(about|for|on|re|regarding|after|over)$/.test(i.low) && p.items[n + 1]?.np && !p.items[n + 1]!.np!.stands);
+    if (k >= 0 && p.verb && /^(ring|call|phone|email|message|text|contact|ask|write|speak|talk|enquire|inquire|see|quote|chase|shop|look|hunt)$/.test(p.verb.base!)) return goodsIn(t, p.items, k + 1).find(g => !isSeller(g.item));
+  }
+  return undefined;
+}
+
 /** "Bronze bar prices.": what the sellers after it are asked for. */
 function headed(t: Telling): string | undefined {
   const p = t.clauses.slice(Math.max(0, t.at - 4), t.at).findLast(x => x.pred === 'none' && x.items.some(i => i.np !== undefined && / (prices?|quotes?|costs?)$/.test(i.np.said)));
   return p?.items.find(i => i.np)?.np?.said.replace(/ (prices?|quotes?|costs?)$/, '');
+}
+
+/** "cork sheet 14 and gasket paper 9 at the mill supply": the seller named with the last of the list. */
+function sellerOfList(t: Telling): string | undefined {
+  const c = t.clause, n = next(t);
+  const priced = (x: Clause): boolean => x.pred === 'none' && x.items[x.items.findIndex(i => i.np) + 1]?.f !== undefined && sumsIn(t, x.from, x.to, true).price !== undefined;
+  return n && n.join === 'and' && priced(c) && priced(n) ? pricedAt(t, n) : undefined;
 }
 
 /** "they want fifteen apiece": the seller named in the clauses before. */

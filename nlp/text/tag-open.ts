@@ -55,6 +55,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (/^(set|cut|put|shut|split|cast|read|drilled|bored|bent)$/.test(low) && prev === 'noun' && /^(to|at|with|down|back|from)$/.test(next)) return 'verb';
   if (/^(ground|wound|cut|split|cast|bent|drilled|bored)$/.test(low) && prev === 'noun' && (!next || /^([.,;]|and|at|by|in|off|out|up|down|to)$/.test(next)) && tokens.slice(Math.max(0, i - 5), i).some(t => /^(have|had|has|'ve|got|get|getting|having|need|want)$/.test(t.low))) return 'verb'; // "had the crank ground"
   if (next === 'of' && low !== 'heard') return 'noun'; // "bore of the barrel"
+  if (low === 'spoke' && /^(to|with)$/.test(next)) return 'verb';
   if (/^(me|us)$/.test(next) && forms.some(f => f.form !== 'ing') && prev !== 'det') return 'verb';
   if (prev === 'num' && bare && /^(it|them)$/.test(next)) return 'verb';
   if (beforeNoun(prev) || next === 'of' && /^(box|can|pack|bag|pail|jar|tin|roll|coil|set|stack|pile|bunch|load|dab|drop|coat|sheet|bar)$/.test(low)) return 'noun';
@@ -87,6 +88,13 @@ function finiteAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<
     || verbForms(low).some(f => f.form !== 'base') && !PREP.has(low) || /^\d/.test(low) && NAMED.test(tokens[i - 1]?.low ?? '') || isNumberWord(low) && NAMED.test(tokens[i - 1]?.low ?? '');
 }
 
+/** Whether "is" or the like follows the nouns from here, which are then a subject. */
+function isAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
+  let i = from;
+  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  return /^(is|are|was|were)$/.test(tokens[i]?.low ?? '');
+}
+
 function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, forms: readonly VerbForm[], solid: ReadonlySet<number>): Tag {
   const low = tokens[i]!.low, prev = tags[i - 1], next = tokens[i + 1]?.low ?? '';
   const participle = forms.some(f => f.form === 'part') || CONDITION.has(low);
@@ -97,6 +105,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (prev === 'noun' && forms.every(f => f.form === 's' || f.form === 'base') && /^(pits|cracks|dents|leaks|scores|chips|burrs|splits|tears|wears|scuffs|nicks|dings|breaks)$/.test(low) && tokens.slice(Math.max(0, i - 3), i).some(t => /^(got|has|had|have|of|some|few|with)$/.test(t.low))) return 'noun';
   if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && (!CONDITION.has(tokens[i - 1]?.low ?? '') || tags[i - 2] === 'det' || ARTICLE.has(tokens[i - 2]?.low ?? ''))) return 'noun';
   if (/^(crack|cracks|leak|leaks|dent|dents|split|tear|chip|chips|burr)$/.test(low) && (prev === undefined || prev === 'adj' && tags[i - 2] === undefined) && /^(in|on|at|along|across|around)$/.test(next)) return 'noun';
+  if (participle && !ing && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'intj') && nominal(tokens, i + 1, solid) && isAhead(tokens, i + 1, solid)) return 'adj'; // "bonded lining is dear"
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
   if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next)) return 'adj';
   if (prev === 'num' && low === 'leaves') return 'noun';

@@ -6,7 +6,10 @@ import { TRADE_ENDING } from '../../words/sources.ts';
 import type { Telling } from '../telling.ts';
 
 /** A seller or shop that is the subject: "steel supplier wants 86", "the yard across the county said 30". With its "in town", "at the…". */
-export function sourceSubject(t: Telling, clauses: readonly Clause[], strict = false): string | undefined {
+export const sourceSubject = (t: Telling, clauses: readonly Clause[], strict = false): string | undefined => subjectSpan(t, clauses, strict)?.source;
+
+/** The same with the tokens it takes. */
+export function subjectSpan(t: Telling, clauses: readonly Clause[], strict = false): { source: string; from: number; to: number } | undefined {
   for (const c of clauses) {
     const k = c.items.findIndex(i => i.t === 'np');
     const np = c.items[k]?.np;
@@ -16,12 +19,12 @@ export function sourceSubject(t: Telling, clauses: readonly Clause[], strict = f
     let end = k + 1;
     for (;;) {
       const p = c.items[end], n = c.items[end + 1];
-      if (p && (p.t === 'prep' || p.t === 'prt') && /^(at|in|down|up|across|on|over|near|of|by|from|out)$/.test(p.low) && n?.np) { end += 2; continue; }
+      if (p && (p.t === 'prep' || p.t === 'prt') && /^(at|in|down|up|across|on|over|near|of|by|from|out|with|along|round|behind)$/.test(p.low) && n?.np) { end += 2; continue; }
       if (p?.low === ',' && n?.np?.stands && c.items[end + 2] && /^(prep|prt)$/.test(c.items[end + 2]!.t)) { end += 2; continue; }
       break;
     }
     const words = textOf(t.sheet, c.items[k]!.from, c.items[end - 1]!.to);
-    return bare(words).replace(/, the one/i, '').replace(/,.*$/, '');
+    return { source: bare(words).replace(/, the one/i, '').replace(/,.*$/, ''), from: c.items[k]!.from, to: c.items[end - 1]!.to };
   }
   return undefined;
 }
