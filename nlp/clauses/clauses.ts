@@ -45,7 +45,7 @@ const FLAW = /^((hairline|bad|big|small|long|deep|slight|nasty) )?(cracks?|leaks
 const MEETS = /^(clear|foul|hit|touch|meet|miss|match|fit|suit|reach|rub|catch|line|seat|mate|mesh|track|follow|need)$/;
 
 /** "second ring gap 0.90 mm, scrap": what has the quantity is what is spoken of. */
-const ofPart = (x: Thing): Thing => { const w = x.name.split(' '); return w.length > 1 && /^(gap|clearance|runout|diameter|bore|play|float|travel|thickness|length|height|width|wear|backlash|lash|sag|pressure)$/.test(w.at(-1)!) && x.np && !x.np.known ? { ...x, name: w.slice(0, -1).join(' ').replace(/ (end|free|side)$/, '') } : x; };
+const ofPart = (x: Thing): Thing => { const w = x.name.split(' '); return w.length > 1 && /^(gap|clearance|runout|diameter|bore|play|float|travel|thickness|length|height|width|wear|backlash|lash|sag|pressure)$/.test(w.at(-1)!) && x.np && !x.np.known && !NAMED.test(x.name) ? { ...x, name: w.slice(0, -1).join(' ').replace(/ (end|free|side)$/, '') } : x; };
 
 /** "cleaned and primed the hood": a verb without an object takes that of the verb it is joined to. */
 function shareObjects(clauses: Placed[], sentence: number): void {

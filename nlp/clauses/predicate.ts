@@ -14,6 +14,7 @@ export function predicateAt(items: readonly Item[], k: number): boolean {
   while (items[i] && (items[i]!.t === 'adv' || items[i]!.t === 'neg' || items[i]!.t === 'intj')) i++;
   const it = items[i];
   if (!it) return false;
+  if (/^(being|been)$/.test(it.low)) return false; // "in town being ground" goes on
   if (isAux(it) || finite(it) || it.np?.said === 'same') return true;
   if (it.t === 'adj') return CONDITION.has(it.low) || /(ed|y)$/.test(it.low);
   return it.t === 'prt' && STATE_PARTICLE.test(it.low) && !startsNoun(items[i + 1]) && !(items[i + 1]?.t === 'adj' || items[i + 1]?.t === 'noun');

@@ -6,6 +6,7 @@ import { singular } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
+import { headingOf, underHeading } from './lib/heading.ts';
 import { labelOf } from './lib/label.ts';
 import { ONLY_HOLDS } from './lib/fit-phrases.ts';
 import { fitState, type FitState } from './lib/fit-state.ts';
@@ -19,6 +20,10 @@ export const fit: Meaning = t => {
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && c.rest[k + 1]?.np?.stands)) return undefined; // "…and the nuts are in the red one"
   if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out)$/.test(c.prt.join(' ')) && !c.rest.some(i => i.np)) return undefined; // "it's going back", "it's coming off again"
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
+  const listed = underHeading(t);
+  const as = listed && HEADS[listed.says];
+  if (HEADS[headingOf(t) ?? '']) return [];
+  if (listed && as) return listed.things.filter(p => partLike(t.sheet, p.name)).map(p => ({ kind: 'fit', part: p.name, state: as }) as Entry);
   const state = fitState(t);
   if (!state) return undefined;
   const parts = patientsOf(c).filter(p => (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
@@ -33,7 +38,7 @@ export const fit: Meaning = t => {
 };
 
 /** "end play", "air gap": a quantity without what has it. */
-const bareQuantity = (name: string): boolean => NAMED.test(name) || name === 'air gap';
+const bareQuantity = (name: string): boolean => NAMED.test(name);
 
 /** "set the gap on the valves to…", "front bearings… set the end play to…": what has the quantity that was set. */
 function hasIt(t: Telling, after: number): string | undefined {
@@ -41,6 +46,9 @@ function hasIt(t: Telling, after: number): string | undefined {
   const np = k >= 0 ? c.items[k + 1]!.np! : undefined;
   return np && !np.stands ? np.name : (c.subj.find(s => !bareQuantity(s.name)) ?? t.memory.topic())?.name;
 }
+
+/** What a heading over a list of parts says of them. */
+const HEADS: Record<string, FitState> = { off: 'off', out: 'off', removed: 'off', 'taken off': 'off', 'stripped off': 'off', on: 'on', 'back on': 'on', in: 'on', 'back in': 'on', fitted: 'on', refitted: 'on', installed: 'on', replaced: 'on', 'put on': 'on', 'put back': 'on', tightened: 'tight', torqued: 'tight', adjusted: 'tight' };
 
 /** What the deed was done to; "came away no bother" has no object but a manner of speaking. */
 const patientsOf = (c: Clause): Clause['subj'] => (/^(come|go)$/.test(c.verb?.base ?? '') && c.subj.length ? c.subj : patients(c));

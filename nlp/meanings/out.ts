@@ -2,8 +2,10 @@ import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
-import { bare, isMachine, isSource, isStuff, partLike } from '../clauses/things.ts';
-import { textOf } from '../dimensions/part/phrase.ts';
+import { bare, isMachine, isPlaceNoun, isSource, isStuff, partLike } from '../clauses/things.ts';
+import { textOf, type Phrase } from '../dimensions/part/phrase.ts';
+import { EVERYDAY } from '../words/everyday.ts';
+import { isTradeWord, nounClasses } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import { TRADE_ENDING } from '../words/sources.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
@@ -20,27 +22,32 @@ export const out: Meaning = t => {
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|when|before|that)$/.test(c.sub) && !(c.sub === 'until')) return undefined;
   const base = c.verb?.base ?? '';
   if (base === 'go' && (c.verb!.form === 'ing' || c.verb!.form === 's') || dims(c.items, 'measure').length && !/^(send|ship|take|post)$/.test(base)) return undefined; // "is going to the shop on Monday" is yet to be
-  const passive = c.passive || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
+  const bareSent = c.verb !== undefined && /^(past|part)$/.test(c.verb.form ?? '') && /^(send|ship|post|mail|take|drop|give|courier|deliver|cart|hand)$/.test(base) && !c.who && !c.obj.length && c.subj.length > 0; // "blade sent to the saw doctor"
+  const passive = c.passive || bareSent || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
   const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name));
   const n = t.clauses[t.at + 1];
   if (moneyClause(t, c) || c.pred === 'none' && dims(c.items, 'number').length || n?.join === ':' && moneyClause(t, n)) return undefined;
   if (!things.length || c.verb?.form === 'base' && !/^(put|set)$/.test(base)) return undefined;
   const place = target(t, c);
   const sent = /^(send|ship|post|mail|freight|courier)$/.test(base) && (place !== undefined || /\b(off|out|away|in)\b/.test(c.prt.join(' ')));
-  const taken = /^(take|drop|run|drive|bring|hand|carry|deliver|leave|give|haul|go|be|cart|tow|trailer|lug)$/.test(base) && place !== undefined;
-  const away = !c.verb && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to|away to|off to|down to|out to|up to)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
+  const taken = /^(take|drop|run|drive|bring|hand|carry|deliver|leave|give|haul|go|be|cart|tow|trailer|lug|chuck|stick|pop|put)$/.test(base) && place !== undefined && (!/^(chuck|stick|pop|put)$/.test(base) || POSTED.test(lowText(t)))
+    || /^(take|run|drive|carry|haul|cart|tow|lug)$/.test(base) && !c.passive && /\b(in|off|away|over|down|up)\b/.test(c.prt.join(' ')) && purpose(c) !== undefined && !/\bto (get|have) (it|them) (on|off|out|in)\b/.test(lowText(t));
+  const away = !c.verb && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to|away to|off to|down to|out to|up to|in the (post|mail) to|in)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
   const bare = !c.verb && c.pred === 'none' && place !== undefined && c.items.findIndex(i => i.low === 'to') === c.items.findIndex(i => i.from >= (c.subj.at(-1)?.to ?? 0));
   const unnamed = !c.verb && (c.pred === 'be' || c.pred === 'none') && /\b(away|gone|out|off) (for|to be|being|getting|at the)\b/.test(lowText(t)) && purpose(c) !== undefined; // "the crank's away for grinding"
   if (!sent && !taken && !away && !bare && !unnamed) return undefined;
   const end = spanForward(t, n => tells(t, n), 3);
   const reach = t.clauses.slice(t.at, end + 1);
   const where = place ?? bareSeller(t, reach.map((r, n) => (n === 0 ? { ...r, items: r.items.slice(Math.max(r.vi, 0) + 1) } : r)));
-  const until = reach.map(r => dayIn(t, r, true)).find(Boolean);
+  const until = reach.map((r, n) => (n === 0 && dated(t, r) ? undefined : dayIn(t, r, true))).find(Boolean);
   const act = reach.map(r => purpose(r)).find(Boolean);
   const asked = reach.slice(1).find(r => moneyClause(t, r));
   const price = asked && sumsIn(t, asked.from, asked.to, false).price;
   return [...things.map(s => trim({ kind: 'out', part: s.name, where, until, do: act }) as Entry), ...(price !== undefined ? [trim({ kind: 'quote', item: things[0]!.name, source: place, price }) as Entry] : [])];
 };
+
+/** "left it at the machine shop on Monday": the day it went, not the day it comes back. */
+const dated = (t: Telling, c: Clause): boolean => /^(past|part)$/.test(c.verb?.form ?? '') && !/\b(till|until|back|ready|by|due|for|promised|done|expect\w*|says?|said|reckons?|in (a|\w+) (days?|weeks?|months?))\b/.test(lowText(t, c)) && dims(c.items, 'when').length > 0;
 
 /** "…until the king bolt's back from the blacksmith": what is awaited from there is out. */
 export function awaited(t: Telling, c: Clause): Entry[] {
@@ -62,11 +69,12 @@ function target(t: Telling, c: Clause): string | undefined {
     if (i.low === 'for' && c.verb?.base !== 'leave') continue;
     if (!/^(to|at|with|by|into|in|for)$/.test(i.low) || !np || np.stands) continue;
     const said = np.said;
-    const trade = isSource(np) || PERSONS.test(said) || /(er|or|smith|wright|ist|works|ician)s?$/.test(said) && !isPart(t, said) && TRADE_ENDING.test(said) || /^(town|machining|the shop)$/.test(said);
+    const treated = purpose(c);
+    const trade = isSource(np) || PERSONS.test(said) || /(er|or|smith|wright|ist|works|ician)s?$/.test(said) && !isPart(t, said) && TRADE_ENDING.test(said) || /^(town|machining|the shop|works|vo-tech|college)$/.test(said) || proper(t, np) && /^(to|with)$/.test(i.low) || (treated !== undefined && SENDS.test(c.verb?.base ?? 'be') || c.items[k - 1]?.np !== undefined && /^(post|mail)$/.test(c.items[k - 1]!.np!.said)) && /^(to|with|at)$/.test(i.low) && (!isPart(t, said) || /^(post|mail)$/.test(c.items[k - 1]?.np?.said ?? '')) && !isPlaceNoun(np) && !nounClasses(said).has('machine') && !nounClasses(said).has('tool') && !nounClasses(said.split(' ').at(-1)!).has('machine') && partish(said);
     if (np.quant === 'no' || isStuff(said)) continue;
     if (/\b(scrap|dump|tip|skip|bin|landfill)\b/.test(said)) continue;
-    const handed = i.low === 'to' && /^(give|send|take|hand|post|pass)$/.test(c.verb?.base ?? '') && c.items[k + 2]?.t === 'to' && c.items[k + 3]?.t === 'verb' && isClass(c.items[k + 3]!.base!, 'work') && !isPart(t, said); // "gave the pump to Dave to rebuild"
-    if (!trade && !handed || (i.low === 'in' || i.low === 'by') && !/(shop|works|yard|foundry|'s)$/.test(said)) continue;
+    const handed = i.low === 'to' && /^(give|send|take|hand|post|pass)$/.test(c.verb?.base ?? '') && c.items[k + 2]?.t === 'to' && c.items[k + 3]?.t === 'verb' && isClass(c.items[k + 3]!.base!, 'work') && !isPart(t, said) && (!isPlaceNoun(np) || isSource(np)); // "gave the pump to Dave to rebuild"
+    if (!trade && !handed || (i.low === 'in' || i.low === 'by') && !/(shop|works|yard|foundry|town|city|'s)$/.test(said) || i.low === 'in' && (/^(town|city)$/.test(said) && treated === undefined || !c.verb && said === 'shop')) continue;
     let to = k + 2;
     while (c.items[to] && /^(in|at|down|up|across|over|on|of|from)$/.test(c.items[to]!.low) && c.items[to + 1]?.np) to += 2;
     const text = textOf(t.sheet, c.items[k + 1]!.from, c.items[to - 1]!.to);
@@ -74,19 +82,27 @@ function target(t: Telling, c: Clause): string | undefined {
   }
   return undefined;
 }
-const isPart = (t: Telling, said: string): boolean => isKnownPart(t.sheet.ctx.parts, said) || /\b(manifold|radiator|starter|governor|rotor|motor|roller|spacer|retainer|injector)\b/.test(said);
+const isPart = (t: Telling, said: string): boolean => isKnownPart(t.sheet.ctx.parts, said) || !isSourceName(said) && [...nounClasses(said), ...nounClasses(said.split(' ').at(-1)!)].some(k => k === 'part' || k === 'fastener' || k === 'machine');
+const isSourceName = (said: string): boolean => nounClasses(said).has('source') || nounClasses(said.split(' ').at(-1)!).has('source');
+/** A name in capitals that does not open the note: "to Dave", "with old Tom". */
+const proper = (t: Telling, np: Phrase): boolean => { const k = t.sheet.tokens.slice(np.from, np.to).findIndex(x => /^[A-Z][a-z]+$/.test(x.text)); return k >= 0 && np.from + k > 0 && !isTradeWord(t.sheet.tokens[np.from + k]!.low); };
+const SENDS = /^(send|ship|post|mail|take|drop|give|leave|run|drive|carry|haul|cart|deliver|hand|bring|courier|freight|be|go)$/;
+const POSTED = /\b(in|into) the (post|mail)\b/;
+/** A plain name of one or two words, not a time or a figure of speech. */
+const partish = (said: string): boolean => !/\d/.test(said) && said.split(' ').length <= 4 && !EVERYDAY.has(said);
 
 /** "to be rewound", "to have the ends turned", "for rebabbitting", "he's rebuilding it". */
 function purpose(c: Clause): string | undefined {
   for (const [k, i] of c.items.entries()) {
     if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]?.base && c.items[k + 3]?.low === 'out') return `${c.items[k + 2]!.base} out`;
+    if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]?.np && c.items[k + 3]?.t === 'verb') return c.items[k + 3]!.base; // "to be pressure tested"
     if (i.t === 'to' && c.items[k + 1]?.low === 'be' && c.items[k + 2]) return c.items[k + 2]!.base ?? verbForms(c.items[k + 2]!.np?.said ?? '')[0]?.base;
-    if (i.t === 'to' && /^(have|get)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? '')) { const v = c.items.slice(k + 2).find(x => x.t === 'verb'); if (v) return v.base; }
+    if (i.t === 'to' && /^(have|get)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? '')) { const v = c.items.slice(k + 2).find(x => x.t === 'verb'); if (v && !/^(put|let|go|come|be)$/.test(v.base ?? '')) return v.base; }
     if (i.t === 'to' && k > 1 && c.items[k - 1]?.np && c.items[k - 2]?.t === 'to' && c.items[k + 1]?.t === 'verb' && isClass(c.items[k + 1]!.base!, 'work')) return c.items[k + 1]!.base; // "to the shop to skim"
     if ((i.low === 'for' || i.low === 'being' || i.low === 'getting') && ((c.items[k + 1]?.t === 'verb') || c.items[k + 1]?.np)) {
       const x = c.items[k + 1]!;
       if (x.t === 'verb' && (i.low !== 'for' || x.form === 'ing' || isClass(x.base!, 'work'))) return x.base;
-      const w = x.np ? stemAct(x) : undefined;
+      const w = x.np ? (i.low === 'for' ? undefined : verbForms(x.np.said).find(f => f.form === 'part' && isClass(f.base, 'work'))?.base) ?? stemAct(x) : undefined; // "getting ground"
       if (w) return w;
     }
   }
@@ -94,7 +110,9 @@ function purpose(c: Clause): string | undefined {
   return v?.form === 'ing' && /^(he|they|she|person)$/.test(c.who ?? '') && isClass(v.base!, 'work') ? v.base : undefined;
 }
 const ACTS: Record<string, string> = { rewind: 'rewind', regrind: 'regrind', rebore: 'rebore', rebuild: 'rebuild', balancing: 'balance', plating: 'plate', machining: 'machine', welding: 'weld', blasting: 'blast', coating: 'coat', lining: 'line', relining: 'reline', turning: 'turn', sharpening: 'sharpen', recore: 'recore', recoring: 'recore', boring: 'bore', grinding: 'grind', repair: 'repair', repairs: 'repair', testing: 'test', chroming: 'chrome', galvanising: 'galvanise', skim: 'skim', skimming: 'skim', 'new core': 'recore', rewinding: 'rewind', sleeving: 'sleeve', pressing: 'press', recutting: 'recut', upholstering: 'upholster', hardening: 'harden', overhaul: 'overhaul', cleaning: 'clean', balance: 'balance', remetalling: 'remetal' };
-const stemAct = (x: Item): string | undefined => ACTS[x.np!.said] ?? ACTS[x.np!.said.split(' ')[0]!];
+const stemAct = (x: Item): string | undefined => ACTS[x.np!.said] ?? ACTS[x.np!.said.split(' ')[0]!] ?? bareAct(x.np!.said.split(' ').at(-1)!);
+/** "for a reline", "for rebushing": the deed named by its verb. */
+const bareAct = (w: string): string | undefined => { const v = verbForms(w).find(f => f.form === 'base' || f.form === 'ing')?.base ?? (/^re[a-z]{3,}$/.test(w) ? verbForms(w.slice(2)).find(f => f.form === 'base') && w : undefined); return v && (isClass(v, 'work') || w.startsWith('re')) && !nounClasses(w).has('part') ? v : undefined; };
 
 function tells(t: Telling, c: Clause): boolean {
   if (c.asks) return false;
@@ -102,5 +120,5 @@ function tells(t: Telling, c: Clause): boolean {
   if (c.pred === 'none' && !c.subj.some(s => !s.carried) && moneyClause(t, c) && c.items.every(i => !i.np)) return true;
   if (/\b(he|they|she|man|shop) (says?|said|reckons?|promised|figures?)\b|\b(says|said|saying|reckons|promised)\b/.test(text) && dayIn(t, c, true) !== undefined && !c.subj.some(s => !s.carried && partLike(t.sheet, s.name))) return true;
   if (c.pred === 'none' && !c.subj.some(s => !s.carried) && dayIn(t, c, true) !== undefined && (/\bback\b/.test(text) || c.items.filter(i => i.t !== 'mark').every(i => i.f || i.t === 'adv' || i.t === 'prep' || i.t === 'cc' || i.t === 'det'))) return true;
-  return /^(and |but |so |he |he's |hes |hell |he'll |says |she |they |it |which |should |supposed |says? |said |back |due |ready |for |to |will |'ll |i get |i'll |promised |reckons? |call |expected |fingers |the man |be )/.test(`${text} `) && (dayIn(t, c, true) !== undefined || purpose(c) !== undefined || /\b(back|ready|says|said)\b/.test(text)) && !/\b(arrived|came)\b/.test(text) && !(/^(i|we)$/.test(c.who ?? '') && !/get (it|them) back|have (it|them) back/.test(text)) && !c.subj.some(s => !s.carried && !/^(they|he|she|it|person)$/.test(c.who ?? ''));
+  return /^(and |but |so |is (?=expected|due|promised|back|ready)|he |he's |hes |hell |he'll |says |she |they |it |which |should |supposed |says? |said |back |due |ready |for |to |will |'ll |i get |i'll |promised |reckons? |call |expected |fingers |the man |be )/.test(`${text} `) && (dayIn(t, c, true) !== undefined || purpose(c) !== undefined || /\b(back|ready|says|said)\b/.test(text)) && !/\b(arrived|came)\b/.test(text) && !(/^(i|we)$/.test(c.who ?? '') && !/get (it|them) back|have (it|them) back/.test(text)) && !c.subj.some(s => !s.carried && !/^(they|he|she|it|person)$/.test(c.who ?? ''));
 }

@@ -30,7 +30,7 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
 function seated(t: Telling, _c: Clause, rest: Clause['rest'], words: string): FitState | undefined {
   const first = rest[0]!, second = rest[1];
   if (second?.np) {
-    if (first.low === 'in' && (isPlaceNoun(second.np) || /\b(bits|pieces|half|two|tatters|ribbons|shape|order|nick|condition|fettle|state|trouble|water|oil)$/.test(second.np.said))) return undefined;
+    if (first.low === 'in' && (isPlaceNoun(second.np) || /\b(bits|pieces?|half|two|tatters|ribbons|shape|order|nick|condition|fettle|state|trouble|water|oil)$/.test(second.np.said))) return undefined;
     if (first.low === 'in' && !second.np.known && !nounClasses(second.np.said.split(' ').at(-1)!).has('part')) return undefined; // in a chest, in a length of pipe: kept there
     if (isPlaceNoun(second.np) && !isKnownPart(t.sheet.ctx.parts, second.np.name)) return undefined;
     if (/^(order|way|list|bench|back order|charge|stands?|jacks?|hand|stock|mail|post|hold|backorder|loan|blocks|place)$/.test(second.np.said)) return undefined;

@@ -30,6 +30,9 @@ export const FITS: ToldCorpus = {
     ...told([fit('manifold', 'temporary', { with: 'wire' })], ['Strapped the manifold up with wire for tonight.', 'Manifold is only pinned with wire for now.', 'Clamped the manifold on with wire for now.']),
     ...told([fit('starter', 'off'), fit('dynamo', 'off'), fit('fan', 'off')], ['Starter, dynamo and fan all off.', 'Starter, dynamo, fan: all off.', 'starter dynamo and fan are off'].slice(0, 2)),
     ...told([fit('valve gear', 'tight'), { kind: 'reading', part: 'valve gear', what: 'clearance', value: 0.018, unit: 'in' }], ['Set the clearance on the valve gear to eighteen thou.', 'Clearance on the valve gear set to eighteen thou.'].slice(0, 1)),
+    ...told([fit('points', 'on'), fit('condenser', 'on'), fit('rotor arm', 'on')], ['Fitted today: new points, condenser and rotor arm.', 'Back on: points, condenser, rotor arm']),
+    ...told([fit('rocker cover', 'off'), fit('pushrods', 'off')], ['Off today: rocker cover, pushrods.', 'Removed: rocker cover and pushrods']),
+    ...told([fit('hoist brake', 'tight'), { kind: 'reading', part: 'hoist brake', what: 'air gap', value: 0.6, unit: 'mm' }], ['The air gap is set to 0.6 mm.'], { prior: ['Cleaned the hoist brake.'] }),
   ],
   never: [
     'Thrust collar is on back to front.', 'The plate is in upside down.', 'The keyway is wallowed out.', 'Sorted the wiring out.', 'shut the fuel tap off', 'Oil pressure is up.', 'The tractor is up on blocks.', 'three teeth busted clean off', 'The price is down.',
