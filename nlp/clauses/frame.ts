@@ -29,6 +29,7 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   if (c.reality === 'deed') c.reality = supposed(sheet, c) ? 'cond' : reality(c);
   const when = c.items.find(i => i.f?.dim === 'when')?.f;
   if (c.reality === 'deed' && !c.who && c.verb && when?.dim === 'when' && (when.value.from ?? '') > sheet.ctx.at.slice(0, 10) && verbForms(c.verb.low).some(f => f.form === 'base') && c.verb.form === 'past' && !c.subj.some(s => s.from >= c.from)) { c.reality = 'plan'; c.verb = { ...c.verb, form: 'base' }; }
+  if (c.reality === 'deed' && /^(i|we)$/.test(c.who ?? '') && c.verb?.form === 'base' && !c.sub && when?.dim === 'when' && ((when.value.from ?? '') > sheet.ctx.at.slice(0, 10) || (when.value.from ?? '') === sheet.ctx.at.slice(0, 10) && verbForms(c.verb.low).every(f => f.form === 'base'))) c.reality = 'plan'; // "tomorrow I grind the valve"
   if (c.reality === 'deed' && !c.neg && c.passive && when?.dim === 'when' && (when.value.from ?? '') > sheet.ctx.at.slice(0, 10) && (c.items.slice(0, c.vi).some(i => /^gets?$/.test(i.low)) || NOT_YET.some(k => isClass(c.verb!.base!, k)) && c.items.slice(0, c.vi).some(i => /^(is|are|'s|'re)$/.test(i.low)) && !['order', 'send', 'arrive', 'buy', 'say'].some(k => isClass(c.verb!.base!, k as 'order')))) c.reality = 'plan'; // "tomorrow the sieve gets cleaned"
   if (c.reality === 'deed' && !c.neg && c.passive && c.items.slice(0, c.vi).some((i, k) => /^(getting|being)$/.test(i.low) && c.items.slice(0, k).some(b => /^(is|are|'s|'re)$/.test(b.low)))) c.reality = 'plan'; // "it's getting replaced"
   if (c.reality === 'deed' && c.verb?.form === 'base' && /\b(managed to|had to|got to|went and|decided to|ended up|have to say)\b/.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' ')) && /\b(managed|had|went|decided) /.test(c.items.slice(0, c.vi + 1).map(i => i.low).join(' '))) c.verb = { ...c.verb, form: 'past' };
@@ -52,6 +53,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   }
   const it = c.items[i];
   if (it?.t === 'pron') {
+    if (/^(those|these)$/.test(it.low) && c.items[i + 1]?.f?.dim === 'number') { c.who = 'they'; c.subj = pronoun('them', memory) ?? []; return i + 2; } // "those four have got to go"
     c.who = /^(himself|herself)$/.test(it.low) ? 'person' : it.low;
     if (/^(nobody|nothing|none)$/.test(it.low)) c.neg = true;
     const named = lead?.np && /^(it|they|them|she)$/.test(it.low) && partLike(sheet, lead.np.name) && !isStuff(lead.np.name) ? thingsAt(sheet, c.items, c.items.indexOf(lead), memory).things : pronoun(it.low, memory); // "on the chain this morning, it's cleaned"
@@ -67,6 +69,11 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     c.subj = named?.things ?? (pronoun(of.low, memory) ?? []).slice(-1);
     c.counted = it.low;
     return named ? Math.max(named.next, more + 3) : more + 3;
+  }
+  if (it?.f?.dim === 'number' && (isAux(c.items[i + 1]) && c.items[i + 1]!.t !== 'do' || c.items[i + 1]?.t === 'adj' && c.items[i + 1]!.from > 0 || /^(need|want)$/.test(c.items[i + 1]?.base ?? '')) && memory.several().length) {
+    c.subj = pronoun('them', memory) ?? []; // "four are chipped"
+    c.counted = it.low;
+    return i + 1;
   }
   if (it?.t === 'np') {
     if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4 && !(it.np!.said.includes(' ') && ['part', 'consumable', 'fastener'].some(k => nounClasses(it.np!.said).has(k as 'part')))) { // gasket paper is nobody
@@ -104,7 +111,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
 
 /** What a pronoun stands for; undefined for persons. */
 export function pronoun(low: string, memory: Memory): Thing[] | undefined {
-  if (/^(i|we|you|he|me|us|him|himself|herself|myself|yourself|who|nobody|somebody|someone|everyone)$/.test(low)) return undefined;
+  if (/^(i|we|you|he|me|us|him|himself|herself|myself|yourself|who|nobody|somebody|someone|everyone|whoever)$/.test(low)) return undefined;
   const carried = (ts: readonly Thing[]): Thing[] => ts.filter((t, i) => ts.findIndex(o => o.name === t.name) === i).map(t => ({ ...t, carried: true }));
   if (/^(they|them|those|these|both|all|everything|ones)$/.test(low)) return carried(memory.several());
   if (/^(nothing|something|anything)$/.test(low)) return [];
@@ -223,16 +230,16 @@ function causes(c: Clause, i: number): void {
 const DONE_TO = ['work', 'on', 'off', 'tight', 'hang', 'stow', 'order'] as const;
 
 /** Verbs that put one thing on another, which does not own it: "tried the sprocket on the shaft". */
-const PLACES = /^(try|put|run|set|slide|press|fit|mount|slip|hang|bolt|drop|tap|drive|screw|push|stick|place|lay|soak|dip|dunk|steep|install|shrink|thread|lower|seat)$/;
+const PLACES = /^(try|put|run|set|slide|press|fit|mount|slip|hang|bolt|drop|tap|drive|screw|push|stick|place|lay|soak|dip|dunk|steep|boil|quench|pickle|bathe|simmer|stew|stand|perch|stick|prop|balance|offer|install|shrink|thread|lower|seat)$/;
 
 /** "off the tractor", "in the tin": a particle that takes a noun is a preposition, unless the verb has no other object ("took off the hood"). */
 function prepHere(items: readonly Item[], i: number, c: Clause): boolean {
   const next = items[i + 1];
-  const noun = next?.t === 'np' || next?.t === 'pron' && /^(it|them|that|there|one)$/.test(next.low);
+  const noun = next?.t === 'np' || next?.f?.dim === 'number' && items[i + 2]?.low === 'of' || next?.t === 'pron' && /^(it|them|that|there|one)$/.test(next.low);
   if (!noun) return false;
   if (items[i]!.low === 'in' || items[i]!.low === 'on' || items[i]!.low === 'through' || items[i]!.low === 'over') {
     if (i !== c.vi + 1) return true;
-    return c.passive || c.subj.length > 0 && !c.who || c.subj.some(s => s.from >= c.from) || /^(place|position)$/.test(next?.np?.said ?? '') || /^(be|sit|hang|lie|go|rest|get|work|stand|lay|run|spend)$/.test(c.verb?.base ?? '');
+    return c.passive || c.subj.length > 0 && !/^(i|we|you|he|person)$/.test(c.who ?? '') || c.subj.some(s => s.from >= c.from) || /^(place|position)$/.test(next?.np?.said ?? '') || /^(be|sit|hang|lie|go|rest|get|work|stand|lay|run|spend)$/.test(c.verb?.base ?? '');
   }
   if (i !== c.vi + 1 || c.passive) return items[i]!.low !== 'back';
   return c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
@@ -246,12 +253,13 @@ function supposed(sheet: Sheet, c: Clause): boolean {
 
 function reality(c: Clause): Reality {
   const words = c.items.map(i => i.low);
-  const head = words.slice(0, Math.max(c.vi, 0) + 1).join(' ');
+  const head = c.items.map(i => (i.np && /\b(must|may|might|will|can|should)\b/.test(i.low) ? '·' : i.low)).slice(0, Math.max(c.vi, 0) + 1).join(' ');
   if (c.sub && /^(if|unless|lest|except|whether)$/.test(c.sub)) return 'cond';
   if (/\b(apparently|supposedly|allegedly|reportedly|by all accounts)\b/.test(words.join(' '))) return 'hearsay';
-  if (/^(somebody|someone)$/.test(c.who ?? '') && c.verb && !c.passive && /^(past|part)$/.test(c.verb.form ?? '') && !/^(come|call|ring|phone|offer|help|be|say)$/.test(c.verb.base ?? '')) return 'hearsay';
+  if (c.passive && /\bby (somebody|someone|whoever|the (last|previous) \w+)\b/.test(words.join(' '))) return 'hearsay';
+  if (/^(somebody|someone|whoever)$/.test(c.who ?? '') && c.verb && !c.passive && /^(past|part)$/.test(c.verb.form ?? '') && !/^(come|call|ring|phone|offer|help|be|say)$/.test(c.verb.base ?? '')) return 'hearsay';
   if (/\b(nearly|almost|damn near|all but)\b/.test(head) && c.pred !== 'be' && c.pred !== 'none' && !/^(finish|do|complete)$/.test(c.verb?.base ?? '') && !/\b(finished|done)\b/.test(head)) return 'past plan';
-  if (/\b(probably|possibly|perhaps|maybe|likely)\b/.test(words.join(' ')) && (c.pred === 'be' || c.pred === 'none') && !c.items.some(i => i.f?.dim === 'when' || i.f?.dim === 'money')) return 'maybe';
+  if (/\b(probably|possibly|perhaps|maybe|likely)\b/.test(c.items.filter((i, k) => !(/^(maybe|perhaps|possibly|probably)$/.test(i.low) && (c.items[k + 1]?.f || c.items[k + 1]?.np?.count !== undefined))).map(i => i.low).join(' ')) && (c.pred === 'be' || c.pred === 'none') && !c.items.some(i => i.f?.dim === 'when' || i.f?.dim === 'money')) return 'maybe';
   if (/\b(was|were) (just |only |really )?(going|gonna|about|meant|supposed|planning|hoping) to\b|\bmeant to\b|\bshould 've\b|\bshould have\b|\bcould 've\b|\bwould 've\b|\bwould have\b|\bcould have\b|\bought to have\b/.test(head)) return 'past plan';
   if (/\b(needs?|wants?|requires?) \w+ing\b/.test(words.join(' ')) || /^(?:\S+ ){0,4}?(?:still |yet )?to be\b/.test(head) && !c.items.slice(0, c.vi).some(i => i.t === 'have' || i.t === 'modal' || i.t === 'verb' || i.t === 'be' && i.low !== 'be')) return 'must';
   if (/(^| )(is|are|'s|'re|'m) (all |just |finally )?getting \w+$/.test(head) && c.verb && /^(past|part)$/.test(c.verb.form ?? '')) return 'plan'; // "it's getting replaced"

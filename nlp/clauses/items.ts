@@ -1,5 +1,7 @@
 import { phraseAt, type Phrase } from '../dimensions/part/phrase.ts';
 import type { Found, Sheet, Tag } from '../types.ts';
+import { CONDITION } from '../words/conditions.ts';
+import { PERSONS } from '../words/persons.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { verbForms, type VerbForm } from '../words/verbs.ts';
 
@@ -40,7 +42,7 @@ export function itemsOf(sheet: Sheet, from: number, to: number): Item[] {
 
 function itemAt(sheet: Sheet, i: number, to: number, prev: Item | undefined): Item {
   const { tokens, tags } = sheet, tag = tags[i]!, low = tokens[i]!.low;
-  const np = ['det', 'noun', 'num', 'adj'].includes(tag) ? phraseAt(sheet, i, to) : undefined;
+  const np = ['det', 'noun', 'num', 'adj'].includes(tag) && !(tag === 'adj' && prev?.t === 'be' && CONDITION.has(low) && PERSONS.test(tokens[i + 1]?.low ?? '')) ? phraseAt(sheet, i, to) : undefined;
   const f = valueAt(sheet, i, to);
   if (f?.dim === 'number' && sheet.tokens[f.to - 1]?.low === 'of') {
     const p = phraseAt(sheet, f.to, to);

@@ -4,14 +4,14 @@ import type { Item } from './items.ts';
 /** Particles that by themselves say how a part sits: "carb off", "rings on", "spindle's out". */
 export const STATE_PARTICLE = /^(off|on|out|in|back|apart|down|up|together)$/;
 
-export const isSubjectPronoun = (i: Item | undefined): boolean => i?.t === 'pron' && /^(i|we|you|he|she|they|it|that|this|those|these|one|everything|nothing|something|nobody|someone|somebody|both|all)$/.test(i.low);
+export const isSubjectPronoun = (i: Item | undefined): boolean => i?.t === 'pron' && /^(i|we|you|he|she|they|it|that|this|those|these|one|everything|nothing|something|nobody|someone|somebody|whoever|both|all)$/.test(i.low);
 export const isAux = (i: Item | undefined): boolean => i?.t === 'be' || i?.t === 'have' || i?.t === 'modal' || i?.t === 'do';
 export const finite = (i: Item | undefined): boolean => i?.t === 'verb' && i.form !== 'ing';
 
 /** After a subject that ends before item `k`: is a predicate there? Adverbs, negations and fillers are passed over. */
 export function predicateAt(items: readonly Item[], k: number): boolean {
   let i = k;
-  while (items[i] && (items[i]!.t === 'adv' || items[i]!.t === 'neg' || items[i]!.t === 'intj')) i++;
+  while (items[i] && (items[i]!.t === 'adv' && !(items[i]!.low === 'there' && isAux(items[i + 1])) || items[i]!.t === 'neg' || items[i]!.t === 'intj')) i++;
   const it = items[i];
   if (!it) return false;
   if (/^(being|been)$/.test(it.low)) return false; // "in town being ground" goes on

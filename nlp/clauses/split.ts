@@ -38,6 +38,12 @@ export function splitClauses(items: readonly Item[]): Cut[] {
 
 /** "that's the sump on", "thats it fitted", "that's the belts tensioned": what is pointed at is what the state is said of. */
 function plainOrder(items: readonly Item[]): readonly Item[] {
+  // "it's the left needle that's bent"
+  const cleft = items.findIndex((x, n) => x.low === 'it' && items[n + 1]?.t === 'be' && !/n't$/.test(items[n + 1]!.low) && items[n + 2]?.t === 'np' && /^(that|which)$/.test(items[n + 3]?.low ?? '') && (isAux(items[n + 4]) || finite(items[n + 4])));
+  if (cleft >= 0) items = [...items.slice(0, cleft), { ...items[cleft + 2]!, from: items[cleft]!.from }, ...items.slice(cleft + 4)];
+  // "there's a bolt broke off in the housing"
+  const there = items.findIndex((x, n) => x.low === 'there' && items[n + 1]?.t === 'be' && !/n't$/.test(items[n + 1]!.low) && items[n + 2]?.t === 'np' && items[n + 2]!.np!.quant !== 'no' && items[n + 3]?.t === 'verb' && /^(past|part)$/.test(items[n + 3]!.form ?? '') && !items[n + 4]?.np);
+  if (there >= 0) items = [...items.slice(0, there), { ...items[there + 2]!, from: items[there]!.from }, ...items.slice(there + 3)];
   const out = [...items];
   for (let k = 0; k + 3 < out.length; k++) {
     const that = out[k]!, be = out[k + 1]!, what = out[k + 2]!;
@@ -150,6 +156,7 @@ function opensAfter(items: readonly Item[], k: number, cur: readonly Item[]): bo
   if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return !(items[k - 1]?.t === 'cc' && last(cur)?.np && ownObject(items, after + 1));
   if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
   if (it.t === 'np' && it.np!.quant === 'no' && hasPredicate(cur) && endsAt(items, after)) return true;
+  if (it.t === 'np' && items[k - 1]?.t === 'cc' && i > k && /^(now|then|so)$/.test(items[i - 1]!.low) && predicateAt(items, after)) return true; // "and now the roll is off"
   if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure'));
   if (it.f?.dim === 'money' && /\b(freight|shipping|post|postage|carriage|delivery)\b.* (was|is|were|'s)\b|^(freight|shipping|post|postage|carriage) /.test(it.low) && items[k - 1]?.t === 'cc' && hasPredicate(cur)) return true;
   if (it.f?.dim === 'number' && items[i + 1]?.t === 'verb' && /^(past|part)$/.test(items[i + 1]!.form ?? '') && endsAt(items, i + 2)) return true;
@@ -191,6 +198,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   const next = items[k + 1];
   if (it.low === 'there' && isAux(next) && (prev.t === 'np' || prev.t === 'prt' || prev.f)) return true;
   if (countsOf(items, k)) return true;
+  if (/^(those|these)$/.test(it.low) && next?.f?.dim === 'number' && (isAux(items[k + 2]) || finite(items[k + 2]))) return true;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(next?.low ?? '') && items[k + 2]?.np) return true;
   if (it.t === 'modal' && /^(should|ought|will|could|might)$/.test(it.low) && (it.pause || verb !== undefined) && prev.t !== 'pron' && prev.t !== 'np' && !cur.some(x => x.t === 'modal')) return true; // "…that's it ordered should be here friday"
   if (prev === verb && /^(test|trial|dry|mock)$/.test(prev.low)) return false;
@@ -199,17 +207,20 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && !/^(help|let|make|have|get|be)$/.test(verb.base ?? '') && (next?.t === 'np' || next?.t === 'pron')) return true;
   if (/^(it|them)$/.test(it.low) && prev.t === 'prt' && /^(in|on|under)$/.test(prev.low) && !cur.some(i => isAux(i) || i.t === 'verb')) return false; // "the gasket in it is torn"
   if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {
-    if (it.low === 'it' || /^(that|this|those|these|them|one|both|all)$/.test(it.low)) return prev !== verb && (isAux(next) || finite(next)) && prev.t !== 'prt' || prev.t === 'prt' && isAux(next);
+    if (it.low === 'it' || /^(that|this|those|these|them|one|both|all)$/.test(it.low)) return (prev !== verb || finite(next) && /^(swear|think|reckon|hope|know|guess|claim|suppose|figure|bet|believe)$/.test(verb?.base ?? '')) && (isAux(next) || finite(next)) && prev.t !== 'prt' || prev.t === 'prt' && isAux(next);
     return true;
   }
   if (it.t === 'np') {
     if (prev === verb && cur.some(x => x.np) && !cur.some(x => x.t === 'pron') && isAux(next) && /^(past|part)$/.test(verb!.form ?? '') && !/^(find|get|have|see|need|want|think|say|know|leave)$/.test(verb!.base ?? '')) return true;
     const tookOff = prev.t === 'prt' && verb !== undefined && cur[cur.lastIndexOf(prev) - 1]?.t === 'np' && isAux(next) && /^(off|out|on|up|down)$/.test(prev.low) && /^(take|get|pull|lift|knock|drive|press|slide|drop|put|bolt|push|slip|tap|pop|screw)$/.test(verb.base ?? '');
     if (tookOff) return true;
+    if (prev.t === 'prt' && /^(in|on|over|through)$/.test(prev.low) && cur.at(-1) === prev && cur.at(-2)?.t === 'prt' && /^(off|out|up|down)$/.test(cur.at(-2)!.low)) return false; // "broke off in the housing"
+    if (prev === verb && cur.at(-1)!.t === 'adv' && cur.some(x => x.np || isSubjectPronoun(x)) && /^(overnight|again|now|today|yesterday|fine|well|nicely|lovely|away)$/.test(cur.at(-1)!.low) && predicateAt(items, afterNouns(items, k, false))) return true;
     if (prev === verb || prev.t === 'prt' && !stateEnds(cur)) return false;
     if (prev.t === 'prt' && /^(the|a|an|my|his|her|our)$/.test(it.low.split(' ')[0]!) && !isAux(next) && cur[cur.lastIndexOf(prev) - 1]?.t === 'be') return false;
     return predicateAt(items, prev.t === 'prt' ? k + 1 : afterNouns(items, k, false)) && !(causative(verb, items, k) && /^(help|let|make|have|see|hear|watch|want|need|think|say|know|guess|reckon)$/.test(verb?.base ?? ''));
   }
+  if (it.t === 'verb' && it.base === 'get' && next?.t === 'to' && prev === verb && /^(past|part)$/.test(prev.form ?? '') && cur.some(x => x.t === 'be' || x.np)) return true;
   if (it.t === 'verb' && it.form !== 'ing' && prev !== verb) {
     if (it.base === 'get' && next?.t === 'to' || it.base === 'need' || it.base === 'go' && next?.t === 'to') return true;
     if (causative(verb, items, k) || prev.t === 'pron' && isSubjectPronoun(prev) && !/^(prep|prt|verb)$/.test(cur[cur.indexOf(prev) - 1]?.t ?? '')) return false;
@@ -217,7 +228,7 @@ function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boo
     if (it.form === 'base' && /^(look|check|see)$/.test(it.base ?? '') && /^(at|to|if)$/.test(next?.low ?? '') && prev.t === 'np') return true;
     return next?.t === 'np' || next?.t === 'pron' || next?.t === 'prt' || next?.t === 'cc' || prev.t === 'adv' || prev.t === 'prt';
   }
-  if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && prev !== verb && prev.t !== 'pron') return true;
+  if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && (prev !== verb || /^(past|part)$/.test(prev.form ?? '')) && prev.t !== 'pron') return true;
   return it.t === 'adj' && it.low === 'good' && next?.t === 'to' && prev.t !== 'det';
 }
 
@@ -251,7 +262,8 @@ const endsAt = (items: readonly Item[], k: number): boolean => items[k] === unde
 /** "three of them are": a count of things named before, as a subject. */
 const countsOf = (items: readonly Item[], k: number): boolean => {
   const of = /^(more|others?)$/.test(items[k + 1]?.low ?? '') ? k + 2 : k + 1;
-  return (items[k]?.f?.dim === 'number' || items[k]?.t === 'num' || /^(most|some|none|half|both|several)$/.test(items[k]?.low ?? '')) && items[of]?.low === 'of' && (items[of + 1]?.t === 'pron' || items[of + 1]?.t === 'np') && predicateAt(items, of + 2);
+  const bare = items[k]?.f?.dim === 'number' && !/^(other|others|the|those|these|all|my|his)$/.test(items[k - 1]?.low.split(' ').at(-1) ?? '') && items[k + 1]?.t === 'be' && (items[k + 2]?.t === 'adj' || items[k + 2]?.t === 'verb'); // "four are chipped"
+  return bare || (items[k]?.f?.dim === 'number' || items[k]?.t === 'num' || /^(most|some|none|half|both|several)$/.test(items[k]?.low ?? '')) && items[of]?.low === 'of' && (items[of + 1]?.t === 'pron' || items[of + 1]?.t === 'np') && predicateAt(items, items[of + 1]!.t === 'np' ? afterNouns(items, of + 1, false) : of + 2);
 };
 
 /** A particle that closed its clause: "…is off", "took it out". */

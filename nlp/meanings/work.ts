@@ -46,9 +46,9 @@ function flawIn(t: Telling, c: Clause): Thing | undefined {
 const isWork = (t: Telling, c: Clause): boolean => {
   const { base, form } = c.verb!;
   const begun = startsWork(c);
-  if (form === 'base' || form === 's') return false;
+  if (form === 's' || form === 'base' && !(begun && c.items.some(i => i.t === 'verb' && /^(start|begin|commence)$/.test(i.base ?? '') && i.form === 'past'))) return false;
   if (form === 'ing' && !begun && !(c.who && /^(i|we)$/.test(c.who)) && !/\b(spent|been|still|half|hours?)\b/.test(lowText(t))) return false;
-  if (begun && form === 'ing' && (isClass(base!, 'off') || isClass(base!, 'on') || isClass(base!, 'work') || isClass(base!, 'tight'))) return c.obj.length > 0 || c.subj.length > 0;
+  if (begun && (form === 'ing' || form === 'base') && (isClass(base!, 'off') || isClass(base!, 'on') || isClass(base!, 'work') || isClass(base!, 'tight'))) return c.obj.length > 0 || c.subj.length > 0;
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
   if (base === 'rub' && /\b(through|thin|away)\b/.test(lowText(t))) return false;
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;

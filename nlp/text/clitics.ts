@@ -1,3 +1,4 @@
+import { isNumberWord } from './number-words.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { ADVERB, DET, NEGATIVE } from '../words/grammar.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
@@ -31,7 +32,8 @@ const cut = (t: Token, head: number, tail: string): Token[] => [
   { ...t, text: t.text.slice(head), low: tail, start: t.start + head },
 ];
 
-const statesIt = (next: string, after: string): boolean => NEGATIVE.has(next) || DET.has(next) || /^(been|got|going|off|on|in|out|back|up|down|at|about|only|just|still|too|now|all|really|pretty|in|for|under|behind|with|ready|due|\d.*)$/.test(next)
+const A_UNIT = /^(volts?|amps?|inch|inches|foot|feet|thou|pounds?|psi|degrees?|ohms?|litres?|liters?|quarts?|gallons?|millimet(re|er)s?|mm|rpm)$/;
+const statesIt = (next: string, after: string): boolean => isNumberWord(next) && A_UNIT.test(after) || NEGATIVE.has(next) || DET.has(next) || /^(been|got|going|off|on|in|out|back|up|down|at|about|only|just|still|too|now|all|really|pretty|in|for|under|behind|with|ready|due|\d.*)$/.test(next)
   || CONDITION.has(next) && !nounClasses(after).size && !nounClasses(next).size || verbForms(next).some(f => f.form === 'part' || f.form === 'ing') && !nounClasses(next).size && !nounClasses(after).size;
 
 /** "plungers finally out", "pedals got about": the plural of a trade noun, followed by what only "is" or "has" joins to a single thing. */

@@ -29,7 +29,7 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
 const FLAW = /^(cracks?|leaks?|drips?|tears?|splits?|bends?|twists?|dents?|knocks?|rattles?|squeaks?|burrs?|kinks?)$/;
 /** States that trade names hold too ("free wheel", "dead axle"); behind a noun with nothing after they say how it is. */
 const STATED = /^(free|stuck|dead|junk|scrap|shot|toast|loose|tight|slack|dry|wet|clean|open|clear|solid|sound|split|cracked|bust)$/;
-const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?|tests?|checks?)$/;
+const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?|tests?|checks?|lifts?|opens?|closes?|blows?|seats?|leaves|rides?|spins?|moves?|swings?|clears?|catches|rubs?|breaks|bends|springs|pops?|hums?|groans?|measures)$/;
 
 /** "clutch slips", "lights work": a noun and what it does, the two agreeing in number, at the end of what is said. */
 function acts(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): boolean {
@@ -64,7 +64,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (forms.some(f => f.form === 'ing') && (/^(need|needs|needed|want|wants|wanted|start|starts|started|begin|began|finish|finished|stop|stopped|quit|keep|kept|spent|try|tried|been|be|is|are|'m|'s|was|were)$/.test(before) || ARTICLE.has(next) || /^(it|them|both)$/.test(next))) return 'verb';
   if (bare && prev === 'adv' && (tags[i - 2] === 'modal' || tags[i - 2] === 'to')) return 'verb';
   if (prev === 'have' && forms.some(f => f.form === 'part') && !bare) return 'verb';
-  if (prev === 'be' || prev === 'adv' && tags[i - 2] === 'be') return forms.some(f => f.form === 'part' || f.form === 'ing') && !bare || /^(set|cut|cast)$/.test(low) ? 'verb' : 'noun';
+  if (prev === 'be' || prev === 'adv' && tags[i - 2] === 'be') return forms.some(f => f.form === 'part' || f.form === 'ing') && !bare || /^(set|cut|cast)$/.test(low) ? 'verb' : CONDITION.has(low) && !nominal(tokens, i + 1, solid) ? 'adj' : 'noun';
   if (prev === 'pron') return /^(i|we|you|he|she|they|it|that|nobody|who|somebody|everybody|everyone|someone)$/.test(tokens[i - 1]!.low) ? 'verb' : 'noun';
   const past = forms.some(f => f.form === 'past');
   if (prev === 'noun' && /^(both|all)$/.test(next) && CONDITION.has(tokens[i + 2]?.low ?? '')) return 'noun';
@@ -73,10 +73,18 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (!bare && object && (opens || prev === 'noun')) return 'verb';
   if (opens && bare) {
     if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || /^(check|grease|oil|drain|test|clean|fit|time|plane|watch|turn|measure|paint|pack|weld|lap|file|seal)$/.test(low) && /^(again|after|every|up|over|later|tomorrow)$/.test(next)) return 'verb';
+    if (/^(part|fastener)$/.test([...nounClasses(low)].find(k => k === 'part' || k === 'fastener') ?? '') && wholeStretch(tokens, i, solid)) return 'noun'; // "Rod bolts.": a headline and no order
     return nominal(tokens, i + 1, solid) && !finiteAhead(tokens, i + 1, solid) ? 'verb' : 'noun';
   }
   if (opens && !bare && forms.some(f => f.form === 'past')) return nominal(tokens, i + 1, solid) || /^(and)$/.test(next) ? 'verb' : 'noun';
   return 'noun';
+}
+
+/** Whether a noun run from here is all of what is said between its marks. */
+function wholeStretch(tokens: readonly Token[], i: number, solid: ReadonlySet<number>): boolean {
+  let to = i + 1;
+  while (to < tokens.length && (nominal(tokens, to, solid) || solid.has(to))) to++;
+  return (i === 0 || /^[.:;!?]$/.test(tokens[i - 1]!.low)) && /^[.:]$/.test(tokens[to]?.low ?? '');
 }
 
 /** Whether the noun phrase from here is followed by a verb or a state, so that it is a subject and not an object. */
@@ -99,6 +107,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   const low = tokens[i]!.low, prev = tags[i - 1], next = tokens[i + 1]?.low ?? '';
   const participle = forms.some(f => f.form === 'part') || CONDITION.has(low);
   const ing = forms.some(f => f.form === 'ing');
+  if (ing && prev === 'det' && /^(the|a|an|my|his|her)$/.test(tokens[i - 1]!.low) && !nominal(tokens, i + 1, solid) && !solid.has(i + 1)) return 'noun'; // "the feeling that…"
   if (ing && prev === 'noun' && (next === "'s" || AUX_BE.has(next))) return 'noun'; // "the leather facing's worn"
   if (participle && prev === 'be' && /^(on|off|together|back|home)$/.test(next) && forms.some(f => isClass(f.base, 'on') || isClass(f.base, 'off')) && !forms.some(f => isClass(f.base, 'fail'))) return 'verb'; // "the pinion is shrunk on"
   if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';
@@ -107,7 +116,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (/^(crack|cracks|leak|leaks|dent|dents|split|tear|chip|chips|burr)$/.test(low) && (prev === undefined || prev === 'adj' && tags[i - 2] === undefined) && /^(in|on|at|along|across|around)$/.test(next)) return 'noun';
   if (participle && !ing && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'intj') && nominal(tokens, i + 1, solid) && isAhead(tokens, i + 1, solid)) return 'adj'; // "bonded lining is dear"
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
-  if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next)) return 'adj';
+  if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next) && !/^(it|them)$/.test(next)) return 'adj';
   if (prev === 'num' && low === 'leaves') return 'noun';
   if (ADVERB.has(low)) return 'adv';
   return 'verb';

@@ -34,6 +34,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (!/[\p{L}\p{N}]/u.test(low)) return low === '&' ? 'cc' : low === '+' ? 'cc' : 'mark';
   if (low === "'s") return clitic(tokens, tags, i, solid);
   if (low === 'hang' && next === 'on') return 'intj';
+  if (/^(zip|cable)$/.test(low) && /^(tied|ties?)$/.test(next)) return 'adv';
   if (low === 'hand' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
   if (low === 'top' && lowAt(tokens, i - 1) === 'on' && next === 'of') return 'prep';
   if (low === 'better' && (prev === 'modal' || prev === 'have')) return 'modal';
@@ -130,6 +131,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (low === 'x' && (prev === 'num' || prev === 'noun') && /^\d/.test(next)) return 'prep';
   if (g.SUBORD.has(low)) return 'sub';
   if (g.PRONOUN.has(low)) return 'pron';
+  if (/^(above|below|underneath|beneath|inside|outside|behind|beside|between|around|opposite)$/.test(low) && prev === 'noun' && g.AUX_BE.has(next)) return 'adv';
   if (g.PREP.has(low)) return 'prep';
   if (low === 'finger' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
   if (/^(pretty|clean|clear|early|late|dead|once|half|straight|finger|right)$/.test(low)) return undefined;

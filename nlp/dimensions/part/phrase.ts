@@ -76,7 +76,7 @@ function beginsAnew(sheet: Sheet, from: number, k: number, to: number): boolean 
   if (!/^(be|have|modal)$/.test(tags[end] ?? '') && !(tags[end] === 'verb' && tokens[k]!.pause)) return false;
   const before = low(from, k).replace(/^(the|a|an|my|his|her|its|our|this|that) /, '');
   if (isKnownPart(sheet.ctx.parts, `${before} ${low(k, end)}`) || isKnownPart(sheet.ctx.parts, `${tokens[k - 1]!.low} ${low(k, end)}`)) return false;
-  return tokens[k]!.pause ? nounClasses(tokens[k - 1]!.low).size > 0 : isKnownPart(sheet.ctx.parts, low(k, end)) && nounClasses(before).size > 0;
+  return tokens[k]!.pause ? nounClasses(tokens[k - 1]!.low).size > 0 : isKnownPart(sheet.ctx.parts, low(k, end)) && (nounClasses(before).size > 0 || end - k > 1);
 }
 
 /** "…a sledge piston is in a sack": a tool ends its phrase where one of the shop's own parts begins. */
