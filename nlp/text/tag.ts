@@ -47,6 +47,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (/^(goes|tries|passes|runs|pulls|turns|hits|cuts|bites|stages|steps|lots)$/.test(low) && prev === 'num') return 'noun';
   if (low === 'me' && prev !== 'verb' && prev !== 'prep' && nominal(tokens, i + 1, solid) && !verbForms(next).some(f => f.form !== 'base')) return 'det'; // "me ears"
   if (low === 'half' && (prev === 'adj' || prev === 'noun') && SIDES.has(lowAt(tokens, i - 1))) return 'noun';
+  if (low === 'soaked' && prev === 'be' && /^(with|through)$/.test(next)) return 'adj';
   if (low === 'not' || low === 'never' || low === "n't") return 'neg';
   if (low === 'to') return 'to';
   if (/^\.?\d/.test(low) || /^m\d/.test(low)) return 'num';
