@@ -13,7 +13,7 @@ import { planOf, type ShopPlan } from '../../domain/plan/from-shop/plan-of.ts';
 import { planWork, type WorkPlan } from '../../domain/plan/plan.ts';
 import type { Reason } from '../../domain/plan/reason.ts';
 import { simulate } from '../../domain/plan/simulate.ts';
-import { reasonWords } from '../../domain/plan/words.ts';
+import { reasonWords } from '../say/plan-reasons.ts';
 
 /** All of the plan as facts; days are YYYY-MM-DD in the shop's zone, null where there is none. */
 export interface WholePlan {

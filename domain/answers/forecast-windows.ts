@@ -8,7 +8,7 @@ import { usualConditions } from '../lore/conditions.ts';
 import { obstacleIn, saidObstacle, type Conditions } from '../plan/conditions.ts';
 import { forecastAt, isWet, type ForecastHour, type SaidSky } from '../plan/forecast.ts';
 import { coatWindows, type CoatWindow } from '../plan/windows.ts';
-import { obstacleWords } from '../plan/words.ts';
+import { obstacleWords } from './why.ts';
 import type { Now } from './given.ts';
 import type { FetchedWeather } from './forecast.ts';
 import { degrees, rainRate, rise, sign, temperature, wind, type WeatherUnits } from './weather-units.ts';

@@ -6,7 +6,7 @@ import type { Shop } from '../log/shop.ts';
 import type { OpenAct } from '../plan/from-shop/act-of.ts';
 import { planOf, type ShopPlan } from '../plan/from-shop/plan-of.ts';
 import { rankReady, type NextNotes, type NextReason, type ReadyJob } from '../plan/rank.ts';
-import { nextReasonWords } from '../plan/words.ts';
+import { nextReasonWords } from './why.ts';
 import type { More, Now } from './given.ts';
 import { causesOf, type Asking } from './causes.ts';
 import { hereOf, named } from './find.ts';

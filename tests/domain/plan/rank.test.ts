@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { ForecastHour } from '../../../domain/plan/forecast.ts';
 import { rankNext } from '../../../domain/plan/rank.ts';
-import { nextReasonWords, reasonWords } from '../../../domain/plan/words.ts';
+import { nextReasonWords } from '../../../domain/answers/why.ts';
+import { reasonWords } from '../../../bot/say/plan-reasons.ts';
 import { at, job, planned, planOf, shop, zone } from './tools/jobs.ts';
 
 const now = at('2026-05-04 13:20');
@@ -62,7 +63,7 @@ describe('reasons in words', () => {
     const input = shop([job('prime', 2), job('paint', 1, { after: [{ job: 'prime', lagHours: 110, lag: 'cure' }] }), job('lift', 1, { conditions: { hands: 2 } })]);
     const plan = planned(input);
     const say = (why: Parameters<typeof reasonWords>[0][]) => why.map((reason) => reasonWords(reason, { zone, now: input.now, nameOf: (id) => id }));
-    expect(say(planOf(plan, 'paint').why)).toEqual(['waits for the cure of prime until Sat 10:00']);
+    expect(say(planOf(plan, 'paint').why)).toEqual(['waits for prime to cure until Sat 10:00']);
     expect(say(plan.stuck[0]!.why)).toEqual(['needs a second pair of hands, none promised']);
   });
 });

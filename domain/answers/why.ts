@@ -1,7 +1,8 @@
 import { DateTime } from 'luxon';
-import type { Obstacle } from './conditions.ts';
-import type { NextReason } from './rank.ts';
-import type { Reason } from './reason.ts';
+import type { Obstacle } from '../plan/conditions.ts';
+import type { NextReason } from '../plan/rank.ts';
+
+/** The short reasons that answers carry in words, for those who read them as facts; sentences are made of them elsewhere. */
 
 /** How to name things: `nameOf` turns an id of a job or a supply into the person's words. */
 export interface Naming { zone: string; now: number; nameOf: (id: string) => string }
@@ -18,23 +19,6 @@ const OBSTACLE_WORDS: Record<Obstacle, string> = {
   wet: 'rain', cold: 'too cold', hot: 'too hot', damp: 'air too damp', dew: 'too near the dew point', wind: 'too windy', dark: 'no daylight', help: 'needs a second pair of hands',
 };
 export const obstacleWords = (obstacle: Obstacle): string => OBSTACLE_WORDS[obstacle];
-
-/** Why a job starts no earlier: `waits for the cure of prime hood until Sat 10:00`. */
-export function reasonWords(reason: Reason, naming: Naming): string {
-  const until = reason.until === undefined ? '' : ` until ${momentWords(reason.until, naming)}`;
-  switch (reason.why) {
-    case 'after': return `waits for ${naming.nameOf(reason.job)}${until}`;
-    case 'lag': return `waits for the ${reason.lag} of ${naming.nameOf(reason.job)}${until}`;
-    case 'supply': return reason.until === undefined ? `waits for ${naming.nameOf(reason.supply)}, no date` : `waits for ${naming.nameOf(reason.supply)}${until}`;
-    case 'date': return `waits for ${reason.what}${until}`;
-    case 'busy': return `your hours go to ${naming.nameOf(reason.job)}${until}`;
-    case 'hours': return reason.until === undefined ? 'no free hours known' : `no free hours${until}`;
-    case 'stretch': return `no unbroken stretch long enough${until}`;
-    case 'tooLong': return `longer than your longest free stretch of ${reason.hours} hours, so in pieces`;
-    case 'help': return reason.until === undefined ? `${obstacleWords('help')}, none promised` : `${obstacleWords('help')}${until}`;
-    default: return reason.expected ? 'allowing for wet days' : `${obstacleWords(reason.why)}${until}`;
-  }
-}
 
 /** Why a job is worth doing now: `unlocks 4 others`, `dry until 15:00`, `fits your 40 minutes`, `belt is in`. */
 export function nextReasonWords(reason: NextReason, naming: Naming): string {
