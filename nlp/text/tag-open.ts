@@ -74,7 +74,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (opens && bare) {
     if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || /^(check|grease|oil|drain|test|clean|fit|time|plane|watch|turn|measure|paint|pack|weld|lap|file|seal)$/.test(low) && /^(again|after|every|up|over|later|tomorrow)$/.test(next)) return 'verb';
     if (/^(part|fastener)$/.test([...nounClasses(low)].find(k => k === 'part' || k === 'fastener') ?? '') && wholeStretch(tokens, i, solid)) return 'noun'; // "Rod bolts.": a headline and no order
-    return nominal(tokens, i + 1, solid) && !finiteAhead(tokens, i + 1, solid) ? 'verb' : 'noun';
+    return nominal(tokens, i + 1, solid) && !finiteAhead(tokens, i + 1, solid) && !(nounClasses(low).has('part') && figureAhead(tokens, i + 1, solid)) ? 'verb' : 'noun';
   }
   if (opens && !bare && forms.some(f => f.form === 'past')) return nominal(tokens, i + 1, solid) || /^(and)$/.test(next) ? 'verb' : 'noun';
   return 'noun';
@@ -85,6 +85,14 @@ function wholeStretch(tokens: readonly Token[], i: number, solid: ReadonlySet<nu
   let to = i + 1;
   while (to < tokens.length && (nominal(tokens, to, solid) || solid.has(to))) to++;
   return (i === 0 || /^[.:;!?]$/.test(tokens[i - 1]!.low)) && /^[.:]$/.test(tokens[to]?.low ?? '');
+}
+
+/** "crank pulley 5 inch", "fan belt: …": the noun phrase from here is measured or is a heading, so it is no object. */
+function figureAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
+  let i = from;
+  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  const low = tokens[i]?.low ?? '';
+  return /^(\d|[:–—-]$)/.test(low) || isNumberWord(low);
 }
 
 /** Whether the noun phrase from here is followed by a verb or a state, so that it is a subject and not an object. */
