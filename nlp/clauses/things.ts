@@ -105,7 +105,7 @@ export function standIn(np: Phrase, memory: Memory, sheet: Sheet): string | unde
   const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'new' && w !== 'old' && w !== 'last' && w !== 'another' && w !== 'such');
   const topic = (/\bones\b/.test(np.said) ? memory.plural() : memory.topic())?.name;
   if (!words.length || /^(both|all|each|neither|either|lot|same)$/.test(words.join(' '))) return topic ?? undefined;
-  if (/^(rest|others?|other)$/.test(words.join(' ')) && (np.count === undefined ? words[0] !== 'other' : np.count > 1)) { const set = memory.group(); if (set) return set.name; }
+  if (/^(rest|others?|other|remaining)$/.test(words.join(' ')) && (np.count === undefined ? words[0] !== 'other' : np.count > 1)) { const set = memory.group(); if (set) return set.name; }
   const side = words.filter(w => SIDES.has(w) || /^(other|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|last|top|big|small|long|short|same)$/.test(singular(w)));
   if (side.length) return memory.sided(words.join(' ').replace(/s$/, m => (SIDES.has(words.at(-1)!) ? m : '')), sheet, /ones$/.test(np.said) || /s$/.test(np.name) && np.stands) ?? words.join(' ');
   return topic ? `${words.join(' ')} ${topic}` : words.join(' ');

@@ -20,7 +20,8 @@ export const finding: Meaning = t => {
   if (gone) return gone;
   const can = usable(t);
   if (can) return can;
-  if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !wont(t) && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
+  const about = c.reality === 'maybe' && /\b(maybe|perhaps|possibly|probably) (about )?(a|an|half|\d|\w+ (inch|thou|mm))/.test(lowText(t)) && c.rest[0]?.t === 'adj'; // "bent maybe a quarter inch"
+  if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !about && !wont(t) && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
   return drained(t) ?? flaws(t) ?? fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
 };
 

@@ -31,7 +31,7 @@ export const want: Meaning = t => {
   const both = bothNew(t);
   if (both) return both;
   if (!list.length) return undefined;
-  if (/\bnew\b/.test(lowText(t))) condemn(t, list.map(g => g.item));
+  condemn(t, list.map(g => g.item));
   const reason = isCalledFor(t, c) ? undefined : why(t, c, k);
   const forAt = c.items.findIndex(i => i.low === 'for');
   const owner = forAt >= 0 ? [...list].reverse().find(g => g.to <= c.items[forAt]!.from + 1) ?? list.at(-1) : undefined;
@@ -58,10 +58,9 @@ function single(t: Telling, c: Clause, k: number): Goods[] | undefined {
   return [g];
 }
 
-/** "need new ones" after "pitted bad": the old ones are to be replaced. */
+/** "pitted bad… need new ones", "perished. Need a seal": what was found faulty and is to be got is to be replaced. */
 function condemn(t: Telling, items: readonly string[]): void {
-  const last = t.told.at(-1);
-  if (last?.entry.kind === 'finding' && items.includes(last.entry.part)) last.entry.verdict ??= 'replace';
+  for (const x of t.told) if (x.entry.kind === 'finding' && items.includes(x.entry.part) && !/\b(missing|gone|lost)\b/.test(x.entry.condition)) x.entry.verdict ??= 'replace';
 }
 
 /** "points pitted, condenser cracked. need both new": everything just found so is to be replaced. */

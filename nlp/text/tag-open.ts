@@ -13,6 +13,7 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   const forms = verbForms(low);
   const noun = nounClasses(low).size > 0 || isTradeWord(low) || FLAW.test(low);
   const condition = CONDITION.has(low);
+  if (/^(fourth|fifth|sixth|seventh|eighth|ninth|tenth|remaining)$/.test(low) && prev === 'det') return 'adj';
   if (low === 'fit' && tokens[i + 1]?.low === 'for' && (prev === 'cc' || prev === 'be' || prev === 'adv' || prev === 'mark')) return 'adj';
   if (prev === 'to' || prev === 'modal' || prev === 'do') if (forms.some(f => f.form === 'base')) return 'verb';
   if (condition && prev === 'noun' && STATED.test(low) && !nominal(tokens, i + 1, solid) && !nounClasses(`${tokens[i - 1]!.low} ${low}`).size) return 'adj';

@@ -13,11 +13,11 @@ export function acted(t: Telling): Entry[] | undefined {
   const c = t.clause, verb = c.verb!;
   const base = verb.base!;
   if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' && !unnamed(t).length || base === 'read' && c.rest[0]?.f) return undefined;
-  if (dims(c.items, 'money').length) return undefined;
+  if (dims(c.items, 'money').length || /^(that|this)$/.test(c.who ?? '') && /^(go|make|mean|come|leave|do|get|take|put|call|need|want)$/.test(base) || base === 'hang' && /^(in|on|from|by)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '')) return undefined;
   const broken = wreckedBy(t);
   if (broken) return broken;
   const parts = partsOf(t, c.subj.length ? lined(t, c.subj) : unnamed(t));
-  const she = c.who === 'she' && c.subj.some(s => s.carried) && (isClass(base, 'state') || isClass(base, 'fail')) && (c.rest.length > 0 || /^(hold|leak|weep|drip|pass|fail|seal|work|break|crack|snap)$/.test(base));
+  const she = c.who === 'she' && c.subj.some(s => s.carried) && (isClass(base, 'state') || isClass(base, 'fail')) && (c.rest.some(i => i.t !== 'mark') || /^(hold|leak|weep|drip|pass|fail|seal|work|break|crack|snap)$/.test(base));
   if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who) && !she) return undefined;
   if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
   if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put|right)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg && !wont(t)) return undefined;
@@ -26,7 +26,7 @@ export function acted(t: Telling): Entry[] | undefined {
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (parts.every(p => isStuff(p.name))) return undefined;
   if (/^(need|want)$/.test(base) && /\b(new|another|replacement)\b/.test(lowText(t)) && c.obj.length) return undefined; // a want
-  const fails = isClass(base, 'fail'), acts = isClass(base, 'state') || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
+  const fails = isClass(base, 'fail'), acts = isClass(base, 'state') || nowDoes(c) || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
   if (c.passive && isClass(base, 'fail') && (!isClass(base, 'work') || CONDITION.has(verb.low))) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
   if (c.passive && soiled(t)) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
   if (c.passive) return unlisted(t) ? parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text))) : undefined;
@@ -42,6 +42,10 @@ function lined(t: Telling, subj: readonly Thing[]): readonly Thing[] {
   const f = subj.length === 1 && subj[0]!.carried && FAULT.test(subj[0]!.name) ? t.told.findLast(x => x.entry.kind === 'finding')?.entry : undefined;
   return f?.kind === 'finding' ? [{ ...subj[0]!, name: f.part }] : subj;
 }
+
+/** "it cuts clean now", "it sprays a proper cone now": what a part does is how it is where the words say that it does so now, again, or how well. */
+const nowDoes = (c: Clause): boolean => c.verb!.form === 's' && !/^(be|say|think|need|want|go|come|take|get|cost|mean|seem|have|call|make|belong|live|arrive|tell|know|like|ask|require|owe|use|fit|say|reckon|claim|sit|stay|open)$/.test(c.verb!.base!)
+  && c.items.some(i => /^(now|again|fine|well|freely|clean|true|straight|sweet|sweetly|properly|nicely|perfect|perfectly|smooth|smoothly|easy|easily|lovely|like|over|every|proper)$/.test(i.low.split(' ')[0]!) || /\bproper\b/.test(i.low));
 
 /** "the rope is birdcaged": a participle that no list holds, of a part that nobody is said to have done it to. */
 const unlisted = (t: Telling): boolean => {
@@ -63,7 +67,7 @@ function unnamed(t: Telling): Thing[] {
 /** "clutch disc is soaked with oil", "caked in mud": what is on or in it was not put there. */
 const soiled = (t: Telling): boolean => t.clause.items.some(i => i.t === 'be') && SOILED.test(lowText(t));
 /** Said of a part by what has got into or onto it. */
-export const SOILED = /\b(soaked|caked|covered|coated|packed|filled|plastered|smothered|crusted|clogged|blocked|choked|bunged|plugged|stuffed|lined|swimming|dripping|saturated|fouled|gummed|varnished|furred)( \w+)? (with|in|by|full of) (\w+ )?(oil|mud|muck|grease|water|rust|dirt|chaff|soot|carbon|scale|sludge|dust|straw|crud|gunk|clay|cobwebs?|nests?|wasps?|mice|leaves|ash|coke|tar|gum|sand|silt|grit|swarf|cement|paint|weed|hay|seed)\b/;
+export const SOILED = /\b(soaked|caked|covered|coated|packed|filled|plastered|smothered|crusted|clogged|blocked|choked|bunged|plugged|stuffed|lined|swimming|dripping|saturated|fouled|gummed|varnished|furred)( \w+)? (with|in|by|full of) (\w+ )?(oil|mud|muck|grease|water|rust|dirt|chaff|soot|carbon|scale|sludge|dust|straw|crud|gunk|clay|cobwebs?|nests?|wasps?|mice|leaves|ash|coke|tar|gum|sand|silt|grit|swarf|cement|paint|weed|hay|seed)\b|\bsoaked through\b/;
 
 /** "it ran", "she fired": a trial run of the machine is no state of a part. */
 const trialRun = (c: Clause): boolean => /^(run|fire|start|pop|cough|catch|turn|kick)$/.test(c.verb!.base!) && /^(past|part)$/.test(c.verb!.form ?? '') && !c.neg && (c.subj.some(s => s.machine || /^(engine|motor|tractor)$/.test(s.name)) || c.subj.every(s => s.carried));

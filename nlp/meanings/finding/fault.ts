@@ -3,6 +3,7 @@ import { dims } from '../../clauses/clause.ts';
 import { isMachine, partLike, said } from '../../clauses/things.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { FAULT } from '../../words/faults.ts';
+import { isClass } from '../../words/verbs.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { condition, make } from './part.ts';
@@ -36,6 +37,8 @@ export function found(t: Telling): Entry[] | undefined {
 export function fault(t: Telling): Entry[] | undefined {
   const c = t.clause;
   const there = /^(and |but |so )?there('s| is| are| was| were|'re)\b/.test(lowText(t));
+  const broken = there && !c.neg ? c.items.findIndex((i, n) => i.np && !i.np.quant && partLike(t.sheet, i.np.name) && (c.items[n + 1]?.t === 'verb' && isClass(c.items[n + 1]!.base!, 'fail') || c.items[n + 1]?.t === 'adj' && CONDITION.has(c.items[n + 1]!.low))) : -1;
+  if (broken >= 0) return [make(c.items[broken]!.np!.name, (c.items[broken]!.np!.count ?? 1) > 1 ? `${c.items[broken]!.low.split(' ')[0]} ${condition(t, c, c.items[broken + 1]!.from)}` : condition(t, c, c.items[broken + 1]!.from), undefined)]; // "there's a bolt broke off in the housing"
   const k = c.items.findIndex(i => i.np && FAULT.test(i.np.said.split(' ').at(-1)!));
   if (k < 0 || !(there || c.pred === 'none' && c.items.slice(0, k).every(i => i.t !== 'np')) || dims(c.items, 'measure').length) return undefined;
   const prep = c.items.findIndex((i, n) => n > k && (i.t === 'prep' || i.t === 'prt') && c.items[n + 1]?.np);
@@ -43,6 +46,8 @@ export function fault(t: Telling): Entry[] | undefined {
   if (!of && !there) return undefined;
   const part = of ? of.stands ? t.memory.topic()?.name : of.name : t.memory.topic()?.name;
   if (!part || isMachine(t.sheet, part)) return undefined;
+  const beyond = prep >= 0 && c.items[prep + 2]?.low === 'of' ? c.items[prep + 3]?.np : undefined;
+  if (of && beyond && !beyond.stands && /\b(side|end|face|edge|top|bottom|inside|outside|middle|centre|center|front|back|underside|lip|rim|length)$/.test(of.said)) return [make(beyond.name, said(t.sheet, c.items[k]!.from, c.items[prep + 1]!.to), verdictIn(lowText(t)))]; // "down the exhaust side of the piston"
   const text = said(t.sheet, c.items[k]!.from, prep >= 0 ? c.items[prep]!.from : c.to);
   return [make(part, text, verdictIn(lowText(t)))];
 }

@@ -3,12 +3,22 @@ import { dims, type Clause, type Thing } from '../../clauses/clause.ts';
 import { isMachine, partLike, said } from '../../clauses/things.ts';
 import { FAULT } from '../../words/faults.ts';
 import { PERSONS } from '../../words/persons.ts';
+import { COMMON } from '../../words/common.ts';
+import { singular } from '../../words/nouns.ts';
+import { isClass, verbForms } from '../../words/verbs.ts';
 import { trim } from '../lib/fields.ts';
+import { namesPart } from '../lib/named.ts';
 import type { Verdict } from '../lib/verdict.ts';
 import { lowText, type Telling } from '../telling.ts';
 
 export const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
-export const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && !(p.carried && FAULT.test(p.name)) && !PERSONS.test(/^(.+?)'s /.exec(p.name)?.[1] ?? '-') && !/^(tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
+export const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && (namesPart(t.sheet, p.name) || ruined(t)) && !(p.carried && FAULT.test(p.name)) && !PERSONS.test(/^(.+?)'s /.exec(p.name)?.[1] ?? '-') && !/^(tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
+
+/** "the gubbins is cracked": a name nobody knows counts only with a state that none but a part can be in. */
+const ruined = (t: Telling): boolean => {
+  const c = t.clause, word = c.pred === 'verb' ? c.verb : c.rest.find(i => i.t === 'adj' || i.t === 'verb');
+  return word !== undefined && /(ed|en|nt|rn|wn)$/.test(word.low) && /^(be|none|verb)$/.test(c.pred) && verbForms(word.low).some(f => isClass(f.base, 'fail') && f.form !== 'base') && !c.obj.length && !COMMON.has(singular(c.subj[0]?.name.split(' ').at(-1) ?? ''));
+};
 
 /** The words after "is", without days and the closing mark; a number of them stays in: "three cracked". */
 export function condition(t: Telling, c: Clause, from: number): string {
@@ -27,6 +37,6 @@ export function counted(t: Telling, c: Clause): string {
   const text = lowText(t);
   const of = /^(?:\w+ )?(\w+) of (?:them|the|those|these|my)\b/.exec(text);
   if (of && !/^(all|most|some|none|bottom|top|end|inside|side|each|set|pair|edge|lot|back|front|both|rest)$/.test(of[1]!) && c.items.some(i => i.f?.dim === 'number' || i.np?.count !== undefined || i.t === 'num')) return `${of[1]} `;
-  if (np?.count !== undefined && np.count > 1 && (!thing!.carried || np.stands)) return `${t.sheet.tokens.slice(np.from, np.stands ? np.to : np.nameFrom).map(x => x.low).filter(w => !/^(the|other|others|my|ones?)$/.test(w)).join(' ')} `;
+  if (np?.count !== undefined && np.count > 1 && (!thing!.carried || np.stands)) return `${t.sheet.tokens.slice(np.from, np.stands ? np.to : np.nameFrom).map(x => x.low).filter(w => !/^(the|other|others|remaining|my|ones?)$/.test(w)).join(' ')} `;
   return '';
 }

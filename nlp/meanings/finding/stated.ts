@@ -11,13 +11,15 @@ export function stated(t: Telling): Entry[] | undefined {
   const c = t.clause, parts = partsOf(t, c.subj);
   const rest = c.rest.filter(i => i.t !== 'adv' && i.low !== ',' && !(i.np?.stands && /^(all|both|each)$/.test(i.np.said)) && !(i.t === 'det' && /^(all|both)$/.test(i.low)));
   const first = rest[0];
+  if (/^(that|this)$/.test(c.who ?? '') && first?.np && !CONDITION.has(first.np.said)) return undefined; // "that's wear, not workmanship"
   if (first && /^(ready|done|finished|due|next|here|nearly|careful|sure|afraid|glad|happy|sorry|possible|worth|able)$/.test(first.low) && !/past it|junk/.test(first.low)) return undefined;
-  if (/^(it|that|this)$/.test(c.who ?? '') && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
+  if (/^(it|that|this)$/.test(c.who ?? '') && !/\btoo \w+$/.test(lowText(t)) && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
   if (!parts.length || !first) return undefined;
   if (first.low === 'like' && parts.every(p => isStuff(p.name) && !/oil|coolant|water|petrol|fuel|grease|paraffin|diesel/.test(p.name))) return undefined;
   if (first.t === 'prt' && rest[1]?.f) return undefined;
-  if (first.t === 'prt' && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
-  if (first.t === 'dim' && (first.f!.dim !== 'number' || !rest.some(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb')) || first.t === 'sub' || first.t === 'wh') return undefined;
+  const kept = first.low === 'in' && /\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim)\b/.test(lowText(t)); // "in excellent order"
+  if (first.t === 'prt' && !kept && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
+  if (first.t === 'dim' && !/\b(too (long|short|big|small|wide|narrow|thick|thin|tight|loose|high|low)|(over|under)size)\b/.test(lowText(t)) && (first.f!.dim !== 'number' || !rest.some(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb')) || first.t === 'sub' || first.t === 'wh') return undefined;
   if (/^\w+ to (get|reach|see|shift|find|fit|work|do|start|turn|come)\b/.test(rest.map(i => i.low).join(' ')) || first.t === 'adj' && /^(pitch|thread|threads|grit)$/.test(rest[1]?.np?.said ?? '')) return undefined;
   if (first.t === 'np') {
     const words = first.np!.said.split(' ');

@@ -1,6 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause, Thing } from '../../clauses/clause.ts';
 import { partLike } from '../../clauses/things.ts';
+import { namesPart } from '../lib/named.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { clauseText, lowText, type Telling } from '../telling.ts';
 import { condition, counted, make, partsOf } from './part.ts';
@@ -17,7 +18,7 @@ export function doneFor(t: Telling): Entry[] | undefined {
 export function usable(t: Telling): Entry[] | undefined {
   const c = t.clause;
   if (c.neg || !/\b(can|could|will|'ll) (be |still be )?(re-?used|reground|rebored|rewound|rebushed|resleeved|sleeved|bushed|skimmed|machined|built up|recut|relined|refaced|soldered|patched|mended|saved|reground|rebored|sleeved|rebushed|skimmed|machined|turned down|rebuilt|welded|repaired|fixed|brazed|straightened|do|go again|go back|run again|last|serve|clean up|polish up|live on|see another)\b/.test(lowText(t))) return undefined;
-  const parts = partsOf(t, c.subj).filter(s => !s.carried);
+  const parts = partsOf(t, c.subj).filter(s => !s.carried && namesPart(t.sheet, s.name));
   const modal = c.items.find(i => i.t === 'modal');
   if (!parts.length || !modal) return undefined;
   const text = condition(t, c, modal.from);
@@ -35,7 +36,7 @@ function aboutAfterOn(t: Telling, c: Clause): Thing[] {
 export function verdictOnly(t: Telling): Entry[] | undefined {
   const c = t.clause, text = lowText(t);
   const v = verdictIn(text);
-  if (c.reality === 'hearsay' || /\b(probably|might|perhaps|would|wish)\b|^maybe\b/.test(text)) return undefined;
+  if (c.reality === 'hearsay' || /^(while|when)$/.test(c.sub ?? '') || /\b(probably|might|perhaps|would|wish)\b|^maybe\b/.test(text)) return undefined;
   if (c.subj.some(s => s.from >= c.from && s.np?.stands && (/^(rest|others?)$/.test(s.np.said) || (s.np.count ?? 1) > 1))) return undefined; // of the others, not of what was said before
   const some = counted(t, c);
   if (some && c.pred === 'be') return undefined; // "the other two are scrap" is said of two
@@ -46,6 +47,8 @@ export function verdictOnly(t: Telling): Entry[] | undefined {
   if (!plain) return undefined;
   const welded = /\b(on|onto|to|in|into) (it|them|that|those|the end)\b/.test(text) && v === 'repair' && t.memory.topic() ? [t.memory.topic()!] : undefined; // "I can weld a tip on them": what is mended is what gets it
   const about = welded ?? (v === 'watch' && !c.obj.some(o => partLike(t.sheet, o.name)) ? aboutAfterOn(t, c) : c.obj.length ? c.obj : c.subj).filter(s => partLike(t.sheet, s.name));
+  const just = t.told.at(-1);
+  if (just?.entry.kind === 'finding' && !just.entry.verdict && !welded && about.every(a => a.carried && !a.np?.stands) && t.clauses.indexOf(just.clause) >= t.at - 3) { just.entry.verdict = v; return []; } // said of what was just found
   if (!about.length) about.push(...t.memory.lastGroup().slice(0, 1));
   const names = about.map(a => a.name);
   const same = t.told.findLast(x => x.entry.kind === 'finding' && names.includes(x.entry.part));
