@@ -7,10 +7,13 @@ import type { DoorMessage } from './service.ts';
 /** What hearing gives back; the hearing itself lives in nlp/hear. */
 export interface Heard { text: string; raw: string; speech: boolean; doubtful: boolean; unsure: string[]; why?: string; /** Nothing to hear with: it is heard as soon as there is. */ unheard?: boolean }
 
+/** Says how far something long is, in words; `done` with the last of them. */
+export type Tell = (text: string, done?: boolean) => void;
+
 export interface ReceivingOptions {
   store: Store;
   /** Sound to words, with names of the shop that may be in it. Undefined when there is nothing to hear with. */
-  hear?: (bytes: Uint8Array, progress: (text: string) => void) => Promise<Heard>;
+  hear?: (bytes: Uint8Array, tell: Tell) => Promise<Heard>;
   /** Doors whose intake rows are in their own form and are unpacked here; it may fetch files, and throws to be tried again. */
   unpack?: Record<string, (row: Queued) => Promise<DoorMessage | undefined>>;
 }
@@ -48,13 +51,13 @@ async function keepFiles(store: Store, { files = [], ...m }: DoorMessage): Promi
 export const takesLong = (row: Queued): boolean => /"(sound|voice|audio|video|video_note|photo)":[[{]/.test(row.body);
 
 /** Makes of an intake row what a turn takes: unpacked by its door, its files kept, its sound heard. */
-export async function messageOf(row: Queued, { options }: Receiving, progress: (text: string) => void): Promise<Received> {
+export async function messageOf(row: Queued, { options }: Receiving, tell: (text: string, done?: boolean, target?: string) => void): Promise<Received> {
   const unpack = options.unpack?.[row.door];
   const fetched = unpack ? await unpack(row) : undefined;
   if (unpack && !fetched) return {};
   const m = fetched ? await keepFiles(options.store, fetched) : (JSON.parse(row.body) as KeptMessage);
   const incoming: Incoming = { key: m.key, door: m.door, chat: m.chat, at: m.at, text: m.text, edits: m.edits, media: [...(m.media ?? []), ...(m.sound ?? [])] };
-  const heard = m.sound?.length ? await hearAll(m.sound, options, progress) : undefined;
+  const heard = m.sound?.length ? await hearAll(m.sound, options, (text, done) => tell(text, done, m.target)) : undefined;
   const asides = [...(m.refused ?? []), ...(heard?.why ? [heard.why] : [])];
   // Sound without speech was heard too; only what could not be heard at all is without this mark, and is heard later.
   if (heard && !heard.unheard) Object.assign(incoming, { text: [m.text, heard.text].filter(Boolean).join(' '), spoken: { raw: heard.raw, doubtful: heard.doubtful, unsure: heard.unsure } });
@@ -63,13 +66,13 @@ export async function messageOf(row: Queued, { options }: Receiving, progress: (
 
 const NO_EARS = 'The sound is kept. I have nothing to hear it with yet: type the words, or set a speech model.';
 
-async function hearAll(sounds: readonly string[], { store, hear }: ReceivingOptions, progress: (text: string) => void): Promise<Heard> {
+async function hearAll(sounds: readonly string[], { store, hear }: ReceivingOptions, tell: Tell): Promise<Heard> {
   const all: Heard = { text: '', raw: '', speech: false, doubtful: false, unsure: [] };
   for (const hash of sounds) {
     const media = mediaByHash(store, hash);
     if (!media) continue;
     if (!hear) return { ...all, why: NO_EARS, unheard: true };
-    const h = await hear(readMedia(store, media), progress);
+    const h = await hear(readMedia(store, media), tell);
     all.text = [all.text, h.text].filter(Boolean).join(' ');
     all.raw = [all.raw, h.raw].filter(Boolean).join(' ');
     all.speech ||= h.speech;

@@ -7,6 +7,7 @@ import { apply } from '../domain/log/replay.ts';
 import { emptyShop } from '../domain/log/shop.ts';
 import { entriesOfNote } from '../domain/store/entries.ts';
 import { allNotes } from '../domain/store/notes.ts';
+import { readModelWish } from '../nlp/hear/hub-models.ts';
 import { helpHereIn } from './planning/help-here.ts';
 import { wasAboutThePlan } from './planning/ways.ts';
 import { sayEntry } from './say/entry.ts';
@@ -40,7 +41,7 @@ export function rereadAll(deps: Deps, options: { keep: boolean; onDifference: (d
 
 function reread(note: Note, held: readonly StoredEntry[], then: Log, deps: Deps): { shown: Difference; entries: Entry[] } | undefined {
   if (held.some(e => e.entry.kind === 'amend' || !untouched(e, deps))) return undefined;
-  if (!held.length && wasAboutThePlan(note.text)) return undefined;
+  if (!held.length && (wasAboutThePlan(note.text) || readModelWish(note.text))) return undefined;
   const ctx = readContext(then, { key: note.key, door: 'command', chat: note.chat, at: note.at, text: note.text }, note.machine, note.id);
   const here = helpHereIn(note.text, note.at, then.shop);
   const rest = readSafely(here ? here.rest : note.text, ctx, deps);

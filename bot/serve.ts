@@ -11,8 +11,8 @@ import { letGo, takeInHand, tasksInHand, type InHand } from './planning/in-hand.
 import { openIntake, type Intake } from './intake.ts';
 import { byteType } from './kept-file.ts';
 import { putOut } from './outbox.ts';
-import { takesLong, messageOf, type Received, type Receiving } from './receive.ts';
-import type { DoorMessage, Service, Talk } from './service.ts';
+import { takesLong, messageOf, type Received, type Receiving, type Tell } from './receive.ts';
+import type { DoorMessage, Progress, Service, Talk } from './service.ts';
 import { keptForm, replyAgain, talkOf, talks } from './talk.ts';
 import { takeTurn } from './turn.ts';
 import { readContext } from './turn/context.ts';
@@ -28,7 +28,7 @@ export interface ServeOptions {
   /** Doors that must be called back (chat): their replies leave by the outbox. */
   outboxDoors?: readonly string[];
   /** Works out what a turn handed out. */
-  workOut?: (ask: Later, at: string) => Promise<Words>;
+  workOut?: (ask: Later, at: string, tell: Tell) => Promise<Words>;
   /** There is something new in the outbox. */
   onOut?: () => void;
   now?: () => number;
@@ -51,13 +51,15 @@ export function createService(options: ServeOptions): RunningService {
   const { deps, receiving } = options;
   const { store } = deps.log;
   const talkers = new Set<(t: Talk) => void>();
-  const progress = new Set<(p: { key: string; text: string }) => void>();
+  const progress = new Set<(p: Progress) => void>();
   const waiting = new Map<string, (r: Reply) => void>();
   const working = new Set<Promise<void>>();
   const tell = (talk: Talk | undefined): void => { if (talk) talkers.forEach(l => l(talk)); };
 
+  const tellOf = ({ key, door }: Pick<Queued, 'key' | 'door'>) => (text: string, done?: boolean, target?: string): void => progress.forEach(p => p({ key, door, text, target, done }));
+
   const handle = async (row: Queued): Promise<void> => {
-    const got = await messageOf(row, receiving, text => progress.forEach(p => p({ key: row.key, text })));
+    const got = await messageOf(row, receiving, tellOf(row));
     const reply = inOneTransaction(store, () => turned(row, got));
     if (!reply) return;
     options.onOut?.();
@@ -89,7 +91,7 @@ export function createService(options: ServeOptions): RunningService {
   /** Works a task out beside everything else; its answer is kept and put out, and the task let go of, in one transaction. */
   const later = ({ key, task, note, at, door, target }: InHand): void => {
     if (!options.workOut) return;
-    const work = options.workOut(task, at).catch((): Words => ({ say: 'I could not work that out; ask again.', buttons: [], files: [] })).then(words => {
+    const work = options.workOut(task, at, (text, done) => tellOf({ key, door })(text, done, target)).catch((): Words => ({ say: 'I could not work that out; ask again.', buttons: [], files: [] })).then(words => {
       const isMine = inOneTransaction(store, () => {
         if (!letGo(store, key)) return false;
         send({ door, at }, target, key, words);

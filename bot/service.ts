@@ -19,6 +19,9 @@ export interface Talk { id: number; at: string; door: string; text: string; say:
 /** What stands beside the talk at a glance, from the same answers and in the same words. */
 export interface Glance { title: 'Next' | 'Holding up' | 'To get' | 'Not for good' | 'Look again'; say: string; lines: string[] }
 
+/** `key`: the message that is worked for, `target`: where its door would call back, `done`: there is no more to come of it. */
+export interface Progress { key: string; door: string; text: string; target?: string; done?: boolean }
+
 /** The program behind every door. */
 export interface Service {
   /** Keeps the message durably, then reads and answers it. Rejects only when it could not be kept: then it must be sent again. */
@@ -30,6 +33,6 @@ export interface Service {
   onTalk(listener: (t: Talk) => void): () => void;
   /** A kept file by its hash name; undefined when there is none of that name. */
   media(name: string): { bytes: Uint8Array; type: string } | undefined;
-  /** Progress of hearing ("hearing 3 min of talk…"), for doors that can show it. */
-  onProgress(listener: (p: { key: string; text: string }) => void): () => void;
+  /** How far long work for a message is ("Hearing 3 min of talk… 40 %"), for doors that can show it. */
+  onProgress(listener: (p: Progress) => void): () => void;
 }

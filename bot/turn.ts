@@ -21,6 +21,7 @@ import { machineAsSaid, readContext } from './turn/context.ts';
 import type { Deps } from './turn/deps.ts';
 import { actOn } from './turn/acts.ts';
 import { leansOf } from './turn/leans.ts';
+import { modelSaid } from './turn/model-said.ts';
 import { linkPhotos } from './turn/photos.ts';
 import { openQuestion, type OpenQuestion } from './turn/open-question.ts';
 import { heldPage } from './turn/pages.ts';
@@ -61,7 +62,7 @@ export function takeTurn(incoming: Incoming, deps: Deps, aside?: string): Reply 
 
 /** The ways a note can be meant, in the order they are tried. */
 function understood(turn: Turn): TurnOut {
-  return answersOpen(turn, { readAndRecord, recorded }) ?? struckNote(turn, recorded) ?? sampleLoaded(turn, takeTurn) ?? doubtful(turn) ?? settingsSaid(turn, readAndRecord) ?? readAndRecord(turn, turn.incoming.text, turn.note);
+  return answersOpen(turn, { readAndRecord, recorded }) ?? struckNote(turn, recorded) ?? sampleLoaded(turn, takeTurn) ?? doubtful(turn) ?? modelSaid(turn) ?? settingsSaid(turn, readAndRecord) ?? readAndRecord(turn, turn.incoming.text, turn.note);
 }
 
 /** A doubtful hearing, or one whose entries lean on words that may be misheard, is asked about first; nothing of it is logged. */

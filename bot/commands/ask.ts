@@ -1,12 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { momentIn, nowIn } from '../clock.ts';
 import { readConfig } from '../config.ts';
-import { BENCH, type Reply } from '../incoming.ts';
+import { BENCH, type Later, type Reply } from '../incoming.ts';
 import { workOut, type WorkedOut } from '../planning/work-out.ts';
 import { receiver } from '../receive.ts';
 import { createService } from '../serve.ts';
 import { openShop } from '../shop.ts';
-import type { Task } from '../planning/task.ts';
 import { mediaByHash, mediaPath } from '../../domain/store/media.ts';
 import type { Store } from '../../domain/store/open.ts';
 import { argumentsOf, command, UsageError } from './arguments.ts';
@@ -22,7 +21,12 @@ await command(async () => {
   if (at === undefined) throw new UsageError(`--at must be a moment such as 2026-03-04T15:20:00-05:00. ${USAGE}`);
   const { log, deps } = openShop(values.data ?? config.dataDir, config.zone, config.weather);
   const later: WorkedOut[] = [];
-  const workedOut = async (task: Task, now: string): Promise<WorkedOut> => { const out = await workOut(deps, task, now); later.push(out); return out; };
+  const workedOut = async (task: Later, now: string): Promise<WorkedOut> => {
+    // Changing the speech model is said to be for the running program only.
+    if (task.kind === 'model') return { say: '', buttons: [], files: [] };
+    const out = await workOut(deps, task, now); later.push(out);
+    return out;
+  };
   const service = createService({ deps, receiving: receiver({ store: log.store }), workOut: workedOut });
   try {
     const reply = await service.take({ key: `command:${randomUUID()}`, door: 'command', chat: BENCH, at, text: positionals.join(' ') });

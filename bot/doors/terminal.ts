@@ -61,7 +61,13 @@ export function openTerminal({ service, input, output, now = () => DateTime.now(
     if (t.door === 'terminal' || t.door === 'unasked') { if (!t.text) say(t.say); return; }
     if (live) say(`${BY[t.door] ?? t.door}: ${t.text}\n${t.say}`, dim);
   };
-  const stopHearing = service.onTalk(heard);
+  const stopHearing = service.onTalk(t => { progress(''); heard(t); });
+  /** How far something long is stands before the prompt, where the next word of it takes its place. */
+  const progress = (text: string) => {
+    lines.setPrompt(text ? `${dim(text)} ${PROMPT}` : PROMPT);
+    if (live && text && !closed) lines.prompt(true);
+  };
+  const stopProgress = service.onProgress(p => progress(p.done ? '' : p.text));
 
   let turns = Promise.resolve();
   lines.on('line', line => {
@@ -74,7 +80,7 @@ export function openTerminal({ service, input, output, now = () => DateTime.now(
   const done = new Promise<void>(ended => {
     lines.on('close', () => {
       closed = true;
-      void turns.then(() => { stopHearing(); if (live) output.write('\n'); ended(); });
+      void turns.then(() => { stopHearing(); stopProgress(); if (live) output.write('\n'); ended(); });
     });
   });
   if (live) lines.prompt();

@@ -1,11 +1,13 @@
 import type { Ask } from '../../domain/model/ask.ts';
 import { lastNotes, noteById } from '../../domain/store/notes.ts';
 import { answerGiven } from '../../nlp/meanings/asks/sums/answer.ts';
+import { NOT_FETCHED } from '../say/model.ts';
 import { compose } from '../say/reply.ts';
 import type { ReadAndRecord, Recorded, Turn, TurnOut } from './parts.ts';
 import { choiceMeant } from './choice.ts';
 import { readContext } from './context.ts';
 import { lastSum } from './last-sum.ts';
+import { fetchAgreed } from './model-said.ts';
 import type { OpenQuestion } from './open-question.ts';
 import { readSafely } from './read-safely.ts';
 import { unitAsked } from './unit-asked.ts';
@@ -22,6 +24,7 @@ export function answersOpen(turn: Turn, ways: Ways): TurnOut | undefined {
     case 'ask': return askChosen(open, turn, ways);
     case 'sum': return sumCompleted(open, turn, ways);
     case 'heard': return hearingConfirmed(open, turn, ways);
+    case 'model': return fetchConfirmed(open, turn);
   }
 }
 
@@ -76,8 +79,18 @@ export function variesSum(turn: Turn, { recorded }: Pick<Ways, 'recorded'>): Tur
   return recorded({ ...turn, sumSaid: [last.said] }, [], turn.note, { asks: [{ kind: 'sum', of: last.of, given }] });
 }
 
+/** A plain yes or no. */
+const yesOrNo = (turn: Turn, choices: readonly string[]): string | undefined =>
+  choiceMeant(turn.incoming.text, choices) ?? (/^(yes|yep|yeah|right|correct|that's right)\b/i.test(turn.incoming.text.trim()) ? 'yes' : undefined);
+
+function fetchConfirmed(open: Open<'model'>, turn: Turn): TurnOut | undefined {
+  const said = yesOrNo(turn, open.choices);
+  if (said === 'no') return { reply: compose({ note: turn.note.id, at: turn.incoming.at, lines: [NOT_FETCHED] }) };
+  return said === 'yes' ? fetchAgreed(turn, open.model) : undefined;
+}
+
 function hearingConfirmed(open: Open<'heard'>, turn: Turn, { readAndRecord }: Ways): TurnOut | undefined {
-  const said = choiceMeant(turn.incoming.text, open.choices) ?? (/^(yes|yep|yeah|right|correct|that's right)\b/i.test(turn.incoming.text.trim()) ? 'yes' : undefined);
+  const said = yesOrNo(turn, open.choices);
   if (said === 'no') return { reply: compose({ note: turn.note.id, at: turn.incoming.at, lines: ['Not logged; the sound is kept. Say or type it again.'] }) };
   const note = said === 'yes' ? noteById(turn.deps.log.store, open.note) : undefined;
   return note && readAndRecord(turn, open.said, note);

@@ -16,6 +16,8 @@ export interface Deps {
   weather?: ShopWeather;
   /** Answers that need more than the log. Undefined: not mine. */
   elsewhere?: (ask: Ask, at: string) => Answer | undefined;
+  /** The speech models, where the program that hears is this one. `setByHand`: the environment says which to use. */
+  models?: { setByHand: boolean; isHere(model: string): boolean };
   /** Told of broken machinery in reading; the note is kept all the same. */
   onFault?: (error: unknown) => void;
 }

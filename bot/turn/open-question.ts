@@ -14,6 +14,8 @@ export const OpenQuestion = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('sum'), text: z.string(), choices: z.array(z.string()), said: z.string(), of: z.string(), given: z.record(z.string(), z.unknown()), needs: z.array(z.string()) }),
   /** A doubtful hearing: nothing of that note is logged until it is confirmed. */
   z.object({ kind: z.literal('heard'), text: z.string(), choices: z.array(z.string()), note: z.number().int(), said: z.string() }),
+  /** Whether a speech model may be fetched. */
+  z.object({ kind: z.literal('model'), text: z.string(), choices: z.array(z.string()), model: z.object({ say: z.string(), model: z.string() }) }),
 ]);
 export type OpenQuestion = z.infer<typeof OpenQuestion>;
 

@@ -25,6 +25,8 @@ export interface Hearing {
   unsure: string[];
   /** A sentence for the person: why nothing could be heard, or what was left out. */
   why?: string;
+  /** There was nothing to hear with: it is to be heard again when there is. */
+  unheard?: true;
 }
 
 /** Milliseconds by stage, for the bench. */
@@ -35,7 +37,8 @@ export interface StageTimes {
   mend: number;
 }
 
-export type Progress = (share: number) => void;
+/** How much is done, 0…1, of how many seconds of talk. */
+export type Progress = (share: number, of: number) => void;
 
 const NO_SPEECH = 'I heard no speech.';
 
@@ -77,10 +80,14 @@ export class Listener {
   private async hearAll(segments: Float32Array[], names: string[], onProgress: Progress): Promise<Transcript[]> {
     const expected = expectNames(this.whisper, names);
     const heard: Transcript[] = [];
-    for (const [i, segment] of segments.entries()) {
+    const samples = segments.reduce((sum, { length }) => sum + length, 0);
+    let done = 0;
+    for (const segment of segments) {
+      onProgress(done / samples, samples / HEARING_RATE);
       heard.push(await transcribe(this.whisper, segment, expected));
-      onProgress((i + 1) / segments.length);
+      done += segment.length;
     }
+    onProgress(1, samples / HEARING_RATE);
     return heard.filter((part) => part.trust !== 'nothing');
   }
 

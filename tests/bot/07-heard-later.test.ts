@@ -22,8 +22,8 @@ test('kept sound is heard later, once', async () => {
   expect(unheardNotes(log.store).map(n => n.key)).toEqual(['voice:1']);
 
   const ear = createHearer();
-  const hearing = createService({ deps, receiving: receiver({ store: log.store, hear: hearWith(ear, log, {}, () => undefined) }) });
-  await hearKept(hearing, log.store, {});
+  const hearing = createService({ deps, receiving: receiver({ store: log.store, hear: hearWith(ear, log, () => undefined) }) });
+  await hearKept(hearing, log.store, () => true);
   expect(unheardNotes(log.store)).toEqual([]);
   const [, later] = log.store.all<{ text: string; edits: number }>('SELECT text, edits FROM note ORDER BY id');
   expect(later!.edits).toBe(first.note);

@@ -111,6 +111,18 @@ describe('at a real terminal', () => {
     b.terminal.close();
     await b.terminal.done;
   });
+  test('how far long hearing is stands before the prompt until it is done', async () => {
+    const b = bench(true);
+    b.service.progress('page:a', 'Hearing 3 min of talk… 40 %');
+    await expect.poll(() => b.shown()).toContain('Hearing 3 min of talk… 40 %\x1b[22m bench> ');
+    const before = b.shown().length;
+    b.service.progress('page:a', 'Heard 3 min of talk.', { done: true });
+    b.service.elsewhere('page', 'the radiator is off', 'Noted.');
+    await expect.poll(() => b.shown().slice(before)).toContain('bench> ');
+    expect(b.shown().slice(before)).not.toContain('Hearing');
+    b.terminal.close();
+    await b.terminal.done;
+  });
   test.each([['Ctrl-D', '\x04'], ['Ctrl-C', '\x03']])('%s leaves', async (_name, key) => {
     const b = bench(true);
     b.input.write(key);

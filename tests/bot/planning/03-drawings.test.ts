@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { mediaByHash, readMedia } from '../../../domain/store/media.ts';
+import type { Task } from '../../../bot/planning/task.ts';
 import { workOut } from '../../../bot/planning/work-out.ts';
 import { shopInMemory } from '../shop-in-memory.ts';
 
@@ -23,7 +24,7 @@ describe('draw it', () => {
     shop.say(question, AT);
     const reply = shop.say('draw it', AT);
     expect(reply.later).toHaveLength(1);
-    const out = await workOut(shop.deps, reply.later![0]!, AT);
+    const out = await workOut(shop.deps, reply.later![0] as Task, AT);
     expect(out.say).toBe(say);
     const media = mediaByHash(shop.deps.log.store, out.files[0]!)!;
     expect(media.mime).toBe('image/png');

@@ -2,6 +2,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { factsFor } from '../../../bot/planning/facts.ts';
 import { openSimulator } from '../../../bot/planning/simulator.ts';
 import { wholePlan } from '../../../bot/planning/whole-plan.ts';
+import type { Task } from '../../../bot/planning/task.ts';
 import { workOut } from '../../../bot/planning/work-out.ts';
 import { BENCH } from '../../../bot/incoming.ts';
 import { receiver } from '../../../bot/receive.ts';
@@ -50,7 +51,7 @@ describe('worked out aside', () => {
     for (const w of ['switch to Heron', 'hood is off', 'paint the hood']) shop.say(w, AT);
     const simulator = openSimulator();
     const deps = { ...shop.deps, handsOut: () => true };
-    const service = createService({ deps, receiving: receiver({ store: deps.log.store }), workOut: (task, at) => workOut(deps, task, at, simulator.simulate) });
+    const service = createService({ deps, receiving: receiver({ store: deps.log.store }), workOut: (task, at) => workOut(deps, task as Task, at, simulator.simulate) });
     const heard: Talk[] = [];
     service.onTalk(t => heard.push(t));
     const ask = (key: string, text: string) => service.take({ key, door: 'terminal', chat: BENCH, at: AT, text });

@@ -17,7 +17,7 @@ afterEach(() => shop.close());
 /** A program on the shop's log, as a start makes it. */
 function program(work: (task: Task, at: string) => Promise<Words>, doors: readonly string[] = []) {
   const deps: Deps = { ...shop.deps, handsOut: ask => ask.kind === 'finish' };
-  const service = createService({ deps, receiving: receiver({ store: deps.log.store }), workOut: work, outboxDoors: doors });
+  const service = createService({ deps, receiving: receiver({ store: deps.log.store }), workOut: (task, at) => work(task as Task, at), outboxDoors: doors });
   const heard: Talk[] = [];
   service.onTalk(t => heard.push(t));
   return { service, said: () => heard.filter(t => t.text === '').map(t => t.say) };

@@ -10,7 +10,7 @@ import { sender } from './sender.ts';
 import type { Glance, Talk } from './shapes.ts';
 import { talkView } from './talk.ts';
 import { openKeep, type Unsent } from './unsent.ts';
-import { showWaiting } from './waiting.ts';
+import { keyOf, showWaiting } from './waiting.ts';
 
 const PAGE = 40;
 const LOOK_AGAIN_MS = 300;
@@ -105,10 +105,14 @@ out.kick();
 live({
   talk: arrived,
   glance: showGlance,
-  progress(p) { progress.set(p.key, p.text); redraw(); },
+  progress(p) {
+    if (p.done && !waiting.some(m => keyOf(m) === p.key)) progress.delete(p.key);
+    else progress.set(p.key, p.text);
+    redraw();
+  },
   line(up) {
     part('line').textContent = held;
-    if (up) { void refresh(); out.kick(); } else void whyLost().then(why => { part('line').textContent = why; });
+    if (up) { progress.clear(); void refresh(); out.kick(); } else void whyLost().then(why => { part('line').textContent = why; });
   },
 }, view.newest);
 document.documentElement.dataset.ready = 'yes';

@@ -26,7 +26,7 @@ describe('the event stream', () => {
     note(2);
     expect((await events.until(2, 'glance'))[1]!.data).toEqual(service.panels);
     service.progress('page:a', 'hearing 3 min of talk…');
-    expect((await events.until(1, 'progress'))[0]!.data).toEqual({ key: 'page:a', text: 'hearing 3 min of talk…' });
+    expect((await events.until(1, 'progress'))[0]!.data).toMatchObject({ key: 'page:a', text: 'hearing 3 min of talk…' });
     events.close();
   });
   test('gives a reader that comes back all it missed, once, in order', async () => {

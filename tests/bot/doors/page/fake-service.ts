@@ -1,5 +1,5 @@
 import type { Incoming, Reply } from '../../../../bot/incoming.ts';
-import type { DoorMessage, Glance, Service, Talk } from '../../../../bot/service.ts';
+import type { DoorMessage, Glance, Progress, Service, Talk } from '../../../../bot/service.ts';
 
 export interface FakeService extends Service {
   taken: DoorMessage[];
@@ -12,7 +12,7 @@ export interface FakeService extends Service {
   elsewhere(door: Incoming['door'], text: string, say: string, buttons?: Reply['buttons']): Talk;
   /** Tells an exchange again, changed. */
   tell(t: Talk): void;
-  progress(key: string, text: string): void;
+  progress(key: string, text: string, more?: Partial<Progress>): void;
   listeners(): number;
 }
 
@@ -32,7 +32,7 @@ const ANSWER: Record<string, [string, Reply['buttons']?]> = {
 /** The program behind the page, in memory and without understanding: enough to see what a door hands over and shows. */
 export function fakeService(): FakeService {
   const talkers = new Set<(t: Talk) => void>();
-  const watchers = new Set<(p: { key: string; text: string }) => void>();
+  const watchers = new Set<(p: Progress) => void>();
   const byKey = new Map<string, Talk>();
   let failing = 0;
   const record = (t: Omit<Talk, 'id'>): Talk => {
@@ -64,7 +64,7 @@ export function fakeService(): FakeService {
     media: name => fake.files.get(name),
     elsewhere: (door, text, say, buttons = []) => record({ at: '2026-03-24T18:40:00+01:00', door, text, say, buttons, files: [] }),
     tell(t) { fake.exchanges[t.id - 1] = t; for (const l of talkers) l(t); },
-    progress(key, text) { for (const w of watchers) w({ key, text }); },
+    progress(key, text, more) { for (const w of watchers) w({ key, text, door: 'page', ...more }); },
     listeners: () => talkers.size + watchers.size,
   };
   return fake;
