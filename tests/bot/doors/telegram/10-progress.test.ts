@@ -37,7 +37,7 @@ test('what is heard at another door, and what is over before it was told, is not
   const stop = showProgress(house, service);
   service.progress('page:1', 'Hearing 3 min of talk… 0 %');
   service.progress('tg:1:m:5:7', 'Heard 40 s of talk.', { door: 'telegram', target: String(OWNER), done: true });
-  cloud.fault('sendMessage', 'error', 1);
+  cloud.fault('sendMessage', 'gateway', 1);
   service.progress('tg:1:m:5:8', 'Hearing 1 min of talk… 0 %', { door: 'telegram', target: String(OWNER) });
   service.progress('tg:1:m:5:8', 'Heard 1 min of talk.', { door: 'telegram', target: String(OWNER), done: true });
   await expect.poll(() => cloud.calls('sendMessage').length).toBe(2);
