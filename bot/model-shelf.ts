@@ -6,7 +6,7 @@ import { missingFiles } from '../nlp/hear/model-files.ts';
 import type { ChangeModel } from './incoming.ts';
 import type { Tell } from './receive.ts';
 import { nowAndThen } from './now-and-then.ts';
-import { BUILT_IN_USED, NONE_LEFT, sayDamaged, sayFetched, sayStopped, sayUsing } from './say/model.ts';
+import { BUILT_IN_USED, NONE_LEFT, sayDamaged, sayFetched, sayFetchStopped, sayUsing } from './say/model.ts';
 
 const CHOSEN = 'speech model';
 
@@ -39,7 +39,7 @@ export function modelShelf(store: Store, dataDir: string, byHand: HearerOptions)
       const got = model && !isHere(model.model)
         ? await Promise.race([hearer.fetch({ modelsDir, model: model.model }, nowAndThen((share, bytes) => tell(sayFetched(model.say, share, bytes), share >= 1))), stopped])
         : 'none needed';
-      if (!got) return sayStopped(model!.say);
+      if (!got) return sayFetchStopped(model!.say);
       if (got !== 'none needed' && !got.ok) return got.why;
       writeSetting(store, CHOSEN, model?.model);
       const used = await hearer.use(options());

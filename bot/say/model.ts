@@ -20,7 +20,7 @@ export const sayFetched = (say: string, share: number, bytes: number): string =>
 
 export const sayUsing = (say: string, checked?: 'size and hash' | 'size'): string =>
   `I hear with ${say} from now on${checked ? `; its files are right by ${checked === 'size' ? 'size (the hub told no hash for some)' : 'size and hash'}` : ''}.`;
-export const sayStopped = (say: string): string => `I was stopped before ${say} was here; say "get the speech model ${say}" again.`;
+export const sayFetchStopped = (say: string): string => `I was stopped before ${say} was here; say "get the speech model ${say}" again.`;
 export const BUILT_IN_USED = 'I hear with the model that came along from now on.';
 export const sayDamaged = (say: string): string => `${say} can't be loaded, so I go on with the model that came along.`;
 export const NONE_LEFT = 'No speech model can be loaded. Put the files of nlp/hear/model back: they come with the program.';
