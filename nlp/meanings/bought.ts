@@ -2,71 +2,78 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { isMachine } from '../clauses/things.ts';
 import { trim, sourceIn } from './lib/fields.ts';
-import { goodsIn, isSeller, type Goods } from './lib/goods.ts';
+import { goodsIn, isSeller, pricedThings, type Goods } from './lib/goods.ts';
 import { sumsIn, total, moneyClause } from './lib/money.ts';
 import { spanForward, tailText } from './lib/reach.ts';
 import { bareSeller, sellerBefore } from './lib/sellers.ts';
+import { sourceSubject } from './lib/source.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
-import { isClass } from '../words/verbs.ts';
-import { work } from './work.ts';
+import { charged, LABOUR, outside, theirWork } from './bought/outside.ts';
+import { tookQuoted } from './bought/offer.ts';
 
 /** Bought and in hand, with what was paid: "bought", "paid forty quid for", "picked up", "got … for 19". */
 export const bought: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.passive && !/^(buy|set)$/.test(c.verb?.base ?? '') || c.sub && /^(if|unless|until|till|when|before|that|so)$/.test(c.sub)) return undefined;
-  const base = c.verb?.base ?? '';
-  const end = (): number => spanForward(t, n => goesOn(t, n));
+  const base = c.verb?.base ?? '', text = lowText(t), done = c.verb !== undefined && !/^(base|ing)$/.test(c.verb.form ?? '');
+  if (/\b(almost|nearly)\b|\b(can|could|would|might|may|will|'ll|'d) (get|have|buy|pick|grab|take)\b/.test(text)) return undefined;
+  if (/^(get|have)$/.test(base) && /^(price|quote|quotation|estimate|figure|prices|number)\b/.test(c.obj[0]?.np?.said ?? '')) return undefined;
   const money = moneyClause(t, c) || nextMoney(t) || bareSeller(t, [c]) !== undefined && dims(c.items, 'number').length === 1;
-  const pays = /^(buy|purchase)$/.test(base) && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
-  const paid = base === 'pay' && c.verb!.form !== 'base' || (base === 'cost' || (base === 'set' || c.verb?.low === 'set') && /\bback\b/.test(lowText(t)) || base === 'rush' || base === 'sting') && /\b(me|us)\b/.test(lowText(t)) && money || base === 'give' && c.verb!.form !== 'base' && money && c.obj.some(o => isSeller(o.name)) && /\bfor\b/.test(lowText(t));
-  if (/^(get|have)$/.test(base) && /^(price|quote|quotation|estimate|figure|prices|number)\b/.test(c.obj[0]?.np?.said ?? '') || /\b(almost|nearly)\b/.test(lowText(t))) return undefined;
-  const got = /^(get|grab|pick|score|snag|nab|find|collect|have|bag|give|hand|spend|fork|lay|come|be|run|knock)$/.test(base) && money && !c.prt.includes('off') && (base !== 'have' || false) && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined) && !/^(come|be|run|give|knock)$/.test(base)
-    || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(lowText(t)) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && !/back|quote|price/.test(lowText(t));
-  const took = tookQuoted(t) ?? charged(t) ?? theirWork(t) ?? pricedFirst(t);
+  const pays = /^(buy|purchase)$/.test(base) && done || money && (base === 'treat' && /\b(my|our)sel(f|ves) to\b/.test(text) || base === 'win' && done);
+  const paid = paysOut(t, c, money) || costs(t, c, money);
+  const got = money && GETS.test(base) && !c.prt.includes('off') && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined)
+    || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(text) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && (isShopSource(t) || !c.prt.includes('off')) && !/back|quote|price/.test(text);
+  const took = tookQuoted(t) ?? charged(t) ?? theirWork(t) ?? pricedFirst(t) ?? overTheCounter(t);
   if (took) return took;
   const cash = cashed(t);
   if (!pays && !paid && !got && !cash) return undefined;
   if (base === 'spend' && (!money || dims(c.items, 'span').length)) return undefined;
-  const last = end();
+  const last = spanForward(t, n => goesOn(t, n));
   const reach = t.clauses.slice(t.at, last + 1);
-  const goods = reachGoods(t, c, paid || cash || base === 'spend', reach);
+  const all = reachGoods(t, c, paid || cash || base === 'spend', reach), goods = all.filter(g => !LABOUR.test(g.item.split(' ').at(-1)!) && !/^(bill|invoice|total|damage|tab|account)$/.test(g.item));
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (paid && sums.price === undefined) return undefined;
-  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? (paid ? paidTo(c) ?? (/\bpaid (them|him|her)\b/.test(lowText(t)) ? t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean) : undefined) : undefined) ?? sellerBefore(t);
-  if (!goods.length) return paid ? outside(t, sums.price) : undefined;
+  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? (paid && /^(charge|bill|invoice)$/.test(base) ? sourceSubject(t, [c]) : undefined) ?? (paid ? paidTo(c) ?? (/\bpaid (them|him|her)\b/.test(lowText(t)) ? t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean) : undefined) : undefined) ?? sellerBefore(t);
+  if (!goods.length) return paid ? outside(t, sums.price, source) ?? all.filter(g => !/^(trouble|pains|time|effort|favou?r|work|job|labou?r)$/.test(g.item)).map(g => make(g, sums.price, source, sums)) : undefined;
   for (const x of t.told.filter(y => y.entry.kind === 'want' && y.entry.qty === undefined && goods.some(g => g.item.endsWith((y.entry as { item: string }).item)))) t.told.splice(t.told.indexOf(x), 1); // "ran out of wire and bought a spool"
   if (goods.length > 1) return several(t, reach, goods, source);
   return goods.map(g => make(g, total(sums, g.qty), source, sums));
 };
 
+const GETS = /^(get|grab|pick|score|snag|nab|find|collect|bag|hand|spend|fork|lay)$/;
+/** Whether the source is a known seller rather than what a part came off. */
+const isShopSource = (t: Telling): boolean => { const s = sourceIn(t.sheet, t.clause.items); const np = s && t.clause.items[s.at + 1]?.np; return np !== undefined && isSeller(np.said); };
+
+/** "paid", "gave him twenty for", "handed over", "shelled out": money that left the pocket. */
+function paysOut(t: Telling, c: Clause, money: boolean): boolean {
+  const base = c.verb?.base ?? '', text = lowText(t);
+  if (/^(base|ing)$/.test(c.verb?.form ?? 'base') && c.verb?.low !== 'put') return false;
+  if (base === 'pay') return true;
+  if (!/\b(for|on)\b/.test(text) || !money && !c.items.some((i, k) => i.f?.dim === 'number' && /^(for|on)$/.test(c.items[k + 1]?.low ?? ''))) return false;
+  return base === 'give' && (c.obj.some(o => isSeller(o.name)) || /\bgave (him|her|them|the \S+( \S+)?) /.test(text)) || base === 'hand' && /\bover\b/.test(text) || /^(shell|fork|stump|cough|splash|lay|part|dish)$/.test(base) && /\b(out|over|up|with|down)\b/.test(text);
+}
+
+/** "cost me 165", "set me back forty", "the shop charged 120 for the rebore", "that belt cost nine dollars": what was asked and paid. */
+function costs(t: Telling, c: Clause, money: boolean): boolean {
+  const base = c.verb?.base ?? '', text = lowText(t), me = /\b(me|us)\b/.test(text);
+  if (!money && !dims(c.items, 'number').length) return false;
+  if (me && (base === 'cost' || (base === 'set' || c.verb?.low === 'set') && /\bback\b/.test(text) || /^(rush|sting|charge|skin|bill|invoice|relieve)$/.test(base))) return true;
+  if (/^(bill|invoice|total|damage|job|labou?r|tab|account)$/.test(c.subj[0]?.np?.said ?? '') || LABOUR.test(c.subj[0]?.np?.said ?? '')) return /^(come|run|be)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : '')) && c.items.some(i => /^(was|were|came|ran)$/.test(i.low));
+  const past = /^(past|part)$/.test(c.verb?.form ?? '') && !c.items.some(i => /^(would|could|used)$/.test(i.low));
+  return past && (base === 'cost' && c.subj.some(s => !s.carried && !isSeller(s.name)) && !/\b(new|when|originally|back then|in nineteen)\b/.test(text) || /^(charge|bill|invoice)$/.test(base) && /\bfor\b/.test(text));
+}
+
+/** "Stopped at the mower shop. 18.40 for knife sections, six bucks for the rivets": paid at a counter that he stood at. */
+function overTheCounter(t: Telling): Entry[] | undefined {
+  const c = t.clause;
+  if (c.pred !== 'none' || c.verb || !moneyClause(t, c) || !/^(money|number)$/.test(c.items.find(i => i.t !== 'mark' && i.t !== 'cc')?.f?.dim ?? '')) return undefined;
+  const visit = t.clauses.slice(Math.max(0, t.at - 2), t.at).findLast(p => /^(stop|drop|swing|pop|nip|call|go|drive|run|walk|be)$/.test(p.verb?.base ?? '') && /^(past|part)$/.test(p.verb!.form ?? '') && p.items.some(i => /^(at|in|by|into|to|past)$/.test(i.low)));
+  const source = visit && sellerBefore(t), pairs = source ? pricedThings(t, c.items).filter(p => !isSeller(p.item)) : [];
+  return pairs.length ? pairs.map(p => trim({ kind: 'bought', item: p.item, source, price: p.price, qty: p.qty }) as Entry) : undefined;
+}
+
 /** "Paid the magneto man 120 for it". */
 const paidTo = (c: Clause): string | undefined => c.obj.find(o => isSeller(o.name))?.name;
-
-/** "I paid the 210": outside work just come back, from where it was. */
-function outside(t: Telling, price: number | undefined): Entry[] | undefined {
-  const seen = [...t.prior, ...t.told.map(x => x.entry)];
-  const back = seen.findLast(e => e.kind === 'arrival' || e.kind === 'out' || e.kind === 'work');
-  const item = back ? ('item' in back ? back.item : 'part' in back ? back.part : undefined) : t.memory.topic()?.name;
-  const gone = seen.findLast(e => e.kind === 'out' && (!item || e.part === item));
-  const here = t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean);
-  return item && price !== undefined ? [trim({ kind: 'bought', item, source: (gone?.kind === 'out' ? gone.where : undefined) ?? here, price }) as Entry] : undefined;
-}
-
-/** "He rewound it, sixty quid": what a shop's own work cost, said straight after it. */
-function charged(t: Telling): Entry[] | undefined {
-  const c = t.clause, prev = t.clauses[t.at - 1], last = t.told.at(-1);
-  if (c.verb || c.pred !== 'none' || !prev || !/^(he|they|she|person)$/.test(prev.who ?? '') || last?.clause !== prev || last.entry.kind !== 'work' || !c.items.some(i => i.f?.dim === 'money') || c.items.some(i => i.np)) return undefined;
-  return outside(t, sumsIn(t, c.from, c.to, true).price);
-}
-
-/** The same in one clause: his work, and its price beside it. */
-function theirWork(t: Telling): Entry[] | undefined {
-  const c = t.clause;
-  if (!/^(he|they|she|person)$/.test(c.who ?? '') || !isClass(c.verb?.base ?? '', 'work') || !c.items.some(i => i.f?.dim === 'money')) return undefined;
-  const did = work(t);
-  const paid = outside(t, sumsIn(t, c.from, c.to, true).price);
-  return did?.length && paid ? [...did, ...paid.map(p => ({ ...p, item: (did[0] as { part: string }).part }) as Entry)] : undefined;
-}
 
 /** "Sixty quid for a pair of lamps off the stall, and a fiver for the lenses": each price before its thing. */
 function pricedFirst(t: Telling): Entry[] | undefined {
@@ -76,17 +83,6 @@ function pricedFirst(t: Telling): Entry[] | undefined {
   const pairs = c.items.flatMap((i, k) => (i.f?.dim === 'money' && c.items[k + 1]?.low === 'for' && c.items[k + 2]?.np ? [{ price: i.f.value.value, np: c.items[k + 2]!.np! }] : []));
   if (pairs.length < 2) return undefined;
   return pairs.map(p => trim({ kind: 'bought', item: p.np.name, source, price: p.price, qty: p.np.count }) as Entry);
-}
-
-/** "Grabbed one": what was just quoted is bought at that price. */
-function tookQuoted(t: Telling): Entry[] | undefined {
-  const c = t.clause, last = t.told.at(-1);
-  if (last?.entry.kind !== 'quote' || !/^(grab|buy|take|get|have|bag|snag)$/.test(c.verb?.base ?? '') || c.verb!.form === 'base' || !/\b(one|it|them|the pair|two|both)\b/.test(lowText(t)) || moneyClause(t, c) && c.obj.some(o => !o.carried)) return undefined;
-  const { item, source, price, shipping } = last.entry;
-  t.told.splice(t.told.indexOf(last), 1);
-  const first = trim({ kind: 'bought', item, source, price, shipping }) as Entry;
-  const more = goodsIn(t, c.items, c.vi + 1).filter(g => g.item !== item && !isSeller(g.item));
-  return [first, ...more.map(g => { const s = sumsIn(t, g.to, c.to, true); return make(g, total(s, g.qty), source, s); })];
 }
 
 /** "Sixty quid for a pair of lamps off the stall", "two studs at 3.25 each from the tyre shop, paid cash": bought, without a verb. */
@@ -120,6 +116,7 @@ function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause
   if (paid && c.subj.some(s => !s.carried)) return names(goodsIn(t, c.items, 0));
   const list = paid || c.obj[0]?.carried && !c.obj[0].np ? [] : names(goodsIn(t, c.items, c.vi + 1 + c.prt.length));
   if (list.length) return list.concat(goodsAfterMoney(t, c, list)).concat(reach.slice(1).flatMap(r => (r.pred === 'none' ? goodsIn(t, r.items, 0).filter(g => !list.some(x => x.item === g.item)) : [])));
+  if (paid && c.pred === 'none' && !c.verb) { const own = names(goodsIn(t, c.items, 0)); if (own.length) return own; }
   const fronted = c.subj.filter(s => !s.carried);
   if (fronted.length) return goodsIn(t, c.items, 0);
   const wanted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'want' || e.kind === 'order' || e.kind === 'quote');
@@ -148,5 +145,6 @@ const nextMoney = (t: Telling): boolean => { const n = t.clauses[t.at + 1]; retu
 
 function goesOn(t: Telling, c: Clause): boolean {
   if (c.asks) return false;
+  if (/^(and )?(all )?paid( for| cash| up| in cash| already| on the nail)?$/.test(lowText(t, c))) return true;
   return (c.pred === 'none' || c.verb?.base === 'pay' || c.verb?.base === 'cost') && (moneyClause(t, c) || tailText(lowText(t, c)) || sourceIn(t.sheet, c.items) !== undefined && c.pred === 'none') && !c.subj.some(s => !s.carried && c.pred !== 'none');
 }

@@ -9,6 +9,7 @@ import { spanForward, tailText } from './lib/reach.ts';
 import { moneyClause, sumsIn, total } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
 import { bareSeller, sellerBefore } from './lib/sellers.ts';
+import { chose, chosen, quoteBy, quoteOf } from './lib/quoted.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** Ordered and not here yet: "ordered two from the brake supply, 27 each", "new ones are on order". */
@@ -18,11 +19,14 @@ export const order: Meaning = t => {
   const text = lowText(t);
   const verb = c.verb?.base;
   const placed = /^(order|reorder|backorder)$/.test(verb ?? '') && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
-  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput in (an|the) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) (to .+ )?for\b/.test(text);
-  if (!placed && !standing || /\b(had|'d) (already )?ordered\b|\bordered (the |a )?wrong\b/.test(text) || /\b(almost|nearly|never|forgot)\b/.test(text)) return undefined;
+  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput (in )?(an|the|my) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) (to .+ )?for\b|\bbackordered\b/.test(text);
+  const taken = !placed && !standing && chose(t, c) ? accepted(t) : undefined;
+  if (taken) return taken;
+  const sends = sendsMe(t, c), awaited = !placed && !standing && !sends && comingFrom(t, c);
+  if (!placed && !standing && !sends && !awaited || /\b(had|'d) (already )?ordered\b|\bordered (the |a )?wrong\b/.test(text) || /\b(almost|nearly|never|forgot)\b/.test(text)) return undefined;
   const end = spanForward(t, n => continues(t, n));
-  const k = !placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1;
-  const subjects = c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
+  const k = sends ?? (!placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1);
+  const subjects = awaited || !sends && c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
   const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && !/^(due|eta|order|day|week|day week|delivery|shipping)$/.test(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
   const list = goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
   const under = !list.length && t.clauses[t.at + 1]?.join === ':' ? t.clauses[t.at + 1] : undefined; // "ordered: belt, hose, two clamps"
@@ -32,17 +36,50 @@ export const order: Meaning = t => {
   if (!list.length) return undefined;
   const reach = t.clauses.slice(t.at, Math.max(end, under ? t.at + 1 : 0) + 1);
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
-  const chosen = t.clauses.slice(Math.max(0, t.at - 3), t.at).findLast(x => x.verb?.base === 'go');
-  const source = (chosen ? withSeller(t, chosen) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach) ?? bareSeller(t, reach) ?? sellerBefore(t);
+  const went = t.clauses.slice(Math.max(0, t.at - 3), t.at).findLast(x => x.verb?.base === 'go');
+  const source = (went ? withSeller(t, went) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach) ?? bareSeller(t, reach) ?? sellerBefore(t);
   const placedOn = placed ? c.items.slice(c.vi + 1, c.vi + 3).find((i, n) => i.f?.dim === 'when' && (n === 0 || c.items[c.vi + 1]?.low === 'on')) : undefined; // "ordered Tuesday" looks back
   const expected = reach.map(r => dayIn(t, placedOn && r === c ? { ...c, from: placedOn.to, items: c.items.filter(i => i.from >= placedOn.to) } : r, true)).find(Boolean);
-  const quoted = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'quote' && source !== undefined && (e.source ?? '').includes(source.replace(/^other /, '')) );
-  const q = quoted?.kind === 'quote' && sums.price === undefined ? quoted : undefined;
+  const carried = list.every(g => g.thing.carried || g.thing === topic);
+  const heard = source !== undefined && !/^(him|her|them)$/.test(source) ? quoteBy(t, source) : quoteOf(t, carried ? undefined : list[0]!.item);
+  const q = heard && sums.price === undefined && (carried || sameThing(heard.item, list[0]!.item)) ? heard : undefined;
   return list.map((g, i) => trim({
-    kind: 'order', item: q && (g.thing.carried || !goods.length) ? q.item : g.item, source: q?.source ?? source, price: total(sums, g.qty) === undefined ? q?.price : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
+    kind: 'order', item: q && carried ? q.item : fullName(t, g.item), source: q?.source ?? source, price: total(sums, g.qty) === undefined ? q?.price : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
     shipping: sums.shipping ?? q?.shipping, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax,
   }) as Entry);
 };
+
+/** "went with the catalogue house, they say a week": a price heard before was taken. */
+function accepted(t: Telling): Entry[] | undefined {
+  const c = t.clause, q = chosen(t, c);
+  if (!q) return undefined;
+  if (t.clauses.slice(t.at + 1, t.at + 4).some(n => /^(order|buy|pay)$/.test(n.verb?.base ?? '') && !n.neg)) return []; // "…and ordered it"
+  const end = spanForward(t, n => continues(t, n));
+  const reach = t.clauses.slice(t.at, end + 1), sums = sumsIn(t, c.from, reach.at(-1)!.to, false);
+  const expected = reach.map(r => dayIn(t, r, true)).find(Boolean);
+  return [trim({ kind: 'order', item: q.item, source: q.source, price: sums.price ?? q.price, shipping: sums.shipping ?? q.shipping, expected, qty: q.qty }) as Entry];
+}
+
+/** "told the bearing house to send two", "the dealer's getting me a cap in": the seller has it in hand. Gives the item index where the goods begin. */
+function sendsMe(t: Telling, c: Clause): number | undefined {
+  const k = c.items.findIndex((i, n) => n >= c.vi && i.t === 'verb' && /^(send|post|ship|mail|get|bring|put)$/.test(i.base ?? '') && /^(me|us|over|out|down|up)$/.test(c.items[n + 1]?.low ?? '') && i.form === 'ing');
+  if (k > 0 && c.items[k - 1]!.t === 'be' && (sourceSubject(t, [c]) !== undefined || /^(he|she|they)$/.test(c.who ?? ''))) return k + 2;
+  const told = /^(tell|ask|get)$/.test(c.verb?.base ?? '') && c.verb!.form !== 'base' ? c.items.findIndex((i, n) => n > c.vi && i.t === 'to' && /^(send|post|ship|mail)$/.test(c.items[n + 1]?.base ?? '')) : -1;
+  return told > 0 && !/^(he|she|they|person)$/.test(c.who ?? '') && c.items.slice(told + 2).some(i => i.np) ? told + 2 : undefined;
+}
+
+/** "the bolts are due Wednesday from the farm supply", "it's on its way from the dealer": said of a thing with who sends it. */
+function comingFrom(t: Telling, c: Clause): boolean {
+  if (!c.subj.length || /^(i|we|he|she|person)$/.test(c.who ?? '') || c.items[sourceIn(t.sheet, c.items)?.at ?? -1]?.low !== 'from') return false;
+  return /\b(is|are|'s|'re|was|were) (still |now |all |just )?(due|coming|expected|promised|on (its|their|the) way|in the (post|mail)|to come|to follow)\b/.test(lowText(t, c)) && !/\b(back|home)\b/.test(lowText(t, c));
+}
+
+/** "seal ordered" after "need a mech seal": the fuller name. */
+const fullName = (t: Telling, item: string): string => {
+  const was = t.prior.concat(t.told.map(x => x.entry)).findLast(e => e.kind === 'want' && e.item.endsWith(` ${item}`));
+  return was && 'item' in was ? was.item : item;
+};
+const sameThing = (a: string, b: string): boolean => a === b || a.split(' ').at(-1)!.replace(/s$/, '') === b.split(' ').at(-1)!.replace(/s$/, '');
 
 /** "went with the other chap and ordered it" */
 function withSeller(t: Telling, c: Clause): string | undefined {
@@ -55,7 +92,10 @@ function continues(t: Telling, c: Clause): boolean {
   if (c.asks || c.verb?.base === 'order') return false;
   const text = lowText(t, c);
   if (/^(and |but |so )?((it|they|that|he|she|the \w+|\w+ \w+|supposed|should|due|expected|says?|said|reckons?|promised|will|'ll|shipping|free|plus|delivery)\b)/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length || dims(c.items, 'money').length || /\b(shipping|postage|carriage|delivery|each|be here|arrive|land)\b/.test(text)) && !/\b(came|arrived|showed|went|is off|is on)\b/.test(text)) return true;
-  return c.pred === 'none' && !c.subj.some(s => !s.carried && !isSeller(s.name)) && (moneyClause(t, c) || tailText(text) || sourceSubject(t, [c], true) !== undefined || sourceIn(t.sheet, c.items) !== undefined || c.items.filter(i => i.t !== 'mark').every(i => i.f?.dim === 'when' || i.t === 'adv' || i.t === 'prep'));
+  if (/^(should|supposed|due|eta|expected|promised|promises|says|said|reckons|here|delivery|arriving|landing|ready)\b/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length)) return true;
+  if ((/^(he|she|they|person)$/.test(c.who ?? '') || sourceSubject(t, [c]) !== undefined) && /^(say|reckon|promise|tell|think|swear|guess|quote)$/.test(c.verb?.base ?? '') && (dims(c.items, 'when').length || dims(c.items, 'span').length) && !dims(c.items, 'money').length) return true;
+  if (dims(c.items, 'span').length && c.items.some(i => /^(he|she|they)$/.test(i.low)) && c.items.some(i => /^(say|reckon|promise|tell)$/.test(i.base ?? ''))) return true; // "three weeks he says"
+  return c.pred === 'none' && !c.subj.some(s => !s.carried && !isSeller(s.name)) && (moneyClause(t, c) || tailText(text) || sourceSubject(t, [c], true) !== undefined || sourceIn(t.sheet, c.items) !== undefined || c.items.filter(i => i.t !== 'mark').every(i => i.f?.dim === 'when' || i.f?.dim === 'span' || i.t === 'adv' || i.t === 'prep'));
 }
 
 /** "ordered now, bearing house in town, 59.95": a seller named between commas. */

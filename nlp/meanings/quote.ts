@@ -27,6 +27,7 @@ export const quote: Meaning = t => {
   const joined = source === undefined && prev && prev === t.told.at(-1)?.clause && t.told.at(-1)!.entry.kind === 'quote' && /^(and|,|but)$/.test(c.join ?? '') && (c.pred === 'be' || c.pred === 'none') && c.subj.some(s => !s.carried) ? (t.told.at(-1)!.entry as { source?: string }).source : undefined;
   if (joined) return andThat(t, joined);
   if (source !== undefined && /\b(book|manual|chart|sheet|spec|handbook|table|tin|can|label|gauge|scale)s?$/i.test(source)) return undefined;
+  if (c.pred === 'be' && /^(he|she|i|we)$/.test(c.who ?? '') && !priced0(t, c)) return undefined; // "and he's eighty-one"
   const says = prev !== undefined && /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '') && sourceSubject(t, [prev]) !== undefined || c.verb === undefined || SAYS.test(c.verb.base ?? '') || c.pred === 'have' || c.pred === 'be' || doesFor(t, c);
   if (!says) return undefined;
   const priced = t.sheet.found.some(f => f.dim === 'money' && f.sure === 'certain' && f.from >= c.from && f.to <= c.to && f.value.role === undefined);
@@ -64,6 +65,8 @@ function andThat(t: Telling, source: string): Entry[] | undefined {
   const price = sums.price ?? (pounds?.dim === 'measure' ? pounds.value.value : undefined);
   return item && price !== undefined ? [trim({ kind: 'quote', item, source, price, shipping: sums.shipping }) as Entry] : undefined;
 }
+
+const priced0 = (t: Telling, c: Clause): boolean => t.sheet.found.some(f => f.dim === 'money' && (f.sure === 'certain' || f.value.per !== undefined) && f.from >= c.from && f.to <= c.to);
 
 /** "he can build it up for ninety", "the shop would regrind it for 80": outside work offered at a price. */
 const doesFor = (t: Telling, c: Clause): boolean => /^(take|accept)$/.test(c.verb?.base ?? '') && /^(number|money)$/.test(c.items[c.vi + 1]?.f?.dim ?? '') && c.items[c.vi + 2]?.low === 'for' || /^(plan|maybe|must)$/.test(c.reality) && c.verb?.form === 'base' && !/^(i|we|you)$/.test(c.who ?? '') && c.items.some((i, k) => /^(for|at)$/.test(i.low) && k > c.vi && /^(money|number)$/.test(c.items[k + 1]?.f?.dim ?? '')) && moneyClause(t, c);

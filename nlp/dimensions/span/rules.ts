@@ -12,7 +12,7 @@ const rx = (s: string): RegExp => new RegExp(s, 'gd');
 const of = (amount: number, unit: SpanValue['unit']): SpanValue => ({ amount: tidy(amount), unit });
 
 const RULES: Rule<'span'>[] = [
-  { name: '# UNIT', pattern: rx(`${N} ?(?:of an? |an? |more )?${UNIT}(?! (?:an|per) hour)`),
+  { name: '# UNIT', pattern: rx(`${N} ?(?:of an? |an? |more |working |business |calendar |solid |full )?${UNIT}(?! (?:an|per) hour)`),
     make: (m, [n]) => n && (!/ (?:of )?an? /.test(m[0]) || n.frac) && !(m[2] === 'h' && n.form === 'words') ? of(n.value, unitOf(m[2]!)) : undefined },
   { name: 'UNIT and #', pattern: rx(String.raw`(?:(?:an? |one )|${N} ?)?(hour|hours|hr|hrs|day|days|week|weeks|month|year|mile) and ${N}(?! ?(?:min|hour|day|week|mile|inch|thou|coat|of\b|foot|feet|pound|more|the))`),
     make: (m, nums) => { const part = nums.at(-1)!, whole = nums.length > 1 ? nums[0]!.value : 1; return part.frac && part.value < 1 ? of(whole + part.value, unitOf(m[2]!)) : undefined; } },

@@ -63,7 +63,8 @@ export function sourceIn(sheet: Sheet, items: readonly Item[]): { source: string
     if (it.low !== 'from' && it.low !== 'off' && !isSource(np)) continue;
     if (it.low === 'off' && !isSource(np) && !PERSONS.test(np.said) && (isPlaceNoun(np) || isMachine(sheet, np.name) || nounClasses(np.said.split(' ').at(-1)!).has('part') || np.known)) continue;
     let to = i + 2;
-    while (items[to] && (items[to]!.t === 'prep' || items[to]!.t === 'prt') && /^(at|in|down|up|across|on|over|near|of|by)$/.test(items[to]!.low) && items[to + 1]?.np) to += 2;
+    while (items[to] && (items[to]!.t === 'prep' || items[to]!.t === 'prt') && /^(at|in|down|up|across|on|over|near|of|by|along|behind|round|with)$/.test(items[to]!.low) && (items[to]!.low !== 'with' || PERSONS.test(np.said)) && items[to + 1]?.np) to += 2;
+    if (items[to]?.t === 'prt' && /^(down|over|up|along|across)$/.test(items[to]!.low) && (!items[to + 1] || items[to + 1]!.t === 'mark')) to++; // "a fella two farms down"
     return { source: bare(textOf(sheet, items[i + 1]!.from, items[to - 1]!.to)), at: i, to };
   }
   return undefined;

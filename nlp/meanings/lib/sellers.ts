@@ -18,7 +18,7 @@ const RINGS = /^(ring|call|phone|email|message|text|contact|ask|write)$/;
 /** The words of a seller from item `k` on, with its "in town", "down the road", "at the…". */
 export function sellerText(t: Telling, items: readonly Item[], k: number): string {
   let to = k + 1;
-  while (items[to] && /^(prep|prt)$/.test(items[to]!.t) && TAILS.test(items[to]!.low) && items[to + 1]?.np) to += 2;
+  while (items[to] && /^(prep|prt)$/.test(items[to]!.t) && TAILS.test(items[to]!.low) && (items[to]!.low !== 'with' || PERSONS.test(items[k]!.np!.said)) && items[to + 1]?.np) to += 2;
   return bare(textOf(t.sheet, items[k]!.from, items[to - 1]!.to));
 }
 
@@ -64,7 +64,7 @@ export function sellersIn(t: Telling, items: readonly Item[]): [k: number, to: n
     const named = i.np && (/^(from|at|off)$/.test(before) ? isShopLike(t, i) || sells(i.np) : sells(i.np) && !/^(of|for|in|on|to|with|and)$/.test(before));
     if (!named) continue;
     let to = k + 1;
-    while (items[to] && /^(prep|prt)$/.test(items[to]!.t) && TAILS.test(items[to]!.low) && items[to + 1]?.np) to += 2;
+    while (items[to] && /^(prep|prt)$/.test(items[to]!.t) && TAILS.test(items[to]!.low) && (items[to]!.low !== 'with' || PERSONS.test(i.np!.said)) && items[to + 1]?.np) to += 2;
     out.push([k, to]);
     k = to - 1;
   }

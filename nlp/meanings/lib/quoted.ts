@@ -1,0 +1,35 @@
+import type { Entry } from '../../../domain/model/entry.ts';
+import type { Clause } from '../../clauses/clause.ts';
+import { lowText, type Telling } from '../telling.ts';
+
+type Quote = Extract<Entry, { kind: 'quote' }>;
+
+/** Prices heard so far, in the notes before and in this one, oldest first. */
+const quotes = (t: Telling): Quote[] => t.prior.concat(t.told.map(x => x.entry)).filter((e): e is Quote => e.kind === 'quote');
+const words = (s: string): string[] => s.toLowerCase().split(/[^a-z0-9'-]+/).filter(w => w.length > 2 && !/^(the|other|that|this|one|from|with|for|and|down|off)$/.test(w));
+
+/** The quote that a source's name points to: the one that shares most words with it; "the other one" is whoever was not heard last. */
+export function quoteBy(t: Telling, source: string): Quote | undefined {
+  const all = quotes(t), said = words(source);
+  const shared = (q: Quote): number => words(q.source ?? '').filter(w => said.some(s => s.replace(/s$/, '') === w.replace(/s$/, ''))).length;
+  const best = all.reduce<Quote | undefined>((b, q) => (shared(q) > 0 && shared(q) >= (b ? shared(b) : 1) ? q : b), undefined);
+  return best ?? (/^other\b/.test(source) ? all.at(-1) : undefined);
+}
+
+/** The quote for a thing, where only one seller was heard of it; `item` left out stands for "it". */
+export function quoteOf(t: Telling, item?: string): Quote | undefined {
+  const all = quotes(t).filter(q => item === undefined || q.item === item || q.item.endsWith(` ${item}`) || item.endsWith(` ${q.item}`));
+  const last = all.at(-1);
+  return last && all.every(q => q.item === last.item && q.source === last.source) ? last : undefined;
+}
+
+/** The seller heard last, for "off him", "took it". */
+export const lastQuote = (t: Telling): Quote | undefined => quotes(t).at(-1);
+
+const CHOSE = /\b(went|gone|going|go) (with|for)\b|\b(said|say) (yes|aye|ok|okay|yeah) to\b|\b(gave|given|told) .{1,40}\b(go[- ]ahead|nod|thumbs up|green light|yes|to send|to go ahead|to put (it|them|one) in the post|to ship|i'd (have|take))\b|\b(gave in|pulled the trigger|bit the bullet|caved)\b|\btook (him|them|her|the \S+|the \S+ \S+) up\b|\b(plumped|opted) for\b|\b(settled|decided) on\b|\baccepted\b|\bsaid (yes|aye) in the end\b|\bsaid i'd (have|take) (it|them|one|the)\b/;
+
+/** Whether the clause says whose offer was taken. */
+export const chose = (t: Telling, c: Clause): boolean => CHOSE.test(lowText(t, c)) && !c.neg && !c.asks && !/^(if|unless|until|when|that)$/.test(c.sub ?? '');
+
+/** Whom the choice names: the words of the clause that point to a quote. */
+export const chosen = (t: Telling, c: Clause): Quote | undefined => quoteBy(t, lowText(t, c)) ?? quoteOf(t) ?? undefined;
