@@ -59,7 +59,7 @@ function surelyAsked(sheet: Sheet, prior: readonly Entry[], memory: Memory): Ask
   const clauses = clausesOf(sheet, firm.map((a): [number, number] => [a.from, a.to]), memory.copy());
   const { told } = tell({ ...sheet, trace: [] }, clauses, prior, firm.flatMap(a => a.used));
   sheet.trace = trace;
-  return asked.filter(a => a.rule !== 'loose' || !told.some(x => x.entry.kind !== 'remark' && x.clause.from < a.to && a.from < x.clause.to));
+  return asked.filter(a => a.rule !== 'loose' || !told.some(x => x.entry.kind !== 'remark' && x.clause.from < a.to && a.from < Math.max(x.clause.to, x.to ?? 0)));
 }
 
 const withSpan = (a: AskRead, text: string, tokens: readonly { start: number; end: number }[]): Ask =>

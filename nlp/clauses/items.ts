@@ -76,6 +76,7 @@ function verbOf(low: string, prev: Item | undefined): { base: string; form: Verb
 /** The base that an unlisted "-ed" or "-ing" form came from, by the usual spelling. */
 function stem(cut: string): string {
   if (/[^aeiou]i$/.test(cut)) return `${cut.slice(0, -1)}y`;
+  if (/[aeiouy][^aeiouy]+[aeiou]ll$/.test(cut)) return cut.slice(0, -1); // "levelled"
   if (/(.)\1$/.test(cut) && !/(ll|ss|zz|ff)$/.test(cut)) return cut.slice(0, -1);
   return /([^aeiou][aeiou](?:c|g|s|v|z|[rkl])|[bcdfgkpt]l|[dn]g|rc|nc|rs|ns|rv|lv|iz|ys|at|ut|ur)$/.test(cut) && !/(er|or|en|et|on|ain|ill|ang|ow|ew)$/.test(cut) ? `${cut}e` : cut;
 }

@@ -18,6 +18,7 @@ export const fit: Meaning = t => {
   const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && c.rest[k + 1]?.np?.stands)) return undefined; // "…and the nuts are in the red one"
+  if (c.sub === 'once' && t.clauses[t.at + 1] && t.clauses[t.at + 1]!.reality !== 'deed') return undefined; // "once the head is on I can…"
   if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out)$/.test(c.prt.join(' ')) && !c.rest.some(i => i.np)) return undefined; // "it's going back", "it's coming off again"
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
   const listed = underHeading(t);

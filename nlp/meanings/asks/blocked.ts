@@ -50,6 +50,7 @@ const back = (s: Seen): number => s.desk.text.slice(0, s.end).endsWith(' the') ?
 /** "can I put the seat on yet": a verb of the trade and a part; not "can I get", "can I see", "can I use". */
 function canI(s: Seen): Ask[] | undefined {
   const opener = s.m[0];
+  if (/\b(?:i|we|he|she|they|you)(?: still| only| then| just| at last)? $/.test(s.desk.text.slice(0, s.start + /^ */.exec(opener)![0].length))) return undefined; // "before I can get at it" tells
   const got = /\bget $/.test(opener), rest = (got ? 'get ' : '') + s.desk.text.slice(s.end, s.stop);
   const verb = /^([a-z]+)/.exec(rest)?.[1] ?? '';
   const yet = /\b(?:yet|now|already|today)\b/.test(rest) || /\b(?:clear|good|ready|safe|allowed|free|able|too soon|too early|time)\b/.test(opener);
