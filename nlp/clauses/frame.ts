@@ -178,7 +178,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
     for (; items[i]; i++) {
       const it = items[i]!;
       if (it.low === 'home' && it.t === 'adv') { c.prt.push('home'); continue; }
-      if (it.t === 'adj' && /^(straight|right|clean|back)$/.test(it.low) && (items[i + 1]?.t === 'prt' && PARTICLE.test(items[i + 1]!.low) || items[i + 1]?.low === 'back' && items[i + 2]?.t === 'prt')) { if (it.low === 'back') c.prt.push('back'); continue; } // "came straight back out"
+      if (it.t === 'adj' && /^(straight|right|back)$/.test(it.low) && (items[i + 1]?.t === 'prt' && PARTICLE.test(items[i + 1]!.low) || items[i + 1]?.low === 'back' && items[i + 2]?.t === 'prt')) { if (it.low === 'back') c.prt.push('back'); continue; } // "came straight back out"
       if (it.t === 'adv' || it.t === 'neg') { if (it.t === 'neg') c.neg = true; continue; }
       if ((it.t === 'prt' || it.t === 'adj' && it.low === 'loose') && PARTICLE.test(it.low) && !prepHere(items, i, c)) { c.prt.push(it.low); continue; }
       break;
