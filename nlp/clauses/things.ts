@@ -3,6 +3,7 @@ import { textOf, type Phrase } from '../dimensions/part/phrase.ts';
 import { snap } from '../dimensions/part/snap.ts';
 import type { Sheet } from '../types.ts';
 import { EVERYDAY } from '../words/everyday.ts';
+import { NO_THINGS } from '../words/no-things.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import { SIDES } from '../words/sides.ts';
@@ -34,7 +35,7 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
   if (classes.has('source') || classes.size === 1 && classes.has('quantity')) return false;
   const owner = name.split(' ').slice(0, -1).join(' ');
   if (/^(ends?|heads?|points?|sides?|tops?|bottoms?|middles?|eyes|feet|foot|fingers?|legs?|knees?|noses?|races?)$/.test(head) && owner && nounClasses(owner.split(' ').at(-1)!).has('part')) return true; // "tie rod end"
-  return !EVERYDAY.has(head) && !EVERYDAY.has(singular(head)) && !PERSONS.test(name);
+  return !EVERYDAY.has(head) && !EVERYDAY.has(singular(head)) && !NO_THINGS.has(head) && !NO_THINGS.has(singular(head)) && !PERSONS.test(name);
 };
 export const isPlaceNoun = (np: Phrase): boolean => nounClasses(np.said).has('place') || nounClasses(np.said.split(' ').at(-1)!).has('place');
 export const isSource = (np: Phrase): boolean => nounClasses(np.said).has('source') || nounClasses(np.said.split(' ').at(-1)!).has('source');

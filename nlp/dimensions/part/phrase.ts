@@ -105,8 +105,10 @@ function statedAfter(sheet: Sheet, k: number, to: number): boolean {
   return i > k + 1 && (i >= to || sheet.tags[i] === 'mark' || sheet.tags[i] === 'be' || sheet.tags[i] === 'adj' && CONDITION.has(sheet.tokens[i]!.low) || sheet.tags[i] === 'verb') && i < to && sheet.tags[i] !== 'mark';
 }
 
+const COLOUR = /^(red|green|blue|black|white|grey|gray|yellow|orange|brown|silver|cream|maroon)$/;
 function inName(sheet: Sheet, k: number, to: number): boolean {
   const { tokens, tags } = sheet, tag = tags[k], low = tokens[k]!.low;
+  if (tag === 'noun' && COLOUR.test(low) && tags[k - 1] === 'noun' && tags[k + 1] !== 'noun') return false; // "painted the rake wheels red"
   if (tag === 'noun') return true;
   const more = k + 1 < to && (['noun', 'adj', 'pron', 'num', 'poss'].includes(tags[k + 1]!));
   if (tag === 'pron') return /^(one|ones)$/.test(low);
