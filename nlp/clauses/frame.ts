@@ -102,6 +102,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     // "the rears I honed": the object stands first
     if (c.items[n]?.t === 'pron' && /^(i|we)$/.test(c.items[n]!.low)) { c.who = c.items[n]!.low; n++; }
     // said twice: "the shaker cam, it's not bent"
+    else if (c.items[n]?.np?.stands && c.items[n - 1]?.low === ',' && /^ones?$/.test(c.items[n]!.np!.said) && /^(i|we)$/.test(c.items[n + 1]?.low ?? '')) { c.who = c.items[n + 1]!.low; n += 2; } // "the shaft, that one I had to drive off"
     else if (c.items[n]?.t === 'pron' && /^(it|they|she|that|he)$/.test(c.items[n]!.low)) n++;
     else if (c.items[n]?.low === ',' && c.items[n + 1]?.t === 'pron' && /^(it|they|she|that)$/.test(c.items[n + 1]!.low) && things.length) n += 2;
     return Math.max(n, i + 1);
@@ -139,6 +140,7 @@ function predicate(c: Clause, start: number): void {
         if (ing > 0 && c.items.slice(i + 1, ing).some(x => x.f?.dim === 'span')) { c.pred = 'verb'; c.verb = c.items[ing]!; c.vi = ing; c.ing = true; return; }
       }
       if (it.base === 'make' && next?.np?.said === 'start' && /^(on|at|with)$/.test(c.items[i + 2]?.low ?? '') && c.items[i + 3]?.t === 'verb' && c.items[i + 3]!.form === 'ing') { c.pred = 'verb'; c.verb = c.items[i + 3]!; c.vi = i + 3; c.ing = true; return; }
+      if (it.base === 'find' && /^(past|part)$/.test(it.form ?? '') && next?.t === 'to' && c.items[i + 2]?.t === 'be' && !c.items.slice(0, i).some(x => x.np && x.from > (c.subj.at(-1)?.to ?? 0))) continue; // "found to be cracked"
       if (it.base === 'get' && next?.t === 'verb' && /^(past|part)$/.test(next.form ?? '') && c.subj.length && !/^(i|we)$/.test(c.who ?? '')) { be = true; continue; }
       if (it.base === 'let' && next?.t === 'pron' && /^(me|us)$/.test(next.low) && c.items[i + 2]?.t === 'verb') { i++; continue; }
       if (chains(it, next)) { c.pred = 'verb'; c.verb = it; c.vi = i; continue; }
@@ -204,7 +206,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   causes(c, i);
   // "left the cover soaking": what is being done to it
   if (c.pred === 'verb' && /^(leave|keep|set)$/.test(c.verb!.base ?? '') && c.verb!.form !== 'base' && c.obj.length && items[i]?.t === 'verb' && items[i]!.form === 'ing' && isClass(items[i]!.base!, 'work') && !items[i + 1]?.np) { c.verb = items[i]!; c.vi = i; c.ing = true; c.rest = items.slice(i + 1); }
-  if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && !(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
+  if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && (!(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) || c.verb!.form === 'past' && /^(to|at)$/.test(c.rest[0]?.low ?? '') && c.rest[1]?.f && /^(pull|draw|run|set|bring|tighten|wind|nip)$/.test(c.verb!.base!)) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
 }
 /** Work that is said of a coming day as if it were done. */
 const NOT_YET = ['work', 'on', 'off', 'tight'] as const;

@@ -19,7 +19,10 @@ export function splitClauses(items: readonly Item[]): Cut[] {
   for (let k = 0; k < items.length; k++) {
     const it = items[k]!;
     const asks = opensQuestion(items, k, cur.items);
+    const before = cur.items.findLast(x => x.t !== 'adv');
+    if (asks && (it.t === 'do' || it.t === 'modal' || it.t === 'be') && before?.t === 'verb' && /^(see|check|find|wonder|ask|know)$/.test(before.base ?? '')) { close({ items: [], sub: 'if' }); cur.items.push(it); continue; } // "to see does it clear"
     if (asks) { close({ items: [], asks: true, ...(joinBefore(cur) ? { join: joinBefore(cur)! } : {}) }); cur.items.push(it); continue; }
+    if (it.low === 'that' && it.t === 'sub' && /^(note|notice|find|see|discover|observe|confirm|establish|record|report)$/.test(last(cur.items)?.base ?? '') && !cur.items.some(x => x.t === 'modal' || x.t === 'neg' || x.t === 'do') && opensSub(items, k)) { close({ items: [] }); continue; } // what was found to be so is so
     if (it.t === 'sub' && opensSub(items, k)) { close({ items: [], sub: it.low }); continue; }
     if (it.low === 'when' && cur.items.some(x => x.np) && isSubjectPronoun(items[k + 1]) && finite(items[k + 2])) { close({ items: [], sub: it.low }); continue; }
     if (it.low === 'where' && items.slice(k + 1, k + 3).some(x => x.np && /\b(book|manual|spec)$/.test(x.np.said))) { close({ items: [], sub: it.low }); continue; }
@@ -36,11 +39,14 @@ export function splitClauses(items: readonly Item[]): Cut[] {
   return out;
 }
 
+/** Where the thing of a cleft stands: after "it's", or "it's only". */
+const cleftAt = (items: readonly Item[], n: number): number => (/^(only|just|actually|really)$/.test(items[n + 2]?.low ?? '') ? n + 3 : n + 2);
+
 /** "that's the sump on", "thats it fitted", "that's the belts tensioned": what is pointed at is what the state is said of. */
 function plainOrder(items: readonly Item[]): readonly Item[] {
   // "it's the left needle that's bent"
-  const cleft = items.findIndex((x, n) => x.low === 'it' && items[n + 1]?.t === 'be' && !/n't$/.test(items[n + 1]!.low) && items[n + 2]?.t === 'np' && /^(that|which)$/.test(items[n + 3]?.low ?? '') && (isAux(items[n + 4]) || finite(items[n + 4])));
-  if (cleft >= 0) items = [...items.slice(0, cleft), { ...items[cleft + 2]!, from: items[cleft]!.from }, ...items.slice(cleft + 4)];
+  const cleft = items.findIndex((x, n) => x.low === 'it' && items[n + 1]?.t === 'be' && !/n't$/.test(items[n + 1]!.low) && items[cleftAt(items, n)]?.t === 'np' && !items[cleftAt(items, n)]!.np!.quant && (/^(that|which)$/.test(items[cleftAt(items, n) + 1]?.low ?? '') && (isAux(items[cleftAt(items, n) + 2]) || finite(items[cleftAt(items, n) + 2])) || /^(only|just)$/.test(items[n + 2]?.low ?? '') && (isAux(items[cleftAt(items, n) + 1]) || finite(items[cleftAt(items, n) + 1]))));
+  if (cleft >= 0) { const np = cleftAt(items, cleft), on = /^(that|which)$/.test(items[np + 1]!.low) ? np + 2 : np + 1; items = [...items.slice(0, cleft), { ...items[np]!, from: items[cleft]!.from }, ...items.slice(on)]; }
   // "there's a bolt broke off in the housing"
   const there = items.findIndex((x, n) => x.low === 'there' && items[n + 1]?.t === 'be' && !/n't$/.test(items[n + 1]!.low) && items[n + 2]?.t === 'np' && items[n + 2]!.np!.quant !== 'no' && items[n + 3]?.t === 'verb' && /^(past|part)$/.test(items[n + 3]!.form ?? '') && !items[n + 4]?.np);
   if (there >= 0) items = [...items.slice(0, there), { ...items[there + 2]!, from: items[there]!.from }, ...items.slice(there + 3)];
@@ -65,8 +71,14 @@ function withoutRelatives(items: readonly Item[]): readonly Item[] {
     const end = items.findIndex((x, n) => n > k + 3 && x.low === ',' && (isAux(items[n + 1]) || finite(items[n + 1])));
     if (end > 0) return [...items.slice(0, k + 1), ...items.slice(end + 1), ...(items[k + 2]!.low === 'which' ? [{ ...items[k + 1]!, low: ';', t: 'mark' as const }, items[k]!, ...items.slice(k + 3, end)] : [])];
   }
+  // "the piston that lived in it has half its crown gone", "the bolt holding it snapped" apart
+  for (let k = 0; k + 4 < items.length; k++) {
+    if (items[k]!.t !== 'np' || !/^(that|which|who)$/.test(items[k + 1]!.low) || !(isAux(items[k + 2]) || finite(items[k + 2])) || items.slice(0, k).some(x => isAux(x) || x.t === 'verb')) continue;
+    const end = items.findIndex((x, n) => n > k + 3 && (isAux(x) || finite(x) && x.form !== 'base') && /^(np|prt|adv|dim|pron|adj|verb)$/.test(items[n - 1]!.t) && !isAux(items[n - 1]) && items[n - 1]!.t !== 'verb');
+    if (end > 0 && !items.slice(k + 3, end).some(x => x.t === 'mark' || x.t === 'cc' || x.t === 'sub' || isSubjectPronoun(x) && x.low !== 'it')) return withoutRelatives([...items.slice(0, k + 1), ...items.slice(end)]);
+  }
   // "the gasket that I ordered is here"
-  const that = items.findIndex((x, k) => x.low === 'that' && items[k - 1]?.t === 'np' && /^(i|we)$/.test(items[k + 1]?.low ?? '') && finite(items[k + 2]) && isAux(items[k + 3]));
+  const that = items.findIndex((x, k) => x.low === 'that' && items[k - 1]?.t === 'np' && /^(i|we)$/.test(items[k + 1]?.low ?? '') && (finite(items[k + 2]) || isAux(items[k + 2]) && items[k + 2]!.t === 'have') && items.slice(k + 3).some(y => isAux(y) || finite(y)));
   if (that > 0) items = [...items.slice(0, that), ...items.slice(that + 1)];
   for (let k = 0; k + 3 < items.length; k++) {
     if (items[k]!.t !== 'np' || items[k + 1]!.t !== 'pron' || !/^(i|we)$/.test(items[k + 1]!.low)) continue;
@@ -78,7 +90,8 @@ function withoutRelatives(items: readonly Item[]): readonly Item[] {
     if (held < 0 && (!finite(items[i]) || i === k + 2 && items[i]!.form !== 'past')) continue;
     i++;
     while (items[i] && (items[i]!.t === 'adv' || items[i]!.f?.dim === 'when' || items[i]!.t === 'prt' && !startsNoun(items[i + 1]))) i++;
-    const owner = (items[i]?.t === 'prep' || items[i]?.t === 'prt') && items[i + 1]?.t === 'np' ? i + 2 : i;
+    let owner = i;
+    while ((items[owner]?.t === 'prep' || items[owner]?.t === 'prt') && items[owner + 1]?.t === 'np') owner += 2;
     const after = items[owner];
     const tail = k > 0 && items.slice(0, k).some(x => x.t === 'verb') && /^(have|buy|find|get|lose|order|pick|keep|mention|see|need|make|use|borrow)$/.test(items[i - 1]?.base ?? items.slice(k + 2, i).findLast(x => x.t === 'verb' || x.t === 'have')?.base ?? 'have') && (!after || after.t === 'mark' || after.t === 'cc') && items[k - 1]!.t !== 'cc';
     if (tail) return [...items.slice(0, k + 1), ...items.slice(owner)];

@@ -22,6 +22,7 @@ export function openClitics(tokens: readonly Token[]): Token[] {
     if (t.low === 'shell' && /^(be|have|need|want|go|run|do|never)$/.test(next) && !DET.has(prev)) return cut(t, 3, "'ll");
     if (t.low === 'were' && /^(going|getting|gonna|out|nearly)$/.test(next) && !/s$/.test(prev)) return cut(t, 2, "'re");
     if (/^(tomorrow|today|tonight|(mon|tues|wednes|thurs|fri|satur|sun)day)s$/.test(t.low) && (CONDITION.has(next) || /^(going|to|looking|supposed|meant|wet|dry|fine|hot|sunny|windy)$/.test(next)) && !nounClasses(after).size) return cut(t, t.low.length - 1, "'s");
+    if (/[^s]s$/.test(t.low) && (PERSON_WORD.test(singular(t.low)) || /^(nobodys|everybodys|somebodys|anybodys|everyones|someones)$/.test(t.low)) && (PRESENT.test(next) || verbForms(next).some(f => f.form === 'ing'))) return cut(t, t.low.length - 1, "'s");
     if (isRunIn(t.low, next, after, prev)) return cut(t, t.low.length - 1, "'s");
     return [t];
   });
@@ -32,6 +33,9 @@ const cut = (t: Token, head: number, tail: string): Token[] => [
   { ...t, text: t.text.slice(head), low: tail, start: t.start + head },
 ];
 
+/** "dads here tomorrow", "nobodys touching it": one person, and where they are or what they do. */
+const PERSON_WORD = /^(dad|father|mum|mom|mother|brother|sister|uncle|aunt|cousin|nephew|niece|son|daughter|wife|husband|neighbour|neighbor|mate|boss|grandad|grandpa|gran|postie|fella|bloke|guy|lad)$/;
+const PRESENT = /^(here|free|coming|off|out|over|around|round|home|got|gonna|going|bringing|back|not|away|busy|due|lending|giving)$/;
 const A_UNIT = /^(volts?|amps?|inch|inches|foot|feet|thou|pounds?|psi|degrees?|ohms?|litres?|liters?|quarts?|gallons?|millimet(re|er)s?|mm|rpm)$/;
 const statesIt = (next: string, after: string): boolean => isNumberWord(next) && A_UNIT.test(after) || NEGATIVE.has(next) || DET.has(next) || /^(been|got|going|off|on|in|out|back|up|down|at|about|only|just|still|too|now|all|really|pretty|in|for|under|behind|with|ready|due|\d.*)$/.test(next)
   || CONDITION.has(next) && !nounClasses(after).size && !nounClasses(next).size || verbForms(next).some(f => f.form === 'part' || f.form === 'ing') && !nounClasses(next).size && !nounClasses(after).size;

@@ -30,12 +30,12 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
 const FLAW = /^(cracks?|leaks?|drips?|tears?|splits?|bends?|twists?|dents?|knocks?|rattles?|squeaks?|burrs?|kinks?)$/;
 /** States that trade names hold too ("free wheel", "dead axle"); behind a noun with nothing after they say how it is. */
 const STATED = /^(free|stuck|dead|junk|scrap|shot|toast|loose|tight|slack|dry|wet|clean|open|clear|solid|sound|split|cracked|bust)$/;
-const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?|tests?|checks?|lifts?|opens?|closes?|blows?|seats?|leaves|rides?|spins?|moves?|swings?|clears?|catches|rubs?|breaks|bends|springs|pops?|hums?|groans?|measures)$/;
+const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?|tests?|checks?|opens?|closes?|blows|spins?|moves?|swings?|clears?|groans?)$/;
 
 /** "clutch slips", "lights work": a noun and what it does, the two agreeing in number, at the end of what is said. */
 function acts(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): boolean {
   const low = tokens[i]!.low, before = tokens[i - 1]?.low ?? '';
-  if (tags[i - 1] !== 'noun' || !ACTS.test(low) || nominal(tokens, i + 1, solid) && !PREP.has(tokens[i + 1]!.low) || nounClasses(`${before} ${low}`).size || solid.has(i)) return false;
+  if (tags[i - 1] !== 'noun' || !ACTS.test(low) && !(low === 'lifts' && tokens[i + 1]?.low === 'at') || nominal(tokens, i + 1, solid) && !PREP.has(tokens[i + 1]!.low) || nounClasses(`${before} ${low}`).size || solid.has(i)) return false;
   return /s$/.test(low) ? singular(before) === before : singular(before) !== before;
 }
 
@@ -65,6 +65,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (forms.some(f => f.form === 'ing') && (/^(need|needs|needed|want|wants|wanted|start|starts|started|begin|began|finish|finished|stop|stopped|quit|keep|kept|spent|try|tried|been|be|is|are|'m|'s|was|were)$/.test(before) || ARTICLE.has(next) || /^(it|them|both)$/.test(next))) return 'verb';
   if (bare && prev === 'adv' && (tags[i - 2] === 'modal' || tags[i - 2] === 'to')) return 'verb';
   if (prev === 'have' && forms.some(f => f.form === 'part') && !bare) return 'verb';
+  if (prev === 'be' && CONDITION.has(low) && !nominal(tokens, i + 1, solid) && !/^(set|cut|cast|split)$/.test(low) && !forms.some(f => isClass(f.base, 'work') && f.form === 'part')) return 'adj';
   if (prev === 'be' || prev === 'adv' && tags[i - 2] === 'be') return forms.some(f => f.form === 'part' || f.form === 'ing') && !bare || /^(set|cut|cast)$/.test(low) ? 'verb' : CONDITION.has(low) && !nominal(tokens, i + 1, solid) ? 'adj' : 'noun';
   if (prev === 'pron') return /^(i|we|you|he|she|they|it|that|nobody|who|somebody|everybody|everyone|someone)$/.test(tokens[i - 1]!.low) ? 'verb' : 'noun';
   const past = forms.some(f => f.form === 'past');
@@ -100,6 +101,9 @@ function figureAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<
 function finiteAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
   let i = from;
   while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  let on = i;
+  while (/^(on|of|in|for|from|off)$/.test(tokens[on]?.low ?? '')) { on++; while (on < tokens.length && (ARTICLE.has(tokens[on]!.low) || nominal(tokens, on, solid) || solid.has(on))) on++; }
+  if (/^(i|we)$/.test(tokens[on]?.low ?? '') && verbForms(tokens[on + 1]?.low ?? '').some(f => f.form === 'past')) return true; // "pin boss on the bucket i welded"
   const low = tokens[i]?.low ?? '';
   return AUX_BE.has(low) || AUX_HAVE.has(low) || MODAL.has(low) || low === "'s" || CONDITION.has(low) || /^(off|on|out|in|came|got|wants?|needs?)$/.test(low)
     || verbForms(low).some(f => f.form !== 'base') && !PREP.has(low) || /^\d/.test(low) && NAMED.test(tokens[i - 1]?.low ?? '') || isNumberWord(low) && NAMED.test(tokens[i - 1]?.low ?? '');
@@ -125,8 +129,11 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (/^(crack|cracks|leak|leaks|dent|dents|split|tear|chip|chips|burr)$/.test(low) && (prev === undefined || prev === 'adj' && tags[i - 2] === undefined) && /^(in|on|at|along|across|around)$/.test(next)) return 'noun';
   if (participle && !ing && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'intj') && nominal(tokens, i + 1, solid) && isAhead(tokens, i + 1, solid)) return 'adj'; // "bonded lining is dear"
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
+  if (low === 'stripped' && (prev === 'be' || prev === 'noun' || prev === 'have') && !/(thread|bolt|nut|stud|spline|gear|tooth|teeth|screw|hole|plug|head|insert|pinion|worm)s?$/.test(tokens.slice(0, i).findLast((_, k) => tags[k] === 'noun')?.low ?? 'thread')) return 'verb'; // a carburettor is taken apart, a thread is spoilt
   if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next) && !/^(it|them)$/.test(next)) return 'adj';
+  if (prev === 'noun' && forms.every(f => f.form === 'base') && /^(a|an|one|another)$/.test(tokens[i - 2]?.low ?? '') && singular(tokens[i - 1]!.low) === tokens[i - 1]!.low && !tokens.slice(Math.max(0, i - 5), i).some(t => MODAL.has(t.low) || /^(do|does|did|let|make|made|help|see|saw|watch|hear|heard|to)$/.test(t.low))) return 'noun'; // "a kebab stick": a singular would stand before "sticks"
   if (prev === 'num' && low === 'leaves') return 'noun';
+  if (low === 'stripped' && participle) return 'verb';
   if (ADVERB.has(low)) return 'adv';
   return 'verb';
 }

@@ -2,7 +2,7 @@ import type { Found, Tag, Token } from '../types.ts';
 import { CONDITION } from '../words/conditions.ts';
 import * as g from '../words/grammar.ts';
 import { isTradeWord, nounClasses } from '../words/nouns.ts';
-import { verbForms } from '../words/verbs.ts';
+import { isClass, verbForms } from '../words/verbs.ts';
 import { isNumberWord } from './number-words.ts';
 import { openTag } from './tag-open.ts';
 import { SIDES } from '../words/sides.ts';
@@ -34,6 +34,14 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (!/[\p{L}\p{N}]/u.test(low)) return low === '&' ? 'cc' : low === '+' ? 'cc' : 'mark';
   if (low === "'s") return clitic(tokens, tags, i, solid);
   if (low === 'hang' && next === 'on') return 'intj';
+  if (low === 'line' && /^(bored?|boring|reamed)$/.test(next)) return 'adv';
+  if (low === 'these' && next === 'days' || low === 'days' && lowAt(tokens, i - 1) === 'these') return 'adv';
+  if (/^(red|green|blue|yellow|black|white|grey|gray|silver|cream|orange|maroon|brown)$/.test(low) && (prev === 'verb' || prev === 'noun' && colours(tokens, tags, i)) && !nominal(tokens, i + 1, solid) && !isNumberWord(next)) return 'adj';
+  if (/^(worse|worst)$/.test(low) && (prev === 'adj' || prev === 'noun' || prev === 'be')) return 'adj';
+  if (next === 'permitting' || low === 'permitting') return 'adv';
+  if (low === 'other' && (isNumberWord(next) || /^\d+$/.test(next))) return 'adj';
+  if (/^(right|so|now|well|okay)$/.test(low) && prev === undefined && /^(the|my|that|this|we|i)$/.test(next)) return 'adv';
+  if (low === 'leaves' && /^(in|at)$/.test(next) && isNumberWord(lowAt(tokens, i + 2))) return 'verb';
   if (/^(zip|cable)$/.test(low) && /^(tied|ties?)$/.test(next)) return 'adv';
   if (low === 'hand' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
   if (low === 'top' && lowAt(tokens, i - 1) === 'on' && next === 'of') return 'prep';
@@ -60,6 +68,13 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
 
 /** "end to end", "side by side", "end for end", "top to bottom": how, not what. */
 const alongside = (tokens: readonly Token[], i: number): boolean => [0, 1, 2].some(k => /^(?:(end|edge|side|face|back) (?:to|by|for|over) \1|top to bottom|bottom to top|end to side|inside to outside)$/.test([0, 1, 2].map(n => lowAt(tokens, i - k + n)).join(' ')));
+
+/** "painted the bucket yellow": the noun before the colour is what was painted. */
+function colours(tokens: readonly Token[], tags: readonly Tag[], i: number): boolean {
+  let k = i - 1;
+  while (k >= 0 && /^(noun|adj|det|poss)$/.test(tags[k]!)) k--;
+  return k >= 0 && i - 1 > k && tags[k] === 'verb' && /^(paint|spray|repaint|respray|prime|enamel|powder-?coat|do|dye|stain)/.test(tokens[k]!.low);
+}
 
 /** "'s" owns when a noun phrase follows that a verb or preposition closes; otherwise it is "is" or "has". */
 function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
@@ -99,7 +114,7 @@ function side(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: 
 
 function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag | undefined {
   const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
-  if (/^(that|this|these|those|her|his)$/.test(low)) return nominal(tokens, i + 1, solid) || SIDES.has(next) || CONDITION.has(next) && nominal(tokens, i + 2, solid) || /^(one|same|last|other|new|old)$/.test(next) ? 'det' : low === 'that' && (prev === 'noun' || prev === 'verb') && verbForms(next).length === 0 && !g.AUX_BE.has(next) && (g.SUBJECT.has(next) || g.ARTICLE.has(next)) ? 'sub' : 'pron';
+  if (/^(that|this|these|those|her|his)$/.test(low)) return nominal(tokens, i + 1, solid) || SIDES.has(next) || CONDITION.has(next) && nominal(tokens, i + 2, solid) || /^(one|same|last|other|new|old)$/.test(next) ? 'det' : low === 'that' && !tokens[i + 1]?.pause && (prev === 'noun' || prev === 'verb' && verbForms(lowAt(tokens, i - 1)).some(f => ['say', 'think', 'find', 'check'].some(k => isClass(f.base, k as 'say')) || /^(mean|make|show|prove|confirm|note|decide|agree|realise|realize|admit|explain|mention|establish|ensure|ask|require|pretend)$/.test(f.base))) && verbForms(next).length === 0 && !g.AUX_BE.has(next) && (g.SUBJECT.has(next) || g.ARTICLE.has(next)) ? 'sub' : 'pron';
   if (/^(what|which)$/.test(low)) return 'wh';
   if (g.WH.has(low)) return low === 'when' || low === 'where' || low === 'how' || low === 'why' ? 'wh' : 'wh';
   if (/^(both|all|each|half|either|neither|some|any|no|several|few|couple|another)$/.test(low)) {

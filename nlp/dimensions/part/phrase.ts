@@ -56,6 +56,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
     k++;
     if (tags[k - 1] === 'pron' || head === k - 1 && (materialAfter(sheet, k, to) || knownAfterTool(sheet, k, to))) break;
   }
+  if (head >= 0 && head === nameFrom && k === head + 1 && /^(left|right|upper|lower|inner|outer|nearside|offside)$/.test(low(head)) && tags[nameFrom - 1] === 'det' && nameFrom > i && !/^(prep|prt)$/.test(tags[i - 1] ?? '') && /^(be|have|verb|adj|modal|do|neg)$/.test(tags[k] ?? '')) return standing(sheet, i, k, nameFrom, quant, count); // "the left is serviceable"
   if (head < 0) return standing(sheet, i, k, nameFrom, quant, count);
   const end = tailNumber(sheet, head, to);
   const said = nameOf(sheet, nameFrom, end);
@@ -68,7 +69,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
 /** "out of the truck um bell housing bolts are…", "over the compressor clutch disc is soaked": where speech runs on, the next clause's subject is no part of this name. */
 function beginsAnew(sheet: Sheet, from: number, k: number, to: number): boolean {
   const { tokens, tags } = sheet;
-  if (tokens[k]!.pause && tags[k] === 'num') return true;
+  if (tokens[k]!.pause && tags[k] === 'num' || tokens[k]!.low === 'number' && tags[k + 1] === 'num' && /^(be|have)$/.test(tags[k + 2] ?? '')) return true;
   if (tags[k] === 'pron' || from > 0 && !/^(prep|prt)$/.test(tags[from - 1]!) && !tokens[k]!.pause) return false;
   let end = k;
   while (end < to && inName(sheet, end, to)) end++;

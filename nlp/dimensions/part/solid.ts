@@ -14,7 +14,7 @@ export function solidTokens(tokens: readonly Token[], ctx: ReadContext): Set<num
     for (let n = Math.min(5, tokens.length - i); n >= 1; n--) {
       const lows = tokens.slice(i, i + n).map(t => t.low);
       if (lows.some(l => /^[^\p{L}\p{N}]/u.test(l))) continue;
-      if (/^(the|a|an|my|his|her|its|our|that|this|of|some)$/.test(lows[0]!) || /^(the|a|of|one)$/.test(lows[n - 1]!)) continue;
+      if (/^(the|a|an|my|his|her|its|our|that|this|of|some)$/.test(lows[0]!) || n > 1 && /^(the|a|an|of|one|that|this|these|those|my|his|her|its|our|some)$/.test(lows[n - 1]!)) continue;
       const said = lows.join(' ');
       const known = parts.exact(nameKey(said)) ?? machines.exact(nameKey(said));
       if (!known && !(n > 1 && nounClasses(said).size)) continue;

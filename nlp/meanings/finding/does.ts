@@ -23,6 +23,7 @@ export function acted(t: Telling): Entry[] | undefined {
   if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put|right)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg && !wont(t)) return undefined;
   if (c.ing && c.pred === 'verb' && !c.subj.some(s => !s.carried) && c.join === ',') return undefined; // "…, smelling like a saddle"
   const text = condition(t, c, c.neg ? c.items.find(i => /n't$|^not$|^never$|^no$/.test(i.low))?.from ?? verb.from : verb.from);
+  if (base === 'look' && /^(at|over|into|for|after)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '') || base === 'measure' && !c.rest.length) return undefined; // looked at, measured: no state
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (parts.every(p => isStuff(p.name))) return undefined;
   if (/^(need|want)$/.test(base) && /\b(new|another|replacement)\b/.test(lowText(t)) && c.obj.length) return undefined; // a want
