@@ -40,7 +40,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (/^(worse|worst)$/.test(low) && (prev === 'adj' || prev === 'noun' || prev === 'be')) return 'adj';
   if (next === 'permitting' || low === 'permitting') return 'adv';
   if (low === 'other' && (isNumberWord(next) || /^\d+$/.test(next))) return 'adj';
-  if (/^(right|so|now|well|okay)$/.test(low) && prev === undefined && /^(the|my|that|this|we|i)$/.test(next)) return 'adv';
+  if (/^(right|now|well|okay)$/.test(low) && prev === undefined && /^(the|my|that|this|we|i)$/.test(next)) return 'adv';
   if (low === 'leaves' && /^(in|at)$/.test(next) && isNumberWord(lowAt(tokens, i + 2))) return 'verb';
   if (/^(zip|cable)$/.test(low) && /^(tied|ties?)$/.test(next)) return 'adv';
   if (low === 'hand' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
