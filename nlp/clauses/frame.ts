@@ -96,6 +96,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     }
     // "the carburettor from the yard cost me": a phrase that only says which one stands before the verb
     while (c.items[n] && /^(from|at|off|by|behind|under|down|up|over|across|along|near|round)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
+    if (/^(from|between)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(to|and)$/.test(c.items[n + 2]?.low ?? '') && c.items[n + 3]?.t === 'np' && (isAux(c.items[n + 4]) || finite(c.items[n + 4]))) n += 4; // "the chain from the gearbox to the beater is stiff"
     if (/^(in|on|with|under|to|for)$/.test(c.items[n]?.low ?? '') && /^(it|them|that)$/.test(c.items[n + 1]?.low ?? '') && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2; // "the gasket in it is torn"
     // "the blades for the mill I sanded": what only says which one stands before who did it
     while (/^(for|from|off|on|in|of)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(i|we)$/.test(c.items[n + 2]?.low ?? '') && (finite(c.items[n + 3]) || isAux(c.items[n + 3]))) n += 2;

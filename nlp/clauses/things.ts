@@ -1,15 +1,14 @@
 import { isKnownPart } from '../dimensions/part/known.ts';
 import { textOf, type Phrase } from '../dimensions/part/phrase.ts';
-import { snap } from '../dimensions/part/snap.ts';
 import type { Sheet } from '../types.ts';
 import { EVERYDAY } from '../words/everyday.ts';
 import { NO_THINGS } from '../words/no-things.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
-import { SIDES } from '../words/sides.ts';
 import type { Thing } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
+import { closing, ownerAt, standIn, withOwner } from './owner.ts';
 import { finite, isAux } from './predicate.ts';
 
 const CONTAINER = /^(set|pair|roll|box|bag|tin|can|gallon|quart|pint|litre|liter|tube|length|piece|bit|bunch|lot|sheet|bottle|jar|pack|packet|coil|spool|bucket|load|couple|dozen|couple|few|foot|feet|yard|metre|meter|lump|drum|tub|reel|stick|bar|pail|sack|drop|dab|coat|coats|lick|half|rest|all|each|one|two|three|kind|sort|box|case|handful)s?$/;
@@ -61,11 +60,15 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   if (spoken) name = spoken.name;
   let to = it.to, next = k + 1, choices = spoken || isPlural(np.said) ? undefined : np.choices, machine = isMachine(sheet, name) && !np.stands;
   let count = np.count;
+  const dirty = owned && !np.stands && DIRT.test(np.said) ? cleanedOf(sheet, items, next) : undefined;
+  if (dirty) { name = dirty.name; next = dirty.next; to = items[next - 1]!.to; machine = isMachine(sheet, name); choices = undefined; }
+  const held = !dirty && heldTail(items, next);
+  if (held) { name = withOwner(sheet, name, held.owner, 'of', memory) ?? name; next = held.next; to = items[next - 1]!.to; }
   for (;;) {
     const prep = items[next], tail = items[next + 1];
     if (prep?.low === 'of' && (np.stands || /^(pair|lot|set|half|whole lot|whole set|most)$/.test(np.said)) && tail?.t === 'pron' && /^(them|those|these)$/.test(tail.low)) { name = memory.several()[0]?.name ?? name; to = tail.to; next += 2; break; }
     if (!prep || !tail?.np || !OWNS.test(prep.low) || prep.t !== 'prep' && prep.t !== 'prt') break;
-    const owner = tail.np;
+    const { owner, length } = ownerAt(items, next)!;
     if (prep.low === 'of' && CONTAINER.test(np.said.split(' ').at(-1)!)) {
       name = owner.stands ? standIn(owner, memory, sheet) ?? name : owner.name; choices = owner.choices; machine = false;
     } else if (prep.low === 'of' || owned && (prep.low === 'on' || prep.low === 'in')) {
@@ -78,39 +81,32 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
       if (joined === undefined) break;
       name = joined;
     } else break;
-    to = tail.to; next += 2;
+    next += length; to = items[next - 1]!.to;
   }
+  if (owned && !np.stands && next === k + 1) name = closing(sheet, name, items, next, memory);
   return { thing: { name, from: it.from, to, np, plural: isPlural(name), machine, ...(count !== undefined ? { count } : {}), ...(np.stands ? { carried: true } : {}), ...(choices ? { choices } : {}) }, next };
 }
 
+/** What sits in or on a part and is no part: taken out or off, it is the part that was worked on ("drained the oil from the final drive"). */
+const DIRT = /^(rust|dirt|muck|mud|crud|gunk|sludge|scale|carbon|soot|paint|old paint|grease|old grease|oil|old oil|water|diesel|fuel|petrol|gas|coolant|antifreeze|air|burr|burrs|chaff|straw|grass|twine|nest|mouse nest|wasp nest|dust|swarf|silt|sand|lime|limescale|varnish|gum|tar|corrosion|moisture|condensation)$/;
+/** "…off the shaft", "…out of the block", "…from the final drive": the part that dirt came from. */
+function cleanedOf(sheet: Sheet, items: readonly Item[], next: number): { name: string; next: number } | undefined {
+  let k = next;
+  while (items[k] && /^(off|out|of|from)$/.test(items[k]!.low)) k++;
+  const owner = items[k]?.np;
+  return k > next && owner && !owner.stands && partLike(sheet, owner.name) && !isStuff(owner.name) && (items[k - 1]!.low !== 'of' || items[k - 2]?.low !== undefined && /^(out|off)$/.test(items[k - 2]!.low)) ? { name: owner.name, next: k + 1 } : undefined;
+}
+
+/** "bolts holding the seat", "bolts that hold the sump on": what holds a part is named after it. */
+function heldTail(items: readonly Item[], next: number): { owner: Phrase; next: number } | undefined {
+  const that = /^(that|which)$/.test(items[next]?.low ?? '') ? next + 1 : next;
+  const verb = items[that], owner = items[that + 1]?.np;
+  if (verb?.t !== 'verb' || verb.base !== 'hold' || !owner || owner.stands || that === next && verb.form !== 'ing') return undefined;
+  const end = /^(on|down|in|together|up)$/.test(items[that + 2]?.low ?? '') ? that + 3 : that + 2;
+  return items[end] && (isAux(items[end]) || finite(items[end])) ? { owner, next: end } : undefined;
+}
+
 const singularName = (name: string): string => name.replace(/\S+$/, w => singular(w));
-
-/** The owner's name in front; undefined when the tail is no owner (a place, a person) and the clause goes on. */
-function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memory: Memory): string | undefined {
-  if (/^(order|back order|backorder|hold|loan|approval|trial|mail|post|parcel|packet)$/.test(owner.said)) return undefined;
-  const known = snap(`${owner.said} ${name}`, sheet.ctx);
-  if (known.known) return known.name;
-  if (isMachine(sheet, owner.name)) return name;
-  if (SIDES.has(owner.name) || /^(end|side|edge|face|bottom|top|back|front)$/.test(owner.said.split(' ').at(-1)!) && owner.said.split(' ').length === 1) {
-    if (/^(left|right)$/.test(owner.name)) { const of = memory.sided(owner.name, sheet); return of ? `${of} ${name}` : `${owner.name} ${name}`; }
-    return prep === 'of' ? `${owner.name} ${name}` : `${name} ${prep} the ${owner.name}`;
-  }
-  if (prep === 'in' && isStuff(owner.said)) return undefined;
-  if (prep !== 'of' && (isPlaceNoun(owner) && !nounClasses(owner.said).has('part') || isSource(owner))) return undefined;
-  if (owner.stands) { const of = standIn(owner, memory, sheet); return of ? `${of} ${name}` : name; }
-  return `${owner.name} ${name}`;
-}
-
-/** What "the left one", "both", "the other" stands for, from what was named before. */
-export function standIn(np: Phrase, memory: Memory, sheet: Sheet): string | undefined {
-  const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'new' && w !== 'old' && w !== 'last' && w !== 'another' && w !== 'such');
-  const topic = (/\bones\b/.test(np.said) ? memory.plural() : memory.topic())?.name;
-  if (!words.length || /^(both|all|each|neither|either|lot|same)$/.test(words.join(' '))) return topic ?? undefined;
-  if (/^(rest|others?|other|remaining)$/.test(words.join(' ')) && (np.count === undefined ? words[0] !== 'other' : np.count > 1)) { const set = memory.group(); if (set) return set.name; }
-  const side = words.filter(w => SIDES.has(w) || /^(other|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|last|top|big|small|long|short|same)$/.test(singular(w)));
-  if (side.length) return memory.sided(words.join(' ').replace(/s$/, m => (SIDES.has(words.at(-1)!) ? m : '')), sheet, /ones$/.test(np.said) || /s$/.test(np.name) && np.stands) ?? words.join(' ');
-  return topic ? `${words.join(' ')} ${topic}` : words.join(' ');
-}
 
 /** "all off", "both are cracked": every one of a list just named. */
 const wholeLot = (it: Item | undefined, memory: Memory): Thing[] | undefined => {
