@@ -2,10 +2,11 @@ import { snap } from '../dimensions/part/snap.ts';
 import type { Phrase } from '../dimensions/part/phrase.ts';
 import type { Sheet } from '../types.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
+import { NAMED } from '../words/quantities.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
-import { isMachine, isPlaceNoun, isSource, isStuff, partLike } from './things.ts';
+import { isMachine, isPlaceNoun, isPlural, isSource, isStuff, partLike } from './things.ts';
 
 /** The owner's name in front; undefined when the tail is no owner (a place, a person) and the clause goes on. */
 export function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memory: Memory): string | undefined {
@@ -20,7 +21,8 @@ export function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: strin
   if (prep === 'in' && isStuff(owner.said)) return undefined;
   if (prep !== 'of' && (isPlaceNoun(owner) && !isPartNoun(owner.said) || isSource(owner))) return undefined;
   if (owner.stands) { const of = standIn(owner, memory, sheet); return of ? `${of} ${name}` : name; }
-  if (prep === 'in' && !partLike(sheet, owner.name) && nounClasses(name.split(' ').at(-1)!).has('part')) return undefined; // "boiled it in lemon juice"
+  const mass = owner.nameFrom === owner.from && !owner.known && !nounClasses(owner.said.split(' ').at(-1)!).size && !isPlural(owner.said);
+  if (prep === 'in' && (mass || !partLike(sheet, owner.name)) && !/(end|side|half|part|corner|middle)$/.test(owner.said) && nounClasses(name.split(' ').at(-1)!).has('part')) return undefined; // "boiled it in lemon juice"
   return before(owner.name, name);
 }
 
@@ -40,7 +42,7 @@ const MADE_OF = /^(bronze|brass|steel|iron|wooden|oak|ash|rubber|copper|nylon|le
 
 /** The owner ahead of what it owns, in the singular; the side that tells the owned one from its fellow goes first ("left beater shaft bearing"). */
 export function before(owner: string, name: string): string {
-  const words = name.split(' '), one = owner.replace(/\S+$/, w => singular(w));
+  const words = name.split(' '), one = NAMED.test(words.at(-1)!) ? owner : owner.replace(/\S+$/, w => singular(w));
   return words.length > 1 && SIDES.has(words[0]!) && !SIDES.has(owner.split(' ')[0]!) ? `${words[0]} ${one} ${words.slice(1).join(' ')}` : `${one} ${name}`;
 }
 

@@ -37,7 +37,7 @@ export function singular(w: string): string {
   if (w.length > 4 && w.endsWith('ies')) return `${w.slice(0, -3)}y`;
   return w.length > 3 && w.endsWith('s') && !/(ss|us|is)$/.test(w) ? w.slice(0, -1) : w;
 }
-const ODD: Record<string, string> = Object.assign(Object.create(null), { teeth: 'tooth', knives: 'knife', leaves: 'leaf', shelves: 'shelf', axes: 'axe', feet: 'foot', boxes: 'box', bushes: 'bush', brasses: 'brass', lenses: 'lens', men: 'man', gas: 'gas', canvas: 'canvas', harness: 'harness', points: 'points', bus: 'bus', staves: 'stave', sieves: 'sieve', valves: 'valve', sleeves: 'sleeve', grooves: 'groove', axles: 'axle', sheaves: 'sheave', halves: 'half' });
+const ODD: Record<string, string> = Object.assign(Object.create(null), { teeth: 'tooth', knives: 'knife', leaves: 'leaf', shelves: 'shelf', axes: 'axe', feet: 'foot', boxes: 'box', bushes: 'bush', brasses: 'brass', lenses: 'lens', men: 'man', gas: 'gas', canvas: 'canvas', harness: 'harness', canvases: 'canvas', harnesses: 'harness', gases: 'gas', buses: 'bus', chassis: 'chassis', points: 'points', bus: 'bus', staves: 'stave', sieves: 'sieve', valves: 'valve', sleeves: 'sleeve', grooves: 'groove', axles: 'axle', sheaves: 'sheave', halves: 'half' });
 
 /** Classes of a noun or compound (words joined by one space, any number); empty when the trade's lists do not hold it. */
 export function nounClasses(low: string): ReadonlySet<NounClass> {

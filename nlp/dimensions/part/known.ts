@@ -1,9 +1,12 @@
 import { nameKey, nameWords } from '../../../domain/model/names.ts';
+import { oneSpelling } from '../../words/spelt.ts';
 
 /** The shop's names, indexed by word so that looking one up does not grow with how many there are. */
 export interface KnownNames {
   /** The name with this key, as the shop writes it. */
   exact(key: string): string | undefined;
+  /** The name whose key is this one in another spelling of its words. */
+  spelt(key: string): string | undefined;
   /** Names that hold every one of the words; no more than `MOST` of them. */
   holding(words: readonly string[], head?: string): string[];
   /** Whether this is one of the names, word for word in lower case. */
@@ -24,12 +27,13 @@ export function knownNames(names: readonly string[]): KnownNames {
   if (have) return have;
   const lows = new Set(names.map(n => n.toLowerCase()));
   const wordsOf = new Map<string, readonly string[]>();
-  const byKey = new Map<string, string>(), byWord = new Map<string, string[]>();
+  const byKey = new Map<string, string>(), bySpelling = new Map<string, string>(), byWord = new Map<string, string[]>();
   let longest = 0;
   for (const name of names) {
     const key = nameKey(name);
     if (!key || byKey.has(key)) continue;
     byKey.set(key, name);
+    if (!bySpelling.has(oneSpelling(key))) bySpelling.set(oneSpelling(key), name);
     const words = new Set(nameWords(name));
     wordsOf.set(name, [...words]);
     longest = Math.max(longest, key.split(' ').length, name.split(/[\s-]+/).length);
@@ -37,6 +41,7 @@ export function knownNames(names: readonly string[]): KnownNames {
   }
   const index: KnownNames = {
     exact: key => byKey.get(key),
+    spelt: key => bySpelling.get(oneSpelling(key)),
     holding: (words, head) => {
       const lists = words.map(w => byWord.get(w) ?? []).sort((a, b) => a.length - b.length);
       const out: string[] = [];

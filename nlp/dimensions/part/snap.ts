@@ -15,8 +15,7 @@ export function snap(said: string, ctx: ReadContext): { name: string; known?: bo
   const parts = knownNames(ctx.parts ?? NONE), machines = knownNames(ctx.machines ?? NONE);
   const exact = parts.exact(key) ?? machines.exact(key);
   if (exact) return { name: exact.toLowerCase(), known: true };
-  const long = expand(key);
-  const full = long !== key ? parts.exact(long) : undefined;
+  const full = parts.spelt(key) ?? parts.spelt(expand(key));
   if (full) return { name: full.toLowerCase(), known: true };
   const words = key.split(' ');
   const head = words.at(-1)!;
@@ -27,7 +26,7 @@ export function snap(said: string, ctx: ReadContext): { name: string; known?: bo
 }
 
 /** The trade's own short names, read out in full where the shop keeps the long one. */
-const SHORT: Readonly<Record<string, string>> = { mag: 'magneto', carb: 'carburettor', rad: 'radiator', gen: 'generator', alt: 'alternator', diff: 'differential', trans: 'transmission', mani: 'manifold', stat: 'thermostat', pto: 'power take off', con: 'connecting', 'con rod': 'connecting rod', conrod: 'connecting rod', tach: 'tachometer', plug: 'spark plug' };
+const SHORT: Readonly<Record<string, string>> = { mag: 'magneto', carb: 'carburettor', rad: 'radiator', gen: 'generator', alt: 'alternator', diff: 'differential', trans: 'transmission', mani: 'manifold', stat: 'thermostat', pto: 'power take off', con: 'connecting', 'con rod': 'connecting rod', conrod: 'connecting rod', tach: 'tachometer', plug: 'spark plug', shocker: 'shock absorber', shocky: 'shock absorber', shock: 'shock absorber', dizzy: 'distributor', tranny: 'transmission', prop: 'propeller' };
 const expand = (key: string): string => key.split(' ').map(w => SHORT[w] ?? w).join(' ');
 
 /** "windmill gearbox" where the shop has "gearbox": the said name with its first words, which no known name has, left off. */
