@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Found } from '../types.ts';
 import { trim } from './lib/fields.ts';
+import { namesPart } from './lib/named.ts';
 import { meter } from './reading.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -10,25 +11,64 @@ const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to
 /** Time spent: "two hours on the sweep", "spent an hour scraping", "that took me three hours"; a sum so far where it says so. */
 export const hours: Meaning = t => {
   const c = t.clause;
-  if (c.neg || c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub)) return undefined;
+  if (c.neg || c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|before|when|once)$/.test(c.sub)) return undefined;
   const text = lowText(t);
   if (meter(t)) return undefined;
-  const each = eachOn(c);
+  if (elsewhere(t, c, text)) return undefined;
+  const both = withSum(t, c);
+  if (both) return both;
+  const each = eachOn(c) ?? byDay(t, c);
   if (each) return each;
   const f = timeIn(t, c);
   if (!f) return bareTotal(t, c, text);
   if (!spent(t, c, f, text)) return undefined;
-  const unit = f.value.unit;
-  const value = unit === 'hours' ? f.value.amount : unit === 'minutes' && f.value.amount >= 15 ? Math.round(f.value.amount / 0.6) / 100 : undefined;
+  const unit = f.value.unit, mended = corrected(t, c, f);
+  if (unit === 'minutes' && c.pred === 'none' && !c.items.some(i => /^(on|at|into|spent)$/.test(i.low) || i.np && namesPart(t.sheet, i.np.name)) && !c.obj.length) return undefined; // a run of minutes
+  const value = mended ?? (unit === 'hours' ? f.value.amount : unit === 'minutes' && f.value.amount >= 15 ? Math.round(f.value.amount / 0.6) / 100 : undefined);
   if (value === undefined) return undefined;
   const part = on(t, c, f);
-  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 14).toLowerCase()}`) || undefined }) as Entry];
+  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 14).toLowerCase().replace(/, *(and |so )?(that|which)\b.*$/, '')}`) || undefined }) as Entry];
 };
+
+/** Time that goes into no machine: in a queue, on the road, or time still to come that a question is about. */
+const elsewhere = (t: Telling, c: Clause, text: string): boolean =>
+  /\b(in line|in traffic|in (the|a) (queue|waiting room)|on the road|on the phone|at the (weigh station|dump|tip|store|dealers?|doctors?|dentists?|hospital|airport|bank|pub))\b/.test(text)
+  || /^[^.!]{0,30}\b(what|anything|which|how much|how many)('s| is| are| can| could| should| jobs?| do| will|)\b[^.!]*\?|^,? ?(inside|indoors|outside|outdoors)?,? ?what (can|could|should) /.test(t.sheet.text.slice(t.sheet.tokens[c.to - 1]?.end ?? 0).toLowerCase()) && /\b(call it|got|have|free|only|min|mins|minutes)\b/.test(text);
+
+/** "four hours no call it four and a half": the number after the correction holds. */
+function corrected(t: Telling, c: Clause, f: Found): number | undefined {
+  const tail = t.sheet.tokens.slice(f.to, c.to).map(x => x.low).join(' ');
+  if (!/^,? ?(no|wait|sorry|rather|make that|make it|call it|well)\b/.test(tail)) return undefined;
+  const n = t.sheet.found.filter(x => x.dim === 'number' && x.from > f.to && x.to <= c.to).sort((a, b) => a.from - b.from || b.to - a.to)[0];
+  return n?.dim === 'number' && f.dim === 'span' && f.value.unit === 'hours' ? n.value.value : undefined;
+}
+
+/** "an hour and three quarters on the brake, that makes six and a half on it all told": time added, and its sum. */
+function withSum(t: Telling, c: Clause): Entry[] | undefined {
+  const spans = t.sheet.found.filter((x): x is Extract<Found, { dim: 'span' }> => x.dim === 'span' && x.from >= c.from && x.to <= c.to && x.value.unit === 'hours');
+  const f = spans[0], k = c.items.findIndex(i => i.t === 'verb' && /^(make|bring)$/.test(i.base ?? '') && i.form !== 'ing');
+  if (!f || k < 0 || c.items[k]!.from < f.to) return undefined;
+  const n = c.items.slice(k + 1).find(i => i.f?.dim === 'number' || i.f?.dim === 'span')?.f;
+  const sum = n?.dim === 'number' ? n.value.value : n?.dim === 'span' && n.value.unit === 'hours' ? n.value.amount : undefined;
+  if (sum === undefined || sum <= f.value.amount) return undefined;
+  const part = on(t, { ...c, items: c.items.slice(0, k) }, f);
+  return [trim({ kind: 'hours', hours: f.value.amount, part }) as Entry, trim({ kind: 'hours', hours: sum, part, total: true }) as Entry];
+}
+
+/** "against the boom: 1.75 hours on Saturday and 2.5 hours yesterday": each day's own. */
+function byDay(t: Telling, c: Clause): Entry[] | undefined {
+  const spans = c.items.flatMap((i, k) => (i.f?.dim === 'span' && i.f.value.unit === 'hours' && (c.items[k + 1]?.f?.dim === 'when' || c.items[k + 1]?.low === 'on' && c.items[k + 2]?.f?.dim === 'when') ? [i.f] : []));
+  if (spans.length < 2) return undefined;
+  const before = t.clauses[t.at - 1], np = c.items.find((i, k) => i.np && !i.np.stands && /^(on|against|for|into|in)$/.test(c.items[k - 1]?.low ?? ''))?.np ?? (c.join === ':' ? before?.items.findLast(i => i.np && !i.np.stands)?.np : undefined);
+  const part = np?.name ?? t.memory.topic()?.name;
+  return spans.map(s => trim({ kind: 'hours', hours: s.value.amount, part }) as Entry);
+}
 
 /** "an hour on the hub and two hours on the carb": each with its own part. */
 function eachOn(c: Clause): Entry[] | undefined {
   const got = c.items.flatMap((i, k) => {
     const np = c.items[k + 2]?.np, f = i.f;
+    if (f?.dim === 'number' && k > 0 && c.items.slice(0, k).some(x => x.f?.dim === 'span') && c.items[k + 1]?.low === 'on' && np && !np.stands && f.value.value <= 24) return [{ part: np.name, hours: f.value.value }]; // "5 hrs on the frame, 2 on the axle"
     return f?.dim === 'span' && /^(hours|minutes)$/.test(f.value.unit) && /^(on|in|at)$/.test(c.items[k + 1]?.low ?? '') && np && !np.stands && !/shop|shed|barn|morning|afternoon|evening/.test(np.said) ? [{ part: np.name, hours: f.value.unit === 'hours' ? f.value.amount : Math.round(f.value.amount / 0.6) / 100 }] : [];
   });
   return got.length > 1 ? got.map(g => ({ kind: 'hours', ...g }) as Entry) : undefined;
@@ -41,16 +81,20 @@ function bareTotal(t: Telling, c: Clause, text: string): Entry[] | undefined {
   return last?.kind === 'hours' && n?.dim === 'number' && /\b(makes?|brings?|that's|total)\b/.test(text) && TOTAL.test(said) ? [trim({ kind: 'hours', hours: n.value.value, part: last.part, total: true }) as Entry] : undefined;
 }
 
-/** The last length of time in the clause: "an hour and a half... no, two hours". */
-const timeIn = (t: Telling, c: Clause): Extract<Found, { dim: 'span' }> | undefined =>
-  t.sheet.found.filter((f): f is Extract<Found, { dim: 'span' }> => f.dim === 'span' && f.from >= c.from && f.to <= c.to && /^(hours|minutes)$/.test(f.value.unit)).at(-1);
+/** The length of time in the clause; the last of several where the one before was taken back: "an hour and a half... no, two hours". */
+function timeIn(t: Telling, c: Clause): Extract<Found, { dim: 'span' }> | undefined {
+  const all = t.sheet.found.filter((f): f is Extract<Found, { dim: 'span' }> => f.dim === 'span' && f.from >= c.from && f.to <= c.to && /^(hours|minutes)$/.test(f.value.unit)).sort((a, b) => a.from - b.from);
+  const last = all.at(-1), first = all[0];
+  return last && first && t.sheet.tokens.slice(first.to, last.from).some(x => /^(no|sorry|wait|rather|make|call|correction|\.\.\.|…)$/.test(x.low)) || all.length === 2 && first!.to > last!.from ? last : all.length > 1 && c.subj.some(s => !s.carried) ? first : last;
+}
 
 function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
   const after = t.sheet.tokens.slice(f.to, f.to + 2).map(x => x.low).join(' ');
-  if (/^(to|from|before|fore|'fore|'|until|till) /.test(after) && !/\b(spent|took|put)\b/.test(text) && !/^to (date|the)/.test(after) || (c.pred === 'have' || c.verb?.base === 'hold' || c.verb?.base === 'last') && c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '')) return false;
-  if (/^(later|ago|early|late|away|old|behind|past)\b/.test(after) || /\blooking for\b/.test(text)) return false;
+  const quit = t.clauses[t.at + 1]?.sub === 'before' && t.clauses[t.at + 1]!.verb !== undefined; // "…before my wrist quit"
+  if (/^(to|from|before|fore|'fore|'|until|till) /.test(after) && !quit && !/\b(spent|took|put)\b/.test(text) && !/^to (date|the)/.test(after) || (c.pred === 'have' || c.verb?.base === 'hold' || c.verb?.base === 'last') && c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '')) return false;
+  if (/^(later|ago|early|late|away|old|behind|past)\b/.test(after) || /\blooking for\b/.test(text) && !/\bon (the|that|this)\b|all told/.test(text)) return false;
   if (/^(need|want|require|expect|allow)$/.test(c.verb?.base ?? '')) return false;
-  if (/\b(in|after|within|every|until|till|for another|next|about)$/.test(t.sheet.tokens.slice(Math.max(0, f.from - 1), f.from).map(x => x.low).join(' ')) && !/\b(took|spent|put|call it)\b/.test(text)) return false;
+  if (/\b(in|after|within|every|until|till|for another|next)$/.test(t.sheet.tokens.slice(Math.max(0, f.from - 1), f.from).map(x => x.low).join(' ')) && !/\b(took|spent|put|call it)\b/.test(text)) return false;
   if (/\b(running|of running|ran|run time|on the clock|on the meter|hour meter|hourmeter|cure|dry|drying|curing|overnight|soak\w*|drive|drove|away|idl\w+|ran (it|her)|under load|warm|cool\w*|simmer\w*|boil\w*|charg\w+|bak\w+|cook\w*|in the oven|in the tank|bath)\b/.test(text) && !/\b(spent|took me|put in|hours? on)\b/.test(text)) return false;
   if (/\b(free|left|to spare|to kill|spare|before (the|my|i|choir|dinner|tea|supper|lunch|work))\b/.test(text) && !/\bspent\b/.test(text)) return false;
   if (c.ing && !c.who && f.to <= (c.items[c.vi]?.from ?? 0)) return true; // "two hours scraping the table"
@@ -58,7 +102,7 @@ function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
   if (/^(i|we)$/.test(c.who ?? '') && (c.pred === 'have' || c.verb?.base === 'have') && !/\b(in|into|on) (it|that|this|the|them)\b/.test(text)) return false;
   if (/^(spend|take|put|log|waste|do|use|sink|burn|work|have|get|lose|be|call|make|clock)$/.test(c.verb?.base ?? '') || c.pred === 'none' || c.pred === 'be' || c.pred === 'have') {
     if (c.pred === 'be' && !/\b(that's|that is|that was|it's|was|been)\b/.test(text)) return false;
-    if (c.subj.some(s => !s.carried) && c.pred === 'be' && !/hours? (on|in|at)/.test(text)) return c.verb !== undefined;
+    if (c.subj.some(s => !s.carried) && c.pred === 'be' && !/hours? (on|in|at)/.test(text)) return c.verb !== undefined || /\bwas\b/.test(text) && c.subj.every(s => namesPart(t.sheet, s.name)) && t.told.some(x => x.entry.kind === 'hours');
     return true;
   }
   return c.items.some((i, k) => i.f === f && (c.items[k - 1]?.low === ',' || k === c.items.length - 1 || c.items[k + 1]?.t === 'mark' || c.items[k - 1]?.low === 'for') ) && c.verb !== undefined && /^(i|we)?$/.test(c.who ?? '');
@@ -66,13 +110,13 @@ function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
 
 /** What it was spent on: after "on", "into", the object of the work, or what was last named. */
 function on(t: Telling, c: Clause, f: Found): string | undefined {
-  const k = c.items.findIndex((i, n) => /^(on|into|in|at|with)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron') && i.from >= f.from - 6);
+  const k = c.items.findIndex((i, n) => /^(on|into|in|at|with)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron') && i.from >= f.from - 9);
   if (k >= 0) {
     const np = c.items[k + 1]!.np;
     if (np && !np.stands && !/^(brush|evening|morning|afternoon|night|total|all|shop|rain|cold)$/.test(np.said) && !/shop|shed|barn/.test(np.said)) return np.name;
     if (c.items[k + 1]!.t === 'pron' && /^(it|that|them|this|those)$/.test(c.items[k + 1]!.low)) return t.memory.topic()?.name;
   }
-  const own = [...c.obj, ...c.subj].find(s => s.name);
+  const own = [...c.obj, ...c.subj].find(s => s.name && (namesPart(t.sheet, s.name) || s.machine));
   const after = c.items.find(i => i.np && !i.np.stands && i.from >= f.to);
   if (own && !own.carried) return own.name;
   if (c.verb?.form === 'ing' || c.items.some(i => i.t === 'verb' && i.form === 'ing')) return after?.np?.name ?? own?.name;

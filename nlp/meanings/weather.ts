@@ -1,4 +1,5 @@
 import type { Entry } from '../../domain/model/entry.ts';
+import type { Clause } from '../clauses/clause.ts';
 import type { Found } from '../types.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { trim } from './lib/fields.ts';
@@ -6,8 +7,8 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 
 type Sky = Extract<Entry, { kind: 'weather' }>['sky'];
 const SKY: readonly (readonly [RegExp, Sky])[] = [
-  [/\b(snow(ing|s|y)?|sleet|blizzard|flurries|white stuff)\b/, 'snow'], [/\b(rain(s|y|ing)?|showers?|showery|wet|drizzle|storms?|stormy|thunderstorms?|downpours?|pouring|bucketing|pissing|soaking|damp|thunder|chucking it down)\b/, 'rain'],
-  [/\b(frost(s|y)?|freez(e|ing)|freezes|below freezing|hard freeze|icy|below zero|minus \w+)\b/, 'frost'], [/\b(wind(s|y)?|gale(s)?|gusts?|gusty|blowy|breezy|blowing|blow a)\b/, 'wind'], [/\b(hot|heat ?wave|heat|scorch\w*|roasting|sweltering|boiling|baking|scorcher|in the nineties|over ninety|blistering)\b/, 'hot'],
+  [/\b(snow(ing|s|y)?|sleet|blizzard|flurries|white stuff)\b/, 'snow'], [/\b(rain(s|y|ing)?|showers?|showery|precipitation|wet|drizzle|storms?|stormy|thunderstorms?|downpours?|pouring|bucketing|pissing|soaking|damp|thunder|chucking it down)\b/, 'rain'],
+  [/\b(frost(s|y)?|freez(e|ing)|freezes|below freezing|hard freeze|icy|below zero|minus \w+)\b/, 'frost'], [/\b(wind(s|y)?|gale(s)?|gusts?|gusty|blowy|breezy|blowing|blow a|(a|big|bit of a|proper|good) blow|blow (coming|due|on the way|forecast|on (mon|tues|wednes|thurs|fri|satur|sun)day))\b/, 'wind'], [/\b(hot|heat ?wave|heat|scorch\w*|roasting|sweltering|boiling|baking|scorcher|in the nineties|over ninety|blistering)\b/, 'hot'],
   [/\b(dry|fine|sunny|sun|clear|fair|no rain|settled|bright)\b/, 'dry'],
 ];
 /** Words that make a sky word a thing of the shop: a dry bearing, a fine thread, hot iron. */
@@ -17,7 +18,8 @@ const SAYS = /\b(they|radio|forecast|weather|tv|paper|app|bbc|met|says?|saying|s
 export const weather: Meaning = t => {
   const c = t.clause;
   if (c.who === 'they' && c.subj.length) return undefined; // "they're fine" is said of parts
-  if (c.asks || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan)$/.test(c.reality) || c.reality === 'hearsay' && /\b(hope|hoping|wish|doubt)$/.test(lowText(t, t.clauses[t.at - 1] ?? c))) return undefined;
+  const marvel = /\b(can|would|will) you (believe|credit) (it|that)\b/.test(lowText(t));
+  if (c.asks && !marvel || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan)$/.test(c.reality) || c.reality === 'hearsay' && /\b(hope|hoping|wish|doubt)$/.test(lowText(t, t.clauses[t.at - 1] ?? c))) return undefined;
   const text = lowText(t);
   if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
   if (/\b(could|can) do with\b|\bneed(s|ing)? (a|some)\b|\bpray\w*\b/.test(text)) return undefined;
@@ -25,7 +27,8 @@ export const weather: Meaning = t => {
   if (!sky) return undefined;
   const more = severalSkies(t);
   if (more) return more;
-  if (/^(i|we|you)$/.test(c.who ?? '') || partTalk(t) || /\b(to (dry|set|cure)|drying|dries)\b/.test(text) || c.verb?.form === 'past' && /^(run|turn|go|come|get|find|feel|work|wear|blow|dry|strip|make)$/.test(c.verb.base!)) return undefined;
+  if (/\btoo (wet|cold|hot|windy|dry|damp|bright)\b/.test(text)) return undefined;
+  if (/^(i|we|you)$/.test(c.who ?? '') && !/\b(in for|due|have|got|getting|get)\b/.test(text) || partTalk(t) || /\b(to (dry|set|cure)|drying|dries)\b/.test(text) || c.verb?.form === 'past' && /^(run|turn|go|come|get|find|feel|work|wear|blow|dry|strip|make)$/.test(c.verb.base!)) return undefined;
   const days = t.sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague);
   const today = t.sheet.ctx.at.slice(0, 10);
   const named = longest(days).filter(f => (f.value.to ?? f.value.from ?? '9') >= today);
@@ -33,8 +36,18 @@ export const weather: Meaning = t => {
   if (!named.length) return SAYS.test(text) && /\b(forecast|coming|on the way|they|radio)\b/.test(text) ? [{ kind: 'weather', sky } as Entry] : undefined;
   const upTo = named.length === 1 && /\b(through|thru|till|until|up to|up till)( to)?( the)? [a-z]+$|\b(through|thru|till|until) (to )?(mon|tues|wednes|thurs|fri|satur|sun)/.test(text) && !named[0]!.value.to?.localeCompare(named[0]!.value.from ?? '') ? sinceWhen(t) : undefined;
   const from = upTo ?? named[0]!.value.from, to = named.at(-1)!.value.to ?? (openEnded(t, named.at(-1)!) ? undefined : named.at(-1)!.value.from);
-  return [trim({ kind: 'weather', sky, from, to }) as Entry];
+  return [trim({ kind: 'weather', sky, from, to: stays(t) ?? to }) as Entry];
 };
+
+/** "rain Saturday, staying till Monday": the clause after says how long. */
+function stays(t: Telling): string | undefined {
+  const n = t.clauses[t.at + 1];
+  if (!n || !/^(and )?(it's |it is )?(staying|lasting|hanging on|hanging about|sticking around|right through|not clearing|not stopping|on and off)\b.*\b(till|until|through|to|thru)\b/.test(lowText(t, n))) return undefined;
+  const f = t.sheet.found.filter(x => x.dim === 'when' && x.from >= n.from && x.to <= n.to && !x.value.vague).at(-1);
+  if (f?.dim !== 'when') return undefined;
+  (n as Clause & { spoken?: boolean }).spoken = true;
+  return f.value.to ?? f.value.from;
+}
 
 /** "Forty-two on Friday. Hot right through to Sunday": a span with only its end said begins on the day named before, else today. */
 function sinceWhen(t: Telling): string {
@@ -55,15 +68,23 @@ function severalSkies(t: Telling): Entry[] | undefined {
 
 function skyIn(t: Telling, text: string): Sky | undefined {
   if (/\bno (rain|frost|wind|snow)\b|\bwithout (any )?rain\b|\bnot a drop\b|\bstays? dry\b|\bstaying dry\b/.test(text)) return /no rain|drop|dry/.test(text) ? 'dry' : undefined;
-  if (t.clause.neg || /\b(stops?|ends?|clears?|lets? up|eases?|over by)\b/.test(text)) return undefined;
+  if (/\b(stops?|ends?|clears?|lets? up|eases?|over by)\b/.test(text)) return undefined;
   const said = text.replace(/\b(mon|tues?|wed|thurs?|fri|sat|sun) ?(&|and|\+|-|to|thru|through) ?(mon|tues?|wed|thurs?|fri|sat|sun)\b|\b(on|til|till|until|by|from|to|this|next|&|and) sun\b/g, ' ');
   const hits = SKY.flatMap(([re, sky]) => { const m = re.exec(said); return m ? [{ sky, at: m.index }] : []; });
   if (!hits.length || !SAYS.test(text) && !t.sheet.found.some(f => f.dim === 'when' && f.from >= t.clause.from && f.to <= t.clause.to)) return undefined;
-  return hits.sort((a, b) => a.at - b.at)[0]!.sky;
+  const first = hits.sort((a, b) => a.at - b.at)[0]!;
+  return /\b(not|never|no|isn't|won't|doesn't|without|n't)( \w+){0,3} ?$/.test(said.slice(0, first.at)) ? undefined : first.sky;
+}
+
+/** Where the words of the sky and its days end: what run-on speech says after them is another matter. */
+function skyEnds(t: Telling): number {
+  const c = t.clause, day = t.sheet.found.filter(f => f.dim === 'when' && f.from >= c.from && f.to <= c.to).at(-1);
+  const sky = t.sheet.tokens.findIndex((x, k) => k >= c.from && k < c.to && SKY.some(([re]) => re.test(x.low)));
+  return day && sky >= 0 && sky < day.from ? day.to : c.to;
 }
 
 /** A clause about a part or a job rather than the sky. */
-const partTalk = (t: Telling): boolean => t.clause.items.some(i => i.np && !i.np.stands && (i.np.known || [...nounClasses(i.np.said), ...nounClasses(i.np.said.split(' ').at(-1)!)].some(k => /part|fastener|consumable|machine/.test(k))) && !/\b(rain|snow|frost|wind|sun|heat|dry|forecast|weather|radio|tv|paper|week|weekend|day|days|morning|afternoon|evening|night|showers?|spell|storm|storms|gale|gales|gusts|knots|mph|degrees|nineties|eighties|inch|inches|sky|app|wireless|man|woman|lady|outlook|freeze|luck|met office|office|news|wet|hot|fine|clear|sunny|windy|figures|neighbou?r|wife|bones|knee|stretch|run|bit|chance|front|drop|lot|patch|met|thunder|drizzle|sleet|half|heatwave|rest|chap|fella|north|south|west|east|northerly|westerly|fog|mist|cold|snap|downpour|end|first|second|thing)s?$/.test(i.np.said))
+const partTalk = (t: Telling): boolean => t.clause.items.some(i => i.np && i.from < skyEnds(t) && !i.np.stands && (i.np.known || [...nounClasses(i.np.said), ...nounClasses(i.np.said.split(' ').at(-1)!)].some(k => /part|fastener|consumable|machine/.test(k))) && !/\b(rain|snow|frost|wind|sun|heat|dry|forecast|weather|radio|tv|paper|week|weekend|day|days|morning|afternoon|evening|night|showers?|spell|storm|storms|gale|gales|gusts|knots|mph|degrees|nineties|eighties|inch|inches|sky|app|wireless|man|woman|lady|outlook|freeze|luck|met office|office|news|wet|hot|fine|clear|sunny|windy|figures|neighbou?r|wife|bones|knee|stretch|run|bit|chance|front|drop|lot|patch|met|thunder|drizzle|sleet|half|heatwave|rest|chap|fella|north|south|west|east|northerly|westerly|fog|mist|cold|snap|downpour|end|first|second|thing)s?$/.test(i.np.said))
   || t.clause.verb !== undefined && /^(paint|spray|prime|mow|bale|fit|weld|clean|varnish|leave|put|take|pull|let|cure|check|need)$/.test(t.clause.verb.base ?? '');
 
 const longest = (list: Extract<Found, { dim: 'when' }>[]): Extract<Found, { dim: 'when' }>[] => {
@@ -71,4 +92,4 @@ const longest = (list: Extract<Found, { dim: 'when' }>[]): Extract<Found, { dim:
   for (const f of [...list].sort((a, b) => (b.to - b.from) - (a.to - a.from))) if (!kept.some(k => f.from < k.to && k.from < f.to)) kept.push(f);
   return kept.sort((a, b) => a.from - b.from);
 };
-const openEnded = (t: Telling, f: Found): boolean => /^(from|since|starting)$/.test(t.sheet.tokens[f.from]?.low ?? '') || /^(from|starting|onwards?|on)$/.test(t.sheet.tokens[f.to]?.low ?? '') && /onwards?|from/.test(t.sheet.tokens.slice(f.from, f.to + 1).map(x => x.low).join(' '));
+const openEnded = (t: Telling, f: Found): boolean => /^(from|since|starting)$/.test(t.sheet.tokens[f.from]?.low ?? '') || /^(from|since|starting)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '') || /^(from|starting|onwards?|on)$/.test(t.sheet.tokens[f.to]?.low ?? '') && /onwards?|from/.test(t.sheet.tokens.slice(f.from, f.to + 1).map(x => x.low).join(' '));

@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
 import { isMachine, partLike } from '../clauses/things.ts';
 import { isClass } from '../words/verbs.ts';
+import { CONDITION } from '../words/conditions.ts';
 import { SOILED } from './finding/does.ts';
 import { isConsumable, isTool, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
@@ -50,10 +51,11 @@ const isWork = (t: Telling, c: Clause): boolean => {
   if (form === 'ing' && !begun && !(c.who && /^(i|we)$/.test(c.who)) && !/\b(spent|been|still|half|hours?)\b/.test(lowText(t))) return false;
   if (begun && (form === 'ing' || form === 'base') && (isClass(base!, 'off') || isClass(base!, 'on') || isClass(base!, 'work') || isClass(base!, 'tight'))) return c.obj.length > 0 || c.subj.length > 0;
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
+  if (isClass(base!, 'fail') && CONDITION.has(c.verb!.low) && (c.carriedSubj && !c.who && c.subj.some(s => !s.carried) || !c.obj.length && !c.passive && !/^(i|we|he|they|she)$/.test(c.who ?? ''))) return false; // "wind caught the door and bent the hinge", "turns out bent"
   if (base === 'rub' && /\b(through|thin|away)\b/.test(lowText(t))) return false;
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;
   if (isClass(base!, 'fail') && !c.obj.length && c.carriedSubj && c.join === ',' && !c.who) return false; // "turned up, bent in half by the post"
-  if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && /^(re|de|un|bead|sand|wire|pressure|spot)/.test(base!) && base!.length > 5;
+  if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && isClass(base!.replace(/^(re|de|un|bead|sand|wire|pressure|spot|shot|hand|line|machine|part|over)-?/, ''), 'work'); // an unlisted verb only where it is a known one done anew
   if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang)$/.test(base!)) return c.obj.length > 0 || c.passive || (c.carriedSubj ?? false);
   return true;
 };

@@ -68,7 +68,7 @@ function unnamed(t: Telling): Thing[] {
 /** "clutch disc is soaked with oil", "caked in mud": what is on or in it was not put there. */
 const soiled = (t: Telling): boolean => t.clause.items.some(i => i.t === 'be') && SOILED.test(lowText(t));
 /** Said of a part by what has got into or onto it. */
-export const SOILED = /\b(soaked|caked|covered|coated|packed|filled|plastered|smothered|crusted|clogged|blocked|choked|bunged|plugged|stuffed|lined|swimming|dripping|saturated|fouled|gummed|varnished|furred)( \w+)? (with|in|by|full of) (\w+ )?(oil|mud|muck|grease|water|rust|dirt|chaff|soot|carbon|scale|sludge|dust|straw|crud|gunk|clay|cobwebs?|nests?|wasps?|mice|leaves|ash|coke|tar|gum|sand|silt|grit|swarf|cement|paint|weed|hay|seed)\b|\bsoaked through\b/;
+export const SOILED = /\b(soaked|saturated|swimming|dripping|fouled|flooded)( \w+)? (with|in) (\w+ )?(oil|water|grease|petrol|fuel|coolant|diesel)\b|\b(soaked|caked|covered|coated|packed|filled|plastered|smothered|crusted|clogged|blocked|choked|bunged|plugged|stuffed|lined|swimming|dripping|saturated|fouled|gummed|varnished|furred)( \w+)? (with|in|by|full of) (\w+ )?(mud|muck|rust|dirt|chaff|soot|carbon|scale|sludge|dust|straw|crud|gunk|clay|cobwebs?|nests?|wasps?|mice|leaves|ash|coke|tar|gum|sand|silt|grit|swarf|cement|weed|hay|seed)\b|\bsoaked through\b/;
 
 /** "it ran", "she fired": a trial run of the machine is no state of a part. */
 const trialRun = (c: Clause): boolean => /^(run|fire|start|pop|cough|catch|turn|kick)$/.test(c.verb!.base!) && /^(past|part)$/.test(c.verb!.form ?? '') && !c.neg && (c.subj.some(s => s.machine || /^(engine|motor|tractor)$/.test(s.name)) || c.subj.every(s => s.carried));
@@ -81,7 +81,7 @@ function wreckedBy(t: Telling): Entry[] | undefined {
   if (mine ? !/^(break|snap|shear|crack)$/.test(base) : isClass(base, 'work') && !/^(chew|crack|bend|split)$/.test(base) || /^(lose|let|leak|strip|free)$/.test(base) || !c.subj.length || c.subj.some(s => s.carried)) return undefined;
   const parts = c.obj.filter(o => partLike(t.sheet, o.name) && !isMachine(t.sheet, o.name));
   if (!parts.length) return undefined;
-  const rest = c.rest.length ? condition(t, c, c.rest[0]!.from) : '';
+  const after = c.obj.at(-1)!.to, rest = after < c.to ? condition(t, c, after) : '';
   const by = mine || /^(break|snap|crack|shear|split|bend)$/.test(base) ? '' : `by ${c.subj[0]!.np?.said ?? c.subj[0]!.name}`;
   return parts.map(p => make(p.name, [c.verb!.low, rest, by].filter(Boolean).join(' '), verdictIn(rest)));
 }

@@ -6,7 +6,6 @@ export const FINDINGS: ToldCorpus = {
   kind: 'finding',
   phrases: [
     ...told([found('radiator', 'weeping at the seam')], ['Radiator is weeping at the seam.', "The radiator's weeping at the seam.", 'radiator was weeping at the seam']),
-    ...told([found('slats', 'four split', 'replace'), found('slats', 'two sound', 'good')], ['Four of the slats are split and fit for firewood, the other two are sound.'].slice(0, 0)),
     ...told([found('slats', 'four split'), found('slats', 'two sound', 'good')], ['Four of the slats are split, the other two are sound.', 'Four of the slats are split. The other two are sound.', 'four of the slats are split the other two are sound']),
     ...told([found('slats', 'three bent')], ['Three of the slats are bent.', 'three slats bent', 'Three slats are bent.', 'three of the slats bent'].slice(0, 3)),
     ...told([found('tail hinge', 'broke clean in two')], ['The wind broke the tail hinge clean in two.']),
@@ -26,7 +25,6 @@ export const FINDINGS: ToldCorpus = {
     ...told([found('exhaust manifold', 'cracked')], ['The exhaust manifold is cracked.', 'exhaust manifold cracked', 'Found the exhaust manifold cracked.', "Exhaust manifold's cracked.", 'uh so the exhaust manifold is cracked']),
     ...told([found('rear axle bearing', 'fine', 'good')], ['Rear axle bearing is fine.', "The rear axle bearing's fine.", 'rear axle bearing fine', 'Rear axle bearing was fine.']),
     ...told([found('thrust washer', 'junk', 'replace')], ['The thrust washer is junk.', "Thrust washer's junk.", 'thrust washer junk']),
-    ...told([found('clutch plate', 'worn but will go again', 'reuse')], ["Clutch plate is worn but it'll go again.", "The clutch plate's worn but it will do.", "clutch plate is worn, it'll do another season"].slice(0, 0)),
     ...told([found('clutch plate', 'worn', 'reuse')], ["Clutch plate is worn but it'll go again.", "The clutch plate's worn but it will do.", "clutch plate is worn, it'll do another season", 'Clutch plate is worn. Good for another year.', 'clutch plate worn but itll do']),
     ...told([found('drive chain', 'stretched', 'watch')], ['Drive chain is stretched, keep an eye on it.', "The drive chain's stretched, I'll watch it.", 'drive chain stretched. one to watch.', 'Drive chain is stretched so keep an eye on it.']),
     ...told([found('side panel', 'rusted through', 'repair'), { kind: 'job', do: 'patch', part: 'side panel' }], ["Side panel is rusted through, I've got to patch it.", "The side panel's rusted through. I'll have to patch it.", 'side panel rusted through, needs patching']),
