@@ -1,5 +1,6 @@
 import type { Tag, Token } from '../types.ts';
 import { CONDITION } from '../words/conditions.ts';
+import { ENGLISH_ADJECTIVES, ENGLISH_ADVERBS } from '../words/english.ts';
 import { ADVERB, ARTICLE, AUX_BE, AUX_HAVE, MODAL, PREP, PRONOUN } from '../words/grammar.ts';
 import { isTradeWord, nounClasses, singular } from '../words/nouns.ts';
 import { isClass, verbForms, type VerbForm } from '../words/verbs.ts';
@@ -139,7 +140,8 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
 }
 
 function unknownTag(low: string, prev: Tag | undefined, tokens: readonly Token[], i: number, solid: ReadonlySet<number>): Tag {
-  if (/(ly|wise|ways)$/.test(low) && low.length > 4) return 'adv';
+  if (ENGLISH_ADVERBS.has(low) || /(ly|wise|ways)$/.test(low) && low.length > 4) return 'adv';
+  if (ENGLISH_ADJECTIVES.has(low)) return 'adj';
   if (low.includes('-') && !/-(ed|up)$/.test(low) && !/[a-z]{3}ed$/.test(low)) return 'noun';
   if (low.includes('-') && !/[a-z]{3}ed$/.test(low)) return 'noun';
   if (/..ed$/.test(low)) return beforeNoun(prev) && nominal(tokens, i + 1, solid) ? 'adj' : 'verb';

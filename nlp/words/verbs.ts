@@ -1,4 +1,6 @@
+import { ENGLISH_VERBS } from './english.ts';
 import { IRREGULAR } from './irregular.ts';
+import { nounClasses } from './nouns.ts';
 
 /** What a verb of the shop does, apart from its particle. A verb may do several things; its particle and its object decide. */
 export type VerbClass = 'off' | 'on' | 'hang' | 'tight' | 'work' | 'send' | 'arrive' | 'order' | 'buy' | 'quote' | 'stow' | 'measure' | 'begin' | 'stop' | 'find' | 'spend' | 'state' | 'say' | 'think' | 'move' | 'own' | 'help' | 'wait' | 'check' | 'fail';
@@ -78,7 +80,11 @@ for (const [word, base] of [['got', 'get'], ['fit', 'fit'], ['lit', 'light'], ['
   forms.set(word, [...have.filter(h => h.base !== base || h.form === 'base'), { base, form: 'past' }, { base, form: 'part' }]);
 }
 
-export const allVerbForms = (): IterableIterator<string> => forms.keys();
+const tradeForms: readonly string[] = [...forms.keys()];
+for (const base of ENGLISH_VERBS) for (const f of inflect(base) as (VerbForm & { word: string })[]) if (!nounClasses(f.word).size) forms.set(f.word, [...forms.get(f.word) ?? [], { base: f.base, form: f.form }]);
+
+/** Forms of the verbs that the shop's talk is made of. */
+export const allVerbForms = (): readonly string[] => tradeForms;
 /** The verbs that a word can be a form of; empty when it is none. */
 export const verbForms = (low: string): readonly VerbForm[] => forms.get(low) ?? NONE;
 const NONE: readonly VerbForm[] = [];
