@@ -98,6 +98,12 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     while (c.items[n] && /^(from|at|off|by|behind|under|down|up|over|across|along|near|round)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
     if (/^(from|between)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(to|and)$/.test(c.items[n + 2]?.low ?? '') && c.items[n + 3]?.t === 'np' && (isAux(c.items[n + 4]) || finite(c.items[n + 4]))) n += 4; // "the chain from the gearbox to the beater is stiff"
     if (/^(in|on|with|under|to|for)$/.test(c.items[n]?.low ?? '') && /^(it|them|that)$/.test(c.items[n + 1]?.low ?? '') && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2; // "the gasket in it is torn"
+    // "one adapter M18 on G half inch is": its size stands before the verb
+    if (/^(thread|measure|number)$/.test(c.items[n]?.f?.dim ?? '')) {
+      let j = n;
+      while (c.items[j] && j < n + 7 && (/^(thread|measure|number)$/.test(c.items[j]!.f?.dim ?? '') || /^(by|x|on|,)$/.test(c.items[j]!.low) || c.items[j]!.np && /^(on|by)$/.test(c.items[j - 1]!.low))) j++;
+      if (c.items[j]?.t === 'be' || c.items[j]?.t === 'modal') n = j;
+    }
     // "the blades for the mill I sanded": what only says which one stands before who did it
     while (/^(for|from|off|on|in|of)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(i|we)$/.test(c.items[n + 2]?.low ?? '') && (finite(c.items[n + 3]) || isAux(c.items[n + 3]))) n += 2;
     // "the rears I honed": the object stands first

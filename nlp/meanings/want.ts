@@ -3,11 +3,13 @@ import type { Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
 import { nameKey } from '../../domain/model/names.ts';
 import { isMachine, partLike } from '../clauses/things.ts';
+import { EVERYDAY } from '../words/everyday.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { moneyClause } from './lib/money.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { goodsIn, type Goods } from './lib/goods.ts';
 import { specAfter } from './lib/spec.ts';
+import { singular } from '../words/nouns.ts';
 import { trim } from './lib/fields.ts';
 import { needed } from './lib/needing.ts';
 import { isCalledFor, opensList, phrasedWant, underList } from './lib/wanting.ts';
@@ -25,17 +27,15 @@ export const want: Meaning = t => {
   if (more) return more;
   const k = phrased ?? (isCalledFor(t, c) ? 0 : needed(t, c));
   if (k === undefined) return undefined;
-  const goods = (single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, offList(c.items), k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item))).filter(g => !COMFORT.test(g.item));
+  const goods = (single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, offList(c.items), k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item))).filter(g => !COMFORT.test(g.item) && !EVERYDAY.has(g.item) && g.item.length > 1);
   const list = goods.length ? goods : fronted(t, c);
   if (!goods.length && list.length) specAfter(t, c.items, Math.max(c.vi + 1, 0) + (c.items[c.vi + 1]?.low === 'some' ? 1 : 0), list.at(-1)!);
   const both = bothNew(t);
   if (both) return both;
   if (!list.length) return undefined;
   condemn(t, list.map(g => g.item));
-  const reason = isCalledFor(t, c) ? undefined : why(t, c, k);
-  const forAt = c.items.findIndex(i => i.low === 'for');
-  const owner = forAt >= 0 ? [...list].reverse().find(g => g.to <= c.items[forAt]!.from + 1) ?? list.at(-1) : undefined;
-  return list.filter(g => !isMachine(t.sheet, g.item)).map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec, for: owner && g !== owner ? undefined : reason }) as Entry);
+  const reasons = whys(t, c, k, list);
+  return list.map((g, i) => ({ g, why: reasons[i] })).filter(x => !isMachine(t.sheet, x.g.item)).map(({ g, why }) => trim({ kind: 'want', item: g.item, qty: counted(t, g), spec: g.spec, for: why }) as Entry);
 };
 
 /** What a person needs that no shop sells him for the machine. */
@@ -48,12 +48,12 @@ const offList = (items: readonly Item[]): readonly Item[] => {
 
 /** "need one", "I need another, inch and a half by two", "…need a dozen": so many of what was named before. */
 function single(t: Telling, c: Clause, k: number): Goods[] | undefined {
-  const it = c.items[k], dozen = it?.np && /^(dozen|couple|pair|few)$/.test(it.np.said) && c.items[k + 1]?.low !== 'of';
+  const it = c.items[k], dozen = it?.np && /^(dozen|couple|pair|few|set|full set|whole set|complete set)$/.test(it.np.said) && c.items[k + 1]?.low !== 'of';
   if (!it || !dozen && !(/^(one|another)$/.test(it.low) && !c.items[k + 1]?.np)) return undefined;
-  const before = dozen ? fronted(t, c)[0] : undefined, topic = t.memory.topic();
+  const before = dozen ? fronted(t, c)[0] : undefined, topic = t.memory.all().find(x => !/^(chunk|bite|lump|hole|crack|chip|split|gouge|nick|dent|flat spot|tear)s?$/.test(x.name)) ?? t.memory.topic();
   if (!before && !topic) return [];
   const g: Goods = before ?? { item: topic!.name, from: it.from, to: it.to, thing: topic! };
-  if (dozen) g.qty = /dozen/.test(it.np!.said) ? 12 * (it.np!.count ?? 1) : 2;
+  if (dozen && !/set|few/.test(it.np!.said)) g.qty = /dozen/.test(it.np!.said) ? 12 * (it.np!.count ?? 1) : 2;
   specAfter(t, c.items, c.items[k + 1]?.low === 'of' && c.items[k + 2]?.t === 'pron' ? k + 3 : k + 1, g);
   return [g];
 }
@@ -85,7 +85,7 @@ function continued(t: Telling): Entry[] | undefined {
     const was = t.told.findLast(x => x.entry.kind === 'want' && nameKey(x.entry.item) === nameKey(again.item));
     if (was?.entry.kind === 'want') { was.entry.item = again.item; if (again.qty !== undefined) was.entry.qty = again.qty; if (again.spec) was.entry.spec = again.spec; return []; }
   }
-  return goods.map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec }) as Entry);
+  return goods.filter(g => !COMFORT.test(g.item)).map((g, i) => trim({ kind: 'want', item: g.item, qty: counted(t, g), spec: g.spec, for: forAfter(t, c, g.to, goods[i + 1]?.from ?? c.to, goods) }) as Entry);
 }
 
 /** "two pump leathers, two and a half inch. that's what I need": the things stand before. */
@@ -109,26 +109,49 @@ function forTopic(t: Telling, c: Clause): string | undefined {
   return undefined;
 }
 
-/** "for the main drive", "for it": the job or part that waits; a part that "needs" it says so itself. */
-function why(t: Telling, c: Clause, k: number): string | undefined {
-  const f = c.items.findIndex((i, n) => n > k && i.low === 'for' && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron' && /^(it|that|them|this)$/.test(c.items[n + 1]!.low)));
-  if (f >= 0) {
-    const next = c.items[f + 1]!;
-    if (!next.np) return t.memory.topic()?.name ?? t.told.at(-1)?.entry.kind;
-    if (isMachine(t.sheet, next.np.name)) return undefined;
-    if (/^(pair|lot|both|set)$/.test(next.np.said)) return t.memory.topic()?.name;
-    if (next.np.stands) return t.memory.sided(next.np.said, t.sheet) ?? undefined;
-    let to = next.to;
-    for (let n = f + 2; c.items[n] && /^(of|on|in)$/.test(c.items[n]!.low) && c.items[n + 1]?.np; n += 2) to = c.items[n + 1]!.to;
-    return to === next.to ? next.np.name : textOf(t.sheet, next.np.nameFrom, to).toLowerCase();
+/** "one adapter", "1 seal": a single thing that was counted; "a seal" was not. */
+const counted = (t: Telling, g: Goods): number | undefined => (g.qty !== undefined && (g.qty > 1 || /^(1|one)$/.test(t.sheet.tokens[g.thing.np?.from ?? g.from]?.low ?? '') && !g.thing.np?.stands) ? g.qty : undefined);
+
+/** The job or part that waits on each thing: said after it ("for the spindle"), after the last ("to go with it"), before all ("for the drain plug I need"), or the part that needs them. */
+function whys(t: Telling, c: Clause, k: number, list: readonly Goods[]): (string | undefined)[] {
+  const own = list.map((g, i) => forAfter(t, c, g.to, list[i + 1]?.from ?? c.to, list));
+  if (own.some(Boolean)) return own;
+  if (isCalledFor(t, c)) return list.map(() => undefined);
+  const goesWith = c.items.findIndex((i, n) => n > k && i.t === 'to' && /^(go|match|suit|fit|mate)$/.test(c.items[n + 1]?.base ?? ''));
+  if (goesWith > k && list.length) { // "…and two couplings to go with it"
+    const it = c.items[c.items[goesWith + 1]!.base === 'go' ? goesWith + 3 : goesWith + 2];
+    const what = it?.t === 'pron' ? (list.length > 1 ? list[0]!.item : t.memory.topic()?.name) : it?.np && !it.np.stands ? it.np.name : undefined;
+    return list.map((g, i) => (i === list.length - 1 && what !== g.item ? what : undefined));
   }
+  const reason = why(t, c, k);
+  return list.map(() => reason);
+}
+
+/** "for the main drive", "for it" between two tokens. */
+function forAfter(t: Telling, c: Clause, from: number, to: number, list: readonly Goods[]): string | undefined {
+  const f = c.items.findIndex((i, n) => i.from >= from && i.from < to && i.low === 'for' && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron' && /^(it|that|them|this)$/.test(c.items[n + 1]!.low)));
+  if (f < 0) return undefined;
+  const next = c.items[f + 1]!;
+  if (!next.np) return t.memory.all().find(x => !list.some(g => singular(g.item) === singular(x.name)))?.name;
+  if (isMachine(t.sheet, next.np.name)) return undefined;
+  if (/^(pair|lot|both|set)$/.test(next.np.said)) return t.memory.topic()?.name;
+  if (next.np.stands) return t.memory.sided(next.np.said, t.sheet) ?? undefined;
+  let end = next.to;
+  for (let n = f + 2; c.items[n] && /^(of|on|in)$/.test(c.items[n]!.low) && c.items[n + 1]?.np; n += 2) end = c.items[n + 1]!.to;
+  return end === next.to ? next.np.name : textOf(t.sheet, next.np.nameFrom, end).toLowerCase();
+}
+
+/** What the whole clause says of why: "to seal the tank", a topic named for something, or the part that needs it. */
+function why(t: Telling, c: Clause, k: number): string | undefined {
   const to = c.items.findIndex((i, n) => n > k && i.t === 'to' && c.items[n + 1]?.t === 'verb' && n > k);
   if (to > k && c.items.slice(k, to).some(i => i.np)) {
     const verb = c.items[to + 1]!, obj = c.items.slice(to + 2).find(i => i.np);
     if (obj?.np) return `${verb.base} the ${obj.np.name}`;
   }
+  const lead = c.items.findIndex(i => i.t !== 'cc' && i.t !== 'adv' && i.t !== 'mark');
+  if (c.items[lead]?.low === 'for' && c.items[lead + 1]?.np && !c.items[lead + 1]!.np!.stands && k > lead + 2 && !isMachine(t.sheet, c.items[lead + 1]!.np!.name)) return c.items[lead + 1]!.np!.name; // "for the drain plug I need"
   const named = forTopic(t, c);
   if (named) return named;
-  const subj = c.subj.find(s => !s.machine && !s.carried && /^(need|want)$/.test(c.verb?.base ?? '') && !/^(i|we)$/.test(c.who ?? ''));
+  const subj = c.subj.find(s => !s.machine && !s.carried && /^(need|want|require)$/.test(c.verb?.base ?? '') && !/^(i|we)$/.test(c.who ?? ''));
   return subj?.name;
 }

@@ -20,7 +20,7 @@ export function numbersOf(line: Line): Num[] {
   const out: Num[] = [];
   for (let i = 0; i < words.length;) {
     const got = mixedAt(words, i) ?? fractionAt(words, i) ?? plainAt(words, i);
-    if (!got || (got.n === 1 && words[i]!.text === 'one' && POINTING.test(line.text.slice(0, words[i]!.start)))) { i++; continue; }
+    if (!got || (got.n === 1 && words[i]!.text === 'one' && POINTING.test(line.text.slice(0, words[i]!.start))) || got.num.pair?.[0] === 1 && words[i]!.text === 'one' && / (?:a new|new|another|spare) $/.test(line.text.slice(0, words[i]!.start))) { i++; continue; }
     const start = words[i]!.start, end = words[i + got.n - 1]!.end;
     const about = ABOUT.test(line.text.slice(Math.max(0, start - 16), start));
     out.push({ start, end, ...got.num, ...(about ? { about } : {}) });

@@ -187,7 +187,7 @@ export function nameOf(sheet: Sheet, from: number, to: number): { name: string; 
   for (let k = from; k < to; k++) {
     const low = tokens[k]!.low;
     const leading = tags[k] === 'adj' && k + 1 < to;
-    if (leading && CONDITION.has(low) && STATEFUL.test(low) && !SIDES.has(low) && !nounClasses(`${low} ${tokens[k + 1]!.low}`).size) { states.push(low); continue; }
+    if (leading && CONDITION.has(low) && STATEFUL.test(low) && low !== 'green' && !SIDES.has(low) && !nounClasses(`${low} ${tokens[k + 1]!.low}`).size) { states.push(low); continue; }
     if (leading && LEFT_OUT.test(low) && !/^(other|spare|first|second|third|fourth|last)$/.test(low)) continue;
     if (tags[k] === 'noun' && name === '' && /^(new|old|brand)$/.test(low) && k + 1 < to) continue;
     if (tags[k] === 'det' || /^(the|a|an)$/.test(low)) continue;

@@ -76,7 +76,7 @@ function afterFor(t: Telling, items: readonly Item[], i: number, last: Goods): n
   const had = last.spec;
   const end = specAfter(t, items, k, last);
   if (last.spec !== had) return end;
-  const more = items.findIndex((x, n) => n >= k && n <= k + 2 && (x.low === 'and' || x.low === ',') && items[n + 1]?.np && (items[n + 1]!.np!.count !== undefined || /^(a|an|some|another|new)$/.test(t.sheet.tokens[items[n + 1]!.from]!.low)));
+  const more = items.findIndex((x, n) => n >= k && n <= k + 3 && (/^(and|,|plus|\+|&)$/.test(x.low)) && items[n + 1]?.np && (items[n + 1]!.np!.count !== undefined || /^(a|an|some|another|new)$/.test(t.sheet.tokens[items[n + 1]!.from]!.low)));
   return more >= 0 ? more + 1 : i;
 }
 

@@ -8,10 +8,10 @@ export function needed(t: Telling, c: Clause): number | undefined {
   const items = c.items;
   const lead = t.clauses[t.at - 1];
   if (c.join === ':' && lead && /^(still |also |just )*((to|must) (get|buy|order|find)|needs?|needed|wants?|wanted|shopping( list)?|buy|list|parts( needed| wanted| to get)?|to buy list)[ :,.]*$/.test(lowText(t, lead))) { (lead as Clause & { spoken?: boolean }).spoken = true; return 0; }
-  if (c.subj.some(s => !s.carried || !/^(i|we)$/.test(c.who ?? 'i')) && !/^(i|we)$/.test(c.who ?? '') && items.findIndex(i => i.base === 'need' || i.base === 'want') < 0) return undefined;
-  if (/^(it|that|this|they)$/.test(c.who ?? '') && !(/^that$/.test(c.who ?? '') && /what (i|we) need/.test(text)) && !items.some(i => i.base === 'need' || i.base === 'want')) return undefined;
+  if (c.subj.some(s => !s.carried || !/^(i|we)$/.test(c.who ?? 'i')) && !/^(i|we)$/.test(c.who ?? '') && items.findIndex(i => /^(need|want|require)$/.test(i.base ?? '')) < 0) return undefined;
+  if (/^(it|that|this|they)$/.test(c.who ?? '') && !(/^that$/.test(c.who ?? '') && /what (i|we) need/.test(text)) && !items.some(i => /^(need|want|require)$/.test(i.base ?? ''))) return undefined;
   const at = (re: RegExp): number => items.findIndex(i => re.test(i.base ?? i.low));
-  const buy = items.findIndex((i, n) => i.t === 'verb' && /^(buy|get|order|find|source|pick|purchase|grab|fetch)$/.test(i.base ?? '') && (items[n - 1]?.t === 'to' || items[n - 1]?.t === 'modal' || n === c.vi && c.reality !== 'deed' || n === 0 && i.form === 'base'));
+  const buy = items.findIndex((i, n) => i.t === 'verb' && /^(buy|get|order|find|source|pick|purchase|grab|fetch|obtain|procure|acquire|secure)$/.test(i.base ?? '') && (items[n - 1]?.t === 'to' || items[n - 1]?.t === 'modal' || n === c.vi && c.reality !== 'deed' || n === 0 && i.form === 'base'));
   if (buy >= 0 && (c.reality === 'must' || c.reality === 'plan' && /\b(need|have|got|must|going) to\b|'ll\b|will\b/.test(text) || items[buy]!.form === 'base' && buy <= 1)) {
     if (items[buy]!.base === 'get' && items[buy + 1]?.t !== 'np' && !items[buy + 1]?.f && items[buy + 1]?.t !== 'det') return undefined;
     if (items.slice(buy + 1).some(i => i.t === 'verb' && (i.form === 'part' || i.form === 'past')) && items[buy]!.base === 'get') return undefined;
@@ -21,9 +21,9 @@ export function needed(t: Telling, c: Clause): number | undefined {
     return items[buy]!.base === 'pick' ? buy + 2 : buy + 1;
   }
   const have = items.findIndex((i, n) => i.low === 'have' && items[n - 1]?.t === 'to' && /^(got|need|have|'ve)$/.test(items[n - 2]?.low ?? ''));
-  if (have > 0) return have + 1;
+  if (have > 0) return items.slice(have + 1).some((i, n) => i.t === 'verb' && /^(past|part)$/.test(i.form ?? '') && !items[have + 2 + n]?.np) ? undefined : have + 1; // "have to have that one remetalled"
   if (/^(he|they|she|person|you)$/.test(c.who ?? '') && !(c.who !== 'he' && c.subj.length && items.some(i => i.base === 'need'))) return undefined; // "she needs a new leather": a machine may be "she"
-  const need = items.findIndex(i => i.t === 'verb' && i.base === 'need' || i.t === 'verb' && i.base === 'want' && i.low !== 'wanted');
+  const need = items.findIndex(i => i.t === 'verb' && /^(need|require)$/.test(i.base ?? '') && !/^required$/.test(i.low) || i.t === 'verb' && i.base === 'want' && i.low !== 'wanted');
   if (need >= 0 && items[need + 1]?.t !== 'to') {
     if (/^(it|she|that|this|they|them|both)$/.test(c.who ?? '') || items[need]!.base === 'want' && c.subj.length && !c.who) return partNeeds(items, need);
     if (items[need]!.form === 'past' && /^(i|we)$/.test(c.who ?? '') || priced(items, need)) return undefined;
@@ -37,7 +37,7 @@ export function needed(t: Telling, c: Clause): number | undefined {
     return need + 1;
   }
   const short = /\b(short (of|on)|run out of|ran out of|out of|low on|down to my last|missing|lacking)\b/.exec(text);
-  if (short && /^(i|we|im|i'm|we're|still|short|out|all|nearly|almost|running|am|run)\b/.test(text.replace(/^(and|but|so|also|okay) /, '')) && !/\b(out of (round|true|line|square|the|it|here|time|patience|puff|breath|hours|daylight|light|steam))\b/.test(text)) {
+  if (short && /^((i|we|im|'m|am|'re|are|'ve|have|still|all|nearly|almost|running|run|ran|getting|just|about|completely|clean|right|down|a|bit|little) ?)*(short|out|low|down to my last|missing|lacking)\b/.test(text.replace(/^(and|but|so|also|okay) /, '')) && !/\b(out of (round|true|line|square|the|it|here|time|patience|puff|breath|hours|daylight|light|steam))\b/.test(text)) {
     const n = items.findIndex((i, x) => (i.low === 'of' || i.low === 'on') && x > 0);
     return n >= 0 ? n + 1 : undefined;
   }

@@ -6,8 +6,8 @@ import type { Goods } from './goods.ts';
 const LOOSE = /^(,|-|–|;|:|\(|\)|about|around|roughly|say|maybe|approx|please|at|least|only|just|like|size|probably)$/;
 /** Words that tell a size from a count when they stand beside a number. */
 const SIZING = /^(by|x|×|\*|long|thick|wide|deep|high|tall|round|square|diameter|dia|od|id|bore|gauge|grit|ply|tooth|pitch|swg|awg|thread|threads|tpi|plus|oversize|undersize|over|under|sae|npt|bsp|unc|unf|grade|class|size|series|number|no|section|type|dot|mm|mil|inch|inches|foot|feet|ft|volt|volts|amp|amps|watt|watts|ton|pound|pounds|litre|liter|quart|gallon)$/;
-const TAIL = /^(long|thick|wide|deep|high|tall|round|square|diameter|dia|od|id|bore|across|oversize|undersize|thread|threads|overall|each|apiece|npt|bsp|unc|unf|coarse|fine|inside|outside|mm|pipe)$/;
-const KIND = /^((dot|grade|class|size|gauge|series|number|grit|sae|npt|bsp|bspt|unc|unf|bsw|bsf|din|iso|schedule|whitworth|ba|cei|model|type|no|stainless|copper|steel|mild steel|spring steel|brass|bronze|phosphor bronze|white oak|oak|ash|hickory|pine|plain|black|green|red|grey|gray|blue|white|zinc|zinc plated|galvanised|galvanized|coarse|fine|heavy duty|leather|rubber|cork|fibre|fiber|nylon|plastic|hardened|high tensile|iron|medium|annealed|light|heavy|left hand|right hand|metric|imperial|waterproof|greasable|sealed|diameter|dia|od|id|bore|inch|inches|spec|treated|pressure treated|pipe)|([a-z]|[a-z]{2}) (section|series|profile|type)|\w+ (thread|threads|grit|gauge|ply|volt|amp|tooth|npt|bsp|steel|brass|bronze|iron|oak|rubber|leather|treated)|(coarse|fine|unc|unf|bsp|npt) thread)$/;
+const TAIL = /^(long|thick|wide|deep|high|tall|round|square|diameter|dia|od|id|bore|across|oversize|undersize|thread|threads|pitch|gauge|grit|ply|shank|stroke|centres|centers|overall|each|apiece|npt|bsp|unc|unf|coarse|fine|inside|outside|mm|pipe)$/;
+const KIND = /^((dot|grade|class|size|gauge|series|number|grit|sae|npt|bsp|bspt|unc|unf|bsw|bsf|din|iso|schedule|whitworth|ba|cei|model|type|no|stainless|copper|steel|mild steel|spring steel|brass|bronze|phosphor bronze|white oak|oak|ash|hickory|pine|elm|beech|maple|chestnut|larch|teak|walnut|birch|spruce|fir|douglas fir|mahogany|cast iron|tool steel|silver steel|gunmetal|felt|canvas|hemp|neoprene|nitrile|silicone|ptfe|bakelite|tin|tinned|lead|poly|polyester|cotton|webbing|plain|black|green|red|grey|gray|blue|white|zinc|zinc plated|galvanised|galvanized|coarse|fine|heavy duty|leather|rubber|cork|fibre|fiber|nylon|plastic|hardened|high tensile|iron|medium|annealed|light|heavy|left hand|right hand|metric|imperial|waterproof|greasable|sealed|diameter|dia|od|id|bore|inch|inches|spec|treated|pressure treated|pipe)|([a-z]|[a-z]{2}) (section|series|profile|type)|\w+ (thread|threads|grit|gauge|ply|volt|amp|tooth|npt|bsp|steel|brass|bronze|iron|oak|rubber|leather|treated|serration|serrations|pitch|weave|pattern|cut|finish|lip|shank|bore|duty|section|profile|grain|tensile|hand|temper|hardness|centres|centers|spline|splines|flange|tang)|(coarse|fine|unc|unf|bsp|npt) thread)$/;
 const DONE = /^(annealed|galvanised|galvanized|hardened|plated|waxed|braided|tinned|threaded|welded|coated|treated|drilled|sealed|graded|ground|polished|greased|insulated|shielded|pre-?cut|turned)$/;
 const STATE = /^(fine|coarse|heavy|light|hard|soft|annealed|galvanised|plain|black|long|short|thick|thin|wide|narrow|square|round|flat|green|red|stainless|deep|high|standard|metric)$/;
 
@@ -27,6 +27,8 @@ export function specAfter(t: Telling, items: readonly Item[], from: number, last
     if (/^(x|×)$/.test(it.low) && items[k - 1]?.np && items[k + 1]?.f?.dim === 'number' && !/^(x|×)$/.test(items[k + 2]?.low ?? '')) continue; // "hose clamps x 4"
     const of = items[k + 1]?.low === 'of' && items[k + 2]?.t === 'pron';
     if (isCount(items, k, last, of)) { last.qty = (it.f as { value: { value: number } }).value.value; k += of ? 2 : 0; end = k + 1; open = false; continue; }
+    const made = /^(with|in|of)$/.test(it.low) ? featureAt(items, k + 1) : 0;
+    if (made) { pieces.push([k + 1, k + 1 + made]); k += made; end = k + 1; open = false; continue; }
     const joins = open && /^(by|x|×|\*|in|inch|and|a|of)$/.test(it.low) && k + 1 < items.length && sizes(items, k + 1) && !(it.low === 'and' && items[k + 1]!.np);
     const measured = sizes(items, k) || open && TAIL.test(it.low) || it.low === 'in' && isKind(items[k + 1]?.np?.said ?? '');
     const over = /^(plus|minus)$/.test(it.low) && items[k + 1]?.f?.dim === 'number' && !items[k + 2]?.np;
@@ -37,10 +39,21 @@ export function specAfter(t: Telling, items: readonly Item[], from: number, last
     end = k + 1;
     if (of && it.f) { k += 2; end = k + 1; }
   }
-  const words = pieces.filter(([a, b]) => b > a).map(([a, b]) => textOf(t.sheet, items[a]!.from, items[b - 1]!.to));
+  const words = pieces.filter(([a, b]) => b > a).map(([a, b]) => textOf(t.sheet, items[a]!.from, items[b - 1]!.to).replace(/^(?:an?|the) /i, ''));
   if (words.length) last.spec = [last.spec, ...words].filter(Boolean).join(', ');
   return end;
 }
+
+/** "with a 1 7/16 bore", "with 3/8 holes", "in chestnut": what a thing has or is made of; gives how many items say so. */
+function featureAt(items: readonly Item[], k: number): number {
+  const it = items[k], sized = it?.f !== undefined && /^(measure|thread|number)$/.test(it.f.dim);
+  if (items[k - 1]!.low === 'of') return /^(measure|thread)$/.test(it?.f?.dim ?? '') ? 1 : 0;
+  if (items[k - 1]!.low === 'in') return it?.np && isKind(it.np.said) && it.np.count === undefined ? 1 : 0;
+  if (it?.np && (it.np.spec !== undefined || isKind(it.np.said)) && (FEATURE.test(it.np.said) || isKind(it.np.said))) return 1;
+  if ((sized || it?.t === 'num') && items[k + 1]?.np && FEATURE.test(items[k + 1]!.np!.said)) return 2;
+  return it?.t === 'det' && featureAt([...items.slice(0, k), ...items.slice(k + 1)], k) ? 1 + featureAt([...items.slice(0, k), ...items.slice(k + 1)], k) : 0;
+}
+const FEATURE = /\b(holes?|bores?|shanks?|heads?|threads?|pitch|eyes?|lips?|faces?|keyways?|flanges?|splines?|teeth|tails?|tangs?|centres?|centers?|stems?|slots?|mesh|core|rim|grooves?|ends?|collars?)$/;
 
 /** A whole number alone between marks, or with "of them" or "off": how many. */
 function isCount(items: readonly Item[], k: number, last: Goods, of: boolean): boolean {

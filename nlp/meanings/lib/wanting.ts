@@ -12,8 +12,10 @@ const PHRASES: readonly RegExp[] = [
   /\b(?:put|write|mark|sign|jot|stick) (?:me|us) down for(?= )/,
   new RegExp(String.raw`${LEAD}(?:i|we) (?:still )?could (?:really )?(?:do with|use)(?= )`),
   /\b(?:remember|forget|mind|note to self) (?:: )?to (?:go )?(?:get|buy|order|pick up|grab|fetch)(?= )/,
+  /\b(?:be obliged to|wish to|like to|have to|need to|must|be glad to|going to have to) (?:obtain|procure|acquire|purchase|secure|source)(?= )/,
+  new RegExp(String.raw`${LEAD}(?:kindly |please |pls )(?:obtain|procure|order|get|buy|add)(?= )`),
   /\b(?:better|might as well) (?:get|buy|order|pick up|grab)(?= )/,
-  /\b(?:need|have|got|must|going|want)(?: to)? (?:lay (?:my |our )?hands on|get (?:my |our )?hands on|get hold of|get ahold of|track down|hunt (?:up|down)|send (?:away |off )?for|scare up|rustle up|dig up|round up|source)(?= )/,
+  /\b(?:need|have|got|must|going|want)(?: to)? (?:lay (?:my |our )?hands on|get (?:my |our )?hands on|get hold of|get ahold of|track down|hunt (?:up|down)|send (?:away |off )?for|scare up|rustle up|dig up|round up|source|chase up|chase down|come by|ferret out|see about (?:a|an|some|getting)|stock up on|restock|replenish|top up on)(?= )/,
   /^(?:(?:and|but|so|also|oh) )*(?:there (?:'s|is|are)|(?:i|we) (?:'ve|have)(?: got)?|got) (?:no|n't any|not any)(?= )(?=.* (?:left|remaining)\b)/,
 ];
 const LISTED = /\b(?:put|add|stick|write|chuck|jot|pop|throw|get|whack) (?=.*\b(?:on|to|onto) (?:the|my) (?:\S+ )?list\b)/;
@@ -41,12 +43,16 @@ function indexAt(items: readonly Item[], offset: number): number | undefined {
 }
 
 /** "To buy:", "shopping list:" before the things themselves. */
-export const headsWants = (t: Telling, c: Clause): boolean => HEAD.test(lowText(t, c)) && (t.sheet.tokens[c.to - 1]?.low === ':' || t.sheet.tokens[c.to]?.low === ':' || t.sheet.tokens[c.to - 1]?.low === '-');
+export const headsWants = (t: Telling, c: Clause): boolean => HEAD.test(lowText(t, c)) && (t.sheet.tokens[c.to - 1]?.low === ':' || t.sheet.tokens[c.to]?.low === ':' || /^[-.]$/.test(t.sheet.tokens[c.to - 1]?.low ?? ''));
 /** Whether this clause is such a heading with things after it. */
-export const opensList = (t: Telling): boolean => { const n = next(t); return n !== undefined && headsWants(t, t.clause) && n.items.some(i => i.np !== undefined); };
+export const opensList = (t: Telling): boolean => { const n = next(t); return n !== undefined && headsWants(t, t.clause) && n.pred === 'none' && !n.asks && n.items.some(i => i.np !== undefined); };
 /** Whether this clause stands right under such a heading. */
 export const underList = (t: Telling): boolean => { const p = previous(t); return p !== undefined && headsWants(t, p); };
 
 /** "two hose clamps needed", "a gasket is wanted": the things are the subject. */
 export const isCalledFor = (t: Telling, c: Clause): boolean =>
-  c.subj.length > 0 && c.subj.every(s => !s.carried && !/^(no|neither)$/.test(s.np?.quant ?? '')) && /^(need|want|require)$/.test(c.verb?.base ?? '') && /^(past|part)$/.test(c.verb!.form ?? '') && !c.obj.length && !/\b(was|were|had|been|what|help|hand|all|everything|that)\b/.test(lowText(t, c)) && c.subj.every(s => partLike(t.sheet, s.name));
+  c.subj.length > 0 && c.subj.every(s => !s.carried && !/^(no|neither)$/.test(s.np?.quant ?? '')) && (/^(need|want|require)$/.test(c.verb?.base ?? '') && /^(past|part)$/.test(c.verb!.form ?? '') || toBeGot(t, c)) && !c.obj.length && !/\b(was|were|had|been|what|help|hand|all|everything|that)\b/.test(lowText(t, c)) && c.subj.every(s => partLike(t.sheet, s.name));
+
+/** "one adapter is to be procured", "a new seal must be bought", "two clips to be got". */
+const toBeGot = (t: Telling, c: Clause): boolean =>
+  /^(buy|get|order|procure|obtain|purchase|acquire|source|find)$/.test(c.verb?.base ?? '') && c.reality === 'must' && /\b(to be|must be|should be|got to be|has to be|have to be|needs? to be|will have to be|needs? (buying|ordering|getting|sourcing|purchasing))\b/.test(lowText(t, c));
