@@ -10,7 +10,7 @@ import { textOf } from '../dimensions/part/phrase.ts';
 import { goodsIn, type Goods } from './lib/goods.ts';
 import { specAfter } from './lib/spec.ts';
 import { singular } from '../words/nouns.ts';
-import { trim } from './lib/fields.ts';
+import { isTool, trim } from './lib/fields.ts';
 import { needed } from './lib/needing.ts';
 import { isCalledFor, opensList, phrasedWant, underList } from './lib/wanting.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -27,7 +27,8 @@ export const want: Meaning = t => {
   if (more) return more;
   const k = phrased ?? (isCalledFor(t, c) ? 0 : needed(t, c));
   if (k === undefined) return undefined;
-  const goods = (single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, offList(c.items), k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item))).filter(g => !COMFORT.test(g.item) && !EVERYDAY.has(g.item) && g.item.length > 1);
+  const goods = (single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, offList(c.items), k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item) || isTool(g.item))).filter(g => !COMFORT.test(g.item) && !EVERYDAY.has(g.item) && g.item.length > 1 && !/^(new|old|good|bigger|better|more|other|another|replacement)$/.test(g.item) && !theOwn(t, c, g));
+  if (isCalledFor(t, c) && goods.length) specAfter(t, c.items, c.vi + 1, goods.at(-1)!);
   const list = goods.length ? goods : fronted(t, c);
   if (!goods.length && list.length) specAfter(t, c.items, Math.max(c.vi + 1, 0) + (c.items[c.vi + 1]?.low === 'some' ? 1 : 0), list.at(-1)!);
   const both = bothNew(t);
@@ -35,7 +36,13 @@ export const want: Meaning = t => {
   if (!list.length) return undefined;
   condemn(t, list.map(g => g.item));
   const reasons = whys(t, c, k, list);
-  return list.map((g, i) => ({ g, why: reasons[i] })).filter(x => !isMachine(t.sheet, x.g.item)).map(({ g, why }) => trim({ kind: 'want', item: g.item, qty: counted(t, g), spec: g.spec, for: why }) as Entry);
+  return list.map((g, i) => ({ g, why: reasons[i] })).filter(x => !isMachine(t.sheet, x.g.item) || x.g.spec !== undefined).map(({ g, why }) => trim({ kind: 'want', item: g.item, qty: counted(t, g), spec: g.spec, for: why }) as Entry);
+};
+
+/** "I need the big puller tomorrow", "I need my reamer back": a tool of one's own is no purchase. */
+const theOwn = (t: Telling, c: Clause, g: Goods): boolean => {
+  const first = t.sheet.tokens[g.thing.np?.from ?? g.from]?.low ?? '';
+  return /^(my|his|her|our|their|your)$/.test(first) || /^(the|that|those)$/.test(first) && (isTool(g.item) || c.prt.includes('back') || c.rest.some(i => i.low === 'back'));
 };
 
 /** What a person needs that no shop sells him for the machine. */
@@ -49,7 +56,8 @@ const offList = (items: readonly Item[]): readonly Item[] => {
 /** "need one", "I need another, inch and a half by two", "…need a dozen": so many of what was named before. */
 function single(t: Telling, c: Clause, k: number): Goods[] | undefined {
   const it = c.items[k], dozen = it?.np && /^(dozen|couple|pair|few|set|full set|whole set|complete set)$/.test(it.np.said) && c.items[k + 1]?.low !== 'of';
-  if (!it || !dozen && !(/^(one|another)$/.test(it.low) && !c.items[k + 1]?.np)) return undefined;
+  const them = it?.t === 'pron' && /^(them|those|it|some)$/.test(it.low) && (c.items[k + 1]?.low === 'in' || /^(measure|thread)$/.test(c.items[k + 1]?.f?.dim ?? '')); // "need them in M8"
+  if (!it || !dozen && !them && !(/^(one|another)$/.test(it.low) && !c.items[k + 1]?.np)) return undefined;
   const before = dozen ? fronted(t, c)[0] : undefined, topic = t.memory.all().find(x => !/^(chunk|bite|lump|hole|crack|chip|split|gouge|nick|dent|flat spot|tear)s?$/.test(x.name)) ?? t.memory.topic();
   if (!before && !topic) return [];
   const g: Goods = before ?? { item: topic!.name, from: it.from, to: it.to, thing: topic! };

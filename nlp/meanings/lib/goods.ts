@@ -20,6 +20,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
     const it = items[i]!;
     const whole = bulk(t, items, i);
     if (whole) { out.push(whole.goods); i = specAfter(t, items, whole.next, whole.goods); continue; }
+    if (it.f?.dim === 'number' && items[i + 1]?.low === 'off' && items[i + 2]?.np && Number.isInteger(it.f.value.value)) { const [one] = goodsIn(t, items.slice(0, i + 3), i + 2); if (one) { out.push({ ...one, qty: it.f.value.value }); i = specAfter(t, items, i + 3, out.at(-1)!); continue; } } // "four off M12 nuts"
     if (it.np && !it.np.stands) {
       const { things, next } = thingsAt(t.sheet, items, i, t.memory);
       const own: Goods[] = [];
@@ -102,7 +103,7 @@ function goods(t: Telling, thing: Thing, inner?: string): Goods {
   const np = thing.np;
   const sort = / ([a-z] section|\d+ grit)$/.exec(thing.name)?.[1];
   const spec = [np?.spec, inner, amountOf(t, thing), sort].filter(Boolean).join(', ');
-  return { item: thing.name.replace(/^x (?=.)/, '').replace(sort ? ` ${sort}` : /$^/, ''), from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : np && np.name !== thing.name && PAIRED[np.said] ? { qty: PAIRED[np.said] } : {}), ...(spec ? { spec } : {}) };
+  return { item: thing.name.replace(/^x (?=.)/, '').replace(/^(?:replacement|fresh|decent|suitable|matching) (?=.)/, '').replace(sort ? ` ${sort}` : /$^/, ''), from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : np && np.name !== thing.name && PAIRED[np.said] ? { qty: PAIRED[np.said] } : {}), ...(spec ? { spec } : {}) };
 }
 
 /** "a foot of belt", "two gallons of primer": the bulk amount is what it is specified by. */

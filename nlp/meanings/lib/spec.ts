@@ -48,6 +48,7 @@ export function specAfter(t: Telling, items: readonly Item[], from: number, last
 function featureAt(items: readonly Item[], k: number): number {
   const it = items[k], sized = it?.f !== undefined && /^(measure|thread|number)$/.test(it.f.dim);
   if (items[k - 1]!.low === 'of') return /^(measure|thread)$/.test(it?.f?.dim ?? '') ? 1 : 0;
+  if (items[k - 1]!.low === 'in' && /^(measure|thread)$/.test(it?.f?.dim ?? '')) { let n = 1; while (/^(by|x)$/.test(items[k + n]?.low ?? '') && items[k + n + 1]?.f) n += 2; return n; }
   if (items[k - 1]!.low === 'in') return it?.np && isKind(it.np.said) && it.np.count === undefined ? 1 : 0;
   if (it?.np && (it.np.spec !== undefined || isKind(it.np.said)) && (FEATURE.test(it.np.said) || isKind(it.np.said))) return 1;
   if ((sized || it?.t === 'num') && items[k + 1]?.np && FEATURE.test(items[k + 1]!.np!.said)) return 2;

@@ -17,9 +17,11 @@ const PHRASES: readonly RegExp[] = [
   /\b(?:better|might as well) (?:get|buy|order|pick up|grab)(?= )/,
   /\b(?:need|have|got|must|going|want)(?: to)? (?:lay (?:my |our )?hands on|get (?:my |our )?hands on|get hold of|get ahold of|track down|hunt (?:up|down)|send (?:away |off )?for|scare up|rustle up|dig up|round up|source|chase up|chase down|come by|ferret out|see about (?:a|an|some|getting)|stock up on|restock|replenish|top up on)(?= )/,
   /^(?:(?:and|but|so|also|oh) )*(?:there (?:'s|is|are)|(?:i|we) (?:'ve|have)(?: got)?|got) (?:no|n't any|not any)(?= )(?=.* (?:left|remaining)\b)/,
+  new RegExp(String.raw`${LEAD}no(?= )(?=.* (?:left|remaining)(?: at all| anywhere)? $)`),
+  new RegExp(String.raw`${LEAD}(?:(?:i|we) (?:'m|am|'re|are) )?(?:still |also |now )*(?:looking|looking out|on the lookout|hunting|searching|scouting|shopping|on the hunt|in search|keeping an eye out|in the hunt)(?: round| around| out)? (?:for|of)(?= (?!the |my |his |her |it |that |where |what |why |leaks?|trouble))`),
 ];
 const LISTED = /\b(?:put|add|stick|write|chuck|jot|pop|throw|get|whack) (?=.*\b(?:on|to|onto) (?:the|my) (?:\S+ )?list\b)/;
-const HEAD = /^(?:and |also |so )*(?:still )?(?:to (?:buy|get|order|pick up)|(?:the |my )?(?:shopping|parts|buying|wants|wanted) list|parts (?:needed|wanted|required|to (?:get|buy|order))|needed|wanted|shopping|needs?|buy|get|bits needed|still (?:needed|wanted))(?: for (?:the )?[a-z -]+)? ?(?::|-|–)?$/;
+const HEAD = /^(?:and |also |so )*(?:still )?(?:to (?:buy|get|order|pick up)|(?:the |my )?(?:shopping|parts|buying|wants|wanted) list|parts (?:needed|wanted|required|to (?:get|buy|order))|needed|wanted|required|(?:the )?following(?: \w+)? (?:are|is) (?:required|needed|wanted)|(?:add|put|stick|pop) (?:it |these |this |the following )?(?:to|on) (?:the |my )?(?:\S+ )?list|shopping|needs?|buy|get|bits needed|still (?:needed|wanted))(?: for (?:the )?[a-z -]+)? ?(?::|-|–)?$/;
 
 /** Item index just after a phrase that says something must be got. */
 export function phrasedWant(c: Clause): number | undefined {
