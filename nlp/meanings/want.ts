@@ -28,6 +28,7 @@ export const want: Meaning = t => {
   const k = phrased ?? (isCalledFor(t, c) ? 0 : needed(t, c));
   if (k === undefined) return undefined;
   const goods = (single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, offList(c.items), k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item) || isTool(g.item))).filter(g => !COMFORT.test(g.item) && !EVERYDAY.has(g.item) && g.item.length > 1 && !/^(new|old|good|bigger|better|more|other|another|replacement)$/.test(g.item) && !theOwn(t, c, g));
+  for (const g of goods) if (g.spec === 'short') delete g.spec; // "one bolt short"
   if (isCalledFor(t, c) && goods.length) specAfter(t, c.items, c.vi + 1, goods.at(-1)!);
   const list = goods.length ? goods : fronted(t, c);
   if (!goods.length && list.length) specAfter(t, c.items, Math.max(c.vi + 1, 0) + (c.items[c.vi + 1]?.low === 'some' ? 1 : 0), list.at(-1)!);

@@ -102,7 +102,7 @@ const tailOf = (items: readonly Item[], thing: Thing): string | undefined => {
 function goods(t: Telling, thing: Thing, inner?: string): Goods {
   const np = thing.np;
   const sort = / ([a-z] section|\d+ grit)$/.exec(thing.name)?.[1];
-  const spec = [np?.spec, inner, amountOf(t, thing), sort].filter(Boolean).join(', ');
+  const spec = [np?.spec?.replace(/^an? (?=\w+ inch)/i, ''), inner, amountOf(t, thing), sort].filter(Boolean).join(', ');
   return { item: thing.name.replace(/^x (?=.)/, '').replace(/^(?:replacement|fresh|decent|suitable|matching) (?=.)/, '').replace(sort ? ` ${sort}` : /$^/, ''), from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : np && np.name !== thing.name && PAIRED[np.said] ? { qty: PAIRED[np.said] } : {}), ...(spec ? { spec } : {}) };
 }
 
