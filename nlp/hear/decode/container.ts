@@ -1,30 +1,26 @@
 import { ALL_FORMATS, BufferSource, EncodedPacketSink, Input, type InputAudioTrack } from 'mediabunny';
 import { OpusDecoder } from 'opus-decoder';
-import { joinPieces, type Recording, type Refusal } from './sound.ts';
+import { Gathered } from './gather.ts';
+import type { Recording, Refusal } from './sound.ts';
 
 const OPUS_RATE = 48_000;
 
-/** Decodes the packets of one Opus track until there are more than `most` samples. */
-async function decodePackets(track: InputAudioTrack, most: number): Promise<{ pieces: Float32Array[][]; got: number }> {
+/** Decodes the packets of one Opus track, up to `seconds`. */
+async function decodePackets(track: InputAudioTrack, seconds: number): Promise<Recording> {
   const decoder = new OpusDecoder();
-  const pieces: Float32Array[][] = [];
-  let got = 0;
+  const sound = new Gathered(seconds);
   try {
     await decoder.ready;
     for await (const packet of new EncodedPacketSink(track).packets()) {
-      const { channelData, samplesDecoded } = decoder.decodeFrame(packet.data);
-      if (samplesDecoded === 0) continue;
-      pieces.push(channelData);
-      got += samplesDecoded;
-      if (got > most) break;
+      if (!sound.add(decoder.decodeFrame(packet.data).channelData, OPUS_RATE)) break;
     }
   } catch (error) {
     // A page that was closed while it recorded leaves a last packet cut off: what came before it is good.
-    if (got === 0) throw error;
+    if (sound.empty) throw error;
   } finally {
     decoder.free();
   }
-  return { pieces, got };
+  return sound.end();
 }
 
 /** Opus in WebM/Matroska or MP4, as browsers record it, up to `seconds`. Other codecs are refused by name. */
@@ -36,9 +32,7 @@ export async function decodeContainer(bytes: Uint8Array, seconds: number): Promi
     if (track.codec !== 'opus') {
       return { why: `This recording is ${(track.codec ?? 'in a form I don\'t know').toUpperCase()}, which I can't decode. Please send it as Opus, WAV or MP3.` };
     }
-    const most = seconds * OPUS_RATE;
-    const { pieces, got } = await decodePackets(track, most);
-    return { channels: joinPieces(pieces, most), rate: OPUS_RATE, more: got > most };
+    return await decodePackets(track, seconds);
   } catch {
     return { why: 'This recording is damaged and I could not open it.' };
   } finally {

@@ -1,5 +1,6 @@
 import { OggOpusDecoder } from 'ogg-opus-decoder';
-import { joinPieces, type Recording, type Refusal } from './sound.ts';
+import { Gathered } from './gather.ts';
+import type { Recording, Refusal } from './sound.ts';
 
 const OPUS_RATE = 48_000;
 /** Bytes handed over at once: small enough that a very long file can be left off soon after the limit. */
@@ -8,24 +9,18 @@ const PIECE = 64 * 1024;
 /** Opus in Ogg (RFC 7845), as chats send voice notes, up to `seconds`. A file that is cut short gives what is there. */
 export async function decodeOggOpus(bytes: Uint8Array, seconds: number): Promise<Recording | Refusal> {
   const decoder = new OggOpusDecoder();
-  const most = seconds * OPUS_RATE;
-  const pieces: Float32Array[][] = [];
-  let got = 0;
-  const keep = (channels: Float32Array[]) => {
-    if (!channels[0]?.length) return;
-    pieces.push(channels);
-    got += channels[0].length;
-  };
+  const sound = new Gathered(seconds);
   try {
     await decoder.ready;
-    for (let at = 0; at < bytes.length && got <= most; at += PIECE) {
-      keep((await decoder.decode(bytes.subarray(at, at + PIECE))).channelData);
+    let more = true;
+    for (let at = 0; at < bytes.length && more; at += PIECE) {
+      more = sound.add((await decoder.decode(bytes.subarray(at, at + PIECE))).channelData, OPUS_RATE);
     }
-    keep((await decoder.flush()).channelData);
+    if (more) sound.add((await decoder.flush()).channelData, OPUS_RATE);
   } catch {
-    if (got === 0) return { why: 'This voice note is damaged and I could not open it.' };
+    if (sound.empty) return { why: 'This voice note is damaged and I could not open it.' };
   } finally {
     decoder.free();
   }
-  return { channels: joinPieces(pieces, most), rate: OPUS_RATE, more: got > most };
+  return sound.end();
 }

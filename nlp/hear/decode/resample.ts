@@ -1,3 +1,5 @@
+import { joinPieces } from './sound.ts';
+
 /** Half the filter, in samples of the slower of the two rates. Longer is steeper and slower. */
 const HALF_TAPS = 32;
 /** Kaiser window: 8 keeps what lies past the band about 80 dB down (Kaiser 1974, β = 0.1102 (A − 8.7)). */
@@ -35,27 +37,76 @@ function taps(shift: number, half: number, cutoff: number): Float64Array {
 const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b));
 
 /**
- * Changes the sampling rate by a polyphase windowed-sinc filter: linear phase, no delay, unit gain at 0 Hz.
- * `from` and `to` are whole Hz. Gives round(length · to / from) samples.
+ * Changes the sampling rate of sound that comes in pieces, by a polyphase windowed-sinc filter: linear phase, no delay, unit gain at 0 Hz.
+ * `from` and `to` are whole Hz. Of `n` samples in all it makes round(n · to / from).
  */
-export function resample(samples: Float32Array, from: number, to: number): Float32Array {
-  if (from === to) return samples;
-  const divisor = greatestCommonDivisor(from, to);
-  const up = to / divisor;
-  const down = from / divisor;
-  const half = 2 * Math.ceil((HALF_TAPS * Math.max(1, from / to)) / 2);
-  const cutoff = CUTOFF * Math.min(1, to / from);
-  const phases = Math.min(up, MOST_PHASES);
-  const rows = new Array<Float64Array | undefined>(phases + 1);
-  const out = new Float32Array(Math.round((samples.length * to) / from));
-  for (let n = 0; n < out.length; n++) {
-    const centre = Math.floor((n * down) / up);
-    const phase = Math.round((((n * down) % up) / up) * phases);
-    const row = (rows[phase] ??= taps(phase / phases, half, cutoff));
-    const inside = centre >= half && centre + half < samples.length;
-    out[n] = inside && phase === 0 ? foldedAt(samples, centre, row, half) : filteredAt(samples, centre, row, half);
+export class Resampler {
+  private readonly up: number;
+  private readonly down: number;
+  private readonly half: number;
+  private readonly cutoff: number;
+  private readonly rows: (Float64Array | undefined)[];
+  private readonly made: Float32Array[][] = [];
+  /** Input that later output still looks at, and the number of its first sample. */
+  private held: Float32Array = new Float32Array(0);
+  private heldFrom = 0;
+  private next = 0;
+
+  constructor(private readonly from: number, private readonly to: number) {
+    const divisor = greatestCommonDivisor(from, to);
+    this.up = to / divisor;
+    this.down = from / divisor;
+    // Even, since the taps of a side are taken in pairs.
+    this.half = 2 * Math.ceil((HALF_TAPS * Math.max(1, from / to)) / 2);
+    this.cutoff = CUTOFF * Math.min(1, to / from);
+    this.rows = new Array<Float64Array | undefined>(Math.min(this.up, MOST_PHASES) + 1);
   }
-  return out;
+
+  add(piece: Float32Array): void {
+    if (this.from === this.to) { this.made.push([piece.slice()]); return; }
+    const samples = new Float32Array(this.held.length + piece.length);
+    samples.set(this.held);
+    samples.set(piece, this.held.length);
+    const known = this.heldFrom + samples.length;
+    // Every output whose filter ends before what is not known yet.
+    this.make(samples, Math.max(this.next, Math.ceil(((known - this.half) * this.up) / this.down)));
+    const keep = Math.max(0, Math.min(samples.length, this.centre(this.next) - this.half - this.heldFrom));
+    this.held = samples.slice(keep);
+    this.heldFrom += keep;
+  }
+
+  /** The whole of it; nothing can be added after. */
+  end(): Float32Array {
+    if (this.from !== this.to) this.make(this.held, Math.round(((this.heldFrom + this.held.length) * this.to) / this.from));
+    return joinPieces(this.made, Infinity)[0] ?? new Float32Array(0);
+  }
+
+  private centre(n: number): number {
+    return Math.floor((n * this.down) / this.up);
+  }
+
+  private make(samples: Float32Array, until: number): void {
+    const { up, down, half, cutoff, rows } = this;
+    const phases = rows.length - 1;
+    const out = new Float32Array(Math.max(0, until - this.next));
+    for (let i = 0; i < out.length; i++) {
+      const n = this.next + i;
+      const centre = this.centre(n) - this.heldFrom;
+      const phase = Math.round((((n * down) % up) / up) * phases);
+      const row = (rows[phase] ??= taps(phase / phases, half, cutoff));
+      const inside = centre >= half && centre + half < samples.length;
+      out[i] = inside && phase === 0 ? foldedAt(samples, centre, row, half) : filteredAt(samples, centre, row, half);
+    }
+    this.next += out.length;
+    this.made.push([out]);
+  }
+}
+
+/** A whole recording at once. */
+export function resample(samples: Float32Array, from: number, to: number): Float32Array {
+  const resampler = new Resampler(from, to);
+  resampler.add(samples);
+  return resampler.end();
 }
 
 /** The filter seen from an input sample is the same to both sides, so each tap is multiplied once for the two (48 → 16 kHz is all of this kind). */

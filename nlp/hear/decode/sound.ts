@@ -1,4 +1,4 @@
-/** What every decoder gives: channels as they are in the file, samples in −1…1, at the file's own rate (Hz). */
+/** What every decoder gives: channels as they are in the file, samples in −1…1, at `HEARING_RATE`; `rate` is the file's own (Hz). */
 export interface Recording {
   channels: Float32Array[];
   rate: number;
@@ -13,6 +13,9 @@ export interface Refusal {
 
 /** The rate that the recogniser and the speech detector were made for, Hz. */
 export const HEARING_RATE = 16_000;
+
+/** A rate that a recording can have, Hz. */
+export const isRate = (rate: number): boolean => rate >= 4_000 && rate <= 384_000;
 
 /** Nobody talks longer into one note; beyond this the decoded sound would fill the memory of a small machine. */
 export const LONGEST_SECONDS = 15 * 60;

@@ -1,3 +1,4 @@
+import { Gathered } from './gather.ts';
 import type { Recording, Refusal } from './sound.ts';
 
 interface Format {
@@ -6,6 +7,9 @@ interface Format {
   rate: number;
   bits: number;
 }
+
+/** Frames taken at once. */
+const PIECE = 64 * 1024;
 
 type ReadSample = (view: DataView, at: number) => number;
 
@@ -62,10 +66,13 @@ export function decodeWav(bytes: Uint8Array, seconds: number): Recording | Refus
   }
   const width = format.bits / 8;
   const frames = Math.floor((to - from) / (width * format.channels));
-  const kept = Math.min(frames, Math.floor(seconds * format.rate));
-  const channels = Array.from({ length: format.channels }, () => new Float32Array(kept));
-  for (let i = 0, at = from; i < kept; i++) {
-    for (let c = 0; c < format.channels; c++, at += width) channels[c]![i] = read(view, at);
+  const sound = new Gathered(seconds);
+  for (let first = 0, at = from, more = true; first < frames && more; first += PIECE) {
+    const channels = Array.from({ length: format.channels }, () => new Float32Array(Math.min(PIECE, frames - first)));
+    for (let i = 0; i < channels[0]!.length; i++) {
+      for (let c = 0; c < format.channels; c++, at += width) channels[c]![i] = read(view, at);
+    }
+    more = sound.add(channels, format.rate);
   }
-  return { channels, rate: format.rate, more: frames > kept };
+  return sound.end();
 }
