@@ -9,7 +9,7 @@ import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn/parts.ts';
 
 const WHO = String.raw`(?:my |the |our |an? )?(?<who>[a-z'-]+(?: [a-z'-]+){0,3}?)`;
 const SPAN = String.raw`(?<n>an|a|one|two|three|four|five|six|\d{1,2}|half an|a couple of)(?<half> and a half)? (?<unit>hours?|minutes?|mins?)`;
-const TAIL = String.raw`(?<tail>(?:[, ]+(?:here|over|now|right now|today|already|again|this (?:morning|afternoon|evening)|too|with (?:me|us)|in the (?:shop|shed|barn|garage)|(?:till|until|til|up to) (?<until>${CLOCK}|tonight|dark|this evening|lunch(?:time)?|supper|dinner|tea(?:time)?)|for (?:about |maybe |only |just |around )?(?:${SPAN}|a bit|a while|the (?:day|morning|afternoon|evening)|now)|(?:to|and can|who can) (?:help|lend (?:me )?a hand|give (?:me )?a hand|muck in)(?: me| us| out)*|helping(?: me| us| out)*|(?:with|for|on) the (?<with>[a-z][a-z -]*?)(?=$|[, ]+(?:till|until|til|for|now|today)\b)))*)`;
+const TAIL = String.raw`(?<tail>(?:[, ]+(?:here|over|now|right now|today|already|again|this (?:morning|afternoon|evening)|too|with (?:me|us)|in the (?:shop|shed|barn|garage)|(?:till|until|til|up to) (?<until>${CLOCK}|dark|tonight|this evening|lunch(?:time)?|supper|dinner|tea(?:time)?)(?: tonight| today| this (?:morning|afternoon|evening))?|for (?:about |maybe |only |just |around )?(?:${SPAN}|a bit|a while|the (?:day|morning|afternoon|evening)|now)|(?:to|and can|who can) (?:help|lend (?:me )?a hand|give (?:me )?a hand|muck in)(?: me| us| out)*|helping(?: me| us| out)*|(?:with|for|on) the (?<with>[a-z][a-z -]*?)(?=$|[, ]+(?:till|until|til|for|now|today)\b)))*)`;
 const start = String.raw`^(?:(?:and|so|ok(?:ay)?|right|now|well|hey|oh|today) ?,? )*`;
 
 const HERE = [

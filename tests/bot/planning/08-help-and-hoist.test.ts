@@ -15,7 +15,7 @@ const next = (at = AT): string[] => (asked('next', "what's next", at) as NextAns
 describe('somebody who is there now', () => {
   it.each([
     ["my neighbour's here now", {}], ["Dave's here to help for an hour", { to: '11:00' }], ["neighbour's here till four", { to: '16:00' }], ["I've got my neighbour here", {}],
-    ['got a hand till half one', { to: '13:30' }], ["somebody's here to help for half an hour", { to: '10:30' }], ['my brother just turned up', {}], ['two of us today', {}],
+    ['got a hand till half one', { to: '13:30' }], ["somebody's here to help for half an hour", { to: '10:30' }], ["my neighbour's here till nine tonight", { to: '21:00' }], ["my mate's here until half four this afternoon", { to: '16:30' }], ['my brother just turned up', {}], ['two of us today', {}],
     ['my son came over to help with the engine', { for: 'engine' }], ["the boy's here for a couple of hours", { to: '12:00' }], ["my wife's helping me today", {}],
     ["I'm on my own today", { none: true }], ["neighbour's gone home", { none: true }], ['no help today', { none: true }],
   ])('%s', (words, more) => { expect(readHelpHere(words, AT)).toEqual({ kind: 'hands', when: '2026-06-02', ...more }); });
