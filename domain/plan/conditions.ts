@@ -64,7 +64,8 @@ export function weatherJudge(c: Conditions, weather: Weather, dateOf: (at: numbe
     if (from >= knownUntil && dateOf(from) > lastSaid) return beyond(from);
     const until = to + (c.cureHours ?? 0) * HOUR;
     let unknown = false;
-    for (let at = from; at < until; at += HOUR) {
+    // From one full hour to the next, so that the last begun hour is looked at too.
+    for (let at = from; at < until; at = Math.floor(at / HOUR) * HOUR + HOUR) {
       const sky = said.get(dateOf(at));
       const block = lookup(at);
       const obstacle = saidObstacle(sky, c, weather.heated ?? false) ?? (block && obstacleIn(block, c, weather.heated ?? false));

@@ -1,4 +1,4 @@
-import { mkdtempSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -85,4 +85,30 @@ test('trouble keeps the last good answer and says a sentence', async () => {
   const dead = openStation({ provider: openMeteo, spot, path: file, fetch: () => Promise.reject(new TypeError('no network')), now: () => now });
   expect(await dead.refresh()).toBe('The weather service did not answer.');
   expect(dead.latest()?.blocks).toHaveLength(2);
+});
+
+test.each([['half a file', (whole: string) => whole.slice(0, whole.length / 2)], ['another shape', () => '{"provider":"open-meteo","blocks":"none"}'], ['nothing', () => '']])('%s on the disk is as good as none, and is fetched anew', async (_, spoil) => {
+  const file = path();
+  await openStation({ provider: openMeteo, spot, path: file, fetch: answering(meteo()).fetch }).refresh();
+  writeFileSync(file, spoil(readFileSync(file, 'utf8')));
+  const again = openStation({ provider: openMeteo, spot, path: file, fetch: answering(meteo()).fetch });
+  expect(again.latest()).toBeUndefined();
+  await again.refresh();
+  expect(again.latest()?.blocks).toHaveLength(2);
+});
+
+test.each([
+  ['a unit of MET Norway that is not known', metNorway('shop@example.org'), { properties: { ...met.properties, meta: { units: { ...met.properties.meta.units, air_temperature: 'fahrenheit' } } } }],
+  ['a shape of MET Norway that is not known', metNorway('shop@example.org'), { properties: { timeseries: [{ time: 5 }] } }],
+  ['columns of Open-Meteo with words in them', openMeteo, { ...meteo(), hourly: { ...meteo().hourly, temperature_2m: ['warm', 11, 12] } }],
+  ['an answer that is no JSON', openMeteo, undefined],
+])('%s is refused, and the last good forecast stays', async (_, provider, body) => {
+  let now = 1;
+  const file = path();
+  await openStation({ provider, spot, path: file, fetch: answering(provider.name === openMeteo.name ? meteo() : met).fetch, now: () => now }).refresh();
+  now += 24 * 3_600_000;
+  const fetch = body === undefined ? (async () => new Response('<html>')) as unknown as typeof globalThis.fetch : answering(body).fetch;
+  const station = openStation({ provider, spot, path: file, fetch, now: () => now });
+  expect(await station.refresh()).toContain('form I do not know');
+  expect(station.latest()).toMatchObject({ fetched: 1, blocks: [expect.anything(), expect.anything()] });
 });

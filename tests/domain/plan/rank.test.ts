@@ -32,6 +32,13 @@ describe('next', () => {
     expect(ids(rankNext(shop(jobs, { now, weather: { said: [{ date: '2026-05-04', sky: 'rain' }] } }), { place: 'outdoors' }))).toEqual([]);
   });
 
+  it('looks at the last begun hour of a first cure too', () => {
+    // 13:20, an hour of work and two of cure: till 16:20.
+    const coat = job('coat', 1, { unbroken: true, conditions: { place: 'outdoors', dry: true, cureHours: 2 } });
+    const offered = (rain: number) => ids(rankNext(shop([coat], { now, weather: { forecast: dryTill(rain) } })));
+    expect([offered(16), offered(17)]).toEqual([[], ['coat']]);
+  });
+
   it('lifts only with help, and then first', () => {
     expect(ids(rankNext(shop(jobs, { now })))).not.toContain('lift');
     const helped = rankNext(shop(jobs, { now, help: [{ date: '2026-05-04', from: '13:00', to: '15:00' }] }));
