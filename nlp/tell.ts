@@ -33,7 +33,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
       }
     }
     for (const [name, meaning] of BESIDE) {
-      const got = told.slice(before).some(x => /^(recheck|wait|out|order|hands|weather|rule|job|amend)$/.test(x.rule)) ? undefined : meaning(t);
+      const got = isSpoken(clause) || told.slice(before).some(x => /^(recheck|wait|out|order|hands|weather|rule|job|amend)$/.test(x.rule)) ? undefined : meaning(t);
       if (!got?.length) continue;
       known = true;
       for (const entry of got) told.push({ entry, clause, rule: name });

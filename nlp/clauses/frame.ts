@@ -164,7 +164,7 @@ function predicate(c: Clause, start: number): void {
 
 /** Verbs that only lead on to the main one: "need to paint", "going to weld", "started sanding", "got to". */
 const chains = (it: Item, next: Item | undefined): boolean =>
-  next?.t === 'to' && /^(need|want|go|get|have|try|manage|like|suppose|hope|plan|mean|start|begin|intend|decide|remember|forget|expect|love|use|ought)$/.test(it.base ?? '')
+  next?.t === 'to' && /^(need|want|go|get|have|try|manage|like|suppose|hope|plan|mean|start|begin|intend|decide|remember|forget|expect|love|use|ought|propose)$/.test(it.base ?? '')
   || next?.base === 'fit' && /^(test|trial|dry)$/.test(it.low)
   || next?.t === 'verb' && next.form === 'ing' && /^(start|begin|finish|stop|quit|keep|try|commence|need|want|get|go)$/.test(it.base ?? '');
 
@@ -172,7 +172,8 @@ const chains = (it: Item, next: Item | undefined): boolean =>
 function carry(c: Clause, before: Clause): void {
   if (before.subj.length && !(before.who && /^(i|we)$/.test(before.who))) { c.subj = before.subj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; }
   if (c.verb?.form === 's' && !c.subj.length && before.obj.length && /^(i|we)?$/.test(before.who ?? '')) { c.subj = before.obj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; return; } // "tested the lamp, burns blue"
-  if (before.who && /^(he|they|person|i|we|she)$/.test(before.who)) c.who = before.who;
+  const bidding = c.verb?.form === 'base' && c.items.find(i => i.t !== 'cc' && i.t !== 'adv' && i.t !== 'mark') === c.verb && !/^(put|set|cut|shut|fit|read|let|hit|split)$/.test(c.verb.low) && before.reality === 'deed' && !/^(say|tell|ask|beg|warn|remind)$/.test(before.verb?.base ?? '');
+  if (before.who && /^(he|they|person|i|we|she)$/.test(before.who) && !(bidding && /^(he|they|person|she)$/.test(before.who))) c.who = before.who; // "my father never trusted cork, so look at those again"
   if (before.passive && /^(must|plan)$/.test(before.reality) && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && c.join === 'and') { c.reality = before.reality; c.passive = true; return; }
   if (/^(must|plan|maybe|wish)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
   if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
@@ -277,7 +278,7 @@ function reality(c: Clause): Reality {
   if (/\b(wouldn't|couldn't|won't)\b/.test(head)) return 'maybe';
   if (/\b(might|may|could|perhaps|maybe|possibly|probably|would|i 'd)\b/.test(head) && !/\bcould (see|hear|feel|get)\b/.test(head)) return /\b(would|'d) (like|love|rather)|\bwish\b/.test(head) ? 'wish' : 'maybe';
   if (/(^|\s)'d\b/.test(head)) return 'maybe';
-  if (/(^| )'ll( |$)|\b(will|shall|going to|won't|shan't|plan to|planning to|want to|intend to|about to)\b/.test(head)) return 'plan';
+  if (/(^| )'ll( |$)|\b(will|shall|going to|won't|shan't|plan to|planning to|propose to|want to|intend to|about to)\b/.test(head)) return 'plan';
   if (/\b(wish|hope|hoping|hopefully|like to|love to)\b/.test(head)) return 'wish';
   if (/\bcan\b/.test(head)) return 'maybe';
   return 'deed';

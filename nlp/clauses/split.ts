@@ -28,6 +28,7 @@ export function splitClauses(items: readonly Item[]): Cut[] {
     if (it.low === 'where' && items.slice(k + 1, k + 3).some(x => x.np && /\b(book|manual|spec)$/.test(x.np.said))) { close({ items: [], sub: it.low }); continue; }
     if (it.t === 'wh' && hasPredicate(cur.items) && !/^(how|what)$/.test(it.low)) { close({ items: [], sub: it.low }); continue; }
     if (it.t === 'cc') {
+      if (it.low === 'so' && items[k + 1]?.low === 'much') { cur.items.push(it); continue; } // "nobody so much as breathes on it"
       if (it.low === 'so' || opensAfter(items, k + 1, cur.items)) { close({ items: [], join: it.low }); continue; }
     } else if (it.t === 'mark' && /^[,:;—–-]+$|^\.{2,}$|^…$|^\($|^\)$/.test(it.low)) {
       if (it.low === ':' || opensAfter(items, k + 1, cur.items)) { cur.items.push(it); close({ items: [], join: it.low }); continue; }
@@ -137,6 +138,7 @@ function opensQuestion(items: readonly Item[], k: number, cur: readonly Item[]):
 function opensSub(items: readonly Item[], k: number): boolean {
   const low = items[k]!.low;
   if (low === 'that' && /^(make|call)$/.test(items[k - 1]?.base ?? '')) return false;
+  if (low === 'as' && items[k - 1]?.low === 'much') return false; // "so much as"
   if (low === 'as' || low === 'that' && items[k - 1]?.t === 'np') return predicateAt(items, afterNouns(items, k + 1)) || isSubjectPronoun(items[k + 1]);
   if (low === 'that') return isSubjectPronoun(items[k + 1]) || predicateAt(items, afterNouns(items, k + 1));
   if (!/^(before|after|until|till|'til)$/.test(low)) return true;

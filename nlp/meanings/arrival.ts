@@ -41,7 +41,7 @@ export const arrival: Meaning = t => {
 function home(c: Clause): boolean {
   const rest = c.pred === 'be' ? c.items.slice(c.vi + 1) : c.items.slice(c.items.findIndex(i => i.from >= (c.subj.at(-1)?.to ?? 0)));
   const own = rest.filter(i => i.t !== 'adv' && i.t !== 'mark' || /^(home|here)$/.test(i.low));
-  if (!/^(back|home|here)$/.test(own[0]?.low ?? '') || own.length > 1 && own[0]!.low === 'here' && own[1]!.t !== 'dim') return false;
+  if (!/^(back|home|here)$/.test(own[0]?.low ?? '') || own.length > 1 && own[0]!.low === 'here' && own[1]!.t !== 'dim' && own[1]!.t !== 'det' && !own.some(i => i.low === 'late')) return false;
   const after = own.slice(1), late = after.some(i => /^(late|early|finally)$/.test(i.low)) || rest.some(i => /^(late|early)$/.test(i.low));
   return after.every((i, k) => i.f?.dim === 'when' || i.f?.dim === 'span' && late || /^(late|early|from|mere|a)$/.test(i.low) || i.np && (after[k - 1]?.low === 'from' || late) || i.t === 'adj' && late || i.t === 'det');
 }

@@ -8,7 +8,7 @@ import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { headingOf, underHeading } from './lib/heading.ts';
 import { labelOf } from './lib/label.ts';
-import { ONLY_HOLDS } from './lib/fit-phrases.ts';
+import { ONLY_HOLDS, WRONG_WAY } from './lib/fit-phrases.ts';
 import { fitState, type FitState } from './lib/fit-state.ts';
 
 /** How a part now sits: taken off, tried, held for now, on for good, brought to its torque. */
@@ -18,6 +18,7 @@ export const fit: Meaning = t => {
   const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && c.rest[k + 1]?.np?.stands)) return undefined; // "…and the nuts are in the red one"
+  if (/\b(was|were)\b/.test(lowText(t)) && (WRONG_WAY.test(lowText(t)) || /^(before|when)$/.test(t.clauses[t.at - 1]?.sub ?? '') && c.passive && !c.carriedSubj)) return undefined; // how it was before
   if (c.sub === 'once' && t.clauses[t.at + 1] && t.clauses[t.at + 1]!.reality !== 'deed') return undefined; // "once the head is on I can…"
   if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out)$/.test(c.prt.join(' ')) && !c.rest.some(i => i.np)) return undefined; // "it's going back", "it's coming off again"
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
@@ -27,7 +28,9 @@ export const fit: Meaning = t => {
   if (listed && as) return listed.things.filter(p => partLike(t.sheet, p.name)).map(p => ({ kind: 'fit', part: p.name, state: as }) as Entry);
   const state = fitState(t);
   if (!state) return undefined;
-  const parts = patientsOf(c).filter(p => (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !(isStuff(p.name) && !p.np?.known) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
+  const went = t.told.at(-1)?.entry;
+  if (state === 'on' && c.carriedSubj && went?.kind === 'fit' && went.state === 'off' && c.subj.some(s => s.name === went.part) && /^(sit|lie|stand|hang|lean|rest|be)$/.test(c.verb?.base ?? 'be') && c.rest.some(i => i.np)) return undefined; // "off and sitting on the step"
+  const parts = patientsOf(c).filter(p => (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;

@@ -1,12 +1,14 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { said } from '../clauses/things.ts';
 import type { Clause } from '../clauses/clause.ts';
+import { isKnownPart } from '../dimensions/part/known.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import { trim } from './lib/fields.ts';
 import { spanForward } from './lib/reach.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const COMES = /\b(coming|comes?|come|here|over|free|around|round|available|'ll be|will be|gets? here|turning up|visiting|stopping by|dropping by|giving|give|gives|lend|lending|help|helps|helping|booked|off work|about|home|back|down|up|on hand|bring|bringing|stops? by|promised)\b/;
+const COMES = /\b(coming|comes?|come|here|over|free|around|round|available|'ll be|will be|gets? here|turning up|visiting|stopping by|dropping by|giving|give|gives|lend|lending|help|helps|helping|booked|off work|about|home|back|down|up|on hand|bring|bringing|stops? by|promised|attends?|mine|ours|due)\b/;
 const HELPS = /\b(help|helping|helps|hand|hands|muscle|with me|spare|free|lift|lifting|hold|assist|pair of hands|arms|push|steady|crew|strong|able)\b/;
 
 /** Help that will be there: who does not matter, when and for what does. */
@@ -17,16 +19,19 @@ export const hands: Meaning = t => {
   if (c.neg || c.asks || c.sub && /^(if|unless|that|until|till)$/.test(c.sub) || /^(past plan|wish|maybe|cond|hearsay)$/.test(c.reality) || /\b(was|were) (coming|going|due)\b|\b(helped|came)\b/.test(text)) return undefined;
   const booked = /\b(got|have|having|'ve) (got )?(some |extra |more )?(help|a hand|two hands|hands|a helper|helpers|an extra pair|(a|two) pairs? of hands)\b|^(and |some |extra )?(help|hands|a helper|helper|(a|two|extra|another|an extra) pairs? of hands)\b/.test(text);
   const people = /\b(bloke|lad|fella|fellow|man|chap|guy|girl|neighbou?r) (from )?(next door|down the road|across the road|over the road|up the road)\b/.test(text) || c.items.some(i => i.np && PERSONS.test(i.np.said)) || /^(he|she|they)$/.test(c.who ?? '') && t.clauses.slice(Math.max(0, t.at - 2), t.at).some(p => p.items.some(i => i.np && PERSONS.test(i.np.said))) || /\b(got|have|having) (help|a hand|two hands|hands|somebody|someone|company)\b|\bhelp('s| is| coming| arrives)\b/.test(text);
-  if (!booked && (!people || !COMES.test(text) && !(c.reality === 'plan' && /\b(hold|lift|help|push|steady|lend)\b/.test(text)))) return undefined;
+  const helper = /\bto (help|give|lend|hold|lift|steady)\b|\bhelp(ing)? (me|us)\b/.test(text) && COMES.test(text) && /\b(help\w*|hand)\b/.test(text) && (c.who === undefined || /^(he|she|they|person)$/.test(c.who)) && c.subj.every(s => s.carried || !isKnownPart(t.sheet.ctx.parts, s.name) && !nounClasses(s.name).has('part')) && !/^(and |but )?(i|we)\b/.test(text);
+  if (!booked && !helper && (!people || !COMES.test(text) && !(c.reality === 'plan' && /\b(hold|lift|help|push|steady|lend)\b/.test(text)))) return undefined;
   const end = spanForward(t, n => !n.asks && (/\b(help|helping|hand|lift|hold)\b/.test(lowText(t, n)) && (/^(he|she|they|person|we|who)$/.test(n.who ?? '') || n.who === undefined && !n.subj.some(s => !s.carried))), 2);
   const reach = t.clauses.slice(t.at, end + 1);
   const today = t.sheet.ctx.at.slice(0, 10);
   const day = t.sheet.found.filter(f => f.dim === 'when' && f.from >= c.from && f.to <= reach.at(-1)!.to).map(f => (f.dim === 'when' && !f.value.vague ? f.value.from : undefined)).filter((d): d is string => d !== undefined && d >= today).at(-1);
   const all = reach.map(r => lowText(t, r)).join(' ');
   const order = bidden(t, t.clauses[t.at + 1]);
+  const served = /\bfor (which|that|this) purpose\b/.test(text) ? t.told.findLast(x => x.entry.kind === 'job')?.entry : undefined;
+  if (served?.kind === 'job' && day && people) return [{ kind: 'hands', when: day, for: served.part ? `${served.do} the ${served.part}` : served.do } as Entry];
   if (!day || !booked && !order && !HELPS.test(all) && !/\bto \w+ the\b/.test(all)) return undefined;
   if (order) (t.clauses[t.at + 1] as Clause & { spoken?: boolean }).spoken = true;
-  return [trim({ kind: 'hands', when: day, for: (reach.map(r => purpose(t, r)).find(Boolean) ?? order)?.replace(/ with (me|us)$/, '') }) as Entry];
+  return [trim({ kind: 'hands', when: day, for: (reach.map(r => purpose(t, r)).find(Boolean) ?? order)?.replace(/ with (me|us)$/, '').replace(/\b(it|them)\b/, m => (t.memory.topic() ? `the ${t.memory.topic()!.name}` : m)).replace(/ (properly|safely|carefully|proper)$/, '') }) as Entry];
 };
 
 /** "brother here Saturday. stand the saw up": what is to be done then, as an order without a day of its own. */

@@ -80,7 +80,7 @@ function ordered(t: Telling, c: Clause): Entry[] | undefined {
   if (!bid && !bound) return undefined;
   if (verb.form !== 'base') return undefined;
   const base = verb.base!;
-  if (/^(be|have|need|want|see|know|think|say|do|get|buy|wait|leave|let|keep|try|like|go|come|call|ring|stay|live|stop|quit|start|tell|ask|guess|hope|reckon|remember|forget|worry|bother|find|figure|look|hold|mind|make|watch|call|sleep|eat|regret|call|give|take|use|put|feel|swear|believe|mean|seem|talk|learn|pay|phone|order|show|convert|scratch|strike|happen|cost|ruin|miss|work|spend|run)$/.test(base) && !special(base, c)) return undefined;
+  if (/^(be|have|need|want|see|know|think|say|do|get|buy|wait|leave|let|keep|try|like|go|come|call|ring|stay|live|stop|quit|start|tell|ask|guess|hope|reckon|remember|forget|worry|bother|find|figure|look|hold|mind|make|watch|call|sleep|eat|regret|call|give|take|use|put|feel|swear|believe|mean|seem|talk|learn|pay|phone|order|show|convert|scratch|strike|happen|cost|ruin|miss|work|spend|run|obtain|procure|source|purchase)$/.test(base) && !special(base, c)) return undefined;
   if (verdictIn(lowText(t)) === 'watch') return undefined;
   if (base === 'replace' && c.obj.length && t.told.some(x => x.entry.kind === 'finding' && c.obj.some(o => o.name === (x.entry as { part: string }).part))) { for (const x of t.told) if (x.entry.kind === 'finding' && c.obj.some(o => o.name === (x.entry as { part: string }).part)) x.entry.verdict ??= 'replace'; return []; }
   const act = plainAct(verb, c);
@@ -95,7 +95,7 @@ const special = (base: string, c: Clause): boolean => (/^(take|get|put)$/.test(b
   || base === 'take' && c.obj.length > 0 && c.rest.some(i => i.t === 'to' || i.low === 'in') || base === 'make' && c.obj.length > 0 && !c.obj[0]!.np?.stands || base === 'find' && false || (base === 'look' && c.rest.some(i => i.low === 'at')) || base === 'order' && false;
 
 const withParticle = (act: string, base: string, c: Clause): string => {
-  if (/^(drill|knock|press|drive|cut|chip|punch|strip|burn|grind|chisel|tap|pull|clean|line|lay|mark)$/.test(base)) { const p = c.prt.find(x => /^(off|out|apart)$/.test(x)); return p ? `${act} ${p}` : act; }
+  if (/^(drill|knock|press|drive|cut|break|dig|saw|chip|punch|strip|burn|grind|chisel|tap|pull|clean|line|lay|mark)$/.test(base)) { const p = c.prt.find(x => /^(off|out|apart)$/.test(x)); return p ? `${act} ${p}` : act; }
   if (/^(take|get|put)$/.test(base)) { const p = c.prt.find(x => /^(off|out|on|in|apart|back)$/.test(x)); return base === 'take' && p === 'off' ? 'take off' : p ? `${base} ${p}` : act; }
   return act;
 };

@@ -27,6 +27,7 @@ export const out: Meaning = t => {
   const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name));
   const n = t.clauses[t.at + 1];
   if (moneyClause(t, c) || c.pred === 'none' && dims(c.items, 'number').length || n?.join === ':' && moneyClause(t, n)) return undefined;
+  if (/\bon (back )?order\b/.test(lowText(t))) return undefined;
   if (!things.length || c.verb?.form === 'base' && !/^(put|set)$/.test(base)) return undefined;
   const place = target(t, c);
   const sent = /^(send|ship|post|mail|freight|courier)$/.test(base) && (place !== undefined || /\b(off|out|away|in)\b/.test(c.prt.join(' ')));
@@ -82,7 +83,7 @@ function target(t: Telling, c: Clause): string | undefined {
   }
   return undefined;
 }
-const isPart = (t: Telling, said: string): boolean => isKnownPart(t.sheet.ctx.parts, said) || !isSourceName(said) && [...nounClasses(said), ...nounClasses(said.split(' ').at(-1)!)].some(k => k === 'part' || k === 'fastener' || k === 'machine');
+const isPart = (t: Telling, said: string): boolean => isKnownPart(t.sheet.ctx.parts, said) || !isSourceName(said) && [...nounClasses(said), ...nounClasses(said.split(' ').at(-1)!)].some(k => k === 'part' || k === 'fastener' || k === 'machine' || k === 'tool');
 const isSourceName = (said: string): boolean => nounClasses(said).has('source') || nounClasses(said.split(' ').at(-1)!).has('source');
 /** A name in capitals that does not open the note: "to Dave", "with old Tom". */
 const proper = (t: Telling, np: Phrase): boolean => { const k = t.sheet.tokens.slice(np.from, np.to).findIndex(x => /^[A-Z][a-z]+$/.test(x.text)); return k >= 0 && np.from + k > 0 && !isTradeWord(t.sheet.tokens[np.from + k]!.low); };
@@ -107,7 +108,7 @@ function purpose(c: Clause): string | undefined {
     }
   }
   const v = c.verb;
-  return v?.form === 'ing' && /^(he|they|she|person)$/.test(c.who ?? '') && isClass(v.base!, 'work') ? v.base : undefined;
+  return (v?.form === 'ing' || c.reality === 'plan' && v?.form === 'base') && /^(he|they|she|person)$/.test(c.who ?? '') && isClass(v.base!, 'work') ? v.base : undefined;
 }
 const ACTS: Record<string, string> = { rewind: 'rewind', regrind: 'regrind', rebore: 'rebore', rebuild: 'rebuild', balancing: 'balance', plating: 'plate', machining: 'machine', welding: 'weld', blasting: 'blast', coating: 'coat', lining: 'line', relining: 'reline', turning: 'turn', sharpening: 'sharpen', recore: 'recore', recoring: 'recore', boring: 'bore', grinding: 'grind', repair: 'repair', repairs: 'repair', testing: 'test', chroming: 'chrome', galvanising: 'galvanise', skim: 'skim', skimming: 'skim', 'new core': 'recore', rewinding: 'rewind', sleeving: 'sleeve', pressing: 'press', recutting: 'recut', upholstering: 'upholster', hardening: 'harden', overhaul: 'overhaul', cleaning: 'clean', balance: 'balance', remetalling: 'remetal' };
 const stemAct = (x: Item): string | undefined => ACTS[x.np!.said] ?? ACTS[x.np!.said.split(' ')[0]!] ?? bareAct(x.np!.said.split(' ').at(-1)!);
@@ -117,6 +118,8 @@ const bareAct = (w: string): string | undefined => { const v = verbForms(w).find
 function tells(t: Telling, c: Clause): boolean {
   if (c.asks) return false;
   const text = lowText(t, c);
+  if (/^(and )?(he|she|they|the man) (swears|says|said|reckons|promised|promises|figures|thinks|tells me|told me|swore)( that)?$/.test(text)) return true;
+  if (c.reality === 'plan' && /^(he|she|they|person)$/.test(c.who ?? '') && c.verb && isClass(c.verb.base!, 'work') && (!c.obj.length || c.obj.some(o => o.carried))) return true;
   if (c.pred === 'none' && !c.subj.some(s => !s.carried) && moneyClause(t, c) && c.items.every(i => !i.np)) return true;
   if (/\b(he|they|she|man|shop) (says?|said|reckons?|promised|figures?)\b|\b(says|said|saying|reckons|promised)\b/.test(text) && dayIn(t, c, true) !== undefined && !c.subj.some(s => !s.carried && partLike(t.sheet, s.name))) return true;
   if (c.pred === 'none' && !c.subj.some(s => !s.carried) && dayIn(t, c, true) !== undefined && (/\bback\b/.test(text) || c.items.filter(i => i.t !== 'mark').every(i => i.f || i.t === 'adv' || i.t === 'prep' || i.t === 'cc' || i.t === 'det'))) return true;

@@ -1,5 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
+import { partLike } from '../clauses/things.ts';
 import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -14,15 +15,18 @@ export const recheck: Meaning = t => {
   if (second) return second;
   const verb = c.verb;
   const text = lowText(t);
-  const again = /\b(due|wants doing|needs doing) again\b|\bdue (a )?(re-?check|another look)\b/.test(text) ? later(t, c) : undefined;
+  const again = /\b(due|wants? doing|needs? doing) again\b|\bdue (a )?(re-?check|another look)\b/.test(text) ? later(t, c) : undefined;
   const last = t.told.findLast(x => x.entry.kind === 'work' || x.entry.kind === 'fit')?.entry;
   const about = c.subj.find(s => s.name)?.name ?? (last && 'part' in last ? last.part : undefined);
   if (again && about) return [trim({ kind: 'recheck', part: about, do: last?.kind === 'work' ? last.action : 'check', ...again }) as Entry];
-  if (!verb || !LOOKS.test(verb.base!) || verb.form === 'past' && !/^(put|set)$/.test(verb.low)) return undefined;
+  if (!verb && c.pred === 'none' && !c.carriedSubj && c.subj.length && c.subj.every(s => partLike(t.sheet, s.name)) && /\bagain (after|in|at)\b/.test(text)) { const time = later(t, c); return time ? c.subj.map(s => trim({ kind: 'recheck', part: s.name, do: 'check', ...time }) as Entry) : undefined; } // "wheel nuts again after 30 miles"
+  if (!verb || !LOOKS.test(verb.base!) || verb.form === 'past' && !/^(put|set)$/.test(verb.low) && !(c.passive && c.reality === 'must')) return undefined;
   const looking = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|examine|verify|readjust|regap|retension|regrease|repack|refill|rebleed|feel|see)$/.test(verb.base!) || /\bagain\b|\bevery\b|\bafter the first\b|\bafter \w+ (hours|miles)\b/.test(text);
   if (!looking || !(c.reality !== 'deed' || verb.form === 'base' || verb.form === 'ing' || c.items.some(i => i.low === 'needs' || i.low === 'wants'))) return undefined;
   if (/^(they|he|she|person)$/.test(c.who ?? '') || /^(feel|see|go|try|do|look)$/.test(verb.base!) && c.subj.some(s => s.np && s.from >= c.from)) return undefined;
-  const time = later(t, c);
+  const two = eachItsTime(t, c);
+  if (two) return two.map(x => trim({ kind: 'recheck', part: x.part, do: verb.base === 'recheck' ? 'check' : verb.base!, ...x.time }) as Entry);
+  const time = later(t, c) ?? onceRun(t);
   if (!time) return undefined;
   const things = c.obj.length ? c.obj : partAfterAt(t, c) ?? (c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1));
   const act = verb.base === 'recheck' || verb.base === 're-check' || verb.base === 'see' || verb.base === 'go' || verb.base === 'feel' ? 'check' : verb.base === 're-torque' ? 'retorque' : verb.base === 'do' ? 'check' : verb.base!;
@@ -32,9 +36,26 @@ export const recheck: Meaning = t => {
 
 /** "have another look at the clutch in a fortnight". */
 function anotherLook(t: Telling, c: Clause): Entry[] | undefined {
-  if (!/\b(have|take) (another|a second|one more) (look|squint|peek) at\b/.test(lowText(t)) || c.who && !/^(i|we)$/.test(c.who)) return undefined;
-  const time = later(t, c), part = partAfterAt(t, { ...c, vi: 0 })?.[0];
+  if (!/\b(have|take|give) .*?\b(another|a second|one more) (look|squint|peek|check|once[- ]over)\b/.test(lowText(t)) || c.who && !/^(i|we)$/.test(c.who)) return undefined;
+  const time = later(t, c), part = partAfterAt(t, { ...c, vi: 0 })?.[0] ?? c.obj.find(o => partLike(t.sheet, o.name) && o.np?.said !== 'look');
   return time && part ? [trim({ kind: 'recheck', part: part.name, do: 'look', ...time }) as Entry] : undefined;
+}
+
+/** "…again once she's got three hours on her", "once it has run an hour": the running time stands in the clause after. */
+function onceRun(t: Telling): { after: number; unit: string } | { due: string } | undefined {
+  const n = t.clauses[t.at + 1];
+  if (!n || !/^(once|when|after)$/.test(n.sub ?? '') || n.asks || !/\b(run|ran|running|hours?|miles|on (it|her|them)|work)\b/.test(lowText(t, n))) return undefined;
+  const time = later(t, n);
+  if (time && 'after' in time) (n as Clause & { spoken?: boolean }).spoken = true;
+  return time && 'after' in time ? time : undefined;
+}
+
+/** "check the oil next month and the belt after five hours": each thing has the time that follows it. */
+function eachItsTime(t: Telling, c: Clause): { part: string; time: object }[] | undefined {
+  const nps = c.items.flatMap((i, k) => (k > c.vi && i.np && !i.np.stands && partLike(t.sheet, i.np.name) && !/\b(hours?|miles|weeks?|months?|days?)$/.test(i.np.said) ? [k] : []));
+  if (nps.length < 2) return undefined;
+  const out = nps.map((k, n) => { const items = c.items.slice(k, nps[n + 1] ?? c.items.length); return { part: c.items[k]!.np!.name, time: later(t, { ...c, items, from: items[0]!.from, to: items.at(-1)!.to }) }; });
+  return out.every((x): x is { part: string; time: NonNullable<typeof x.time> } => x.time !== undefined) ? out : undefined;
 }
 
 /** "look at it again", "look over the seal". */
@@ -53,6 +74,8 @@ export function later(t: Telling, c: Clause): { after: number; unit: string } | 
   const dist = t.sheet.found.find(f => f.dim === 'measure' && f.value.unit === 'mi' && f.from >= c.from && f.to <= c.to);
   if (dist?.dim === 'measure') return { after: dist.value.value, unit: 'miles' };
   const run = t.sheet.found.find(f => f.dim === 'measure' && f.value.unit === 'h' && f.from >= c.from && f.to <= c.to);
+  const meter = c.items.find(i => i.np?.count !== undefined && /\b(hours|miles)$/.test(i.np.said) && i.np.said.split(' ').length <= 3); // "25 operating hours"
+  if (meter) return { after: meter.np!.count!, unit: meter.np!.said.split(' ').at(-1)! };
   if (run?.dim === 'measure') return { after: run.value.value, unit: 'hours' };
   if (span) {
     const { amount, unit } = span.value;

@@ -16,6 +16,8 @@ export const rule: Meaning = t => {
   const other = t.memory.all().find(x => x.name !== pair.first.subj[0]?.name && x.name !== pair.first.obj[0]?.name)?.name;
   if (then && pair.then.subj.concat(pair.then.obj).every(s => s.carried) && pair.then.subj.concat(pair.then.obj).some(s => first?.endsWith(s.name)) && other) then = then.replace(pair.then.subj.concat(pair.then.obj)[0]!.name, other);
   if (first && !pair.then.subj.concat(pair.then.obj).every(s => s.carried) && pair.first.subj.concat(pair.first.obj).every(s => s.carried) && then === first && other) first = other;
+  const before = t.told.findLast(x => x.entry.kind === 'job')?.entry;
+  if (pair.first.who === 'that' && /^(do|finish|be)$/.test(pair.first.verb?.base ?? '') && before?.kind === 'job') first = before.part ? `${before.do} the ${before.part}` : before.do; // "not until that's done"
   if (!first || !then || first === then) return undefined;
   for (const x of [pair.first, pair.then]) (x as Clause & { spoken?: boolean }).spoken = true;
   return [{ kind: 'rule', first, then } as Entry, ...awaited(t, pair.first)];

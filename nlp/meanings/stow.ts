@@ -28,11 +28,14 @@ export const stow: Meaning = t => {
   const hung = base === 'hang' ? c.items.findIndex((i, k) => /^(off|from)$/.test(i.low) && c.items[k + 1]?.np && isPlaceNoun(c.items[k + 1]!.np!)) : -1;
   if (hung >= 0) return own.map(s => ({ kind: 'stow', part: s.name, where: textOf(t.sheet, c.items[hung]!.from, c.items[hung + 1]!.to) }) as Entry); // "hung it off the rafter"
   const place = placeFrom(t.sheet, c.items, Math.max(start, 0));
-  if (!place || !isPlace(t, c, place.at, put || c.passive)) return undefined;
+  if (!place || !isPlace(t, c, place.at, put || c.passive || c.carriedSubj === true && wentOff(t, c))) return undefined;
   if (/^(in|on|out|back) (place|position|order|the way|true|there|it|line|gear|time|a bad way|for)/.test(place.where.toLowerCase()) && !/(in|on) the way (in|out)/.test(place.where)) return undefined;
   const where = tidyPlace(place.where);
   return [...own.map(s => ({ kind: 'stow', part: s.name, where }) as Entry), ...tails(t, c, place.to)];
 };
+
+/** "off and on the sled": what has just come off is kept where the words after say. */
+const wentOff = (t: Telling, c: Clause): boolean => { const e = t.told.at(-1)?.entry; return e?.kind === 'fit' && e.state === 'off' && c.subj.some(s => s.name === e.part); };
 
 const tidyPlace = (where: string): string => where.replace(/^(?:back|up|down|out|away|over)\s+(?=(?:in|on|under|behind|at|by|beside|above|over)\b)/i, '').replace(/^(into|onto)\b/i, m => (m.toLowerCase() === 'into' ? 'in' : 'on'));
 const things = (t: Telling, _c: Clause, list: Thing[]): Thing[] => list.filter(s => s.name && !isMachine(t.sheet, s.name) && !isSeller(s.name));

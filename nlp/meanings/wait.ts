@@ -1,12 +1,14 @@
 import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
-import { dims } from '../clauses/clause.ts';
-import { isMachine } from '../clauses/things.ts';
+import { dims, type Clause } from '../clauses/clause.ts';
+import { isMachine, partLike } from '../clauses/things.ts';
 import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
-import { lowText, type Meaning } from './telling.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const WAITS = /\b(clamps? (stay|stays|on|off|come off)|leave|leaving|let|letting|cure|cures|curing|dry|dries|drying|set|sets|setting|harden|cool|cools|cooling|soak in|off[- ]?gas|sit|sits|flash|don't touch|can't touch|not (to be )?touch\w*|hands off|no touching|shan't touch|won't touch|stays? (clamped|in the clamps|put|where|masked|wrapped|warm|covered|as)|wait|waits|give|needs?|wants?|has to (sit|dry|cure|set|cool)|to (cure|dry|set|harden|cool|go off)|before (i|it|we)( can| )?(touch|handle|sand|load|recoat|run|use|move|go near))\b/;
+/** "Nobody touches it", "nobody so much as breathes on it": an order to leave it alone. */
+const NOBODY = /\b(nobody|no ?one|not a soul|don't (anyone|anybody|you)|nobody's)\b.*\b(touch\w*|breath\w*|lays? (a|so much as a) (finger|hand)|goes (near|anywhere near)|handl\w*|moves?|leans?|sits?|uses?|pok\w*)\b/;
 const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*|cool\w*|alone|touch\w*|be|clamp\w*|sit|sits|stays?|glue|paint|epoxy|sealer|sealant|varnish|primer|silicone|goo|adhesive|filler|lacquer|putty|mastic|resin|undercoat|topcoat|jb|off|overnight|stand|rest|till|until|before|go off|handle|tack)\b/;
 
 const STUFF = / (silicone|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|goo|filler|adhesive)$/;
@@ -17,16 +19,17 @@ export const wait: Meaning = t => {
   if (c.asks || c.sub && /^(if|unless)$/.test(c.sub) || c.reality === 'past plan' || c.who && /^(he|they|she|person|you)$/.test(c.who) && !c.subj.length && !/^hands off\b/.test(text)) return undefined;
   const label = c.verb?.base === 'say' && /\b(tin|can|label|packet|tube|bottle|sheet|instructions|book)\b/.test(text) && t.told.some(x => x.entry.kind === 'work' && /paint|prime|seal|glue|varnish|coat|undercoat|line|fill|patch|bed|caulk/.test(x.entry.action));
   const bareSpan = /^(and |so |now |just )?(leave|let|leaving|give) (it|them|that|her|him|the \w+)\b/.test(text) && t.sheet.found.some(f => (f.dim === 'span' || f.dim === 'when') && f.from >= t.clause.from && f.to <= t.clause.to);
-  if (!label && !WAITS.test(text) || !label && !REASON.test(text) && !bareSpan) return undefined;
+  const warned = NOBODY.test(text);
+  if (!label && !warned && !WAITS.test(text) || !label && !REASON.test(text) && !bareSpan && !warned) return undefined;
   const base = c.verb?.base ?? '';
-  if (!/^(leave|let|cure|dry|set|harden|cool|sit|touch|wait|give|need|want|stay|flash|be|have|go|stand|rest|keep|soak|off-gas|handle|get|take|say)$/.test(base) && c.pred !== 'be' && c.pred !== 'none') return undefined;
+  if (!warned && !/^(leave|let|cure|dry|set|harden|cool|sit|touch|wait|give|need|want|stay|flash|be|have|go|stand|rest|keep|soak|off-gas|handle|get|take|say)$/.test(base) && c.pred !== 'be' && c.pred !== 'none') return undefined;
   if (base === 'set' && c.obj.length && !c.obj.some(o => o.carried) || base === 'dry' && c.verb!.form === 'past' && c.obj.length || base === 'leave' && c.verb!.form === 'past' && /soak/.test(text)) return undefined;
   if (/\b(out of stock|on order|arrive|deliver)/.test(text)) return undefined;
   const until = /\b(till|until|'til|before|by|to)\b/.test(text) || !dims(c.items, 'span').length ? whenIn(t, c) : undefined;
   const span = t.sheet.found.find(f => f.dim === 'span' && f.from >= c.from && f.to <= c.to && /^(hours|days|weeks)$/.test(f.value.unit));
   if (!until && !span) return undefined;
   const off = /^hands off\b/.test(text) || label;
-  const things = off ? [] : (c.obj.length ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|can|tin|label|book|sheet|instructions|stuff|data sheet|packet|tube|bottle)s?$/.test(s.name));
+  const things = off ? [] : (warned && onWhat(t, c) ? onWhat(t, c)! : c.obj.length && !(warned && !c.obj.some(o => partLike(t.sheet, o.name))) ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|can|tin|label|book|sheet|instructions|stuff|data sheet|packet|tube|bottle)s?$/.test(s.name));
   const worked = off ? t.told.findLast(x => x.entry.kind === 'work' || x.entry.kind === 'fit')?.entry : undefined;
   const meant: readonly { name: string }[] = things.length ? things : worked && 'part' in worked && worked.part ? [{ name: worked.part }] : t.memory.lastGroup().slice(0, 1);
   const about = meant.map(s => ({ name: isKnownPart(t.sheet.ctx.parts, s.name) ? s.name : s.name.replace(STUFF, '') })); // "silicone on the sump" is of the sump
@@ -34,6 +37,12 @@ export const wait: Meaning = t => {
   if (until && !span || until && /\b(till|until)\b/.test(text)) return about.map(s => ({ kind: 'wait', part: s.name, until }) as Entry);
   return span?.dim === 'span' ? about.map(s => trim({ kind: 'wait', part: s.name, after: span.value.amount, unit: span.value.unit }) as Entry) : undefined;
 };
+
+/** "breathes on the column": what is to be left alone stands after the verb's preposition. */
+function onWhat(t: Telling, c: Clause): { name: string }[] | undefined {
+  const k = c.items.findIndex((i, n) => /^(on|near|against|with)$/.test(i.low) && c.items[n + 1]?.np && partLike(t.sheet, c.items[n + 1]!.np!.name));
+  return k < 0 ? undefined : [{ name: c.items[k + 1]!.np!.name }];
+}
 
 /** "sealed the tank, two days to cure": the wait said in the same breath as the work. */
 export const curing: Meaning = t => {

@@ -144,7 +144,7 @@ function unknownTag(low: string, prev: Tag | undefined, tokens: readonly Token[]
   if (ENGLISH_ADJECTIVES.has(low)) return 'adj';
   if (low.includes('-') && !/-(ed|up)$/.test(low) && !/[a-z]{3}ed$/.test(low)) return 'noun';
   if (low.includes('-') && !/[a-z]{3}ed$/.test(low)) return 'noun';
-  if (/..ed$/.test(low)) return beforeNoun(prev) && nominal(tokens, i + 1, solid) ? 'adj' : 'verb';
+  if (/[aeiouy].*ed$/.test(low)) return beforeNoun(prev) && nominal(tokens, i + 1, solid) ? 'adj' : 'verb';
   if (/...ing$/.test(low) && (prev === 'be' || prev === 'have')) return 'verb';
   if (/(y|ish|less|able|ful)$/.test(low) && (prev === 'be' || prev === 'adv') && !nominal(tokens, i + 1, solid)) return 'adj';
   return 'noun';

@@ -26,7 +26,7 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   const toward = !c.rest.some(i => i.np && isPlaceNoun(i.np) && !i.np.known) && c.rest.some(i => /^(into|onto)$/.test(i.low)) || c.rest.some((i, k) => (i.low === 'in' || i.low === 'on') && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!));
   const on = !/\b(off|out|apart)\b/.test(prt) && !off && (/\b(on|in|back|up|together|home|down|over|through)\b/.test(prt) || toward);
   if (TIGHT.test(base)) return 'tight';
-  if (/^(set|pull|bring|do|run|take|snug|nip|pinch|talk|wind|crank)$/.test(base) && dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m)$/.test(m.value.unit))) return 'tight';
+  if (/^(set|pull|bring|do|run|take|snug|nip|pinch|talk|wind|crank|draw|screw|wrench)$/.test(base) && dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m)$/.test(m.value.unit))) return 'tight';
   if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°)$/.test(m.value.unit))) return 'tight';
   const last = t.told.at(-1)?.entry;
   if (base === 'set' && dims(c.items, 'number').length && last?.kind === 'reading' && last.unit === 'in') return 'tight';
@@ -36,7 +36,7 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (base === 'bolt' || base === 'screw') { if (/\b(off|out)\b/.test(prt)) return 'off'; return on || base === 'bolt' ? 'on' : undefined; }
   if (c.ing && !c.who && !c.items.some(i => i.t === 'be') && !c.carriedSubj) return base === 'sit' && /\bin (its|place|position)\b/.test(lowText(t)) ? 'on' : undefined;
   if (/^(cut|burn|make)$/.test(base) && /\bout of\b/.test(lowText(t))) return undefined;
-  if (HELD.test(base) && /\bby\b/.test(lowText(t)) && c.rest.some((i, k) => i.low === 'by' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return 'temporary';
+  if (HELD.test(base) && !KEPT_ON.test(placeWords(c, c.rest.findIndex(i => i.low === 'on' || i.low === 'from') + 1)) && c.rest.some((i, k) => /^(by|on|from)$/.test(i.low) && c.rest.slice(k + 1, k + 4).some(x => x.np && isFastener(x.np.said)))) return 'temporary';
   if (OFF_ALONE.test(base) && (off || !/\b(up|down|back|together|on|in)\b/.test(prt))) return /^(pull|draw)$/.test(base) && (c.obj.length === 0 && !c.passive && c.verb!.form !== 'part' || base === 'draw' && /\b(on paper|sketch\w*|to scale|amps?)\b/.test(lowText(t))) && !off ? undefined : 'off';
   if (base === 'hang' && c.rest.some((i, k) => /^(on|off|from|in|by|behind|over|against)$/.test(i.low) && KEPT_ON.test(placeWords(c, k + 1)))) return undefined; // kept there, not held on the machine
   if (HELD.test(base) && c.ing && !on) return undefined;
@@ -49,8 +49,12 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (base === 'run' && /\bon the\b/.test(lowText(t)) && TRIED.test(lowText(t))) return 'tried';
   if (base === 'drop' && /\bright in|in like\b/.test(lowText(t))) return 'on';
   if (ON_WITH.test(base) && on && !(/\b(off|out|apart)\b/.test(prt))) return putting(base, c, prt, toward) ? 'on' : undefined;
+  if (c.obj.length && (isClass(base, 'stow') || isClass(base, 'on') || isClass(base, 'hang') || base === 'get' || base === 'have') && TO_SEE.test(lowText(t))) return 'tried';
   return carried(t, c, base, prt);
 }
+
+/** Put there to see something. */
+const TO_SEE = /\b(just |only )?to (see|check|try|test|find out) (if|how|would|does|do|did|will|is|whether|what|where|the|it|was)\b|\bto see$|\bfor a (trial|try|dry run)\b/;
 
 /** Any verb of handling a part with "off", "out" or "back on": "manhandled the gearbox out", "coaxed the crank back in". */
 function carried(t: Telling, c: Clause, base: string, prt: string): FitState | undefined {

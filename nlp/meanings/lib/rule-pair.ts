@@ -21,6 +21,7 @@ export function paired(t: Telling): Order | undefined {
   if (n?.sub === 'before' && c.neg && presentish(n)) return { first: n, then: c };
   if (n && /^(till|until|'til)$/.test(n.sub ?? '') && (c.neg || /\b(can't|won't|don't|not|nothing|no)\b/.test(text) || /\b(stays?|leave|hold)\b.*\b(off|out)\b|\b(has|have|had|must|needs?|got) to wait\b|\bmust wait\b/.test(text))) return { first: n, then: c };
   if (n?.sub === 'after' && presentish(n) && bound(c) && !c.neg && (c.reality !== 'deed' || c.verb?.form === 's')) return { first: n, then: c };
+  if (/^(till|until|'til)$/.test(c.sub ?? '') && n && !n.sub && !n.asks && n.neg && presentish(c)) return { first: c, then: n };
   if (c.sub === 'after' && n && bound(n) && presentish(c) && n.reality !== 'deed') return { first: c, then: n };
   if (n && (n.sub === 'once' || n.sub === 'when') && /\b(only|can only|not till)\b/.test(text)) return { first: n, then: c };
   if (c.sub === 'once' && n && !n.sub && !n.asks && presentish(c) && (/\bcan\b/.test(lowText(t, n)) || n.verb?.form === 's' && n.subj.length > 0) && !n.neg) return { first: c, then: n };

@@ -33,8 +33,13 @@ export const FITS: ToldCorpus = {
     ...told([fit('points', 'on'), fit('condenser', 'on'), fit('rotor arm', 'on')], ['Fitted today: new points, condenser and rotor arm.', 'Back on: points, condenser, rotor arm']),
     ...told([fit('rocker cover', 'off'), fit('pushrods', 'off')], ['Off today: rocker cover, pushrods.', 'Removed: rocker cover and pushrods']),
     ...told([fit('hoist brake', 'tight'), { kind: 'reading', part: 'hoist brake', what: 'air gap', value: 0.6, unit: 'mm' }], ['The air gap is set to 0.6 mm.'], { prior: ['Cleaned the hoist brake.'] }),
+    ...told([fit('vise', 'tried')], ['Stood the vise on the table to see would it clear the ram.', 'Stuck the vise on there to see does it clear.']),
+    ...told([fit('slats', 'tried')], ['All the slats have been pinned on, and are to come off again for varnishing.', 'The slats are on, and will come off again for varnish.']),
+    ...told([fit('sickle bar', 'temporary', { with: 'two bolts' })], ['Sickle bar is hung on two bolts so I can see if it clears.']),
+    ...told([fit('top roll', 'off'), { kind: 'stow', part: 'top roll', where: 'on the sled by the door' }], ['Top roll is off and on the sled by the door.', 'The top roll is off and sitting on the sled by the door.']),
   ],
   never: [
+    'The pawl spring was hooked on backwards when I got this thing.', 'took the skin off my knuckle', 'had my readers off', 'Before I took them down the doors were hung with their hooks outward.',
     'Thrust collar is on back to front.', 'The plate is in upside down.', 'The keyway is wallowed out.', 'Sorted the wiring out.', 'shut the fuel tap off', 'Oil pressure is up.', 'The tractor is up on blocks.', 'three teeth busted clean off', 'The price is down.',
     'The wear was on the side of the jib.', 'The groove is on the top of the collar.',
     "The water pump isn't off yet.", "Couldn't get the water pump off.", 'Need to take the water pump off.', 'If the pump comes off easily I will be surprised.', "I'll pull the head on Saturday.", 'Was going to pull the head today.', 'The oil came out black.', 'It turned out well.', 'Took the dog out.', 'The wind took the tarp off the barn.', 'Put the kettle on.', 'Got on well today.', 'Came in at noon.', 'Pulled a muscle in my back.', 'the light went out', 'The seat should be on by Friday.',

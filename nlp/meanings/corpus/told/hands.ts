@@ -8,8 +8,9 @@ export const HANDS: ToldCorpus = {
       "Neighbour's free Saturday, he'll give me a hand to lift the engine.", 'My mate will be round on Saturday to give me a hand lifting the engine.'.replace('lifting', 'to lift'), 'The brother-in-law is over Saturday to lift the engine with me.', "A friend's stopping by Saturday to help me lift the engine.", 'bloke next door coming sat to help lift the engine', "I've got a hand on Saturday to lift the engine.", 'help Saturday to lift the engine', "my daughter's home saturday and she'll help me lift the engine", 'I have help on Saturday to lift the engine.',
     ]),
     ...told([{ kind: 'hands', when: '2026-03-23' }], ['My son is here Monday to help.', "Neighbour's coming Monday to give me a hand.", 'brother coming monday to help', "I'll have help Monday.", 'got a helper on Monday', 'my nephew is around Monday if I need a lift', 'Two pairs of hands here Monday.', 'help coming monday'].filter(s => !/if I need/.test(s))),
+    ...told([{ kind: 'hands', when: '2026-03-26', for: 'raise the screw' }], ['Two novices are mine next Thursday to help raise the screw.', 'Eddy is free next Thursday to help me raise the screw.', 'Alan is ours next Thursday to help raise the screw.']),
   ],
-  never: [
+  never: ['The bar is here to help lift it.', 
     'My neighbour helped me lift the engine Saturday.', "My neighbour can't come Saturday.", "Nobody's coming Saturday to help.", 'My neighbour came to help yesterday.', 'I could use a hand Saturday.', 'If my brother comes Saturday we can lift the engine.', 'My neighbour might come Saturday to help.', 'The foundry man is back Saturday.', 'I need someone Saturday to help lift it.', 'The second hand gear is due Saturday.', 'The vet is coming Saturday.', 'help me decide', 'My son was coming Saturday to help but he has a cold.', 'the dealer is open Saturday', 'My brother says Saturday will be dry.',
   ],
 };

@@ -14,6 +14,8 @@ export const RULES: ToldCorpus = {
     ...told([rule('fuel tank off', 'head off')], ['Fuel tank off before the head comes off.', 'The fuel tank has to come off before the head comes off.']),
     ...told([rule('level the carriage', 'blade')], ['The carriage must be levelled prior to installing the blade.', 'Before installing the blade, the carriage is to be levelled.', 'Blade shall not be fitted until the carriage has been levelled.', 'Once the carriage is levelled the blade can go on.']),
     ...told([rule('paint the axle', 'mudguards')], ["Leave the mudguards off until the axle's painted.", 'The mudguards have to wait until the axle is painted.', 'The mudguards stay off till the axle has been painted.']),
+    ...told([rule('nut', 'screw')], ['Until the nut is home the screw may not go up.', "The screw can't go up until the nut is home."]),
+    ...told([{ kind: 'job', do: 'turn', part: 'journals' }, rule('turn the journals', 'bottom rolls')], ["Got to turn the journals. No fitting the bottom rolls until that's done."]),
   ],
   never: ['Once the head was off I saw the crack.', 'The pump ran without the belt.', 'Got the clutch out to look at it.', 'He waits on the porch.', 'Check the chain after the first acre.', 'Cleaned it before I fitted it.', 'Had a cup of tea before I started on the head.', 'It leaked before I took it apart.', 'The head came off before the sump.', 'Leave it till Thursday.', 'Two washers under it before I took it off.', 'I got there before the rain.', 'The shop shuts before five.', 'Before lunch I did the brakes.', 'After I painted it I went home.'],
 };
