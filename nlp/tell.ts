@@ -43,6 +43,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     else if (feeds) covered.push(clause);
     else left.push(t);
   });
+  headed(left, covered);
   const remarks = remarked(left, covered);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
@@ -60,6 +61,16 @@ function whichOnes(told: readonly Told[], questions: NearMiss[]): void {
     if (!thing || typeof name !== 'string' || questions.some(q => q.choices.join() === thing.choices!.join())) return;
     questions.push({ text: `Which ${name}?`, choices: [...thing.choices!].slice(0, 6), fills: { list: 'entries', index, field } });
   });
+}
+
+/** A heading ("radiator: core ok") is read where what stands under it is. */
+function headed(left: Telling[], covered: Clause[]): void {
+  for (const t of [...left]) {
+    const next = t.clauses[t.at + 1];
+    if (t.clause.pred !== 'none' || t.clause.items.some(i => !i.np && !/^(mark|intj|adv)$/.test(i.t)) || !next || (next as Placed).sentence !== (t.clause as Placed).sentence || !covered.includes(next)) continue;
+    covered.push(t.clause);
+    left.splice(left.indexOf(t), 1);
+  }
 }
 
 /** One remark for what a sentence left unread, where it is worth keeping; the clauses left go to the trace. */

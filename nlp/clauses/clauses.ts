@@ -2,6 +2,7 @@ import { sentences } from '../text/sentences.ts';
 import type { Sheet } from '../types.ts';
 import type { Clause, Thing } from './clause.ts';
 import { frame } from './frame.ts';
+import { headingOf, namedBefore, underHeading } from './headings.ts';
 import { itemsOf } from './items.ts';
 import type { Memory } from './memory.ts';
 import { splitClauses } from './split.ts';
@@ -15,10 +16,13 @@ export type Placed = Clause & { memory: Memory; sentence: number };
 export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memory: Memory): Placed[] {
   const out: Placed[] = [];
   sentences(sheet.tokens, sheet.text).forEach((s, sentence) => {
-    let before: Clause | undefined;
+    let before: Clause | undefined, heading: Thing | undefined;
+    const pieces: Thing[] = [];
     for (const [from, to] of outside(s.from, s.to, taken)) {
       for (const cut of splitClauses(itemsOf(sheet, from, to))) {
         const c = frame(sheet, cut, memory, before);
+        heading = headingOf(sheet, before, cut) ?? heading;
+        if (heading) { underHeading(sheet, c, heading); namedBefore(c, pieces); pieces.push(...c.subj.filter(t => t.np && !t.carried && t.name !== t.np.name)); }
         out.push({ ...c, memory: memory.copy(), sentence });
         suppose(sheet, out, sentence);
         memory.note(spokenOf(sheet, c, memory), c.obj.map(ofPart).map(o => o.name));

@@ -52,7 +52,7 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   const np = others ? { ...it.np!, stands: true } : sided ? { ...it.np!, stands: true, said: `${it.np!.said.slice(0, -1)} ones` } : lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
   let name = np.stands ? standIn(np, memory, sheet) : np.name;
   if (name === undefined) return undefined;
-  const whole = !np.stands && !np.known && /^(top|bottom|upper|lower|left|right|front|rear|back|inner|outer|near|far) half$/.test(np.said) && items[k + 1]?.low !== 'of' ? memory.topic()?.name : undefined;
+  const whole = !np.stands && !np.known && /^(top|bottom|upper|lower|left|right|front|rear|back|inner|outer|near|far) half$/.test(np.said) && items[k + 1]?.low !== 'of' ? memory.all().find(t => !/ half /.test(t.name))?.name : undefined;
   if (whole) name = `${np.said} ${singularName(whole)}`; // "big end brasses… the top half is perfect"
   // What was spoken of decides only when it is one of the choices alone; several of them ("the tie rod end" after left and right) are asked about.
   const heard = new Map((np.choices ? memory.all() : []).filter(t => np.choices!.some(x => x.toLowerCase() === t.name)).map(t => [t.name, t]));
