@@ -68,7 +68,7 @@ function headed(left: Telling[], covered: Clause[]): void {
   for (const t of [...left]) {
     const next = t.clauses[t.at + 1];
     if (t.clause.pred !== 'none' || t.clause.items.some(i => !i.np && !/^(mark|intj|adv)$/.test(i.t)) || !next || (next as Placed).sentence !== (t.clause as Placed).sentence || !covered.includes(next)) continue;
-    covered.push(t.clause);
+    (next as Clause).from = Math.min(next.from, t.clause.from);
     left.splice(left.indexOf(t), 1);
   }
 }
@@ -109,7 +109,8 @@ function old(sheet: Sheet, x: Told, told: readonly Told[]): Told {
 function settle(told: readonly Told[]): Told[] {
   const out: Told[] = [];
   for (const x of told) {
-    const was = out.findLast(y => y.entry.kind === x.entry.kind);
+    const run = out.slice(out.findLastIndex(y => y.entry.kind !== x.entry.kind) + 1);
+    const was = run.findLast(y => y.entry.kind === 'fit' && x.entry.kind === 'fit' && y.entry.part === x.entry.part) ?? out.findLast(y => y.entry.kind === x.entry.kind);
     if (x.entry.kind === 'fit' && was?.entry.kind === 'fit' && was.entry.part === x.entry.part && (x.entry.state === was.entry.state || was.entry.state === 'on' && x.entry.state !== 'off')) {
       was.entry.state = x.entry.state;
       was.entry.with = x.entry.with ?? was.entry.with;

@@ -51,6 +51,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') { i++; lead = c.items[i]; } else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
     i++;
   }
+  if (c.items[i]?.t === 'prt' && /^(on|in|over|up|down)$/.test(c.items[i]!.low) && c.items[i + 1]?.np && !c.items[i + 1]!.np!.stands && c.items[i + 2]?.np && (isAux(c.items[i + 3]) || finite(c.items[i + 3]))) i += 2; // "on the left side the bush is worn"
   const it = c.items[i];
   if (it?.t === 'pron') {
     if (/^(those|these)$/.test(it.low) && c.items[i + 1]?.f?.dim === 'number') { c.who = 'they'; c.subj = pronoun('them', memory) ?? []; return i + 2; } // "those four have got to go"
@@ -94,6 +95,10 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
       const second = thingsAt(sheet, c.items, n, memory);
       if (second.things.length) { c.subj = second.things; return second.next; }
     }
+    // "the front tyre now that one is perished"
+    let m = n;
+    while (c.items[m]?.t === 'adv') m++;
+    if (m > n && things.length && c.items[m]?.np?.stands && /^ones?$/.test(c.items[m]!.np!.said) && (isAux(c.items[m + 1]) || finite(c.items[m + 1]))) return m + 1;
     // "the carburettor from the yard cost me": a phrase that only says which one stands before the verb
     while (c.items[n] && /^(from|at|off|by|behind|under|down|up|over|across|along|near|round)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
     if (/^(from|between)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(to|and)$/.test(c.items[n + 2]?.low ?? '') && c.items[n + 3]?.t === 'np' && (isAux(c.items[n + 4]) || finite(c.items[n + 4]))) n += 4; // "the chain from the gearbox to the beater is stiff"
@@ -138,6 +143,7 @@ function predicate(c: Clause, start: number): void {
     if (it.t === 'be') { if (c.verb && c.items[i - 1]?.t === 'to') delete c.verb; be = true; c.neg ||= /n't$|ain't/.test(it.low); c.pred = 'be'; c.vi = i; continue; }
     if (it.t === 'have') { have = i; c.pred = 'have'; c.vi = i; c.neg ||= /n't$/.test(it.low); continue; }
     if (it.t === 'modal' || it.t === 'do') { c.neg ||= /n't$/.test(it.low); c.vi = i; if (it.t === 'do' && !c.items.slice(i + 1).some(x => x.t === 'verb')) { c.pred = 'verb'; c.verb = { ...it, t: 'verb', base: 'do', form: /^(did|done)$/.test(it.low) ? 'past' : 'base' }; } continue; }
+    if (be && it.np?.stands && /^(all|both|each)$/.test(it.np.said) && c.items[i + 1]?.t === 'verb') continue; // "are all cleaned"
     if (it.t === 'to') continue;
     if (it.low === 'you' && c.neg && c.items[i - 1]?.t === 'do') continue; // "don't you let me"
     if (it.t === 'verb') {

@@ -1,6 +1,7 @@
 import { phraseAt, type Phrase } from '../dimensions/part/phrase.ts';
 import type { Found, Sheet, Tag } from '../types.ts';
 import { CONDITION } from '../words/conditions.ts';
+import { SIDES } from '../words/sides.ts';
 import { PERSONS } from '../words/persons.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { verbForms, type VerbForm } from '../words/verbs.ts';
@@ -37,7 +38,17 @@ export function itemsOf(sheet: Sheet, from: number, to: number): Item[] {
     out.push(sheet.tokens[i]!.pause ? { ...item, pause: true } : item);
     i = item.to;
   }
-  return out;
+  return bothSides(out);
+}
+
+/** "left and right track rods": the first side stands for a rod of its own. */
+function bothSides(items: Item[]): Item[] {
+  return items.map((it, k) => {
+    const two = items[k + 2], words = two?.np?.said.split(' ') ?? [];
+    if (!SIDES.has(it.low.replace(/^(the|both) /, '')) || it.np && !it.np.stands && it.np.said.includes(' ') || !/^(and|&|\+)$/.test(items[k + 1]?.low ?? '') || words.length < 2 || !SIDES.has(words[0]!)) return it;
+    const name = [it.low.replace(/^(the|both) /, ''), ...words.slice(1)].join(' ');
+    return { ...it, t: 'np' as const, np: { ...two!.np!, from: it.from, to: it.to, nameFrom: it.from, head: it.from, said: name, name } };
+  });
 }
 
 function itemAt(sheet: Sheet, i: number, to: number, prev: Item | undefined): Item {

@@ -1,4 +1,6 @@
 import type { Sheet } from '../types.ts';
+import { isNumberWord } from '../text/number-words.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
 
 const MARKER = /^(no|wait|sorry|rather|scratch|correction|actually|nope)$/;
@@ -9,12 +11,29 @@ const BETWEEN = /^(no|wait|sorry|rather|scratch|correction|actually|nope|that|i|
  * "the left no the right one". The tokens taken back are dropped, and traced. Needs the values found; gives whether any token went.
  */
 export function restart(sheet: Sheet): boolean {
+  if (recounted(sheet)) return true;
   const cut = takenBack(sheet);
   if (!cut) return false;
   const [from, to] = cut;
   sheet.trace.push({ stage: 'refine', rule: 'said again', text: sheet.tokens.slice(from, to).map(t => t.text).join(' ') });
   sheet.tokens = sheet.tokens.filter((_, k) => k < from || k >= to);
   return true;
+}
+
+/** "three bolts no four": the count put right behind what it counts. */
+function recounted(sheet: Sheet): boolean {
+  const { tokens } = sheet;
+  for (let m = 2; m < tokens.length - 1; m++) {
+    if (!/^(no|sorry|wait)$/.test(tokens[m]!.low) || !/[^s]s$/.test(tokens[m - 1]!.low) || !isNumberWord(tokens[m - 2]!.low) && !/^\d+$/.test(tokens[m - 2]!.low)) continue;
+    let to = m + 1;
+    while (/^(no|wait|sorry|make|that|it|call|,)$/.test(tokens[to]?.low ?? '')) to++;
+    const again = tokens[to], after = tokens[to + 1]?.low ?? '';
+    if (!again || !isNumberWord(again.low) && !/^\d+$/.test(again.low) || isNumberWord(after) || /s$/.test(after) && nounClasses(after).size > 0 || /^(of|inch|inches|thou|foot|mil|mm|hundred|point)$/.test(after)) continue;
+    sheet.trace.push({ stage: 'refine', rule: 'said again', text: tokens.slice(m - 2, to + 1).map(t => t.text).join(' ') });
+    sheet.tokens = [...tokens.slice(0, m - 2), { ...tokens[m - 2]!, low: again.low, mended: true }, tokens[m - 1]!, ...tokens.slice(to + 1)];
+    return true;
+  }
+  return false;
 }
 
 /** The stretch from the first value to just before the second, where a marker of correction and little else stands between. */

@@ -27,7 +27,7 @@ function unended(sheet: Sheet, i: number): boolean {
   const noun = opensNoun(sheet, i + 1);
   const asks = tokens.slice(from, i).some((_, k) => tags[from + k] === 'wh') || tags[from] === 'modal' || tags[from] === 'do';
   if (/^(of|with|from|into|at|for|than)$/.test(last) && noun && !asks) return !subjectAt(sheet, i + 1) || i - from < 3;
-  if (tags[i - 1] === 'num' && IS_UNIT.test(tokens[i + 1]!.low) && !subjectAt(sheet, i + 1)) return true;
+  if (tags[i - 1] === 'num' && IS_UNIT.test(tokens[i + 1]!.low) && (!subjectAt(sheet, i + 1) || /^(long|wide|thick|deep|high|across|square|round)$/.test(tokens[i + 2]?.low ?? ''))) return true;
   if (tags[i - 1] === 'be' && !asks && !tokens.slice(from, i - 1).some((_, k) => !['det', 'noun', 'num', 'prep', 'adv'].includes(tags[from + k]!))) return tags[i + 1] === 'adj' || tags[i + 1] === 'verb' || noun && !subjectAt(sheet, i + 1);
   return tags[i - 1] === 'verb' && i - 2 >= from && /^(i|we)$/.test(tokens[i - 2]!.low) && noun && !subjectAt(sheet, i + 1);
 }

@@ -42,6 +42,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'other' && (isNumberWord(next) || /^\d+$/.test(next))) return 'adj';
   if (/^(right|now|well|okay)$/.test(low) && prev === undefined && /^(the|my|that|this|we|i)$/.test(next)) return 'adv';
   if (low === 'leaves' && /^(in|at)$/.test(next) && isNumberWord(lowAt(tokens, i + 2))) return 'verb';
+  if (/^(hey|listen|look|mate|lads?|love|folks|guys|boss|chief|pal|buddy|son|dear)$/.test(low) && /^[,.!]$/.test(next) && (prev === undefined || prev === 'mark' || prev === 'intj')) return 'intj';
   if (/^(zip|cable)$/.test(low) && /^(tied|ties?)$/.test(next)) return 'adv';
   if (low === 'hand' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
   if (low === 'top' && lowAt(tokens, i - 1) === 'on' && next === 'of') return 'prep';
