@@ -1,10 +1,16 @@
 import { isKnownPart } from '../dimensions/part/known.ts';
 import { textOf, type Phrase } from '../dimensions/part/phrase.ts';
 import type { Sheet } from '../types.ts';
+import { isNumberWord } from '../text/number-words.ts';
+import { ARTEFACTS } from '../words/artefacts.ts';
+import { COMMON } from '../words/common.ts';
+import { CONDITION } from '../words/conditions.ts';
+import { ENGLISH_ADJECTIVES } from '../words/english.ts';
 import { EVERYDAY } from '../words/everyday.ts';
 import { NO_THINGS } from '../words/no-things.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
+import { verbForms } from '../words/verbs.ts';
 import type { Thing } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
@@ -34,8 +40,13 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
   if (classes.has('source') || classes.size === 1 && classes.has('quantity')) return false;
   const owner = name.split(' ').slice(0, -1).join(' ');
   if (/^(ends?|heads?|points?|sides?|tops?|bottoms?|middles?|eyes|feet|foot|fingers?|legs?|knees?|noses?|races?)$/.test(head) && owner && nounClasses(owner.split(' ').at(-1)!).has('part')) return true; // "tie rod end"
-  return !EVERYDAY.has(head) && !EVERYDAY.has(singular(head)) && !NO_THINGS.has(head) && !NO_THINGS.has(singular(head)) && !PERSONS.test(name);
+  if (EVERYDAY.has(head) || EVERYDAY.has(singular(head)) || NO_THINGS.has(head) || NO_THINGS.has(singular(head)) || PERSONS.test(name)) return false;
+  return head !== name || mayBeMade(name) || mayBeMade(singular(name));
 };
+
+/** A single word that the trade doesn't know: a made thing, or a word of no dictionary ("windcharger") that isn't the form of another. */
+const mayBeMade = (word: string): boolean =>
+  ARTEFACTS.has(word) && !isNumberWord(word) || !COMMON.has(word) && !ENGLISH_ADJECTIVES.has(word) && !CONDITION.has(word) && !verbForms(word).length && word.length > 4 && !/(ed|rd|ing|ly|ness|ity|tion|ment|est)$/.test(word);
 export const isPlaceNoun = (np: Phrase): boolean => nounClasses(np.said).has('place') || nounClasses(np.said.split(' ').at(-1)!).has('place');
 export const isSource = (np: Phrase): boolean => nounClasses(np.said).has('source') || nounClasses(np.said.split(' ').at(-1)!).has('source');
 
