@@ -8,7 +8,7 @@ import { SIDES } from '../words/sides.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const STRIKE = /^(take that back|scrap (that|the) (last|note)|forget (what|that)|delete (that|the)|never mind (that|what))\b|^(no |okay |oh |sorry |actually |wait |hang on |hold on |um |well )*(scratch|strike|forget|ignore|undo|delete|cancel|disregard|take back|wipe|drop|scrub|bin|remove|cross out|rub out) (that|it|the last|what i|my last|the previous|all that|the bit|everything i|this|the note|last (note|one|entry|bit)|about|the (one|entry|remark|thing) about|that last|what)\b|^(no |sorry |actually )*(i was wrong about|i take (it|that) back|that('s| was| is) (wrong|not right|a mistake|rubbish)|never mind (that|what i said|about)|that never happened|didn't happen|that wasn't (right|me|it)|i got that wrong|ignore me)\b/;
+const STRIKE = /^(?:please |kindly |can you |could you |just )*(take that back|scrap (that|the) (last|note)|scrap that$|scrap that \W|forget (what|that)|delete (that|the)|never mind (that|what))\b|^(no |okay |oh |sorry |actually |wait |hang on |hold on |um |well |please |kindly |can you |could you )*(scratch|strike|forget|ignore|undo|delete|cancel|disregard|take back|wipe|drop|scrub|bin|remove|cross out|rub out) (that|it|the last|what i|my last|the previous|all that|the bit|everything i|this|the note|(that|the|this|my) (last )?(note|entry|line|item|bit)|last (note|one|entry|bit)|about|the (one|entry|remark|thing) about|that last|what)\b|^(no |sorry |actually )*(i was wrong about|i take (it|that) back|that('s| was| is) (wrong|not right|a mistake|rubbish)|never mind (that|what i said|about)|that never happened|didn't happen|that wasn't (right|me|it)|i got that wrong|ignore me)\b/;
 const CROSSED = /\b(cross|take|strike|scratch|knock) (the |those |that |them |it |off )?.{0,30}\boff\b( the list)?/;
 const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it|the \w+)|should (be|have|'ve)|not \S+$|misread|wrong|mistake|i said|change (that|it|the)|turns out|no wait|wait no|wait|oops|scrap that|read it wrong|correct that|meant to say|better make|(counted|measured|looked|checked|miked|weighed) (it |them |that )?again|added that|on second thoughts?)\b|^no\b|isn't .* it's|wasn't .* it was/;
 /** "it was seventy-two for the tailgate": what "it" is comes straight after. */
@@ -17,16 +17,22 @@ const restated = (c: Clause): boolean => c.pred === 'be' && /^(it|that|they)$/.t
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
   const c = t.clause, text = lowText(t).replace(/^(no )?[,.;: ]+/, '$1').replace(/^((och|ah|ach|nah|oh|hey|well|so|and|but|right)\b ?,? ?)+(?=\w)/, '');
+  const side = otherSide(t);
+  if (side) return side;
   if (STRIKE.test(text) || /^(forget|ignore|scratch|strike|cancel|disregard)\b/.test(text) && !c.neg && t.prior.some(e => ('part' in e && e.part || 'item' in e && e.item || '') .toString().split(' ').some(w => w.length > 3 && text.includes(w))) || t.at === 0 && t.prior.some(e => e.kind === 'want') && /^(cross|strike|scratch)\b/.test(text) && CROSSED.test(text)) {
     for (const x of t.clauses) if ((x as Placed).sentence === (c as Placed).sentence) (x as Clause & { spoken?: boolean }).spoken = true;
     return [{ kind: 'amend', undo: true } as Entry];
   }
   if (/^(they|he|she|the [a-z]+) (rang|called|phoned|emailed|texted|wrote|messaged)( back)?( to say)?$/.test(text) && t.prior.some(e => e.kind === 'order' || e.kind === 'out')) return [];
+  if (t.prior.length && t.at <= 3 && !c.asks && /\b(now|instead)\b/.test(text) && movedDate(t, text) && /^(it|that|they)$/.test(c.who ?? '') && c.pred === 'be' && dayIn(t, c)) return changed(t, c, text); // "van's broken down, so it's the 3rd now"
+  const repriced = t.at === 0 ? paidInstead(t) : undefined;
+  if (repriced) return repriced;
   if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark') && t.clauses[t.at + 1]?.items[0]?.t !== 'neg') return undefined;
   if (c.neg && /^(pay|buy|want|need|order)$/.test(c.verb?.base ?? '')) return undefined;
   const comma = c.items[0]?.t === 'neg' ? c.items.findIndex(i => i.low === ',') : -1;
   if (comma > 0 && c.items.slice(1, comma).some(i => i.f) && c.items.slice(comma).some(i => i.f)) return changed(t, { ...c, from: c.items[comma]!.to, items: c.items.slice(comma + 1) }, text); // "not twelve, fourteen thou"
   if (c.items[0]?.t === 'neg' && t.told.some(x => x.entry.kind === 'amend')) return [];
+  if (t.told.some(x => x.entry.kind === 'amend') && !MARK.test(text)) return undefined; // "it's three to a hole" says why
   const own = `${t.sheet.tokens.slice(Math.max(0, c.from - 3), c.from).map(x => x.low).filter(w => w !== ',').join(' ')} ${text}`.trim();
   const n = t.clauses[t.at + 1];
   const negated = n !== undefined && n.items[0]?.t === 'neg' || /\bnot \S+( \S+)?$/.test(text);
@@ -36,6 +42,34 @@ export const amend: Meaning = t => {
   if (c.verb && /^(need|order|buy|clean|paint|prime|fit|pull|check)$/.test(c.verb.base!) && !/\b(sorry|correction|make that|meant)\b/.test(own)) return undefined;
   return changed(t, c, text);
 };
+
+const PAIRS: readonly (readonly [string, string])[] = [['left', 'right'], ['front', 'rear'], ['front', 'back'], ['top', 'bottom'], ['upper', 'lower'], ['inner', 'outer'], ['inside', 'outside'], ['near', 'off'], ['inlet', 'exhaust']];
+
+/** "I said the right arm, it was the left", "other one, it's the LEFT needle": the side of what the note before named. */
+function otherSide(t: Telling): Entry[] | undefined {
+  const c = t.clause, all = t.sheet.tokens.map(x => x.low).join(' ');
+  if (t.at > 1 || c.asks || t.told.length || !/\b(i (said|wrote|put|told you)|other one|wrong (side|one|way round)|sorry|meant|mixed (up|them)|not the|correction)\b/.test(all)) return undefined;
+  const was = [...t.prior].reverse().find(e => 'part' in e && e.part !== undefined && PAIRS.some(p => p.some(w => e.part!.split(' ').includes(w))));
+  if (!was || !('part' in was) || !was.part) return undefined;
+  for (const [a, b] of PAIRS.flatMap(([x, y]) => [[x, y], [y, x]] as const)) {
+    if (!was.part.split(' ').includes(a)) continue;
+    const said = t.clauses.findIndex((x, n) => n >= t.at && n <= t.at + 2 && new RegExp(`\\b(it|that|they)( 's| is| was| were|'s)?( really| actually)? (the )?${b}\\b|\\bmeant (the )?${b}\\b`).test(lowText(t, x)));
+    if (said < 0 || /\b(too|as well|also)\b/.test(lowText(t, t.clauses[said]!))) continue;
+    const last = t.clauses.findLastIndex((x, n) => n >= said && n <= said + 1 && new RegExp(`\\b(it|that) (was|is) (the )?${b}\\b|^that ?'s |^(that )?(is|was|are) `).test(lowText(t, x)));
+    for (const x of t.clauses.slice(t.at, Math.max(said, last) + 1)) (x as Clause & { spoken?: boolean }).spoken = true;
+    return [{ kind: 'amend', field: 'part', value: was.part.split(' ').map(w => (w === a ? b : w)).join(' ') } as Entry];
+  }
+  return undefined;
+}
+
+/** "95 for the belt" after it was bought for ninety: the price put right. */
+function paidInstead(t: Telling): Entry[] | undefined {
+  const c = t.clause, m = /^(?:it was |paid |make it |that was )?\S*? ?(?:\d+(?:\.\d\d)?|[a-z]+(?: [a-z]+)?) (?:dollars |bucks |quid |euros? |pounds )?for the ([a-z]+(?: [a-z]+)?)$/.exec(lowText(t));
+  const was = m && [...t.prior].reverse().find(e => e.kind === 'bought' || e.kind === 'order');
+  if (!m || !was || !('price' in was) || was.price === undefined || !was.item.endsWith(m[1]!)) return undefined;
+  const price = sumsIn(t, c.from, c.to, true).price;
+  return price !== undefined && price !== was.price ? [{ kind: 'amend', field: 'price', value: price } as Entry] : undefined;
+}
 
 /** The field of an earlier entry that the clause gives a new value for, latest entry first. */
 function changed(t: Telling, c: Clause, text: string): Entry[] | undefined {

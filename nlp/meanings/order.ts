@@ -8,6 +8,8 @@ import { sourceIn, trim } from './lib/fields.ts';
 import { spanForward, tailText } from './lib/reach.ts';
 import { moneyClause, sumsIn, total } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
+import { agreedWith, quoteTaken, sellerAt } from './lib/agreed.ts';
+import { DateTime } from 'luxon';
 import { bareSeller, sellerBefore } from './lib/sellers.ts';
 import { chose, chosen, quoteBy, quoteOf } from './lib/quoted.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -28,6 +30,7 @@ export const order: Meaning = t => {
   const k = sends ?? (!placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1);
   const subjects = awaited || !sends && c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
   const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && !/^(due|eta|order|day|week|day week|delivery|shipping)$/.test(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
+  for (const g of goods) g.item = g.item.replace(/^another /, '');
   const list = goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
   const under = !list.length && t.clauses[t.at + 1]?.join === ':' ? t.clauses[t.at + 1] : undefined; // "ordered: belt, hose, two clamps"
   if (under) { for (const g of goodsIn(t, under.items, 0)) list.push({ ...g, qty: g.qty }); (under as Clause & { spoken?: boolean }).spoken = true; }

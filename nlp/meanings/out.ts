@@ -19,6 +19,7 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 /** A part that has left the shop for work: where, what for, until when. */
 export const out: Meaning = t => {
   const c = t.clause;
+  if (/\bon (back ?)?order\b/.test(lowText(t))) return undefined; // "on order with the spray depot"
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|when|before|that)$/.test(c.sub) && !(c.sub === 'until')) return undefined;
   const base = c.verb?.base ?? '';
   if (base === 'go' && (c.verb!.form === 'ing' || c.verb!.form === 's') || dims(c.items, 'measure').length && !/^(send|ship|take|post)$/.test(base)) return undefined; // "is going to the shop on Monday" is yet to be

@@ -34,6 +34,7 @@ export function needed(t: Telling, c: Clause): number | undefined {
   if (need >= 0 && it?.np && end?.t === 'verb' && /^(past|part)$/.test(end.form ?? '') && !items[need + 3]?.np) return undefined; // "I need the head skimmed"
   if (need >= 0 && items[need + 1]?.t !== 'to') {
     if (/^(it|she|that|this|they|them|both)$/.test(c.who ?? '') || items[need]!.base === 'want' && c.subj.length && !c.who) return partNeeds(items, need);
+    if (forFigure(items, need)) return undefined;
     if (items[need]!.form === 'past' && /^(i|we)$/.test(c.who ?? '') || priced(items, need)) return undefined;
     if (items[need]!.base === 'want' && !c.who && need > 0) return undefined;
     if (c.subj.length && !/^(i|we)$/.test(c.who ?? '') && !c.carriedSubj) return partNeeds(items, need);
@@ -54,6 +55,12 @@ export function needed(t: Telling, c: Clause): number | undefined {
   if (/^(still |also |just )?(to (get|buy|order)|shopping list|on the (shopping )?list|list)\b/.test(text)) return Math.max(at(/^(get|buy|order|list)$/), 0) + 1;
   return undefined;
 }
+
+/** "I want fourteen thou under the bearing", "250 at the crusher": a figure to be reached is no thing to be got. */
+const forFigure = (items: readonly Item[], need: number): boolean => {
+  const f = items[need + 1]?.f, after = items[need + 2];
+  return items[need]!.base === 'want' && (f?.dim === 'measure' || f?.dim === 'number' || f?.dim === 'money' && f.sure !== 'certain') && (!after || /^(under|at|on|behind|in|between|from|out|off|across|down|up)$/.test(after.low));
+};
 
 /** "wants 48 dollars for a rod", "need two hours": a price or a length of time is no thing to be got. */
 const priced = (items: readonly Item[], need: number): boolean => {

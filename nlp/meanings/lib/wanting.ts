@@ -8,6 +8,7 @@ const LEAD = String.raw`^(?:(?:and|but|so|also|oh|still|then|now|plus|well|no|ye
 const PHRASES: readonly RegExp[] = [
   new RegExp(String.raw`${LEAD}(?:(?:i|we) (?:'m|am|'re|are) )?(?:still |also |all |nearly |almost |running |getting )*(?:short|short of|short on|missing|lacking|in need of|in the market for|low on|out of|down to (?:the|my|our) last of)(?= )`),
   new RegExp(String.raw`${LEAD}(?:i|we) (?:'m|am|'re|are) (?:still |also |really )*after(?= )`),
+  /^still after (?=(?:an?|some|another)\b)/,
   new RegExp(String.raw`${LEAD}(?:(?:i|we) )?(?:'ve |have )?(?:just |nearly |about )*(?:ran|run) (?:clean |right )?out of(?= )`),
   /\b(?:put|write|mark|sign|jot|stick) (?:me|us) down for(?= )/,
   new RegExp(String.raw`${LEAD}(?:i|we) (?:still )?could (?:really )?(?:do with|use)(?= )`),
@@ -29,6 +30,7 @@ export function phrasedWant(c: Clause): number | undefined {
   const text = `${items.map(i => i.low).join(' ')} `;
   for (const re of PHRASES) {
     const m = re.exec(text);
+    if (m && /\bran\b/.test(m[0]) && c.join) continue; // "painted half and ran out" tells why it stopped
     if (!m || /\bout of (?:round|true|line|square|the|it|here|time|patience|puff|breath|hours|daylight|light|steam|sight|reach|order|gear|balance|bounds|shape|tune|petrol station)\b/.test(text) || /\b(?:a hand|another hand|help|hands|pair of hands|lie down)\b/.test(text) && /could/.test(m[0])) continue;
     return indexAt(items, m.index + m[0].length);
   }

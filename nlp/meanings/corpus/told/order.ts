@@ -5,6 +5,11 @@ const rings = { kind: 'order', item: 'piston rings', source: 'engine supplier', 
 export const ORDERS: ToldCorpus = {
   kind: 'order',
   phrases: [
+    ...told([{ kind: 'order', item: 'spindle bearings', source: 'catalogue house', price: 26, shipping: 0, expected: '2026-04-01' }], ['went with the catalogue house on the bearings um they say a week from wednesday', 'Said yes to the catalogue house on the bearings, a week from Wednesday.', "Told the catalogue house yes, send them. They say I'll have them a week from Wednesday."], { prior: ['Spindle bearings: the bearing man wants 31 the pair and 6 to mail them, the catalogue house is 26 with the freight thrown in.'] }),
+    ...told([{ kind: 'order', item: 'inlet valve', source: 'parts man', price: 35, shipping: 6.5, expected: '2026-03-29' }], ['i gave in. And ordered it um he says ten days', 'ordered it, ten days he says'], { prior: ['The parts man has an inlet valve, 35 euro plus 6.50 postage.'] }),
+    ...told([{ kind: 'order', item: 'cutting edges', source: 'steel place', price: 280, shipping: 32, expected: '2026-03-27' }], ['ordered um a pair of cutting edges from the steel place one forty each plus thirty two freight supposed to be here um a week friday']),
+    ...told([{ kind: 'order', item: 'chain', price: 480, expected: '2026-04-12' }], ["they've got my chain coming on the twelfth, four hundred and eighty bucks"]),
+    ...told([{ kind: 'order', item: 'gasket set', source: 'dealer', price: 42, shipping: 6.5 }], ["I've a gasket set on its way from the dealer, forty two plus six pound fifty carriage"]),
     ...told([rings], [
       'Ordered the piston rings from the engine supplier, 62 dollars, here Tuesday.', 'ordered piston rings off the engine supplier for $62 due tuesday', 'I ordered piston rings from the engine supplier, sixty-two bucks, should be here Tuesday.',
       'Piston rings are ordered from the engine supplier, 62 quid, Tuesday.', 'Piston rings ordered, engine supplier, $62, due Tuesday.', 'Put in an order for piston rings with the engine supplier, $62, expected Tuesday.', 'Ordered piston rings. Engine supplier, $62. Tuesday.',
@@ -34,6 +39,7 @@ export const ORDERS: ToldCorpus = {
     ...told([{ kind: 'order', item: 'canvases', source: 'canvas maker', price: 280, shipping: 15, expected: '2026-04-09' }], ["Two canvases ordered from the canvas maker at 140 apiece, fifteen carriage. Three weeks he says, and he's eighty-one."]),
   ],
   never: [
+    'I think the noise is coming from the timing gears.',
     "I didn't order the rings.", "Haven't ordered the rings yet.", "I'm going to order the rings.", 'need to order rings', "I'll order the rings tomorrow.", 'I should order the rings.', 'I was going to order the rings but I found a set.', 'If he has them I ordered the wrong ones.', 'Must order the rings.', 'The rings I ordered came.',
     'in order of size', 'the firing order is one two', 'put the leaves back in order', 'Order the rings.', 'thinking of ordering rings', 'never ordered the rings', 'it is in good working order', 'forgot to order the rings', 'almost ordered the wrong rings', 'the belt they sent is wrong so its going back', 'they sent the wrong belt', "what's on order",
   ],

@@ -3,6 +3,8 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const QUOTES: ToldCorpus = {
   kind: 'quote',
   phrases: [
+    ...told([{ kind: 'quote', item: 'hammers', source: 'feed mill supply', price: 3.4 }, { kind: 'quote', item: 'hammers', source: 'guy in the next county', price: 70, shipping: 12 }], ['hammers: 3.40 apiece from the feed mill supply. the guy in the next county has a set at 70 plus 12 to ship']),
+    ...told([{ kind: 'quote', item: 'piston', source: 'dealer', price: 310, shipping: 22 }, { kind: 'quote', item: 'piston', source: 'breaker across the bay', price: 120 }], ['The dealer wants 310 for a piston and 22 more to put it on the ferry. The breaker across the bay has one for 120.']),
     ...told([{ kind: 'quote', item: 'head gasket', source: 'salvage yard', price: 40 }], [
       'The salvage yard wants 40 dollars for a head gasket.', 'salvage yard wants 40 bucks for a head gasket', 'The salvage yard is asking forty for a head gasket.', 'Salvage yard has a head gasket for $40.', 'The salvage yard quoted me 40 dollars on a head gasket.', 'The salvage yard said 40 dollars for a head gasket.',
       'Head gasket is 40 dollars at the salvage yard.', 'head gasket, salvage yard, $40', 'Head gasket: salvage yard $40.', 'Head gasket at the salvage yard: 40 dollars.', 'Got a price on a head gasket, 40 dollars from the salvage yard.', 'A head gasket runs 40 dollars at the salvage yard.', 'Rang the salvage yard, they want 40 dollars for a head gasket.',

@@ -5,6 +5,10 @@ const clamps = { kind: 'want', item: 'hose clamps', qty: 2 };
 export const WANTS: ToldCorpus = {
   kind: 'want',
   phrases: [
+    ...told([{ kind: 'want', item: 'hammers', qty: 24 }, { kind: 'want', item: 'bearings', qty: 2, spec: '1 7/16 bore' }, { kind: 'want', item: 'screen', spec: '3/8 holes' }], ['need 24 hammers, 2 bearings with a 1 7/16 bore, and a screen with 3/8 holes']),
+    ...told([{ kind: 'want', item: 'sickle sections', qty: 15, spec: 'coarse serration' }, { kind: 'want', item: 'rivets' }], ['need 15 sickle sections, coarse serration, and a box of rivets']),
+    ...told([{ kind: 'want', item: 'copper washer', spec: 'M22', for: 'drain plug' }], ['For the drain plug I need a copper washer, M22.']),
+    ...told([{ kind: 'want', item: 'head bolts', qty: 8 }, { kind: 'want', item: 'copper gasket spray' }], ['Shopping list. Head bolts, eight. Copper gasket spray.']),
     ...told([clamps], [
       'need two hose clamps', 'I need two hose clamps.', 'gotta get two hose clamps', 'have to pick up two hose clamps', 'must buy two hose clamps', "I'll be needing two hose clamps", "we're short two hose clamps", 'put two hose clamps on the list',
       'add two hose clamps to the shopping list', 'two hose clamps needed', 'to buy: two hose clamps', 'Shopping list: two hose clamps.', 'still need a couple of hose clamps', "I'm after two hose clamps", 'need to order two hose clamps', 'write me down for two hose clamps',
@@ -53,6 +57,7 @@ export const WANTS: ToldCorpus = {
     ...told([{ kind: 'want', item: 'drill', spec: 'quarter inch' }], ['I want a quarter inch drill']),
   ],
   never: [
+    'Varnished half of it and ran out of varnish.', 'i want fourteen thou under the bearing', 'I want 250 at the crusher', 'ill turn another one out of maple',
     "I don't need any bolts.", "If it's cracked I'll need a new one.", 'The head needs a good clean.', 'The head needs to come off.', 'I need to clean the head.', 'I need a hand with the head.', 'need help on Saturday', "don't need the puller any more", "wouldn't need a shim",
     'I might need a new seal.', 'The yard wants forty dollars for a seal.', 'He wants his tractor back.', 'I want it done by Friday.', 'need to get the head off', 'It wants a coat of primer.', 'I could do with a cup of tea.', 'no need for a new gasket', 'I thought I needed a seal but I have one.',
     'Everything I need is here.', 'what do I need for the hub', 'Lad at the yard has a pulley for twelve quid.', 'I wanted to finish the hub today.', 'need two hours to finish the hub', 'I need a nap', "wasn't needing a new seal after all", 'out of round by four thou', 'ran out of daylight', 'the bolt is out of the bracket',
