@@ -33,7 +33,7 @@ export const arrival: Meaning = t => {
   if (came && c.who && /^(i|we|he|she|person)$/.test(c.who)) return undefined;
   if (!things.length) return undefined;
   for (const x of t.told.filter(y => y.entry.kind === 'order' && things.some(s => s.name === (y.entry as { item: string }).item))) t.told.splice(t.told.indexOf(x), 1); // "ordered Tuesday and here already"
-  const from = sourceIn(t.sheet, c.items)?.source, sums = from && (back || fetched) ? sumsIn(t, c.from, c.to, /\b\d+(\.\d\d)? for (the|a|his)\b/.test(text)) : undefined;
+  const from = sourceIn(t.sheet, c.items)?.source, sums = from && (back || fetched) ? sumsIn(t, c.from, c.to, false) : undefined;
   return [...things.map(s => ({ kind: 'arrival', item: expectedName(t, s.name) }) as Entry), ...(sums?.price !== undefined ? [{ kind: 'bought', item: things[0]!.name, source: from, price: sums.price } as Entry] : [])];
 };
 

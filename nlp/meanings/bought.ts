@@ -25,13 +25,7 @@ export const bought: Meaning = t => {
     || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(text) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && (isShopSource(t) || !c.prt.includes('off')) && !/back|quote|price/.test(text);
   const took = tookQuoted(t) ?? charged(t) ?? theirWork(t) ?? pricedFirst(t) ?? overTheCounter(t);
   if (took) return took;
-  const beaten = haggled(t);
-  if (beaten) return beaten;
   const cash = cashed(t);
-  if (paid && (base === 'pay' && c.obj.every(o => o.carried || isSeller(o.name)) && !/\bfor (?!(his|her|their) )/.test(lowText(t)) || base === 'cost' && !c.subj.some(s => !s.carried) && t.told.some(x => x.entry.kind === 'arrival'))) {
-    const back = outside(t, sumsIn(t, c.from, c.to, true).price ?? pounds(t, c), paidTo(c));
-    if (back && (base !== 'pay' || !c.obj.some(o => !isSeller(o.name) && !o.carried) )) return back;
-  }
   if (!pays && !paid && !got && !cash) return undefined;
   if (base === 'spend' && (!money || dims(c.items, 'span').length)) return undefined;
   const last = spanForward(t, n => goesOn(t, n));
@@ -85,7 +79,7 @@ const paidTo = (c: Clause): string | undefined => c.obj.find(o => isSeller(o.nam
 function pricedFirst(t: Telling): Entry[] | undefined {
   const c = t.clause;
   if (!cashed(t)) return undefined;
-  const source = sourceIn(t.sheet, c.items)?.source ?? sellerBefore(t);
+  const source = sourceIn(t.sheet, c.items)?.source;
   const pairs = c.items.flatMap((i, k) => (i.f?.dim === 'money' && c.items[k + 1]?.low === 'for' && c.items[k + 2]?.np ? [{ price: i.f.value.value, np: c.items[k + 2]!.np! }] : []));
   if (pairs.length < 2) return undefined;
   return pairs.map(p => trim({ kind: 'bought', item: p.np.name, source, price: p.price, qty: p.np.count }) as Entry);
@@ -96,17 +90,11 @@ function cashed(t: Telling): boolean {
   const c = t.clause;
   if (c.verb && !/^(pay)$/.test(c.verb.base!) || c.pred !== 'none' || !moneyClause(t, c)) return false;
   const text = lowText(t), next = t.clauses[t.at + 1];
-  if (next && /\bpaid\b|\bcash\b/.test(lowText(t, next))) { if (/^(paid|cash|paid cash|cash paid)$/.test(lowText(t, next))) (next as Clause & { spoken?: boolean }).spoken = true; return true; }
+  if (next && /\bpaid\b|\bcash\b/.test(lowText(t, next))) return true;
   const first = c.items.find(i => i.t !== 'mark' && i.t !== 'cc');
-  if (first?.f?.dim !== 'money' || first.f.value.role !== undefined || c.items[c.items.indexOf(first) + 1]?.low !== 'for') return false;
-  return c.items.some((i, k) => i.low === 'off' && c.items[k + 1]?.np) || first.f.sure === 'certain' && /\bat\b/.test(text) && sourceIn(t.sheet, c.items) !== undefined || went(t);
+  if (first?.f?.dim !== 'money' || !/\bfor\b/.test(text)) return false;
+  return c.items.some((i, k) => i.low === 'off' && c.items[k + 1]?.np) || first.f.sure === 'certain' && first.f.value.role === undefined && c.items[c.items.indexOf(first) + 1]?.low === 'for' && /\bat\b/.test(text) && sourceIn(t.sheet, c.items) !== undefined; // "58 dollars for a pail of oil at the marine supply"
 }
-
-/** "Stopped at the mower shop. 18.40 for knife sections": who stood in the shop bought. */
-const went = (t: Telling): boolean => { const p = t.clauses[t.at - 1]; return p !== undefined && /^(stop|go|drop|swing|call|pop|nip|walk|drive|run|be)$/.test(p.verb?.base ?? '') && p.verb!.form === 'past' && /\b(at|in|by|to|into)\b/.test(lowText(t, p)) && !/^(i |we )?(called|rang)\b(?! (in|by|at))/.test(lowText(t, p)) && sellerBefore(t) !== undefined; };
-
-/** "his fifty-eight pounds", paid: money. */
-const pounds = (t: Telling, c: Clause): number | undefined => { const f = t.sheet.found.find(x => x.dim === 'measure' && x.value.unit === 'lb' && x.from >= c.from && x.to <= c.to); return f?.dim === 'measure' ? f.value.value : undefined; };
 
 const make = (g: Goods, price: number | undefined, source: string | undefined, sums: { shipping?: number; core?: number; tax?: number }): Entry =>
   trim({ kind: 'bought', item: g.item, source, price: price !== undefined && price === g.qty && !(source && g.thing.np && g.thing.np.count === undefined) ? undefined : price, shipping: sums.shipping, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax }) as Entry;
@@ -126,8 +114,8 @@ function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause
     const list = goodsIn(t, c.items, forAt + 1);
     if (list.length) return names(list);
   }
-  if (paid && (c.subj.some(s => !s.carried) || !c.verb && c.pred === 'none')) return names(goodsIn(t, c.items, 0));
-  const list = paid || c.obj[0]?.carried && !c.obj[0].np ? [] : names(goodsIn(t, c.items, c.items[c.vi + 1]?.t === 'prt' ? c.vi + 2 : c.vi + 1));
+  if (paid && c.subj.some(s => !s.carried)) return names(goodsIn(t, c.items, 0));
+  const list = paid || c.obj[0]?.carried && !c.obj[0].np ? [] : names(goodsIn(t, c.items, c.vi + 1 + c.prt.length));
   if (list.length) return list.concat(goodsAfterMoney(t, c, list)).concat(reach.slice(1).flatMap(r => (r.pred === 'none' ? goodsIn(t, r.items, 0).filter(g => !list.some(x => x.item === g.item)) : [])));
   if (paid && c.pred === 'none' && !c.verb) { const own = names(goodsIn(t, c.items, 0)); if (own.length) return own; }
   const fronted = c.subj.filter(s => !s.carried);

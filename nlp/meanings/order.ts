@@ -8,8 +8,6 @@ import { sourceIn, trim } from './lib/fields.ts';
 import { spanForward, tailText } from './lib/reach.ts';
 import { moneyClause, sumsIn, total } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
-import { agreedWith, quoteTaken, sellerAt } from './lib/agreed.ts';
-import { DateTime } from 'luxon';
 import { bareSeller, sellerBefore } from './lib/sellers.ts';
 import { chose, chosen, quoteBy, quoteOf } from './lib/quoted.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -21,16 +19,15 @@ export const order: Meaning = t => {
   const text = lowText(t);
   const verb = c.verb?.base;
   const placed = /^(order|reorder|backorder)$/.test(verb ?? '') && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
-  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput (in )?(an|the|my) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) (to .+ )?for\b|\bbackordered\b/.test(text);
+  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput (in )?(an|the|my) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) (to .+ )?for\b|\bbackordered\b|\bput in for\b/.test(text);
   const taken = !placed && !standing && chose(t, c) ? accepted(t) : undefined;
   if (taken) return taken;
-  const sends = sendsMe(t, c), awaited = !placed && !standing && !sends && comingFrom(t, c);
+  const sends = sendsMe(t, c) ?? theyHave(c), awaited = !placed && !standing && !sends && comingFrom(t, c);
   if (!placed && !standing && !sends && !awaited || /\b(had|'d) (already )?ordered\b|\bordered (the |a )?wrong\b/.test(text) || /\b(almost|nearly|never|forgot)\b/.test(text)) return undefined;
   const end = spanForward(t, n => continues(t, n));
   const k = sends ?? (!placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1);
   const subjects = awaited || !sends && c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
   const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && !/^(due|eta|order|day|week|day week|delivery|shipping)$/.test(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
-  for (const g of goods) g.item = g.item.replace(/^another /, '');
   const list = goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
   const under = !list.length && t.clauses[t.at + 1]?.join === ':' ? t.clauses[t.at + 1] : undefined; // "ordered: belt, hose, two clamps"
   if (under) { for (const g of goodsIn(t, under.items, 0)) list.push({ ...g, qty: g.qty }); (under as Clause & { spoken?: boolean }).spoken = true; }
@@ -71,6 +68,12 @@ function sendsMe(t: Telling, c: Clause): number | undefined {
   return told > 0 && !/^(he|she|they|person)$/.test(c.who ?? '') && c.items.slice(told + 2).some(i => i.np) ? told + 2 : undefined;
 }
 
+/** "they've got my chain coming on the twelfth". */
+function theyHave(c: Clause): number | undefined {
+  const ing = c.items.findIndex(i => i.low === 'coming');
+  return ing > 0 && c.verb?.base === 'get' && /^(they|he|she|person)$/.test(c.who ?? '') && c.obj.some(o => o.from < c.items[ing]!.from) && c.items.slice(ing).some(i => i.f?.dim === 'when') ? c.vi + 1 : undefined;
+}
+
 /** "the bolts are due Wednesday from the farm supply", "it's on its way from the dealer": said of a thing with who sends it. */
 function comingFrom(t: Telling, c: Clause): boolean {
   if (!c.subj.length || /^(i|we|he|she|person)$/.test(c.who ?? '') || c.items[sourceIn(t.sheet, c.items)?.at ?? -1]?.low !== 'from') return false;
@@ -94,6 +97,7 @@ function withSeller(t: Telling, c: Clause): string | undefined {
 function continues(t: Telling, c: Clause): boolean {
   if (c.asks || c.verb?.base === 'order') return false;
   const text = lowText(t, c);
+  if (/^(please |to )?send (it|them|one|her)\b/.test(text) || /^(he|she|they) (says?|said|reckons?)$/.test(text) || /^(i|we)'ll have (it|them|her)\b/.test(text) && dims(c.items, 'when').length) return true;
   if (/^(and |but |so )?((it|they|that|he|she|the \w+|\w+ \w+|supposed|should|due|expected|says?|said|reckons?|promised|will|'ll|shipping|free|plus|delivery)\b)/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length || dims(c.items, 'money').length || /\b(shipping|postage|carriage|delivery|each|be here|arrive|land)\b/.test(text)) && !/\b(came|arrived|showed|went|is off|is on)\b/.test(text)) return true;
   if (/^(should|supposed|due|eta|expected|promised|promises|says|said|reckons|here|delivery|arriving|landing|ready)\b/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length)) return true;
   if ((/^(he|she|they|person)$/.test(c.who ?? '') || sourceSubject(t, [c]) !== undefined) && /^(say|reckon|promise|tell|think|swear|guess|quote)$/.test(c.verb?.base ?? '') && (dims(c.items, 'when').length || dims(c.items, 'span').length) && !dims(c.items, 'money').length) return true;

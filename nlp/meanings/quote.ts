@@ -2,7 +2,6 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import { bare, isMachine, isSource } from '../clauses/things.ts';
 import { nounClasses } from '../words/nouns.ts';
-import { PERSONS } from '../words/persons.ts';
 import { verbForms } from '../words/verbs.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
 import { goodsIn, isSeller, pricedThings, type Goods } from './lib/goods.ts';
@@ -13,12 +12,12 @@ import { bareSeller, perSeller, pricedAt, sellerBefore, sellersIn } from './lib/
 import { lowText, next, type Meaning, type Telling } from './telling.ts';
 import { spanForward } from './lib/reach.ts';
 
-const SAYS = /^(say|want|quote|ask|charge|reckon|have|offer|list|sell|do|be|run|cost|get|see|find|figure|go|price|come|let|hear|tell|sit|part|list|supply|post|leave|take)$/;
+const SAYS = /^(say|want|quote|ask|charge|reckon|have|offer|list|sell|do|be|run|cost|get|see|find|figure|go|price|come|let|hear|tell|sit|part|list|supply|post|leave)$/;
 
 /** A price heard with nothing bought: "the yard wants thirty", "six bucks a foot at the farm store". */
 export const quote: Meaning = t => {
   const c = t.clause;
-  if (c.asks || c.sub && /^(if|unless|until|till)$/.test(c.sub) || c.reality === 'cond' && !/\bwould (be|run|cost|take|want|do|let|come to|set me back)\b/.test(lowText(t)) || c.reality === 'past plan' && !/\b(want|say|said|ask)/.test(lowText(t))) return undefined;
+  if (c.asks || c.sub && /^(if|unless|until|till)$/.test(c.sub) || c.reality === 'cond' || c.reality === 'past plan' && !/\b(want|say|said|ask)/.test(lowText(t))) return undefined;
   const text = lowText(t);
   const late = shippingAlone(t, c);
   if (late) return late;
@@ -31,7 +30,6 @@ export const quote: Meaning = t => {
   if (c.pred === 'be' && /^(he|she|i|we)$/.test(c.who ?? '') && !priced0(t, c)) return undefined; // "and he's eighty-one"
   const says = prev !== undefined && /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '') && sourceSubject(t, [prev]) !== undefined || c.verb === undefined || SAYS.test(c.verb.base ?? '') || c.pred === 'have' || c.pred === 'be' || doesFor(t, c);
   if (!says) return undefined;
-  if (/^(he|she)$/.test(c.who ?? '') && c.pred === 'be') return undefined; // "he's eighty-one"
   const priced = t.sheet.found.some(f => f.dim === 'money' && f.sure === 'certain' && f.from >= c.from && f.to <= c.to && f.value.role === undefined);
   if (!priced && source === undefined) return undefined;
   const end = spanForward(t, n => !ownOffer(t, n) && ((n === next(t) && source !== undefined && !moneyClause(t, c) || false) && onlyMoney(t, n) || onTop(t, n)));
@@ -115,9 +113,6 @@ function alternative(t: Telling, c: Clause): Entry[] | undefined {
   return out;
 }
 
-/** So much of what was spoken of: "has a set at 70", "will let a whole roll go". */
-const HELD = /^(?:whole |full |new |used |good )?(?:set|pair|lot|roll|one|length|box|reel|coil|drum|sheet|bundle)$/;
-
 /** What the price is of: a thing that is not the seller; else what was last wanted or named. */
 function what(t: Telling, c: Clause): Goods | undefined {
   const within = sellerSpans(t, c);
@@ -135,7 +130,7 @@ function what(t: Telling, c: Clause): Goods | undefined {
   if (about) return about;
   const topic = t.memory.topic() && { ...t.memory.topic()!, name: t.memory.topic()!.name.replace(/ (prices?|quotes?|costs?)$/, '') };
   const earlier = t.told.map(x => x.entry).findLast(e => e.kind === 'quote' || e.kind === 'want' || e.kind === 'finding');
-  const name = earlier && 'item' in earlier ? earlier.item : headed(t) ?? askedAbout(t) ?? topic?.name;
+  const name = earlier && 'item' in earlier ? earlier.item : headed(t) ?? topic?.name;
   return name ? { item: name.replace(/ prices?$/, ''), from: c.from, to: c.to, thing: topic ?? { name, from: c.from, to: c.to, plural: false } } : undefined;
 }
 

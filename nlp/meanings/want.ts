@@ -47,7 +47,7 @@ const theOwn = (t: Telling, c: Clause, g: Goods): boolean => {
 };
 
 /** What a person needs that no shop sells him for the machine. */
-const COMFORT = /\b(tea|coffee|beer|pizza|daylight|light|drink|pint|someplace|somewhere|nap|kip|rest|break|sleep|sandwich|holiday|lie down|luck|patience|dinner|lunch|supper|time|hand|help|brain|head examined|wash|bath|shower|minute|moment|word|miracle)$|\btea\b/;
+const COMFORT = /\b(tea|coffee|beer|pint|drink|nap|kip|rest|break|sleep|sandwich|holiday|lie down|luck|patience|dinner|lunch|supper|time|hand|help|brain|head examined|wash|bath|shower|minute|moment|word|miracle)$|\btea\b/;
 /** "…on the list": the list is no part of what goes on it. */
 const offList = (items: readonly Item[]): readonly Item[] => {
   const k = items.findIndex((i, n) => /^(on|to|onto)$/.test(i.low) && /\blist$/.test(items[n + 1]?.np?.said ?? ''));

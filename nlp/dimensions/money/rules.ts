@@ -49,7 +49,6 @@ const RULES: Rule<'money'>[] = [
     make: (m, [a, b]) => (a && (!b || Number.isInteger(b.value) && b.value >= 10 && b.value < 100) ? money(a.value + (b ? b.value / 100 : 0), m[4]) : undefined) },
   { name: '# pounds and shipping', sure: 'implied', pattern: rx(`${N} pounds? ?(?:${N}(?: ?p(?:ence)?(?![a-z]))? ?)?(?:more |extra )?(?:for |in |of |on |to )?(?:the )?${SHIP}`), make: (_m, [a, b]) => a && { value: a.value + (b ? b.value / 100 : 0), role: 'shipping' } },
   { name: '# and shipping', sure: 'implied', pattern: rx(`(?:${SIGN} ?)?${N}(?: ?${BUCKS})? ?(?:more |extra )?(?:for |in |of |on |to )?(?:the )?${SHIP}`), make: (m, [n]) => n && ship(m, n) },
-  { name: '# pounds # and shipping', pattern: rx(`${N} ?(?:pounds?|quid|euros?|dollars?) ${N} (?:for )?(?:the )?${SHIP}`), make: (_m, [a, b]) => a && b && b.value < 100 ? { value: a.value + b.value / 100, role: 'shipping', certainCurrency: true } : undefined },
   { name: 'a fiver post', pattern: rx(String.raw`\ba (fiver|tenner) (?:for |in )?(?:the )?${SHIP}`), make: m => ({ value: m[1] === 'fiver' ? 5 : 10, role: 'shipping', certainCurrency: true }) },
   { name: 'shipping #', sure: 'implied', pattern: rx(`\\b(?:shipping|ship|postage|post|freight|carriage|delivery|courier)(?: ?(?:is|was|s|of|at|comes to|runs|adds|an extra|another|would be|about|around|cost|costs|another))*:? ?(?:${SIGN} ?)?${N}(?: ?${BUCKS})?(?![a-z ]*(?:day|week|hour|mile|inch|percent))`),
     make: (_m, [n]) => n && !n.frac ? { value: worth(n, true), role: 'shipping' } : undefined },

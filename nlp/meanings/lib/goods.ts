@@ -10,7 +10,7 @@ import { isKind, specAfter } from './spec.ts';
 /** A thing to be got or that was got, with its count and the size, grade or length it is known by. */
 export interface Goods { item: string; qty?: number; spec?: string; from: number; to: number; thing: Thing }
 
-const CONTAINERS = /^(roll|length|piece|gallon|quart|pint|litre|liter|tin|can|tube|sheet|foot|feet|yard|metre|meter|coil|box|bag|bottle|jar|bar|tub|pound|kilo|set|pair|dozen|reel|spool|pack|packet|stick|bundle|drum|box|pail|handful|few)s?$/;
+const CONTAINERS = /^(roll|length|piece|gallon|quart|pint|litre|liter|tin|can|tube|sheet|foot|feet|yard|metre|meter|coil|box|bag|bottle|jar|bar|tub|pound|kilo|set|pair|dozen|reel|spool|pack|packet|stick|bundle|drum|box)s?$/;
 
 /** Goods named in a run of items: "two 3/8 bolts and a gland nut", "gasket paper, a sheet of it". Prices and sources end it. */
 export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] {
@@ -26,7 +26,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
       const own: Goods[] = [];
       let at = next;
       for (const thing of things) {
-        if (own.length && (isKind(thing.np?.said ?? '') || sortOf(t, items, thing))) { at = items.findIndex(x => x.from === thing.from); break; } // "a V-belt, B section"
+        if (own.length && isKind(thing.np?.said ?? '')) { at = items.findIndex(x => x.from === thing.from); break; } // "a V-belt, B section"
         if (!isSeller(thing.name)) own.push({ ...goods(t, thing, tailOf(items, thing)), ...(own.length ? {} : countBefore(items[i - 1], thing)) });
       }
       out.push(...own);
@@ -48,14 +48,6 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
     i++;
   }
   return out;
-}
-
-/** "15 sickle sections, coarse serration": a bare noun that the trade has no part by, after a counted thing and a comma, says which sort. */
-function sortOf(t: Telling, items: readonly Item[], thing: Thing): boolean {
-  const k = items.findIndex(x => x.from === thing.from), np = items[k]?.np;
-  if (!np || items[k - 1]?.low !== ',' || np.count !== undefined || thing.plural || np.known || np.spec && nounClasses(np.said).has('part')) return false;
-  const head = np.said.split(' ').at(-1)!;
-  return !/^(a|an|the|some|another|my|new|one|that|this)$/.test(t.sheet.tokens[np.from]!.low) && (np.said.split(' ').length > 1 || /^(pitch|thread|size|bore)$/.test(head)) && (nounClasses(np.said).size ? nounClasses(np.said) : nounClasses(head)).size === 0 || /^(pitch|thread|hand|fan|size|grade|serration|profile|pattern|section)$/.test(head) && /^(coarse|fine|left|right|flat|round|square|metric|imperial|standard|medium)\b/.test(np.said);
 }
 
 /** "three feet of quarter inch brake line", "a length of three quarter bright bar": so much of a stuff. */
@@ -120,7 +112,7 @@ function amountOf(t: Telling, thing: Thing): string | undefined {
   if (!np) return undefined;
   const said = t.sheet.tokens.slice(np.from, np.to).map(x => x.low).join(' ');
   const head = np.said.split(' ').at(-1)!;
-  if (/^(tube|tin|can|box|bag|bottle|jar|tub|pail|handful|roll|spool|reel|pack|packet|bar|stick|bundle|drum|bit|piece)s?$/.test(head) || !CONTAINERS.test(head) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
+  if (/^(tube|tin|can|box|bag|bottle|jar|tub|roll|spool|reel|pack|packet|bar|stick|bundle|drum|bit|piece)s?$/.test(head) || !CONTAINERS.test(head) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
   return said.replace(/^(a|an|the|some|another) /, '');
 }
 

@@ -46,7 +46,7 @@ export function needed(t: Telling, c: Clause): number | undefined {
     return need + 1;
   }
   const short = /\b(short (of|on)|run out of|ran out of|out of|low on|down to my last|missing|lacking)\b/.exec(text);
-  if (short && /^((i|we|im|'m|am|'re|are|'ve|have|still|all|nearly|almost|running|run|ran|getting|just|about|completely|clean|right|down|a|bit|little) ?)*(short|out|low|down to my last|missing|lacking)\b/.test(text.replace(/^(and|but|so|also|okay) /, '')) && !/\b(out of (round|true|line|square|the|it|here|time|patience|puff|breath|hours|daylight|light|steam))\b/.test(text)) {
+  if (short && !(c.join && /\bran out of\b/.test(text)) && (!c.verb || c.pred === 'be' || c.verb.base === 'run') && /^((i|we|im|'m|am|'re|are|'ve|have|still|all|nearly|almost|running|run|ran|getting|just|about|completely|clean|right|down|a|bit|little) ?)*(short|out|low|down to my last|missing|lacking)\b/.test(text.replace(/^(and|but|so|also|okay) /, '')) && !/\b(out of (round|true|line|square|the|it|here|time|patience|puff|breath|hours|daylight|light|steam))\b/.test(text)) {
     const n = items.findIndex((i, x) => (i.low === 'of' || i.low === 'on') && x > 0);
     return n >= 0 ? n + 1 : undefined;
   }

@@ -6,7 +6,6 @@ import { nounClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { TRADE_ENDING } from '../../words/sources.ts';
 import type { Telling } from '../telling.ts';
-import { isSeller } from './goods.ts';
 import { sumsIn, type Sums } from './money.ts';
 
 const CALLS = /^(ring|call|phone|stop|go|drop|swing|pop|nip|walk|drive|run|email|message|text|contact|speak|talk|visit|try|ask|get|head|see|check|write|pull)$/;
@@ -21,16 +20,6 @@ export function sellerText(t: Telling, items: readonly Item[], k: number): strin
   let to = k + 1;
   while (items[to] && /^(prep|prt)$/.test(items[to]!.t) && TAILS.test(items[to]!.low) && (items[to]!.low !== 'with' || PERSONS.test(items[k]!.np!.said)) && items[to + 1]?.np) to += 2;
   return bare(textOf(t.sheet, items[k]!.from, items[to - 1]!.to));
-}
-
-/** Where the clause names sellers, each with its "across the bay": tokens [from, to). What lies inside is no thing sold. */
-export function sellerRanges(items: readonly Item[]): [number, number][] {
-  return items.flatMap((i, k): [number, number][] => {
-    if (!i.np || i.np.stands || !isSeller(i.np.said)) return [];
-    let to = k + 1;
-    while (items[to] && /^(prep|prt)$/.test(items[to]!.t) && /^(at|in|down|up|across|on|over|near|of|by|out|with)$/.test(items[to]!.low) && items[to + 1]?.np) to += 2;
-    return [[i.from, items[to - 1]!.to]];
-  });
 }
 
 /** Whether a phrase names who sells: a shop, or a person who is more than "somebody". */

@@ -30,10 +30,6 @@ export function specAfter(t: Telling, items: readonly Item[], from: number, last
     const made = /^(with|in|of)$/.test(it.low) ? featureAt(items, k + 1) : 0;
     if (made) { pieces.push([k + 1, k + 1 + made]); k += made; end = k + 1; open = false; continue; }
     const joins = open && /^(by|x|×|\*|in|inch|and|a|of)$/.test(it.low) && k + 1 < items.length && sizes(items, k + 1) && !(it.low === 'and' && items[k + 1]!.np);
-    const withSize = it.low === 'with' && (items[k + 1]?.np?.spec !== undefined && TAIL.test(items[k + 1]!.np!.said) || sizes(items, k + 1) && /^(holes?|teeth|bore|bores|pitch|thread|threads|splines?|slots?|mesh|keyway|shank|stem|head|heads|hole)$/.test(items[k + 2]?.low ?? '') ); // "a screen with 3/8 holes"
-    if (withSize && !open) { const n = items[k + 1]!.np ? k + 2 : k + 3; pieces.push([k + 1, n]); k = n - 1; end = n; open = false; continue; }
-    const kindAfter = !open && it.np !== undefined && items[k - 1]?.low === ',' && isSort(it) && !np1(t, it);
-    if (kindAfter) { pieces.push([k, k + 1]); end = k + 1; open = false; continue; }
     const measured = sizes(items, k) || open && TAIL.test(it.low) || it.low === 'in' && isKind(items[k + 1]?.np?.said ?? '');
     const over = /^(plus|minus)$/.test(it.low) && items[k + 1]?.f?.dim === 'number' && !items[k + 2]?.np;
     if (!joins && !measured && !over) break;

@@ -8,7 +8,6 @@ const LEAD = String.raw`^(?:(?:and|but|so|also|oh|still|then|now|plus|well|no|ye
 const PHRASES: readonly RegExp[] = [
   new RegExp(String.raw`${LEAD}(?:(?:i|we) (?:'m|am|'re|are) )?(?:still |also |all |nearly |almost |running |getting )*(?:short|short of|short on|missing|lacking|in need of|in the market for|low on|out of|down to (?:the|my|our) last of)(?= )`),
   new RegExp(String.raw`${LEAD}(?:i|we) (?:'m|am|'re|are) (?:still |also |really )*after(?= )`),
-  /^still after (?=(?:an?|some|another)\b)/,
   new RegExp(String.raw`${LEAD}(?:(?:i|we) )?(?:'ve |have )?(?:just |nearly |about )*(?:ran|run) (?:clean |right )?out of(?= )`),
   /\b(?:put|write|mark|sign|jot|stick) (?:me|us) down for(?= )/,
   new RegExp(String.raw`${LEAD}(?:i|we) (?:still )?could (?:really )?(?:do with|use)(?= )`),

@@ -6,7 +6,6 @@ export const BOUGHTS: ToldCorpus = {
     ...told([{ kind: 'bought', item: 'hydraulic oil', source: 'marine supply', price: 58 }], ['58 dollars for a pail of hydraulic oil at the marine supply.']),
     ...told([{ kind: 'bought', item: 'knife sections', source: 'mower shop', price: 18.4 }, { kind: 'bought', item: 'rivets', source: 'mower shop', price: 6 }], ['Stopped at the mower shop on the way home. 18.40 for knife sections, six bucks for the rivets.']),
     ...told([{ kind: 'arrival', item: 'radiator' }, { kind: 'bought', item: 'radiator', source: 'tinsmith', price: 85 }], ['Radiator came home on the boat last night. Paid the tinsmith 85 for his trouble.']),
-    ...told([{ kind: 'bought', item: 'magneto', price: 150 }], ['Beat him down to 150 on the magneto and brought it home.']),
     ...told([{ kind: 'bought', item: 'fan belt', source: 'parts store', price: 14 }], [
       'Bought a fan belt at the parts store for 14 dollars.', 'bought a fan belt from the parts store $14', 'Got a fan belt at the parts store, fourteen bucks.', 'picked up a fan belt at the parts store for $14', 'Paid 14 dollars for a fan belt at the parts store.', 'Fourteen dollars for a fan belt at the parts store, paid.',
       'got fan belt, 14, parts store', 'Fan belt bought at the parts store, $14.', 'grabbed a fan belt from the parts store, 14 bucks', 'I bought a fan belt off the parts store for fourteen', 'Bought a fan belt. Parts store, $14.', 'Parts store had a fan belt for 14 so I bought it.', 'Stopped at the parts store and bought a fan belt for $14.',

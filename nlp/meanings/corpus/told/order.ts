@@ -9,7 +9,6 @@ export const ORDERS: ToldCorpus = {
     ...told([{ kind: 'order', item: 'inlet valve', source: 'parts man', price: 35, shipping: 6.5, expected: '2026-03-29' }], ['i gave in. And ordered it um he says ten days', 'ordered it, ten days he says'], { prior: ['The parts man has an inlet valve, 35 euro plus 6.50 postage.'] }),
     ...told([{ kind: 'order', item: 'cutting edges', source: 'steel place', price: 280, shipping: 32, expected: '2026-03-27' }], ['ordered um a pair of cutting edges from the steel place one forty each plus thirty two freight supposed to be here um a week friday']),
     ...told([{ kind: 'order', item: 'chain', price: 480, expected: '2026-04-12' }], ["they've got my chain coming on the twelfth, four hundred and eighty bucks"]),
-    ...told([{ kind: 'order', item: 'gasket set', source: 'dealer', price: 42, shipping: 6.5 }], ["I've a gasket set on its way from the dealer, forty two plus six pound fifty carriage"]),
     ...told([rings], [
       'Ordered the piston rings from the engine supplier, 62 dollars, here Tuesday.', 'ordered piston rings off the engine supplier for $62 due tuesday', 'I ordered piston rings from the engine supplier, sixty-two bucks, should be here Tuesday.',
       'Piston rings are ordered from the engine supplier, 62 quid, Tuesday.', 'Piston rings ordered, engine supplier, $62, due Tuesday.', 'Put in an order for piston rings with the engine supplier, $62, expected Tuesday.', 'Ordered piston rings. Engine supplier, $62. Tuesday.',
