@@ -3,7 +3,7 @@ import type { Clause } from '../clauses/clause.ts';
 import type { Found } from '../types.ts';
 import { trim } from './lib/fields.ts';
 import { namesPart } from './lib/named.ts';
-import { meter } from './reading.ts';
+import { meter } from './reading/meter.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to date|up to now|all up|by now|makes it|that makes|that('s| is) .* now$|all in|brings? .{1,40} (up )?to)\b/;

@@ -1,10 +1,14 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
 import { isMachine, partLike } from '../clauses/things.ts';
+import { COMMON } from '../words/common.ts';
+import { singular } from '../words/nouns.ts';
 import { isClass } from '../words/verbs.ts';
 import { CONDITION } from '../words/conditions.ts';
+import { meter } from './reading/meter.ts';
 import { SOILED } from './finding/does.ts';
 import { isConsumable, isTool, nounsFrom, trim, withPhrase } from './lib/fields.ts';
+import { namesPart } from './lib/named.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 
 const COATS: Record<string, string> = { primer: 'prime', paint: 'paint', undercoat: 'undercoat', topcoat: 'paint', enamel: 'paint', varnish: 'varnish', oil: 'oil', grease: 'grease', wax: 'wax', lacquer: 'lacquer', sealer: 'seal', oxide: 'prime', shellac: 'shellac', stain: 'stain' };
@@ -13,11 +17,13 @@ const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash
 /** Work done on a part that is not fitting it: cleaned, primed, welded, soaked; begun but not finished where that is said. */
 export const work: Meaning = t => {
   const c = t.clause;
+  if (meter(t)) return undefined;
   if (c.pred === 'have' && !c.neg && !c.asks && c.reality === 'deed') return coated(t);
   if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which|as|like|how|what|where)$/.test(c.sub)) return undefined;
   if (/^(wire|tie|tape|clip|strap|bundle|band|zip-tie)$/.test(c.verb!.base!) && /\btogether\b/.test(lowText(t))) return undefined;
   if (c.passive && c.items.some(i => i.t === 'be') && SOILED.test(lowText(t)) && !/^(drain|clean)/.test(c.verb!.base!)) return undefined; // soaked with oil, not by him
   if (/^(varnish|gum|sludge|silt)$/.test(c.verb!.base!) && c.prt.includes('up')) return undefined; // gummed, not coated
+  if (c.items.slice(0, c.vi).some((i, k) => i.t === 'to' && /^(get|have)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? ''))) return undefined; // "to get it tested": why, not what
   const given = tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;
   const got = c.verb!.base === 'get' && c.verb!.form !== 'base' && c.obj.length > 0 && c.rest[0]?.t === 'verb' && /^(past|part)$/.test(c.rest[0].form ?? '') && isClass(c.rest[0].base!, 'work') ? c.rest[0] : undefined;
@@ -46,17 +52,17 @@ function flawIn(t: Telling, c: Clause): Thing | undefined {
 
 const isWork = (t: Telling, c: Clause): boolean => {
   const { base, form } = c.verb!;
-  const begun = startsWork(c);
+  const begun = startsWork(c) || atIt(t, c);
   if (form === 's' || form === 'base' && !(begun && c.items.some(i => i.t === 'verb' && /^(start|begin|commence)$/.test(i.base ?? '') && i.form === 'past'))) return false;
   if (form === 'ing' && !begun && !(c.who && /^(i|we)$/.test(c.who)) && !/\b(spent|been|still|half|hours?)\b/.test(lowText(t))) return false;
   if (begun && (form === 'ing' || form === 'base') && (isClass(base!, 'off') || isClass(base!, 'on') || isClass(base!, 'work') || isClass(base!, 'tight'))) return c.obj.length > 0 || c.subj.length > 0;
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
-  if (isClass(base!, 'fail') && CONDITION.has(c.verb!.low) && (c.carriedSubj && !c.who && c.subj.some(s => !s.carried) || !c.obj.length && !c.passive && !/^(i|we|he|they|she)$/.test(c.who ?? ''))) return false; // "wind caught the door and bent the hinge", "turns out bent"
+  if (isClass(base!, 'fail') && CONDITION.has(c.verb!.low) && (c.carriedSubj && !c.who && c.subj.some(s => !partLike(t.sheet, s.name)) || !c.obj.length && !c.passive && !/^(i|we|he|they|she)$/.test(c.who ?? ''))) return false; // "wind caught the door and bent the hinge", "turns out bent"
   if (base === 'rub' && /\b(through|thin|away)\b/.test(lowText(t))) return false;
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;
   if (isClass(base!, 'fail') && !c.obj.length && c.carriedSubj && c.join === ',' && !c.who) return false; // "turned up, bent in half by the post"
   if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && isClass(base!.replace(/^(re|de|un|bead|sand|wire|pressure|spot|shot|hand|line|machine|part|over)-?/, ''), 'work'); // an unlisted verb only where it is a known one done anew
-  if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang)$/.test(base!)) return c.obj.length > 0 || c.passive || (c.carriedSubj ?? false);
+  if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang)$/.test(base!)) return (c.obj.length > 0 || c.passive || (c.carriedSubj ?? false)) && (c.obj.length === 0 || c.obj.some(o => namesPart(t.sheet, o.name) || !COMMON.has(singular(o.name.split(' ').at(-1)!)) && !o.np?.count)) && !(base === 'make' && c.obj.every(o => /^(bales?|rows?|rounds?|passes|trips?|batch|bags?|sacks?|loaves|hay|dust|noise|mess|headway|progress)$/.test(o.name)));
   return true;
 };
 
@@ -68,7 +74,11 @@ function action(base: string, c: Clause): string {
 
 const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t === 'verb' && /^(start|begin|try|commence)$/.test(i.base ?? '') || i.np?.said === 'start' && c.items.some(x => x.base === 'make'));
 
+/** "Scraping the gib again.": a deed that the note opens with in its "-ing", no more said of when: in hand, not done. */
+const atIt = (t: Telling, c: Clause): boolean => c.verb!.form === 'ing' && t.at === 0 && !c.who && !c.subj.some(s => s.from >= c.from) && c.items.findIndex(i => !/^(adv|mark|intj|cc)$/.test(i.t)) === c.vi && isClass(c.verb!.base!, 'work') && c.obj.some(o => namesPart(t.sheet, o.name)) && !dims(c.items, 'when').some(f => (f.value.from ?? '') > t.sheet.ctx.at.slice(0, 10)) && !dims(c.items, 'span').length;
+
 function isBegun(t: Telling, c: Clause): boolean {
+  if (atIt(t, c)) return true;
   const inside = (k: number): boolean => t.sheet.found.some(f => f.dim !== 'number' && f.from <= k && k < f.to);
   const text = t.sheet.tokens.slice(c.from, c.to).map(x => x.low).filter((_, k) => !inside(c.from + k)).join(' '), after = t.clauses.slice(t.at + 1, t.at + 3).filter(n => !n.asks).map(n => lowText(t, n)).join(' , ');
   if (startsWork(c)) return true;

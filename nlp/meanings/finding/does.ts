@@ -78,7 +78,7 @@ function wreckedBy(t: Telling): Entry[] | undefined {
   const c = t.clause, base = c.verb!.base!;
   if (c.passive || c.neg || !isClass(base, 'fail') || !/^(past|part)$/.test(c.verb!.form ?? '') || !c.obj.length || c.obj.some(o => o.carried)) return undefined;
   const mine = /^(i|we)$/.test(c.who ?? '');
-  if (mine ? !/^(break|snap|shear|crack)$/.test(base) : isClass(base, 'work') && !/^(chew|crack|bend|split)$/.test(base) || /^(lose|let|leak|strip|free)$/.test(base) || !c.subj.length || c.subj.some(s => s.carried)) return undefined;
+  if (mine ? !/^(break|snap|shear|crack)$/.test(base) : isClass(base, 'work') && !/^(chew|crack|bend|split)$/.test(base) || /^(lose|let|leak|strip|free)$/.test(base) || !c.subj.length || c.subj.some(s => s.carried && partLike(t.sheet, s.name))) return undefined;
   const parts = c.obj.filter(o => partLike(t.sheet, o.name) && !isMachine(t.sheet, o.name));
   if (!parts.length) return undefined;
   const after = c.obj.at(-1)!.to, rest = after < c.to ? condition(t, c, after) : '';

@@ -24,13 +24,14 @@ const COUNTS_OFF = /^(no|number|num|nr|#|cylinder|cyl|pot|cap|cylinders|side|leg
 
 /** The figures of a clause in order, each with its own words: what stands before it after the last comma or "and", and what stands after it up to the next. */
 export function figuresOf(sheet: Sheet, c: Clause): Figure[] {
-  const values = valuesIn(sheet, c);
+  const values = heldTo(sheet, valuesIn(sheet, c));
   const out: Figure[] = [];
   values.forEach((f, n) => {
     const before = values[n - 1], after = values[n + 1];
     const from = before ? cutBetween(sheet, before, f) : c.from;
     const to = after ? cutBetween(sheet, f, after) : c.to;
-    out.push({ ...valueOf(sheet, f), from: f.from, to: f.to, lead: [from, f.from], tail: [f.to, to] });
+    const taken = values[n] === undefined ? undefined : TAKEN_BACK.get(f);
+    out.push({ ...valueOf(sheet, f), ...(taken && f.dim === 'number' ? { unit: taken, bare: false } : {}), from: f.from, to: f.to, lead: [from, f.from], tail: [f.to, to] });
   });
   return out;
 }
@@ -44,6 +45,21 @@ function valueOf(sheet: Sheet, f: Found): Pick<Figure, 'value' | 'unit' | 'bare'
   return { value, bare: true, places };
 }
 const fraction = (size: string): number => { const m = /^(\d+)\/(\d+)$/.exec(size); return m ? Number(m[1]) / Number(m[2]) : NaN; };
+
+/** Units of figures that were taken back, kept for the bare number that took their place ("600 newton metres, no, 650"). */
+const TAKEN_BACK = new WeakMap<Found, string>();
+/** Without the figures that the speaker takes back in the same breath: "eight thou no nine thou". */
+export function heldTo(sheet: Sheet, values: readonly Found[]): Found[] {
+  return values.filter((f, n) => {
+    const after = values[n + 1];
+    if (!after || !/^(measure|number|percent)$/.test(f.dim)) return true;
+    const between = sheet.tokens.slice(f.to, after.from).map(x => x.low).join(' ');
+    const unit = f.dim === 'measure' ? f.value.unit : undefined, own = after.dim === 'measure' ? after.value.unit : undefined;
+    if (!/^(, |\.\.\. |… |- )?(no|sorry|correction|rather|scratch that|make that|call it|hang on|i mean|wait)\b(?! (play|slack|wear|leak))/.test(between) || between.split(' ').length > 7 || unit !== undefined && own !== undefined && unit !== own) return true;
+    if (unit && after.dim === 'number') TAKEN_BACK.set(after, unit);
+    return false;
+  });
+}
 
 /** Values that may be measured: no money, no days, no "number two" and "on one", no size that stands before its noun. */
 function valuesIn(sheet: Sheet, c: Clause): Found[] {
@@ -59,6 +75,8 @@ function valuesIn(sheet: Sheet, c: Clause): Found[] {
     const ordinal = v.dim === 'number' && COUNTS_OFF.test(prev) || v.dim === 'number' && out.length > 0 && /^(on|in|for)$/.test(prev) && Number.isInteger(v.value.value) && v.value.value <= 12;
     const place = prev === 'at' && out.length > 0 && !sheet.tokens.slice(out.at(-1)!.to, i).some(x => CUT.test(x.low));
     const sized = !named && sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm)\b/.test(said));
+    const beyond = sheet.tokens.slice(v.to, v.to + 3).map(x => x.low).join(' ');
+    if (v.dim === 'measure' && (/^(up|down|along|in|back|off|away|above|below|out) (from|the|of the)\b|^too \w+/.test(beyond) || /^of\b/.test(beyond) && /^(L|gal|qt|kg|lb|ft|m)$/.test(v.value.unit) && !sheet.tokens.slice(v.to + 1, v.to + 4).some(x => NAMED.test(x.low)))) { i = v.to - 1; continue; } // "pitted a foot up from the gland", "two litres of paint"
     const counts = v.dim === 'number' && (next === 'of' || next === 'at' && Number.isInteger(v.value.value) && v.value.value <= 12 && sheet.tags[v.to + 1] === 'num');
     if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !sized && !counts && !place && !/^(by|within|for)$/.test(prev) && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
     i = v.to - 1;

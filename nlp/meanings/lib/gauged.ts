@@ -4,10 +4,12 @@ import type { Placed } from '../../clauses/clauses.ts';
 import { isMachine, isStuff, partLike } from '../../clauses/things.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { snap } from '../../dimensions/part/snap.ts';
+import { COMMON } from '../../words/common.ts';
 import { singular } from '../../words/nouns.ts';
 import { COUNTED, NAMED } from '../../words/quantities.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { figuresOf, type Figure } from './figures.ts';
+import { namesPart } from './named.ts';
 import { labelOf, type Label } from './label.ts';
 import { BY_WORD, suits } from './quantity.ts';
 
@@ -56,7 +58,7 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
     const turns = f.bare && !Number.isInteger(f.value) && COUNTED.has(singular(t.sheet.tokens[f.to]?.low ?? ''));
     if (part && /^turns?$/.test(f.unit ?? '')) { out.push({ part, what: 'turns', value: f.value, unit: 'count' }); return; }
     if (part && turns) { out.push({ part, what: t.sheet.tokens[f.to]!.low, value: f.value, unit: 'count' }); return; }
-    if (!part || !what || f.bare && !mayBeBare(f, what, own !== undefined, unit, n > 0 || state.unit !== undefined)) return;
+    if (!part || !what || /^(reading|measurement)$/.test(what) || !namesPart(t.sheet, part) && COMMON.has(singular(part.split(' ').at(-1)!)) || f.bare && !mayBeBare(f, what, own !== undefined, unit, n > 0 || state.unit !== undefined)) return;
     const where = tail.where ?? lead.where ?? (lead.which && !whichIsPart(t, state.part, lead.which) ? `at the ${lead.which}` : undefined);
     out.push({ part, what: where && where !== what ? `${what} ${where}` : what, value: f.value, ...(unit ? { unit } : f.bare && f.places >= 3 && f.value < 60 && INCHES.test(what) || f.bare && !Number.isInteger(f.value) && f.places === 0 && INCHES.test(what) ? { unit: 'in' } : {}) });
     state.part = part; state.what = what; state.unit = unit ?? state.unit;
@@ -121,7 +123,7 @@ function partOf(t: Telling, lead: Label, tail: Label, state: State): string | un
   return state.part && !isMachine(t.sheet, state.part) ? state.part : undefined;
 }
 
-const PAIRED = /^(left|right|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|inner|outer|other|lh|rh|nearside|offside|near side|off side|upper|lower)$/;
+const PAIRED = /^(top|bottom|left|right|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|inner|outer|other|lh|rh|nearside|offside|near side|off side|upper|lower)$/;
 /** "left 3, right 2" tells parts apart; "front 3, rear 7" of one thing tells where on it. */
 const whichIsPart = (t: Telling, part: string | undefined, which: string): boolean => {
   if (!part) return false;

@@ -48,7 +48,8 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
       k = q.to - 1;
       continue;
     }
-    if (/^(at|across|over|round|around|before|after)$/.test(low(k)) || /^(on|in)$/.test(low(k)) && spotAhead(sheet, k + 1, to)) {
+    if (tail && low(k) === 'across' && tags[k + 1] === 'det' && tags[k + 2] === 'noun') { out.where ??= words(sheet, k, k + 3); k += 2; continue; } // "across the pin"
+    if (/^(at|by|across|over|round|around|before|after)$/.test(low(k)) || /^(on|in)$/.test(low(k)) && spotAhead(sheet, k + 1, to)) {
       const end = spotEnd(sheet, k + 1, to);
       if (end) { out.where ??= words(sheet, k, end); k = end - 1; continue; }
     }
@@ -108,8 +109,9 @@ function named(sheet: Sheet, [from, to]: [number, number]): Label {
   const whole = words(sheet, from, to).replace(/^the /, '');
   if (SPOT.test(whole)) return { where: `at the ${whole}` };
   const said = words(sheet, from, to).replace(/ (one|ones|side|end)$/, '').replace(/ 's\b/g, "'s");
-  if (WHICH.test(said)) return { which: said };
+  if (WHICH.test(said) || / ones?$/.test(whole) && /^(top|bottom|middle)$/.test(said)) return { which: said };
   if (SPOT.test(said)) return { where: `at the ${said}` };
+  if (/^\w+ (side|face|edge)$/.test(whole) && !nounClasses(whole).has('part')) return { where: `on the ${whole}` }; // "on the thrust side"
   if (NAMED.test(said)) return { what: said };
   const p = phraseAt(sheet, from, to);
   const name = p && !p.stands ? p.name : said.replace(/^(new|old) /, '');

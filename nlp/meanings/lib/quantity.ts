@@ -3,6 +3,7 @@ import { isMachine, said } from '../../clauses/things.ts';
 import type { Found } from '../../types.ts';
 import { nounClasses, singular } from '../../words/nouns.ts';
 import { NAMED } from '../../words/quantities.ts';
+import { namesPart } from './named.ts';
 import { lowText, type Telling } from '../telling.ts';
 
 const BY_UNIT: Record<string, string> = {
@@ -60,7 +61,9 @@ function namedIn(t: Telling, c: Clause, k: number, unit: string | undefined): { 
       const tail = words.slice(cut).join(' ');
       const name = NAMED.test(tail) ? tail : NAMED.test(words.slice(cut).map(singular).join(' ')) ? words.slice(cut).map(singular).join(' ') : undefined;
       if (!name || !suits(name, unit) || name === 'charge' && unit !== 'V' || name === 'weight' && !/^(lb|kg)$/.test(unit ?? '')) continue;
-      const before = words.slice(0, cut).join(' ');
+      const ownedBy = /^(.+)'s (\w+)$/.exec(words.slice(0, cut).join(' '));
+      const before = ownedBy && !namesPart(t.sheet, ownedBy[2]!) ? ownedBy[1]! : words.slice(0, cut).join(' ');
+      if (ownedBy && before !== words.slice(0, cut).join(' ')) return { what: `${ownedBy[2]} ${name}`, part: before }; // "the coil's primary resistance"
       const owner = ownerOf(t, c, n);
       const part = before && !/^(the|a|some|about|running|total|good|cold|hot|static|open|right|left)$/.test(before) ? (owner ? `${owner} ${before}` : before) : owner;
       return { what: name, ...(part ? { part: snapped(t, part) } : {}) };

@@ -6,6 +6,15 @@ const read = (part: string, what: string, value: number, unit?: string, asWas?: 
 export const READINGS: ToldCorpus = {
   kind: 'reading',
   phrases: [
+    ...told([read('battery bank', 'cells', 16, 'count')], ['Battery bank, sixteen cells.', 'The battery bank has sixteen cells.', 'battery bank 16 cells'].slice(0, 2)),
+    ...told([read('top slipper', 'shims', 2, 'count', true), read('bottom slipper', 'shims', 1, 'count', true)], ['As found, the top slipper had two shims and the bottom slipper had one.', 'top slipper had two shims and the bottom slipper had one when I stripped it'], { parts: ['top slipper', 'bottom slipper'] }),
+    ...told([read('pinion bearing', 'preload', 1.4, 'N·m')], ['Preload on the pinion bearing is fourteen newton metres, no, what am I saying, one point four newton metres.', 'preload on the pinion bearing is fourteen newton metres no what am i saying one point four newton metres'], { parts: ['pinion bearing'] }),
+    ...told([read('coil', 'primary resistance', 2.8, 'Ω')], ["Measured the coil's primary resistance, 2.8 ohms.", "I measured the coil's primary resistance, 2.8 ohms."], { parts: ['coil'] }),
+    ...told([read('cage', 'staves', 18, 'count')], ['Counted the staves in the cage: eighteen.'], { parts: ['cage'] }),
+    ...told([read('big end', 'shims on the flywheel side', 4, 'count'), read('big end', 'shims on the pump side', 3, 'count')], ['Big end has four shims on the flywheel side and three on the pump side.'], { parts: ['big end'] }),
+    ...told([read('grain auger', 'running time', 12.5, 'h')], ["The auger's hour meter just rolled over 12.5.", 'Hour meter on the auger says 12.5.', "12.5 hours on the auger's meter.", 'Meter on the auger reads 12.5 hours.'], { machines: ['grain auger', 'Heron'] }),
+    ...told([read('engine', 'running time', 6, 'h')], ['Hour meter on the engine says 6 hours.', 'The hour meter on the engine reads 6.'], { machines: ['grain auger', 'Heron'] }),
+    ...told([read('saw blade', 'diameter', 30, 'in'), read('saw blade', 'teeth', 64, 'count')], ['Saw blade is 30 inches in diameter and carries 64 teeth.', 'The saw blade is 30 inches in diameter and has 64 teeth.'], { parts: ['saw blade'] }),
     ...told([read('crankshaft', 'end float', 0.008, 'in')], ['Crankshaft end float is eight thou.', 'crankshaft end float 8 thou', 'Crankshaft end float: 8 thou.', 'The end float on the crankshaft is eight thou.', "Crankshaft's end float is 8 thou.", 'um crankshaft end float eight thou']),
     ...told([read('spindle', 'runout at the nose', 0.0004, 'in'), read('spindle', 'runout at eight inches out', 0.0012, 'in')], ['Spindle runout: four tenths at the nose, a thou and two tenths at eight inches out.'], { parts: ['spindle'] }),
     ...told([read('cylinder', 'bore at the top', 3.503, 'in'), read('cylinder', 'bore at the bottom', 3.498, 'in')], ['Cylinder bore 3.503 at the top, 3.498 at the bottom.', 'cylinder bore: top 3.503, bottom 3.498', 'cylinder bore 3.503 top 3.498 bottom', 'Cylinder bore measures 3.503 top and 3.498 bottom.']),
@@ -30,6 +39,7 @@ export const READINGS: ToldCorpus = {
     ...told([read('top ring', 'gap', 0.35, 'mm'), read('second ring', 'gap', 0.9, 'mm')], ['Top ring gap 0.35 mm. Second ring gap 0.90 mm.', 'top ring gap 0.35 mm, second ring gap 0.9 mm'], { parts: ['top ring', 'second ring'] }),
   ],
   never: [
+    'Two tenths of a thou, for anybody reading this.', "Ram rod's pitted about a foot up from the gland.", 'The chain is a foot too long.', 'Six needles are required, not five.',
     'Book says the end float is eight thou.', 'The manual gives 60 foot-pounds for the head.', 'End float should be eight thou.', 'A fella at coffee claims the gearbox takes thirty quarts.', 'My neighbour reckons the head takes 60 foot pounds.',
     'Need a 3/8 bolt two inches long.', 'Ordered three feet of 5/8 hose.', 'I want the gap at 15 thou.', 'If the end float is over ten thou I will shim it.', 'Going to set the gap to 15 thou.', 'What is 40 thou in millimetres?',
     'Bought a 12 mm drill for 8 dollars.', 'Leave it for 16 hours.', 'Two hours on the radiator.', 'Drilled it out to take a half-inch bolt.', 'Used a quart of oil.', 'Cut four inches off the pipe.', 'The clutch was never right.', 'He wants 40 for it.',

@@ -5,6 +5,7 @@ const work = (part: string, action: string, more: Record<string, unknown> = {}):
 export const WORKS: ToldCorpus = {
   kind: 'work',
   phrases: [
+    ...told([work('gib', 'scrape', { done: false })], ['Scraping the gib again.', 'Scraping the gib.', 'Still scraping the gib.'].slice(0, 2), { parts: ['gib'] }),
     ...told([work('fuel tank', 'clean')], ['Cleaned the fuel tank.', 'Fuel tank is cleaned.', 'fuel tank cleaned', 'The fuel tank has been cleaned.', 'I cleaned the fuel tank out.', 'Gave the fuel tank a good clean.', 'Got the fuel tank cleaned.', "Fuel tank's been cleaned.", 'We cleaned the fuel tank today.', 'uh cleaned the the fuel tank']),
     ...told([work('valves', 'lap')], ['Lapped the valves.', 'Valves are lapped.', 'valves lapped', "I've lapped the valves."]),
     ...told([work('frame', 'prime', { product: 'red oxide' })], ['Primed the frame with red oxide.', 'Frame is primed with red oxide.', 'Frame primed, red oxide.', 'Put a coat of red oxide on the frame.', 'Gave the frame a coat of red oxide.', 'Frame got a coat of red oxide.', 'primed the frame red oxide two coats', 'The frame has had its coat of red oxide.'].filter(x => !/two coats|its coat/.test(x))),
@@ -20,6 +21,6 @@ export const WORKS: ToldCorpus = {
     ...told([{ kind: 'fit', part: 'bearing', state: 'off' }, work('bearing', 'clean'), work('bearing', 'pack', { product: 'grease' }), { kind: 'fit', part: 'bearing', state: 'on' }], ['Took the bearing out, cleaned it, packed it with grease and put it back in.', 'took the bearing out cleaned it packed it with grease and put it back in']),
   ],
   never: [
-    'Need to clean the tank.', "Didn't paint the hood.", 'I was going to sand the fender.', 'Going to prime it tomorrow.', 'I should weld that bracket.', 'Clean the tank tomorrow.', 'If I weld it the crack will spread.', 'Did I grease the kingpin?', 'He wants to paint his truck.', "Haven't greased it yet.", 'The paint is on the shelf.', 'Cut my thumb.', 'Painted the kitchen for my wife.', 'Washed the dishes.', 'Turned the radio on.', 'Filled my flask.', 'Would have primed it if the gun worked.', "I can weld it.",
+    'Dropped the coil off with the engine man to get it tested.', 'Made 11 bales with it.', 'I delivered it to myself.', 'Whoever designed it was paid by the bolt.', 'If the screw turns out bent I am in trouble.', 'The wind caught the door and bent the hinge.',    'Need to clean the tank.', "Didn't paint the hood.", 'I was going to sand the fender.', 'Going to prime it tomorrow.', 'I should weld that bracket.', 'Clean the tank tomorrow.', 'If I weld it the crack will spread.', 'Did I grease the kingpin?', 'He wants to paint his truck.', "Haven't greased it yet.", 'The paint is on the shelf.', 'Cut my thumb.', 'Painted the kitchen for my wife.', 'Washed the dishes.', 'Turned the radio on.', 'Filled my flask.', 'Would have primed it if the gun worked.', "I can weld it.",
   ].filter(x => !/kitchen|dishes|radio|flask/.test(x)),
 };
