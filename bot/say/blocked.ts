@@ -4,15 +4,16 @@ import { capital, day, listed, stop, the } from './words.ts';
 
 /** What one cause is, in the words of the shop. */
 export function causeLine(c: Cause, { at }: Saying): string {
-  const by = c.clears ? `, ${day(c.clears, at)}` : '';
+  const on = c.clears && `${c.guessed ? 'perhaps ' : ''}${day(c.clears, at)}`;
+  const by = on ? `, ${on}` : '';
   switch (c.cause) {
     case 'not bought': return `${c.what} not bought yet`;
     case 'on order': return `${c.what} on order${by}`;
     case 'late': return `${c.what} is late`;
-    case 'out': return `${c.what} is out for work${c.clears ? `, back ${day(c.clears, at)}` : ''}`;
+    case 'out': return `${c.what} is out for work${on ? `, back ${on}` : ''}`;
     case 'temporary': return `${c.what} is only on for now`;
     case 'rule': return `${c.what} comes first`;
-    case 'wait': return `${c.what} is left alone until ${c.clears ? day(c.clears, at) : 'it is ready'}`;
+    case 'wait': return `${c.what} is left alone until ${on ?? 'it is ready'}`;
     case 'recheck': return `${c.what} is due to be looked at again`;
     case 'help': return `needs help: ${c.what}${by}`;
     case 'weather': return `weather: ${c.what}${by}`;

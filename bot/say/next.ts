@@ -1,6 +1,13 @@
-import type { NextAnswer } from '../../domain/model/answer.ts';
+import type { NextAnswer, NextJob } from '../../domain/model/answer.ts';
 import type { Spoken } from './spoken.ts';
 import { capital } from './words.ts';
+
+/** "Paint the hood", "put the hood on for good". */
+export function actWords({ do: verb, part }: Pick<NextJob, 'do' | 'part'>): string {
+  if (!part || verb.toLowerCase().includes(part.toLowerCase())) return verb;
+  const apart = /^(put|take) (on.*|off)$/.exec(verb);
+  return apart ? `${apart[1]} the ${part} ${apart[2]}` : `${verb} the ${part}`;
+}
 
 export function sayNext(a: NextAnswer): Spoken {
   if (!a.jobs.length) {
@@ -9,7 +16,7 @@ export function sayNext(a: NextAnswer): Spoken {
     return { say: `I know of nothing ready to do${where}${time}. Say what must be done and I'll keep it.` };
   }
   const lines = a.jobs.slice(0, 3).map(j => {
-    const what = j.part && !j.do.toLowerCase().includes(j.part.toLowerCase()) ? `${j.do} the ${j.part}` : j.do;
+    const what = actWords(j);
     return `${capital(what)}${j.why.length ? ` (${j.why.join(', ')})` : ''}`;
   });
   return lines.length === 1 ? { say: `${lines[0]}.` } : { say: 'Next:', list: lines };

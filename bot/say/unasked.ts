@@ -3,6 +3,7 @@ import type { NextJob } from '../../domain/model/answer.ts';
 import type { Facts } from '../reminders/occasion.ts';
 import { causeLine } from './blocked.ts';
 import type { Saying } from './spoken.ts';
+import { actWords } from './next.ts';
 import { capital, day, listed, stop, the } from './words.ts';
 
 /** What a word unasked needs to know to be said: the moment, and the zone that its hours are told in. */
@@ -21,18 +22,14 @@ export function moment(at: number, saying: UnaskedSaying): string {
   return said === 'today' ? clock(at, saying) : `${said} ${clock(at, saying)}`;
 }
 
-const jobWords = ({ do: verb, part }: NextJob): string => {
-  if (!part || verb.toLowerCase().includes(part.toLowerCase())) return verb;
-  return verb === 'put on for good' ? `put the ${part} on for good` : verb === 'take off' ? `take the ${part} off` : `${verb} the ${part}`;
-};
-const withWhy = (j: NextJob): string => `${jobWords(j)}${j.why.length ? ` (${j.why.join(', ')})` : ''}`;
+const withWhy = (j: NextJob): string => `${actWords(j)}${j.why.length ? ` (${j.why.join(', ')})` : ''}`;
 
 /** An occasion in one line. */
 export function occasionLine(o: Facts, saying: UnaskedSaying): string {
   const { at } = saying;
   switch (o.topic) {
     case 'morning': {
-      const jobs = o.jobs.map((j, i) => (i === 0 ? withWhy(j) : jobWords(j))).join('; ');
+      const jobs = o.jobs.map((j, i) => (i === 0 ? withWhy(j) : actWords(j))).join('; ');
       if (o.sky?.is === 'wet') return stop(`Rain from ${moment(o.sky.from, saying)} to ${moment(o.sky.to, saying)}, in your hours. Indoors: ${jobs}`);
       return stop(o.sky ? `Dry today, rain from ${moment(o.sky.rain, saying)}. Outdoors first: ${jobs}` : `Next: ${jobs}`);
     }

@@ -8,6 +8,8 @@ import type { Machine, Thing } from '../log/shop.ts';
 
 /** Money that weighs as much as an hour of work when acts are put in order. A mere weighting; nobody is told. */
 const HOUR_WEIGHS = 20;
+/** What comes of itself: its day is somebody's word, or a guess. */
+const TO_COME = new Set<Cause['cause']>(['on order', 'late', 'out', 'wait']);
 /** Hours taken for a call or an order. */
 const SMALL_ACT = 0.25;
 
@@ -29,7 +31,7 @@ export function datedBy(plan: ShopPlan): Dating {
       // Help that nobody promised is counted on for the day on which the act can begin.
       const free = cause.cause === 'help' ? days.get(above ?? '')?.start : days.get(id ?? '')?.end;
       const clears = latest([cause.clears ?? dayOf(free, lag, plan), ...under.map(u => u.cause.clears)]);
-      return { cause: { ...cause, ...(clears ? { clears } : {}), causes: under.map(u => u.cause) }, cost: under.length ? Math.min(...under.map(u => u.cost)) : own };
+      return { cause: { ...cause, ...(clears ? { clears, ...(!cause.clears && TO_COME.has(cause.cause) ? { guessed: true } : {}) } : {}), causes: under.map(u => u.cause) }, cost: under.length ? Math.min(...under.map(u => u.cost)) : own };
     };
     return causes.map(c => one(c, heldUp)).sort((a, b) => (a.cost === b.cost ? 0 : a.cost - b.cost)).map(c => c.cause);
   };

@@ -21,15 +21,16 @@ import { some } from './supply.ts';
 
 /**
  * What is supposed: things said as entries; that something comes on a day, so many days later than it would, is ordered on a day or never
- * comes; that works are left undone; other hours; no help at all or on a day; a hoist or none.
+ * comes; that works are left undone; other hours; promised help that does not come (on a day), or none at all ever; a hoist or none; several of these at once.
  */
 export type Supposed =
   | { kind: 'entries'; entries: readonly Entry[] }
   | { kind: 'comes'; item: string; on?: string; laterDays?: number; orderedOn?: string; never?: boolean }
   | { kind: 'skip'; phrase: string }
   | { kind: 'hours'; hours: NonNullable<PlanSettings['hours']> }
-  | { kind: 'noHelp'; on?: string }
-  | { kind: 'hoist'; has: boolean };
+  | { kind: 'noHelp'; on?: string; ever?: boolean }
+  | { kind: 'hoist'; has: boolean }
+  | { kind: 'all'; all: readonly Exclude<Supposed, { kind: 'all' }>[] };
 
 /** Two plans to be simulated with the same luck: the shop as it is, and as it is supposed to be. */
 export interface WhatIfCase { words: string; machine?: Machine; before: ShopPlan; after: ShopPlan }
@@ -40,35 +41,55 @@ export function whatIf(shop: Shop, supposed: Supposed, words: string, now: Now, 
   return 'kind' in found ? found : whatIfFrom(found, ...simulateBoth(found.before.input, found.after.input));
 }
 
+/** What a supposition changes: what was said, what the planner is told, works left out, deliveries moved. */
+interface Changed { shop: Shop; settings: PlanSettings; skipped: ((a: OpenAct) => boolean)[]; moved: ((plan: ShopPlan) => ShopPlan | undefined)[] }
+
 export function whatIfCase(shop: Shop, supposed: Supposed, words: string, now: Now, more: More): WhatIfCase | WhatIfAnswer {
   const none = (why: string): WhatIfAnswer => ({ kind: 'whatIf', supposed: words, before: { p50: null, p80: null }, after: { p50: null, p80: null, driver: null }, sooner: [], later: [], why });
-  const about = supposed.kind === 'comes' ? lookUp(shop, supposed.item, more.machine, isAwaited) ?? shortened(shop, supposed.item) : undefined;
-  if (supposed.kind === 'comes' && !about?.thing) return none(`I know of no ${supposed.item} that is to come.`);
-  const machine = about?.machine ?? hereOf(shop, more.machine);
-  const plan = (settings?: PlanSettings, of = shop, skipped?: (a: OpenAct) => boolean): ShopPlan => {
+  const all = supposed.kind === 'all' ? supposed.all : [supposed];
+  const abouts = all.map(one => (one.kind === 'comes' ? awaitedNamed(shop, one.item, more) : undefined));
+  const unknown = all.find((one, k) => one.kind === 'comes' && !abouts[k]?.thing);
+  if (unknown?.kind === 'comes') return none(`I know of no ${unknown.item} that is to come.`);
+  const machine = abouts.find(a => a)?.machine ?? hereOf(shop, more.machine);
+  const planned = ({ shop: of, settings, skipped }: Changed): ShopPlan => {
     const here = machine && of.machines.get(machine.key);
-    return planOf({ machines: here ? [here] : [...of.machines.values()], shop: of, now, settings, skipped });
+    return planOf({ machines: here ? [here] : [...of.machines.values()], shop: of, now, settings, ...(skipped.length ? { skipped: a => skipped.some(is => is(a)) } : {}) });
   };
-  const before = plan(more.planning);
-  const made = (after: ShopPlan): WhatIfCase => ({ words, machine, before, after });
-  switch (supposed.kind) {
-    case 'comes': {
-      const after = coming(plan(more.planning), about!.thing!, supposed, now);
-      return after ? made(after) : none(`The ${about!.thing!.name} is not something that is to come.`);
+  const change: Changed = { shop, settings: more.planning ?? {}, skipped: [], moved: [] };
+  const before = planned(change);
+  for (const [k, one] of all.entries()) {
+    switch (one.kind) {
+      case 'comes': change.moved.push(plan => coming(plan, abouts[k]!.thing!, one, now)); break;
+      case 'skip': {
+        const isSkipped = skipping(one.phrase, [...before.acts.values()]);
+        if (!isSkipped) return none(`I have no open job to ${one.phrase}.`);
+        change.skipped.push(isSkipped);
+        break;
+      }
+      case 'hours': change.settings = { ...change.settings, hours: one.hours, hoursFrom: 'said' }; break;
+      case 'noHelp': {
+        const days = one.on === undefined ? [...new Set(shop.hands.map(h => h.when))] : [one.on];
+        change.shop = withEntries(change.shop, days.map(when => ({ kind: 'hands', when, none: true })), now, more.machine);
+        if (one.ever) change.settings = { ...change.settings, alone: true };
+        break;
+      }
+      case 'hoist': change.settings = { ...change.settings, hoist: one.has }; break;
+      case 'entries': change.shop = withEntries(change.shop, one.entries, now, more.machine); break;
     }
-    case 'skip': {
-      const isSkipped = skipping(supposed.phrase, [...before.acts.values()]);
-      return isSkipped ? made(plan(more.planning, shop, isSkipped)) : none(`I have no open job to ${supposed.phrase}.`);
-    }
-    case 'hours': return made(plan({ ...more.planning, hours: supposed.hours, hoursFrom: 'said' }));
-    case 'noHelp': {
-      const { on } = supposed;
-      if (on === undefined) return made(plan({ ...more.planning, alone: true }, { ...shop, hands: [] }));
-      return made(plan(more.planning, withEntries(shop, [{ kind: 'hands', when: on, none: true }], now, more.machine)));
-    }
-    case 'hoist': return made(plan({ ...more.planning, hoist: supposed.has }));
-    case 'entries': return made(plan(more.planning, withEntries(shop, supposed.entries, now, more.machine)));
   }
+  let after = planned(change);
+  for (const [k, move] of change.moved.entries()) {
+    const plan = move(after);
+    if (!plan) return none(`The ${abouts.filter(a => a)[k]!.thing!.name} is not something that is to come.`);
+    after = plan;
+  }
+  return { words, machine, before, after };
+}
+
+/** A thing of that name which is to come; where it is not, the name may be that of the place it is to come from. */
+function awaitedNamed(shop: Shop, said: string, more: More): { machine: Machine; thing?: Thing } | undefined {
+  const found = lookUp(shop, said, more.machine, isAwaited);
+  return found?.thing && isAwaited(found.thing) ? found : shortened(shop, said) ?? sentTo(shop, said) ?? found;
 }
 
 /** "Mag" for the magneto: the one thing to come of which a word begins so. */
@@ -76,6 +97,15 @@ function shortened(shop: Shop, said: string): { machine: Machine; thing: Thing }
   const begin = said.toLowerCase().trim();
   const found = begin.length < 3 ? [] : [...shop.machines.values()].flatMap(machine => [...machine.things.values()]
     .filter(t => isAwaited(t) && t.key.split(' ').some(w => w.startsWith(begin))).map(thing => ({ machine, thing })));
+  return found.length === 1 ? found[0] : undefined;
+}
+
+/** "The radiator shop": the one thing to come that is there or was ordered from there. */
+function sentTo(shop: Shop, said: string): { machine: Machine; thing: Thing } | undefined {
+  const at = nameWords(said).join(' ');
+  const isFrom = (place: string | undefined): boolean => at !== '' && place !== undefined && nameWords(place).join(' ').includes(at);
+  const found = [...shop.machines.values()].flatMap(machine => [...machine.things.values()]
+    .filter(t => isFrom(t.out?.where) || t.orders.some(o => isFrom(o.source))).map(thing => ({ machine, thing })));
   return found.length === 1 ? found[0] : undefined;
 }
 

@@ -15,6 +15,8 @@ export interface Cause {
   act?: string;
   /** The earliest day it can clear, where one is known. */
   clears?: string;
+  /** Nobody named that day: it is how long such a thing usually takes. */
+  guessed?: boolean;
   causes: Cause[];
 }
 

@@ -9,7 +9,6 @@ import { usualHours } from '../../lore/hours.ts';
 import { act } from '../../lore/act.ts';
 import type { SaidSky } from '../forecast.ts';
 import type { Link, PlanJob } from '../input.ts';
-import { promised } from './help.ts';
 import { actId, loreAct, type OpenAct } from './act-of.ts';
 import { dayIn, HOUR, momentOf } from './moments.ts';
 
@@ -23,7 +22,8 @@ export function jobOf(one: OpenAct, { shop, now, hoist }: JobOf, after: Link[], 
   const { conditions, unbroken, orHoist } = usualConditions(lore);
   const { low, likely, high } = usualHours(lore);
   const left = one.begun ? 0.5 : 1;
-  const helped = promised(shop).some(h => h.machine === one.machine.key && h.for && actId(one.machine, h.for) === one.id && h.when >= dayOf(now.at));
+  // Whoever was asked to come for it is wanted for it though they call off.
+  const helped = shop.hands.some(h => !h.none && h.machine === one.machine.key && h.for && actId(one.machine, h.for) === one.id && h.when >= dayOf(now.at));
   const notBefore = restOf(one, now);
   return {
     id: one.id, after, needs, hours: { low: low * left, likely: likely * left, high: high * left },

@@ -69,6 +69,27 @@ describe('what if', () => {
     const { before, after } = asked(words);
     expect(way === 'later' ? after.p50! > before.p50! : after.p50! < before.p50!, `${before.p50} → ${after.p50}`).toBe(true);
   });
+  it('several at once: each counts, and only what was understood is said', () => {
+    begin();
+    shop.say('need to paint the hydraulic pump', AT);
+    const both = asked('what if the coupling comes Friday and I skip the paint');
+    expect(both.supposed).toBe('the coupling comes Friday and you skip the paint');
+    expect(both.sooner).toContain('fit the hydraulic pump');
+    expect(both.after.p50! <= asked('what if the coupling comes Friday').after.p50!).toBe(true);
+    expect(asked('what if the coupling comes Friday and the moon is blue').supposed).toBe('the coupling comes Friday');
+  });
+  it('help that was asked for a job and does not come leaves the job waiting for two', () => {
+    for (const w of ['switch to Heron', 'two hours every evening', 'front axle is off', 'my brother comes on the 6th of June to help with the front axle']) shop.say(w, AT);
+    expect(asked("what if my brother can't come on the 6th of June").later).toContain('fit the front axle');
+    expect(asked('what if nobody comes to help').why).toBe('No day for: fit the front axle.');
+  });
+  it('a week early, or longer at the place it is out at', () => {
+    begin();
+    const early = asked('what if the coupling arrives a week early');
+    expect(early.after.p50! < early.before.p50!).toBe(true);
+    for (const w of ['radiator is off', 'radiator is out at the radiator shop, back on the 10th of June']) shop.say(w, AT);
+    expect(asked('what if it takes the radiator shop another three weeks').later).toContain('fit the radiator');
+  });
   it('a thing never comes: there is no day, and it says for what', () => {
     begin();
     expect(asked('what if the coupling never comes')).toMatchObject({ after: { p50: null }, why: expect.stringContaining('hydraulic pump') });
