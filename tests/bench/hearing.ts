@@ -1,7 +1,9 @@
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import { decodeSound } from '../../nlp/hear/decode/decode.ts';
 import { isRefusal } from '../../nlp/hear/decode/sound.ts';
@@ -10,6 +12,7 @@ import { BUILT_IN } from '../../nlp/hear/model-files.ts';
 import { Whisper } from '../../nlp/hear/model.ts';
 import { search } from '../../nlp/hear/search.ts';
 import { buildWordTree } from '../../nlp/hear/word-tree.ts';
+import { readNote } from '../../nlp/read.ts';
 import { humanClips, HUMAN, wordErrors, type HumanClip } from '../nlp/hear/human-clips.ts';
 import { NOISE_KINDS, shopNoise, toWav, withNoise } from '../nlp/hear/shop-noise.ts';
 
@@ -20,7 +23,7 @@ import { NOISE_KINDS, shopNoise, toWav, withNoise } from '../nlp/hear/shop-noise
 const SHARED = fileURLToPath(new URL('../../../shared/', import.meta.url));
 const quick = process.argv.includes('quick');
 
-interface Note { id: string; known?: { machines?: string[]; parts?: string[] } }
+interface Note { id: string; at?: string; known?: { machines?: string[]; parts?: string[] } }
 interface Clip { id: string; file: string }
 type Heard = { id: string; raw?: string; text?: string };
 
@@ -61,13 +64,16 @@ async function spokenNotes(listener: Listener, whisper: Whisper): Promise<void> 
     const without: Heard[] = [];
     const raw: Heard[] = [];
     const withAll: Heard[] = [];
-    const took: { seconds: number; ms: number; times: StageTimes }[] = [];
+    const took: Took[] = [];
     for (const [i, { id, file }] of lines<Clip>(index).entries()) {
       const clean = readFileSync(join(SHARED, 'speech', file));
       const bytes = ratio === undefined ? clean : toWav(withNoise(await samplesOf(clean), ratio, 100 * ratio + i));
       const known = notes.get(id)?.known;
       const heard = await listener.listen(bytes, [...(known?.machines ?? []), ...(known?.parts ?? [])]);
-      took.push({ seconds: heard.seconds, ms: heard.tookMs, times: listener.times });
+      const begun = performance.now();
+      readNote(heard.text, { at: notes.get(id)?.at ?? new Date().toISOString(), machines: known?.machines ?? [], parts: known?.parts ?? [] });
+      const read = performance.now() - begun;
+      took.push({ seconds: heard.seconds, ms: heard.tookMs + read, times: { ...listener.times, read } });
       raw.push({ id, text: heard.raw });
       withAll.push({ id, text: heard.text });
       without.push({ id, text: await alone(whisper, bytes) });
@@ -79,11 +85,14 @@ async function spokenNotes(listener: Listener, whisper: Whisper): Promise<void> 
   }
 }
 
-function reportTimes(took: { seconds: number; ms: number; times: StageTimes }[]): void {
+/** From the end of a note to its entries. */
+interface Took { seconds: number; ms: number; times: StageTimes & { read: number } }
+
+function reportTimes(took: Took[]): void {
   const about = (from: number, to: number) => took.filter(({ seconds }) => seconds >= from && seconds <= to);
   for (const [label, some] of [['6–8 s', about(6, 8)], ['9–11 s', about(9, 11)]] as const) {
-    const stage = (name: keyof StageTimes) => `${name} ${show(median(some.map(({ times }) => times[name])))}`;
-    console.log(`  ${label}: p50 ${show(median(some.map(({ ms }) => ms)))} of ${some.length} (${(['decode', 'detect', 'transcribe', 'mend'] as const).map(stage).join(', ')})`);
+    const stage = (name: keyof Took['times']) => `${name} ${show(median(some.map(({ times }) => times[name])))}`;
+    console.log(`  ${label}: p50 ${show(median(some.map(({ ms }) => ms)))} of ${some.length} (${(['decode', 'detect', 'transcribe', 'mend', 'read'] as const).map(stage).join(', ')})`);
   }
 }
 
@@ -142,12 +151,27 @@ async function humanSpeech(listener: Listener): Promise<void> {
   show('pocketsphinx', clips.reduce((sum, { name, said }) => sum + wordErrors(said, other.get(name) ?? ''), 0), performance.now() - begun);
 }
 
+/** The most memory that `npm run hear` takes over all the recordings: the whole program with its thread, as a person runs it. */
+async function memory(): Promise<void> {
+  const index = join(SHARED, 'speech/index.jsonl');
+  if (!existsSync(index) || !existsSync('/proc/self/status')) return console.log('peak memory: not measured (no recordings, or no /proc)');
+  const clips = lines<Clip>(index);
+  const hear = spawn(process.execPath, ['--import', 'tsx', 'bot/commands/hear.ts', '--jsonl'], { cwd: fileURLToPath(new URL('../../', import.meta.url)), stdio: ['pipe', 'pipe', 'inherit'] });
+  hear.stdin.write(clips.map(({ file }) => `${JSON.stringify({ file: join(SHARED, 'speech', file) })}\n`).join(''));
+  let answered = 0;
+  // It is looked at while it waits for more, for a program that has ended has no memory.
+  for await (const _ of createInterface({ input: hear.stdout })) if (++answered === clips.length) break;
+  console.log(`peak memory of npm run hear over ${answered} recordings: ${Math.round(Number(/VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${hear.pid}/status`, 'utf8'))![1]) / 1024)} MB`);
+  hear.stdin.end();
+  await once(hear, 'exit');
+}
+
 const listener = await Listener.load(BUILT_IN);
 const whisper = await Whisper.load(BUILT_IN);
 await listener.listen(toWav(shopNoise('hum', 1, 1)), []);
 await humanSpeech(listener);
 await spokenNotes(listener, whisper);
 if (!quick) await noise(listener);
-console.log(`peak memory of this process (two copies of the model): ${(process.resourceUsage().maxRSS / 1024).toFixed(0)} MB`);
+await memory();
 await listener.close();
 await whisper.close();
