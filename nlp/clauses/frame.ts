@@ -24,7 +24,7 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   const start = subject(sheet, c, memory);
   predicate(c, start);
   if (/^(they|she|he)$/.test(c.who ?? '') && c.subj.every(x => x.carried) && c.verb && !c.passive && SPEAKS.test(c.verb.base ?? '')) c.subj = []; // parts don't speak
-  if (!c.subj.length && !c.who && before) carry(c, before);
+  if (!c.subj.length && !c.who && !c.counted && before) carry(c, before);
   afterVerb(sheet, c, memory);
   if (c.reality === 'deed') c.reality = supposed(sheet, c) ? 'cond' : reality(c);
   const when = c.items.find(i => i.f?.dim === 'when')?.f;
@@ -77,7 +77,7 @@ function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     return i + 1;
   }
   if (it?.t === 'np') {
-    if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4 && !(it.np!.said.includes(' ') && ['part', 'consumable', 'fastener'].some(k => nounClasses(it.np!.said).has(k as 'part')))) { // gasket paper is nobody
+    if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4 && !/\b(pin|pivot|bearing|hub|shaft|clutch|spline|bush|mounting|hinge) boss$/.test(it.np!.said) && !(it.np!.said.includes(' ') && ['part', 'consumable', 'fastener'].some(k => nounClasses(it.np!.said).has(k as 'part')))) { // gasket paper is nobody
       c.who = 'person';
       // "the fella with the forge in town says": where he is found stands before the verb
       let n = i + 1;

@@ -20,7 +20,7 @@ export function splitClauses(items: readonly Item[]): Cut[] {
     const it = items[k]!;
     const asks = opensQuestion(items, k, cur.items);
     const before = cur.items.findLast(x => x.t !== 'adv');
-    if (asks && (it.t === 'do' || it.t === 'modal' || it.t === 'be') && before?.t === 'verb' && /^(see|check|find|wonder|ask|know)$/.test(before.base ?? '')) { close({ items: [], sub: 'if' }); cur.items.push(it); continue; } // "to see does it clear"
+    if ((asks || it.t === 'do' && items[k + 1]?.np) && (it.t === 'do' || it.t === 'modal' || it.t === 'be') && before?.t === 'verb' && /^(see|check|find|wonder|ask|know)$/.test(before.base ?? '')) { close({ items: [], sub: 'if' }); cur.items.push(it); continue; } // "to see does it clear"
     if (asks) { close({ items: [], asks: true, ...(joinBefore(cur) ? { join: joinBefore(cur)! } : {}) }); cur.items.push(it); continue; }
     if (it.low === 'that' && it.t === 'sub' && /^(note|notice|find|see|discover|observe|confirm|establish|record|report)$/.test(last(cur.items)?.base ?? '') && !cur.items.some(x => x.t === 'modal' || x.t === 'neg' || x.t === 'do') && opensSub(items, k)) { close({ items: [] }); continue; } // what was found to be so is so
     if (it.t === 'sub' && opensSub(items, k)) { close({ items: [], sub: it.low }); continue; }

@@ -17,7 +17,7 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   if (/^(fourth|fifth|sixth|seventh|eighth|ninth|tenth|remaining)$/.test(low) && prev === 'det') return 'adj';
   if (low === 'fit' && tokens[i + 1]?.low === 'for' && (prev === 'cc' || prev === 'be' || prev === 'adv' || prev === 'mark')) return 'adj';
   if (prev === 'to' || prev === 'modal' || prev === 'do') if (forms.some(f => f.form === 'base')) return 'verb';
-  if (condition && prev === 'noun' && STATED.test(low) && !nominal(tokens, i + 1, solid) && !nounClasses(`${tokens[i - 1]!.low} ${low}`).size) return 'adj';
+  if (condition && prev === 'noun' && STATED.test(low) && !/^(it|them)$/.test(tokens[i + 1]?.low ?? '') && !nominal(tokens, i + 1, solid) && !nounClasses(`${tokens[i - 1]!.low} ${low}`).size) return 'adj';
   if (forms.length && noun && acts(tokens, tags, i, solid)) return 'verb';
   if (forms.length && noun) return nounOrVerb(tokens, tags, i, forms, solid);
   if (condition && (!forms.length || forms.every(f => f.form === 'base'))) return conditionTag(tokens, tags, i, noun, forms, solid);

@@ -20,6 +20,7 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
   if (first.low === 'off') return second?.low === 'to' || second?.low === 'at' ? undefined : 'off';
   if (first.low === 'out') return second?.f || second?.low === 'at' || second?.low === 'for' || second?.low === 'to' || second?.low === 'of' && /^(true|round|square|stock|line|shape|date|production|balance|track|adjustment|alignment|tune|order|sync|phase|reach|sight)/.test(rest[2]?.low ?? '') ? undefined : 'off';
   if (first.low === 'apart') return 'off';
+  if (first.low === 'back' && second?.t === 'prt' && /^(off|out|apart)$/.test(second.low) && !rest[2]?.np) return 'off'; // "so it's back off again"
   if (first.low === 'back') return second?.t === 'prt' && /^(on|in|together|up)$/.test(second.low) && !(rest[2]?.np && isPlaceNoun(rest[2].np) && !isKnownPart(t.sheet.ctx.parts, rest[2].np.name)) ? 'on' : undefined;
   if (first.low === 'together') return 'on';
   if (first.low === 'down') return /^(off|from|out)$/.test(second?.low ?? '') ? 'off' : undefined;
