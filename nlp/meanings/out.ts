@@ -87,7 +87,7 @@ function target(t: Telling, c: Clause): string | undefined {
 const isPart = (t: Telling, said: string): boolean => isKnownPart(t.sheet.ctx.parts, said) || !isSourceName(said) && [...nounClasses(said), ...nounClasses(said.split(' ').at(-1)!)].some(k => k === 'part' || k === 'fastener' || k === 'machine' || k === 'tool');
 const isSourceName = (said: string): boolean => nounClasses(said).has('source') || nounClasses(said.split(' ').at(-1)!).has('source');
 /** A name in capitals that does not open the note: "to Dave", "with old Tom". */
-const proper = (t: Telling, np: Phrase): boolean => np.count === undefined && { const k = t.sheet.tokens.slice(np.from, np.to).findIndex(x => /^[A-Z][a-z]+$/.test(x.text)); return k >= 0 && np.from + k > 0 && !isTradeWord(t.sheet.tokens[np.from + k]!.low); };
+const proper = (t: Telling, np: Phrase): boolean => { const k = t.sheet.tokens.slice(np.from, np.to).findIndex(x => /^[A-Z][a-z]+$/.test(x.text)); return np.count === undefined && k >= 0 && np.from + k > 0 && !isTradeWord(t.sheet.tokens[np.from + k]!.low); };
 const SENDS = /^(send|ship|post|mail|take|drop|give|leave|run|drive|carry|haul|cart|deliver|hand|bring|courier|freight|be|go)$/;
 const POSTED = /\b(in|into) the (post|mail)\b/;
 /** A plain name of one or two words, not a time or a figure of speech. */
