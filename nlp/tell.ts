@@ -23,7 +23,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     if (known && told.length) told.at(-1)!.to = clause.to;
     if (!known) {
       for (const [name, meaning] of MEANINGS) {
-        if (feeds && (name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when' || i.np?.spec || i.np?.count !== undefined))) continue;
+        if (feeds && (/^(fit|stow)$/.test(name) && clause.pred !== 'verb' && clause.items.some(i => i.f && i.f.dim !== 'when') || name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when' || i.np?.spec || i.np?.count !== undefined))) continue;
         const got = meaning(t);
         if (got === undefined) continue;
         known = true;

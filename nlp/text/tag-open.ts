@@ -90,6 +90,13 @@ function wholeStretch(tokens: readonly Token[], i: number, solid: ReadonlySet<nu
   return (i === 0 || /^[.:;!?]$/.test(tokens[i - 1]!.low)) && /^[.:]$/.test(tokens[to]?.low ?? '');
 }
 
+/** "greasing bearings is a dirty job": a plural before "is" is what is done to, not what is. */
+function gerundOf(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
+  let i = from;
+  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  return /^(is|'s|was)$/.test(tokens[i]?.low ?? '') && singular(tokens[i - 1]!.low) !== tokens[i - 1]!.low;
+}
+
 /** "crank pulley 5 inch", "fan belt: …": the noun phrase from here is measured or is a heading, so it is no object. */
 function figureAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
   let i = from;
@@ -128,6 +135,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (prev === 'noun' && forms.every(f => f.form === 's' || f.form === 'base') && /^(pits|cracks|dents|leaks|scores|chips|burrs|splits|tears|wears|scuffs|nicks|dings|breaks)$/.test(low) && tokens.slice(Math.max(0, i - 3), i).some(t => /^(got|has|had|have|of|some|few|with)$/.test(t.low))) return 'noun';
   if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && (!CONDITION.has(tokens[i - 1]?.low ?? '') || tags[i - 2] === 'det' || ARTICLE.has(tokens[i - 2]?.low ?? ''))) return 'noun';
   if (/^(crack|cracks|leak|leaks|dent|dents|split|tear|chip|chips|burr)$/.test(low) && (prev === undefined || prev === 'adj' && tags[i - 2] === undefined) && /^(in|on|at|along|across|around)$/.test(next)) return 'noun';
+  if (ing && (prev === undefined || /^(mark|cc|intj|adv|sub)$/.test(prev)) && nominal(tokens, i + 1, solid) && finiteAhead(tokens, i + 1, solid) && !gerundOf(tokens, i + 1, solid)) return 'adj'; // "the locking ring is cracked", without its article
   if (participle && !ing && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'intj') && nominal(tokens, i + 1, solid) && isAhead(tokens, i + 1, solid)) return 'adj'; // "bonded lining is dear"
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
   if (low === 'stripped' && (prev === 'be' || prev === 'noun' || prev === 'have') && !/(thread|bolt|nut|stud|spline|gear|tooth|teeth|screw|hole|plug|head|insert|pinion|worm)s?$/.test(tokens.slice(0, i).findLast((_, k) => tags[k] === 'noun')?.low ?? 'thread')) return 'verb'; // a carburettor is taken apart, a thread is spoilt
