@@ -34,3 +34,17 @@ export function afterNouns(items: readonly Item[], k: number, commas = true): nu
     return i;
   }
 }
+
+export const last = (items: readonly Item[]): Item | undefined => items.findLast(i => (i.t !== 'adv' || /^(home|here|there|away|indoors|outside)$/.test(i.low)) && i.t !== 'intj');
+
+export const hasPredicate = (items: readonly Item[]): boolean =>
+  items.some((i, k) => isAux(i) || i.t === 'verb' || (i.t === 'prt' && !startsNoun(items[k + 1]) || i.t === 'adj') && k > 0 && items[k - 1]!.t === 'np');
+
+export const endsAt = (items: readonly Item[], k: number): boolean => items[k] === undefined || items[k]!.t === 'mark' || items[k]!.t === 'cc' || items[k]!.low === 'at';
+
+/** "three of them are": a count of things named before, as a subject. */
+export const countsOf = (items: readonly Item[], k: number): boolean => {
+  const of = /^(more|others?)$/.test(items[k + 1]?.low ?? '') ? k + 2 : k + 1;
+  const bare = items[k]?.f?.dim === 'number' && !/^(other|others|the|those|these|all|my|his)$/.test(items[k - 1]?.low.split(' ').at(-1) ?? '') && items[k + 1]?.t === 'be' && (items[k + 2]?.t === 'adj' || items[k + 2]?.t === 'verb'); // "four are chipped"
+  return bare || (items[k]?.f?.dim === 'number' || items[k]?.t === 'num' || /^(most|some|none|half|both|several)$/.test(items[k]?.low ?? '')) && items[of]?.low === 'of' && (items[of + 1]?.t === 'pron' || items[of + 1]?.t === 'np') && predicateAt(items, items[of + 1]!.t === 'np' ? afterNouns(items, of + 1, false) : of + 2);
+};

@@ -1,0 +1,64 @@
+import { CONDITION } from '../words/conditions.ts';
+import type { Item } from './items.ts';
+import { afterNouns, finite, isAux, isSubjectPronoun, startsNoun, STATE_PARTICLE } from './predicate.ts';
+
+/** Where the thing of a cleft stands: after "it's", or "it's only". */
+const cleftAt = (items: readonly Item[], n: number): number => (/^(only|just|actually|really)$/.test(items[n + 2]?.low ?? '') ? n + 3 : n + 2);
+
+/** "that's the sump on", "thats it fitted", "that's the belts tensioned": what is pointed at is what the state is said of. */
+export function plainOrder(items: readonly Item[]): readonly Item[] {
+  // "it's the left needle that's bent"
+  const cleft = items.findIndex((x, n) => x.low === 'it' && items[n + 1]?.t === 'be' && !/n't$/.test(items[n + 1]!.low) && items[cleftAt(items, n)]?.t === 'np' && !items[cleftAt(items, n)]!.np!.quant && (/^(that|which)$/.test(items[cleftAt(items, n) + 1]?.low ?? '') && (isAux(items[cleftAt(items, n) + 2]) || finite(items[cleftAt(items, n) + 2])) || /^(only|just)$/.test(items[n + 2]?.low ?? '') && (isAux(items[cleftAt(items, n) + 1]) || finite(items[cleftAt(items, n) + 1]))));
+  if (cleft >= 0) { const np = cleftAt(items, cleft), on = /^(that|which)$/.test(items[np + 1]!.low) ? np + 2 : np + 1; items = [...items.slice(0, cleft), { ...items[np]!, from: items[cleft]!.from }, ...items.slice(on)]; }
+  // "there's a bolt broke off in the housing"
+  const there = items.findIndex((x, n) => x.low === 'there' && items[n + 1]?.t === 'be' && !/n't$/.test(items[n + 1]!.low) && items[n + 2]?.t === 'np' && items[n + 2]!.np!.quant !== 'no' && items[n + 3]?.t === 'verb' && /^(past|part)$/.test(items[n + 3]!.form ?? '') && !items[n + 4]?.np);
+  if (there >= 0) items = [...items.slice(0, there), { ...items[there + 2]!, from: items[there]!.from }, ...items.slice(there + 3)];
+  const out = [...items];
+  for (let k = 0; k + 3 < out.length; k++) {
+    const that = out[k]!, be = out[k + 1]!, what = out[k + 2]!;
+    if (that.low !== 'that' || !/^('s|is)$/.test(be.low) || !(what.np && !what.np.stands || /^(it|them|those|both|him|her)$/.test(what.low))) continue;
+    let s = afterNouns(out, k + 2, false);
+    if (s === k + 2) s++;
+    const says = out.slice(s).find(x => x.t !== 'adv');
+    const done = says?.t === 'verb' && /^(past|part)$/.test(says.form ?? '') || says?.t === 'adj' && CONDITION.has(says.low);
+    const seats = says?.t === 'prt' && STATE_PARTICLE.test(says.low) && (!what.np || !startsNoun(out[out.indexOf(says) + 1]));
+    if (done || seats) out.splice(k, s - k, { ...what, from: that.from }, ...out.slice(k + 3, s), { ...be, from: out[s - 1]!.to - 1, to: out[s - 1]!.to });
+  }
+  return out;
+}
+
+/** "the breather I'd ordered for the gearbox turned up": the words that only say which one are passed over. */
+export function withoutRelatives(items: readonly Item[]): readonly Item[] {
+  for (let k = 0; k + 4 < items.length; k++) {
+    if (items[k]!.t !== 'np' || items[k + 1]!.low !== ',' || !/^(who|which)$/.test(items[k + 2]!.low)) continue;
+    const end = items.findIndex((x, n) => n > k + 3 && x.low === ',' && (isAux(items[n + 1]) || finite(items[n + 1])));
+    if (end > 0) return [...items.slice(0, k + 1), ...items.slice(end + 1), ...(items[k + 2]!.low === 'which' ? [{ ...items[k + 1]!, low: ';', t: 'mark' as const }, items[k]!, ...items.slice(k + 3, end)] : [])];
+  }
+  // "the piston that lived in it has half its crown gone", "the bolt holding it snapped" apart
+  for (let k = 0; k + 4 < items.length; k++) {
+    if (items[k]!.t !== 'np' || !/^(that|which|who)$/.test(items[k + 1]!.low) || !(isAux(items[k + 2]) || finite(items[k + 2])) || items.slice(0, k).some(x => isAux(x) || x.t === 'verb')) continue;
+    const end = items.findIndex((x, n) => n > k + 3 && (isAux(x) || finite(x) && x.form !== 'base') && /^(np|prt|adv|dim|pron|adj|verb)$/.test(items[n - 1]!.t) && !isAux(items[n - 1]) && items[n - 1]!.t !== 'verb');
+    if (end > 0 && !items.slice(k + 3, end).some(x => x.t === 'mark' || x.t === 'cc' || x.t === 'sub' || isSubjectPronoun(x) && x.low !== 'it')) return withoutRelatives([...items.slice(0, k + 1), ...items.slice(end)]);
+  }
+  // "the gasket that I ordered is here"
+  const that = items.findIndex((x, k) => x.low === 'that' && items[k - 1]?.t === 'np' && /^(i|we)$/.test(items[k + 1]?.low ?? '') && (finite(items[k + 2]) || isAux(items[k + 2]) && items[k + 2]!.t === 'have') && items.slice(k + 3).some(y => isAux(y) || finite(y)));
+  if (that > 0) items = [...items.slice(0, that), ...items.slice(that + 1)];
+  for (let k = 0; k + 3 < items.length; k++) {
+    if (items[k]!.t !== 'np' || items[k + 1]!.t !== 'pron' || !/^(i|we)$/.test(items[k + 1]!.low)) continue;
+    let i = k + 2;
+    while (items[i] && (isAux(items[i]) || items[i]!.t === 'adv')) i++;
+    if (items.slice(k + 2, i).some(x => x.t === 'modal' && x.low !== "'d" || x.t === 'do' || x.t === 'be')) continue;
+    const held = i > k + 2 && items[i - 1]!.t === 'have' && !finite(items[i]) ? i - 1 : -1;
+    if (held >= 0) i = held;
+    if (held < 0 && (!finite(items[i]) || i === k + 2 && items[i]!.form !== 'past')) continue;
+    i++;
+    while (items[i] && (items[i]!.t === 'adv' || items[i]!.f?.dim === 'when' || items[i]!.t === 'prt' && !startsNoun(items[i + 1]))) i++;
+    let owner = i;
+    while ((items[owner]?.t === 'prep' || items[owner]?.t === 'prt') && items[owner + 1]?.t === 'np') owner += 2;
+    const after = items[owner];
+    const tail = k > 0 && items.slice(0, k).some(x => x.t === 'verb') && /^(have|buy|find|get|lose|order|pick|keep|mention|see|need|make|use|borrow)$/.test(items[i - 1]?.base ?? items.slice(k + 2, i).findLast(x => x.t === 'verb' || x.t === 'have')?.base ?? 'have') && (!after || after.t === 'mark' || after.t === 'cc') && items[k - 1]!.t !== 'cc';
+    if (tail) return [...items.slice(0, k + 1), ...items.slice(owner)];
+    if (after && (isAux(after) || finite(after)) && after.t !== 'modal' || after?.t === 'modal') return [...items.slice(0, k + 1), ...(items[i]?.low === 'for' ? items.slice(i, owner) : []), ...items.slice(owner)];
+  }
+  return items;
+}
