@@ -83,7 +83,7 @@ function carry(c: Clause, before: Clause): void {
   if (c.verb?.form === 's' && !c.subj.length && before.obj.length && /^(i|we)?$/.test(before.who ?? '')) { c.subj = before.obj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; return; } // "tested the lamp, burns blue"
   const bidding = c.verb?.form === 'base' && c.items.find(i => i.t !== 'cc' && i.t !== 'adv' && i.t !== 'mark') === c.verb && !/^(put|set|cut|shut|fit|read|let|hit|split)$/.test(c.verb.low) && before.reality === 'deed' && !/^(say|tell|ask|beg|warn|remind)$/.test(before.verb?.base ?? '');
   if (before.who && /^(he|they|person|i|we|she)$/.test(before.who) && !(bidding && /^(he|they|person|she)$/.test(before.who))) c.who = before.who; // "my father never trusted cork, so look at those again"
-  if (before.passive && /^(must|plan)$/.test(before.reality) && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && c.join === 'and') { c.reality = before.reality; c.passive = true; return; }
+  if (before.passive && /^(must|plan)$/.test(before.reality) && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && (c.join === 'and' || c.join === 'then')) { c.reality = before.reality; c.passive = true; return; }
   if (/^(must|plan|maybe|wish)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
   if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
 }

@@ -17,7 +17,7 @@ export function predicateAt(items: readonly Item[], k: number): boolean {
   if (/^(being|been)$/.test(it.low)) return false; // "in town being ground" goes on
   if (isAux(it) || finite(it) || it.np?.said === 'same') return true;
   if (it.t === 'adj') return CONDITION.has(it.low) || /(ed|y)$/.test(it.low);
-  return it.t === 'prt' && STATE_PARTICLE.test(it.low) && !startsNoun(items[i + 1]) && !(items[i + 1]?.t === 'adj' || items[i + 1]?.t === 'noun');
+  return it.t === 'prt' && STATE_PARTICLE.test(it.low) && items[i + 1]?.f?.dim !== 'when' && !startsNoun(items[i + 1]) && !(items[i + 1]?.t === 'adj' || items[i + 1]?.t === 'noun');
 }
 
 export const startsNoun = (i: Item | undefined): boolean => i?.t === 'np' || i?.t === 'det';

@@ -13,6 +13,7 @@ export const arrival: Meaning = t => {
   const c = t.clause, text = lowText(t);
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '';
+  if (/^(it|they) came in$/.test(text) && t.told.at(-1)?.rule === 'stow' && !c.join) return undefined; // "in the box it came in"
   const listed = underHeading(t);
   if (CAME.test(headingOf(t) ?? '')) return [];
   if (listed && CAME.test(listed.says)) return listed.things.map(s => ({ kind: 'arrival', item: s.name }) as Entry);

@@ -19,6 +19,7 @@ export const fit: Meaning = t => {
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && c.rest[k + 1]?.np?.stands)) return undefined; // "…and the nuts are in the red one"
   if (/\b(was|were)\b/.test(lowText(t)) && (WRONG_WAY.test(lowText(t)) || /^(before|when)$/.test(t.clauses[t.at - 1]?.sub ?? '') && c.passive && !c.carriedSubj)) return undefined; // how it was before
+  if (/^(put|throw|chuck|toss|drop|go|stick|pop)$/.test(c.verb?.base ?? '') && /\bin with (the|my|its|his|all|them|it)\b/.test(lowText(t)) && !c.rest.some((i, k) => i.low === 'with' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return undefined; // kept together
   if (c.sub === 'once' && t.clauses[t.at + 1] && t.clauses[t.at + 1]!.reality !== 'deed') return undefined; // "once the head is on I can…"
   if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out)$/.test(c.prt.join(' ')) && !c.rest.some(i => i.np)) return undefined; // "it's going back", "it's coming off again"
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where

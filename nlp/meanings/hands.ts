@@ -16,11 +16,12 @@ export const hands: Meaning = t => {
   const c = t.clause;
   const text = lowText(t);
   if (/^hands? off\b/.test(text)) return undefined;
-  if (c.neg || c.asks || c.sub && /^(if|unless|that|until|till)$/.test(c.sub) || /^(past plan|wish|maybe|cond|hearsay)$/.test(c.reality) || /\b(was|were) (coming|going|due)\b|\b(helped|came)\b/.test(text)) return undefined;
+  if (c.neg || c.asks || c.sub && /^(if|unless|that|until|till)$/.test(c.sub) || /^(past plan|wish|maybe|cond|hearsay)$/.test(c.reality) && !promised(t, c) || /\b(was|were) (coming|going|due)\b|\b(helped|came)\b/.test(text)) return undefined;
   const booked = /\b(got|have|having|'ve) (got )?(some |extra |more )?(help|a hand|two hands|hands|a helper|helpers|an extra pair|(a|two) pairs? of hands)\b|^(and |some |extra )?(help|hands|a helper|helper|(a|two|extra|another|an extra) pairs? of hands)\b/.test(text);
-  const people = /\b(bloke|lad|fella|fellow|man|chap|guy|girl|neighbou?r) (from )?(next door|down the road|across the road|over the road|up the road)\b/.test(text) || c.items.some(i => i.np && PERSONS.test(i.np.said)) || /^(he|she|they)$/.test(c.who ?? '') && t.clauses.slice(Math.max(0, t.at - 2), t.at).some(p => p.items.some(i => i.np && PERSONS.test(i.np.said))) || /\b(got|have|having) (help|a hand|two hands|hands|somebody|someone|company)\b|\bhelp('s| is| coming| arrives)\b/.test(text);
-  const helper = /\bto (help|give|lend|hold|lift|steady)\b|\bhelp(ing)? (me|us)\b/.test(text) && COMES.test(text) && /\b(help\w*|hand)\b/.test(text) && (c.who === undefined || /^(he|she|they|person)$/.test(c.who)) && c.subj.every(s => s.carried || !isKnownPart(t.sheet.ctx.parts, s.name) && !nounClasses(s.name).has('part')) && !/^(and |but )?(i|we)\b/.test(text);
-  if (!booked && !helper && (!people || !COMES.test(text) && !(c.reality === 'plan' && /\b(hold|lift|help|push|steady|lend)\b/.test(text)))) return undefined;
+  const crew = /\b(got|have|having|'ve got) (\w+ )?(two|three|four|a couple of|some|a few|the) (\w+ )?(lads|fellows|fellas|men|blokes|helpers|mates|neighbours|neighbors)\b/.test(text);
+  const people = crew || /\b(bloke|lad|fella|fellow|man|chap|guy|girl|neighbou?r) (from )?(next door|down the road|across the road|over the road|up the road)\b/.test(text) || c.items.some(i => i.np && PERSONS.test(i.np.said)) || /^(he|she|they)$/.test(c.who ?? '') && t.clauses.slice(Math.max(0, t.at - 2), t.at).some(p => p.items.some(i => i.np && PERSONS.test(i.np.said))) || /\b(got|have|having) (help|a hand|two hands|hands|somebody|someone|company)\b|\bhelp('s| is| coming| arrives)\b/.test(text);
+  const helper = /\bto (help|give|lend|hold|lift|steady)\b|\bhelp(ing)? (me|us)\b|\b(give|giving|lend|lending) (me|us) a hand\b|\bbring(s|ing)? (his|her|their) \w+ to\b/.test(text) && COMES.test(text) && /\b(help\w*|hand|bring\w*)\b/.test(text) && (c.who === undefined || /^(he|she|they|person)$/.test(c.who)) && c.subj.every(s => s.carried || !isKnownPart(t.sheet.ctx.parts, s.name) && !nounClasses(s.name).has('part')) && !/^(and |but )?(i|we)\b/.test(text);
+  if (!booked && !helper && (!people || !COMES.test(text) && !crew && !(c.reality === 'plan' && /\b(hold|lift|help|push|steady|lend)\b/.test(text)))) return undefined;
   const end = spanForward(t, n => !n.asks && (/\b(help|helping|hand|lift|hold)\b/.test(lowText(t, n)) && (/^(he|she|they|person|we|who)$/.test(n.who ?? '') || n.who === undefined && !n.subj.some(s => !s.carried))), 2);
   const reach = t.clauses.slice(t.at, end + 1);
   const today = t.sheet.ctx.at.slice(0, 10);
@@ -31,8 +32,11 @@ export const hands: Meaning = t => {
   if (served?.kind === 'job' && day && people) return [{ kind: 'hands', when: day, for: served.part ? `${served.do} the ${served.part}` : served.do } as Entry];
   if (!day || !booked && !order && !HELPS.test(all) && !/\bto \w+ the\b/.test(all)) return undefined;
   if (order) (t.clauses[t.at + 1] as Clause & { spoken?: boolean }).spoken = true;
-  return [trim({ kind: 'hands', when: day, for: (reach.map(r => purpose(t, r)).find(Boolean) ?? order)?.replace(/ with (me|us)$/, '').replace(/\b(it|them)\b/, m => (t.memory.topic() ? `the ${t.memory.topic()!.name}` : m)).replace(/ (properly|safely|carefully|proper)$/, '') }) as Entry];
+  return [trim({ kind: 'hands', when: day, for: (reach.map(r => purpose(t, r)).find(Boolean) ?? order)?.replace(/ (with|for) (me|us)$/, '').replace(/\b(it|them)\b/, m => (t.memory.topic() ? `the ${t.memory.topic()!.name}` : m)).replace(/ (properly|safely|carefully|proper)$/, '') }) as Entry];
 };
+
+/** "said he'd come up Saturday to help": what was promised is a plan. */
+const promised = (t: Telling, c: Clause): boolean => /\b'd (come|be|help|give|lend|bring|stop)\b/.test(lowText(t, c).replace(/(he|she|they) 'd/, "$1'd")) && /\b(said|says|promised|offered)( that)?( (he|she|they)'d\b.*)?$/.test(`${t.clauses[t.at - 1] ? lowText(t, t.clauses[t.at - 1]!) : ''}`) || /\b(said|promised|offered)\b.*\b(he|she|they)'d (come|be|help|give|lend|bring|stop)\b/.test(lowText(t, c));
 
 /** "brother here Saturday. stand the saw up": what is to be done then, as an order without a day of its own. */
 function bidden(t: Telling, n: Clause | undefined): string | undefined {
@@ -46,9 +50,9 @@ function purpose(t: Telling, c: Clause): string | undefined {
   const verbs = c.items.flatMap((i, k) => (i.t === 'verb' && k > 0 ? [k] : []));
   for (const k of verbs) {
     const v = c.items[k]!;
-    if (/^(help|come|give|lend|be|get|have|drop|stop|turn|bring|visit|free|work|take)$/.test(v.base ?? '') && !(v.base === 'turn' && c.items[k + 1]?.np) && !(v.base === 'get' && /\b(help|hand)\b/.test(c.items.slice(0, k).map(i => i.low).join(' ')) && c.items[k - 1]?.t === 'to') && !(v.base === 'take' && c.items[k - 1]?.t === 'to')) continue;
+    if (/^(arrive|promise|say|help|come|give|lend|be|get|have|drop|stop|turn|bring|visit|free|work|take)$/.test(v.base ?? '') && !(v.base === 'turn' && c.items[k + 1]?.np) && !(v.base === 'get' && /\b(help|hand)\b/.test(c.items.slice(0, k).map(i => i.low).join(' ')) && c.items[k - 1]?.t === 'to') && !(v.base === 'take' && c.items[k - 1]?.t === 'to')) continue;
     const before = c.items.slice(0, k).map(i => i.low).join(' ');
-    if (!/\b(help|hand|to|with|and|hands|muscle|will)\b|'ll\b/.test(before)) continue;
+    if (!/\b(help|hand|to|with|and|hands|muscle|will|can|for)\b|'ll\b/.test(before)) continue;
     const end = stop(c, k);
     return `${v.base} ${said(t.sheet, v.to, end)}`.trim();
   }

@@ -46,6 +46,7 @@ function treated(t: Telling, c: Clause): Entry[] | undefined {
   if (k >= 0) {
     const next = c.items.slice(k + 1).find(i => i.t !== 'adv' && i.t !== 'det');
     if (next?.t === 'verb' && next.form === 'ing' && !/^(replace|renew|watch)$/.test(next.base!)) return parts.map(p => entry(next.base!, p.name));
+    if (next?.t === 'verb' && /^(past|part)$/.test(next.form ?? '') && isClass(next.base!, 'work') && c.items[k + 1] === next) return parts.map(p => entry(next.base!, p.name)); // "needs soldered"
     if (next?.np) {
       const words = next.np.said.split(' ');
       const act = NOUN_ACT[words.at(-1)!] ?? NOUN_ACT[words[0]!];
@@ -56,9 +57,19 @@ function treated(t: Telling, c: Clause): Entry[] | undefined {
     }
   }
   if ((c.reality === 'must' || c.reality === 'plan') && c.verb && (c.items.some(i => i.low === 'be' || i.low === 'being') || c.passive && c.reality === 'plan' || c.passive && c.carriedSubj) && c.verb.form !== 'ing' && !/^(replace|renew|be)$/.test(c.verb.base!) && (/\b(to be|be|gets|get|getting|being)\b/.test(lowText(t)) || c.passive && c.reality === 'plan' || c.passive && c.carriedSubj) && !/^(i|we)$/.test(c.who ?? '')) {
-    return parts.map(p => entry(plainAct(c.verb!, c), p.name));
+    return parts.map(p => entry(withParticle(plainAct(c.verb!, c), c.verb!.base!, c), p.name));
   }
+  const left = stillTo(c);
+  if (left) return parts.filter(p => partLike(t.sheet, p.name)).map(p => entry(left, p.name));
   return undefined;
+}
+
+/** "brakes still to bleed", "wheel bearings to pack yet": what is left to do stands after the part. */
+function stillTo(c: Clause): string | undefined {
+  const k = c.items.findIndex(i => i.t === 'to'), v = c.items[k + 1];
+  if (k < 1 || v?.t !== 'verb' || v.form !== 'base' || !isClass(v.base!, 'work') || c.pred === 'be' || c.subj.some(s => s.carried)) return undefined;
+  const rest = [...c.items.slice(0, k), ...c.items.slice(k + 2)].filter(i => !i.np && i.t !== 'mark');
+  return rest.every(i => /^(still|yet|just|only|now|and|left|also|all|'s|is|are)$/.test(i.low)) ? v.base : undefined;
 }
 
 const plainAct = (v: Item, c: Clause): string => {
@@ -69,6 +80,10 @@ const plainAct = (v: Item, c: Clause): string => {
 
 /** "I've got to patch the left one", "tomorrow I'm going to grind the key", "prime it tomorrow". */
 function ordered(t: Telling, c: Clause): Entry[] | undefined {
+  const having = c.pred === 'have' && !c.verb && /^(plan|must)$/.test(c.reality) && c.obj.length > 0 && [...c.prt, ...c.rest.map(i => i.low)].find(p => /^(off|out|apart|back|on|in)$/.test(p));
+  if (having && /^(off|out|apart)$/.test(having) && /^(i|we)$/.test(c.who ?? 'i') && !(c.rest.some(i => i.low === having) && c.rest[c.rest.findIndex(i => i.low === having) + 1]?.np && /^(in|on)$/.test(having))) return c.obj.filter(p => partLike(t.sheet, p.name)).map(p => entry(having === 'apart' ? 'take apart' : `take ${having}`, p.name)); // "I'll have the cover off"
+  const seen = c.verb?.base === 'see' && /^(plan|must)$/.test(c.reality) ? c.rest.findIndex((i, n) => /^(to|about)$/.test(i.low) && c.rest[n + 1]?.np !== undefined) : -1;
+  if (seen >= 0 && partLike(t.sheet, c.rest[seen + 1]!.np!.name)) return [entry(`see ${c.rest[seen]!.low}`, c.rest[seen + 1]!.np!.name)];
   const verb = c.verb;
   if (!verb || c.passive || /^(they|he|she|person|you|it)$/.test(c.who ?? '') && c.who !== 'it') return undefined;
   if (c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '') && c.items[c.vi - 1]?.t !== 'to' && c.reality !== 'must') return undefined;
@@ -96,7 +111,7 @@ const special = (base: string, c: Clause): boolean => (/^(take|get|put)$/.test(b
 
 const withParticle = (act: string, base: string, c: Clause): string => {
   if (/^(drill|knock|press|drive|cut|break|dig|saw|chip|punch|strip|burn|grind|chisel|tap|pull|clean|line|lay|mark)$/.test(base)) { const p = c.prt.find(x => /^(off|out|apart)$/.test(x)); return p ? `${act} ${p}` : act; }
-  if (/^(take|get|put)$/.test(base)) { const p = c.prt.find(x => /^(off|out|on|in|apart|back)$/.test(x)); return base === 'take' && p === 'off' ? 'take off' : p ? `${base} ${p}` : act; }
+  if (/^(take|get|put)$/.test(base)) { const p = c.prt.find(x => /^(off|out|on|in|apart|back)$/.test(x)); return /^(take|get)$/.test(base) && p === 'off' ? 'take off' : p ? `${base} ${p}` : act; }
   return act;
 };
 

@@ -14,6 +14,7 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** Ordered and not here yet: "ordered two from the brake supply, 27 each", "new ones are on order". */
 export const order: Meaning = t => {
+  if (/\bin order\b/.test(lowText(t)) && !/\border(ed|ing)\b/.test(lowText(t))) return undefined;
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|when|that)$/.test(c.sub)) return undefined;
   const text = lowText(t);

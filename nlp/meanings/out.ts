@@ -73,7 +73,7 @@ function target(t: Telling, c: Clause): string | undefined {
     const said = np.said;
     const treated = purpose(c);
     const trade = isSource(np) || PERSONS.test(said) || /(er|or|smith|wright|ist|works|ician)s?$/.test(said) && !isPart(t, said) && TRADE_ENDING.test(said) || /^(town|machining|the shop|works|vo-tech|college)$/.test(said) || proper(t, np) && /^(to|with)$/.test(i.low) || (treated !== undefined && SENDS.test(c.verb?.base ?? 'be') || c.items[k - 1]?.np !== undefined && /^(post|mail)$/.test(c.items[k - 1]!.np!.said)) && /^(to|with|at)$/.test(i.low) && (!isPart(t, said) || /^(post|mail)$/.test(c.items[k - 1]?.np?.said ?? '')) && !isPlaceNoun(np) && !nounClasses(said).has('machine') && !nounClasses(said).has('tool') && !nounClasses(said.split(' ').at(-1)!).has('machine') && partish(said);
-    if (np.quant === 'no' || isStuff(said)) continue;
+    if (np.quant === 'no' || isStuff(said) || /^(house|home|barn|place|garage|counter|yard|market|show|fair|rally|auction|sale)$/.test(said) && treated === undefined) continue;
     if (/\b(scrap|dump|tip|skip|bin|landfill)\b/.test(said)) continue;
     const handed = i.low === 'to' && /^(give|send|take|hand|post|pass)$/.test(c.verb?.base ?? '') && c.items[k + 2]?.t === 'to' && c.items[k + 3]?.t === 'verb' && isClass(c.items[k + 3]!.base!, 'work') && !isPart(t, said) && (!isPlaceNoun(np) || isSource(np)); // "gave the pump to Dave to rebuild"
     if (!trade && !handed || (i.low === 'in' || i.low === 'by') && !/(shop|works|yard|foundry|town|city|'s)$/.test(said) || i.low === 'in' && (/^(town|city)$/.test(said) && treated === undefined || !c.verb && said === 'shop')) continue;

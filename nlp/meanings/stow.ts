@@ -22,8 +22,12 @@ export const stow: Meaning = t => {
   const put = PUTS.test(base) && c.pred === 'verb' && !c.passive && (c.obj.length > 0 || c.subj.some(s => !s.machine)) && (c.verb!.form !== 'base' && c.verb!.form !== 's');
   if (!lying && !put || c.pred === 'none' && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.f?.dim === 'number') return undefined;
   if (/\b(somewhere|someplace|some place|anywhere|the wrong (side|way|end|place|hole))\b/.test(lowText(t)) || base === 'drop' && /\bfloor\b/.test(lowText(t)) || /\bin the (post|mail)\b/.test(lowText(t))) return undefined;
+  const under = t.clauses[t.at - 1];
+  if (c.join === ':' && c.pred === 'none' && !c.verb && under && !under.verb && under.pred === 'none' && under.subj.length && c.subj.length === 1 && isPlaceNoun(c.subj[0]!.np ?? ({ said: '' } as never)) && !under.subj.some(s => s.carried || isPlaceNoun(s.np ?? ({ said: '' } as never)))) return under.subj.map(s => ({ kind: 'stow', part: s.name, where: textOf(t.sheet, c.from, c.to).replace(/[.,;]$/, '') }) as Entry); // "hub caps: blue bucket under the stairs"
   const own = things(t, c, lying && !put ? c.subj : c.obj.length ? c.obj : c.subj);
   if (!own.length && !tails(t, c).length) return undefined;
+  const along = put ? /\bin with (the|my|its|his) .*$/.exec(lowText(t)) : undefined;
+  if (along && own.length) { const k = c.items.findIndex((i, n) => i.low === 'in' && c.items[n + 1]?.low === 'with' && c.items[n + 2]?.np); if (k >= 0) return own.map(s => ({ kind: 'stow', part: s.name, where: textOf(t.sheet, c.items[k]!.from, c.items[k + 2]!.to) }) as Entry); } // "put the bolts in with the pump"
   const start = lying && !put ? afterSubject(c) : c.vi + 1;
   const hung = base === 'hang' ? c.items.findIndex((i, k) => /^(off|from)$/.test(i.low) && c.items[k + 1]?.np && isPlaceNoun(c.items[k + 1]!.np!)) : -1;
   if (hung >= 0) return own.map(s => ({ kind: 'stow', part: s.name, where: textOf(t.sheet, c.items[hung]!.from, c.items[hung + 1]!.to) }) as Entry); // "hung it off the rafter"
@@ -60,8 +64,11 @@ function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   if (/^(under|behind|beneath|underneath|beside|above|next|against|inside)$/.test(prep)) return !/^(load|pressure|control|way|warranty|schedule|water|torque)$/.test(np.said) && (put || !isPartish(t, np.said));
   if (put && /^(in|on|into|onto|over|between)$/.test(prep) && !/^(free|good|loose|dry|hand|use|tow|with|full|turn|general|particular|total)$/.test(np.said) && !t.clause.prt.includes('in')) return !isPartish(t, np.said) && !/^(order|hold|charge|place|time|it|position|mail|post|back order|time|way|gear|line|half|two|three|bits|pieces|loose)$/.test(np.said);
   if (nps.length > 1 && placeLater(rest)) return true;
+  if (prep === 'on' && c.pred === 'be' && PROPS.test(np.said)) return true; // "on four drums"
   return false;
 }
+/** What heavy things are set down on. */
+const PROPS = /\b(drums|blocks|stands|tyres|tires|pallets?|trestles|crates|boxes|barrels|sleepers|planks?|bricks|sawhorses|horses|poles|logs|timbers|bales|buckets|skids|dunnage)$/;
 const placeLater = (rest: readonly Item[]): boolean => rest.some(i => i.np && isPlaceNoun(i.np));
 const isPartish = (t: Telling, said: string): boolean => isKnownPart(t.sheet.ctx.parts, said) || /\b(shaft|bore|piston|hub|block|head|axle|frame|housing|gearbox|engine|spindle|chassis|cylinder|crank|flange|bracket|column|box|crankcase|rim|machine|press|groove|bearing|drum|keyway|keyseat|slot|hole|port|sump|gland|journal|seat|saddle|fork|yoke|lug|boss|pulley|sheave|gear|wheel|manifold|carb|magneto|pump)s?$/.test(said) && !isPlaceWord(said);
 const isPlaceWord = (said: string): boolean => /\b(shelf|bench|drawer|bin|tin|rack|toolbox|cardboard box|box)$/.test(said);

@@ -3,6 +3,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import { isPlaceNoun } from '../../clauses/things.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
+import { isFastener } from './fields.ts';
 import type { Telling } from '../telling.ts';
 import type { FitState } from './fit-state.ts';
 
@@ -33,6 +34,7 @@ function seated(t: Telling, _c: Clause, rest: Clause['rest'], words: string): Fi
   if (second?.np) {
     if (first.low === 'in' && (isPlaceNoun(second.np) || /\b(bits|pieces?|half|two|tatters|ribbons|shape|order|nick|condition|fettle|state|trouble|water|oil)$/.test(second.np.said))) return undefined;
     if (first.low === 'in' && !second.np.known && !nounClasses(second.np.said.split(' ').at(-1)!).has('part')) return undefined; // in a chest, in a length of pipe: kept there
+    if ((second.np.count ?? 0) > 1 && !isFastener(second.np.said) && !second.np.known && first.low === 'on') return undefined; // "on four drums"
     if (isPlaceNoun(second.np) && !isKnownPart(t.sheet.ctx.parts, second.np.name)) return undefined;
     if (/^(order|way|list|bench|back order|charge|stands?|jacks?|hand|stock|mail|post|hold|backorder|loan|blocks|place)$/.test(second.np.said)) return undefined;
     if (/^(on|in) the ([a-z-]+ )?(side|end|edge|face|top|bottom|front|back|middle) of\b/.test(words)) return undefined; // where on a part it was, not that it is fitted

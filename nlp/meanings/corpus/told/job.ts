@@ -10,8 +10,13 @@ export const JOBS: ToldCorpus = {
     ...told([job('send out', 'magneto')], ['Got to send out the magneto.', 'I need to send the magneto out.', "I'll send out the magneto next week.", 'have to send the magneto out']),
     ...told([job('clean', 'hubs'), job('grease', 'hubs')], ['Need to clean and grease the hubs.', 'I have to clean and grease the hubs.', 'The hubs need to be cleaned and greased.']),
     ...told([job('weld', 'bracket'), job('drill', 'mount')], ["I've got to weld the bracket and drill the mount.", 'Have to weld the bracket and drill the mount.']),
+    ...told([{ kind: 'job', do: 'bleed', part: 'brakes' }], ['The brakes need bleeding.', 'Brakes are to be bled.', 'The brakes are still to bleed.', 'Brakes to bleed yet.', 'The brakes ought to be bled.']),
+    ...told([{ kind: 'job', do: 'take off', part: 'cover' }], ["I'll have the cover off on Sunday.", 'ill have the cover off on sunday', "I'll get the cover off at the weekend.", 'I have to get the cover off.']),
+    ...told([{ kind: 'job', do: 'see to', part: 'tappets' }], ['I must see to the tappets.', 'must see to the tappets', 'Got to see to the tappets.']),
+    ...told([{ kind: 'job', do: 'sandblast', part: 'frame' }, { kind: 'job', do: 'prime', part: 'frame' }], ['Frame to be sandblasted then primed.', 'Frame is to be sandblasted and primed.']),
+    ...told([{ kind: 'job', do: 'drill out', part: 'bolt' }], ['The bolt will have to be drilled out.', 'That bolt has to be drilled out.', 'bolt needs to be drilled out']),
   ],
-  never: [
+  never: ['I need to see about it.', 'Have the cover off already.', 
     'Painted the seat frame.', "I don't need to paint the seat frame.", 'Should I paint the seat frame?', 'If it rusts I will paint it.', 'I was going to paint the seat frame.', 'Need a seat frame.', 'Need to buy paint.', 'I need to get a new seal.', 'He will paint his tractor.', 'I want a cup of tea.', 'Before I paint the frame it has to be blasted.', "I'll be up the tower Saturday if it isn't windy.", 'I have to go to town.', "I'll be honest.", 'Have to laugh.', "I'll ask my wife.", "can't paint it till the filler's sanded", 'I need to eat.',
   ],
 };

@@ -9,8 +9,12 @@ export const STOWS: ToldCorpus = {
     ...told([{ kind: 'stow', part: 'shims', where: 'in a jam jar' }], ['Shims are in a jam jar.', 'put the shims in a jam jar', 'shims in a jam jar', 'bagged the shims and put them in a jam jar', 'Shims went into a jam jar.']),
     ...told([{ kind: 'fit', part: 'hood', state: 'off' }, { kind: 'stow', part: 'hood', where: 'on the back of the barn door' }], ["Took the hood off and it's hanging on the back of the barn door.", 'Hood is off and hanging on the back of the barn door.', 'Pulled the hood and hung it on the back of the barn door.', 'hood off, hung on the back of the barn door']),
     ...told([{ kind: 'stow', part: 'bushing', where: 'in the scrap bucket' }], ["Bushing's in the scrap bucket.", 'The bushing is in the scrap bucket.', 'Threw the bushing in the scrap bucket.', 'bushing in the scrap bucket']),
+    ...told([{ kind: 'stow', part: 'drive bolts', where: 'in with the mag' }], ['Put the drive bolts in with the mag.', 'chucked the drive bolts in with the mag']),
+    ...told([{ kind: 'stow', part: 'hub caps', where: 'blue bucket under the stairs' }], ['Hub caps: blue bucket under the stairs.']),
+    ...told([{ kind: 'stow', part: 'grain tray', where: 'on four drums' }], ['The grain tray is on four drums.']),
   ],
   never: [
+    'The beam is 320 kilos on three legs.', 'Put the cover on with the four bolts.',
     'Chucked the magneto in the post to the winding shop.', 'Put the pump in the mail this morning.',
     'The spare key is somewhere in the house.',
     'The piston is in the bore.', 'King pins are in.', 'The head is on the block.', "I didn't put the pins in the can.", "I'll put the pins in the can.", 'Where did I put the pins?', "There's water in the oil.", 'The bearing is in good shape.', 'put the cover on the gearbox', 'The engine is in the tractor.', 'Put oil in the gearbox.', 'there is play in the bearing', 'the hub is on order', 'The crack is in the flange.',
