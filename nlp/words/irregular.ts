@@ -1,6 +1,6 @@
 /** Verbs that do not take "-ed": base, past, participle. */
 const FORMS = `
-break broke broken|bend bent bent|bring brought brought|build built built|rebuild rebuilt rebuilt|burn burned burned|buy bought bought|cast cast cast|catch caught caught|come came come|cut cut cut|recut recut recut|
+break broke broken|burst burst burst|unwind unwound unwound|restring restrung restrung|respring resprang resprung|bend bent bent|bring brought brought|build built built|rebuild rebuilt rebuilt|burn burned burned|buy bought bought|cast cast cast|catch caught caught|come came come|cut cut cut|recut recut recut|
 deal dealt dealt|do did done|redo redid redone|undo undid undone|draw drew drawn|drive drove driven|eat ate eaten|fall fell fallen|feed fed fed|feel felt felt|find found found|fit fitted fitted|refit refitted refitted|get got gotten|give gave given|go went gone|
 grind ground ground|regrind reground reground|hang hung hung|rehang rehung rehung|have had had|hear heard heard|hold held held|keep kept kept|know knew known|lay laid laid|lead led led|leave left left|lend lent lent|let let let|lie lay lain|light lit lit|lose lost lost|make made made|remake remade remade|
 mean meant meant|meet met met|pay paid paid|put put put|quit quit quit|read read read|ride rode ridden|ring rang rung|rise rose risen|run ran run|say said said|see saw seen|seek sought sought|seize seized seized|sell sold sold|send sent sent|set set set|reset reset reset|sew sewed sewn|shake shook shaken|

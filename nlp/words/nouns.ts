@@ -1,5 +1,9 @@
+import { COMMON } from './common.ts';
+import { verbForms } from './verbs.ts';
 import { BODY } from './parts/body.ts';
 import { DRIVE } from './parts/drive.ts';
+import { FIELD } from './parts/field.ts';
+import { BODY_MORE, DRIVE_MORE, ENGINE_MORE } from './parts/systems.ts';
 import { ENGINE } from './parts/engine.ts';
 import { IMPLEMENT, MACHINE } from './parts/machines.ts';
 import { CONSUMABLE, FASTENER, TOOL } from './parts/small.ts';
@@ -20,7 +24,17 @@ const add = (names: Iterable<string>, cls: NounClass): void => {
     for (const w of name.split(' ')) if (!/ed$/.test(w) || name === w) tails.add(w);
   }
 };
+/** Names whose words are no sign of the trade by themselves where the language has another use for them ("hold-down", "take-up", "sight feed"). */
+const addNames = (names: Iterable<string>, cls: NounClass): void => {
+  for (const name of names) {
+    if (!table.has(name)) table.set(name, new Set());
+    table.get(name)!.add(cls);
+    for (const w of name.split(' ')) if (!COMMON.has(w) && !verbForms(w).length && !CLOSED.test(w)) tails.add(w);
+  }
+};
+const CLOSED = /^(in|on|off|up|out|down|over|under|back|top|bottom|front|rear|left|right|upper|lower|inner|outer|and|of|by|with|no|high|low|long|short|make|half|great|cold|hot|wet|dry|old|new|raw|red|step|start|split|stop|self)$|^.$/;
 for (const words of [ENGINE, DRIVE, BODY, IMPLEMENT]) add(list(words), 'part');
+for (const words of [ENGINE_MORE, DRIVE_MORE, BODY_MORE, FIELD]) addNames(list(words), 'part');
 add(list(MACHINE), 'machine');
 add(list(FASTENER), 'fastener');
 add(list(CONSUMABLE), 'consumable');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inflect, verbForms } from '../../../nlp/words/verbs.ts';
+import { inflect, isClass, verbForms } from '../../../nlp/words/verbs.ts';
 import { IRREGULAR } from '../../../nlp/words/irregular.ts';
 import { nounClasses, singular } from '../../../nlp/words/nouns.ts';
 import { VERDICT_WORDS } from '../../../nlp/words/conditions.ts';
@@ -16,12 +16,13 @@ describe('verbs', () => {
     expect(verbForms('drove').map(f => f.base)).toContain('drive');
     for (const [, [past, part]] of IRREGULAR) expect(past.length * part.length).toBeGreaterThan(0);
   });
+  it.each([['stapled', 'staple'], ['notched', 'notch'], ['swabbed', 'swab'], ['vented', 'vent'], ['realigned', 'realign'], ['calibrated', 'calibrate'], ['restrung', 'restring'], ['demagnetised', 'demagnetise'], ['tarped', 'tarp']])('%s is of the bench', (word, base) => { expect(verbForms(word).map(f => f.base)).toContain(base); expect(isClass(base, 'work')).toBe(true); });
   it('know nothing of what is no verb', () => { expect(verbForms('magneto')).toEqual([]); });
 });
 
 describe('nouns', () => {
   it.each([['bearings', 'bearing'], ['bushes', 'bush'], ['knives', 'knife'], ['teeth', 'tooth'], ['brass', 'brass'], ['assemblies', 'assembly'], ['axles', 'axle']])('%s is more than one %s', (many, one) => { expect(singular(many)).toBe(one); });
-  it.each([['spanner', 'tool'], ['wrench', 'tool'], ['bonnet', 'part'], ['hood', 'part'], ['mudguard', 'part'], ['fender', 'part'], ['dynamo', 'part'], ['generator', 'part'], ['paraffin', 'consumable'], ['kerosene', 'consumable'], ['split pin', 'fastener'], ['cotter pin', 'fastener'], ['salvage yard', 'source'], ['drawer', 'place'], ['end play', 'quantity']] as const)('%s is a %s', (name, cls) => { expect([...nounClasses(name)]).toContain(cls); });
+  it.each([['spanner', 'tool'], ['wrench', 'tool'], ['bonnet', 'part'], ['hood', 'part'], ['mudguard', 'part'], ['fender', 'part'], ['dynamo', 'part'], ['generator', 'part'], ['paraffin', 'consumable'], ['kerosene', 'consumable'], ['split pin', 'fastener'], ['cotter pin', 'fastener'], ['salvage yard', 'source'], ['drawer', 'place'], ['end play', 'quantity'], ['knife section', 'part'], ['sickle section', 'part'], ['teat cup liner', 'part'], ['stern gland', 'part'], ['slide valve', 'part'], ['draper canvas', 'part'], ['swingletree', 'part'], ['gearbox breather', 'part'], ['ram rod', 'part'], ['clutch finger', 'part'], ['walking beam', 'part'], ['blade guide roller', 'part'], ['log dog', 'part'], ['crosshead slipper', 'part'], ['half nut lever', 'part']] as const)('%s is a %s', (name, cls) => { expect([...nounClasses(name)]).toContain(cls); });
   it('leave an everyday word alone', () => { expect(nounClasses('politician').size).toBe(0); });
 });
 
