@@ -1,5 +1,4 @@
 import { COMMON } from './common.ts';
-import { verbForms } from './verbs.ts';
 import { BODY } from './parts/body.ts';
 import { DRIVE } from './parts/drive.ts';
 import { FIELD } from './parts/field.ts';
@@ -29,10 +28,10 @@ const addNames = (names: Iterable<string>, cls: NounClass): void => {
   for (const name of names) {
     if (!table.has(name)) table.set(name, new Set());
     table.get(name)!.add(cls);
-    for (const w of name.split(' ')) if (!COMMON.has(w) && !verbForms(w).length && !CLOSED.test(w)) tails.add(w);
+    for (const w of name.split(' ')) if (!COMMON.has(w) && !CLOSED.test(w)) tails.add(w);
   }
 };
-const CLOSED = /^(in|on|off|up|out|down|over|under|back|top|bottom|front|rear|left|right|upper|lower|inner|outer|and|of|by|with|no|high|low|long|short|make|half|great|cold|hot|wet|dry|old|new|raw|red|step|start|split|stop|self)$|^.$/;
+const CLOSED = /^(in|on|off|up|out|down|over|under|back|top|bottom|front|rear|left|right|upper|lower|inner|outer|and|of|by|with|no|high|low|long|short|make|half|great|cold|hot|wet|dry|old|new|raw|red|step|start|split|stop|self|make|break|cooling|gap|tension|adjusting|warning|charge|stick|sliding|splined|driving|bleed|rock|slack|swinging|towing|landing|joining|cranked|offset|welting|padding|trace|skim|rolling|wobble|lifting|tripping|dump|clean|returns|bagging|lean|setting|pit|pressing|crushing|striking|walking|polished|working|pulse|stall|chip|bending)$|^.$/;
 for (const words of [ENGINE, DRIVE, BODY, IMPLEMENT]) add(list(words), 'part');
 for (const words of [ENGINE_MORE, DRIVE_MORE, BODY_MORE, FIELD]) addNames(list(words), 'part');
 add(list(MACHINE), 'machine');
