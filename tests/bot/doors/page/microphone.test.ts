@@ -89,6 +89,11 @@ describe.skipIf(!browserThere)('the page’s microphone', () => {
       await tab.locator('#said .reply', { hasText: 'Noted: what is next' }).waitFor();
       heard();
       await tab.locator('#said .reply', { hasText: 'Noted: heard' }).waitFor();
+      await expect.poll(() => tab.locator('#waiting li').count()).toBe(0);
+      service.progress('tg:1:m:5:6', 'Hearing 2 min of talk… 10 %', { door: 'telegram' });
+      await tab.locator('#waiting li', { hasText: 'Hearing 2 min of talk… 10 %' }).waitFor();
+      service.progress('tg:1:m:5:6', 'Heard 2 min of talk.', { door: 'telegram', done: true });
+      await expect.poll(() => tab.locator('#waiting li').count()).toBe(0);
     });
     test('a silent microphone is told of and nothing is sent', async () => {
       const { file } = await microphoneFile(0, 10);
