@@ -72,7 +72,7 @@ function doubtful(turn: Turn): TurnOut | undefined {
   if (!spoken || !spoken.doubtful && !leans.length) return undefined;
   const words = [...new Set([...leans, ...spoken.unsure])].slice(0, 5);
   const unsure = words.length ? ` I'm unsure of: ${words.join(', ')}.` : '';
-  const question = `I heard "${text}".${unsure} Is that right?`;
+  const question = `I heard "${text}"${/[.?!]$/.test(text) ? '' : '.'}${unsure} Is that right?`;
   const open: OpenQuestion = { kind: 'heard', text: question, choices: ['yes', 'no'], note: turn.note.id, said: text };
   return { reply: compose({ note: turn.note.id, at: turn.incoming.at, open }), open };
 }

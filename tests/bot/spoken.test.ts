@@ -24,6 +24,11 @@ test('one that leans on an unsure word is asked about, logged at yes, and not at
   expect(shop.say('no', AT).entries).toEqual([]);
 });
 
+test('words that end in a full stop are quoted with that one alone', () => {
+  expect(heard('Cleaned the bracket.', ['bracket']).say).toContain('I heard "Cleaned the bracket." I\'m unsure');
+  expect(heard('cleaned the bracket', ['bracket']).say).toContain('I heard "cleaned the bracket". I\'m unsure');
+});
+
 test('an unsure word that nothing leans on, and typed words, are not asked about', () => {
   expect(heard('Took the radiator off.', ['the']).entries).toHaveLength(1);
   expect(heard('What do I still have to buy?', ['buy']).question).toBeNull();
