@@ -9,6 +9,8 @@ import { isoOf } from '../../dimensions/when/days.ts';
 import type { Direction } from '../../dimensions/when/simple.ts';
 import { openSheet } from '../../sheet.ts';
 import { isSource } from '../../clauses/things.ts';
+import { isMachine } from '../../clauses/things.ts';
+import { nounClasses } from '../../words/nouns.ts';
 import { sentences } from '../../text/sentences.ts';
 import type { Found, Sheet } from '../../types.ts';
 
@@ -63,7 +65,7 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   const owned = owner ? `${owner.name} ` : of && of !== phrase?.name ? `${of} ` : '';
   if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : fuller(desk, plainName(phrase.name, knownNames(sheet.ctx.parts ?? NO_NAMES)), token, text.slice(from))), end: pastOf(desk.line, phrase.to) });
   if (pron) {
-    const name = spokenOf(desk, from);
+    const name = /^(?:her|she|he|him)$/.test(pron[0]) ? machineOf(desk, from) ?? spokenOf(desk, from) : spokenOf(desk, from);
     return name && !SHAPE.test(text.slice(from, limit)) ? { name, end: from + pron[0].length } : shaped(desk, from, limit);
   }
   return shaped(desk, from, limit);
@@ -79,7 +81,7 @@ function shaped(desk: Desk, from: number, limit: number): { name: string; end: n
 
 /** "the windmill set me back", "the linkage set before": the verb is no part of the name. */
 const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; end: number } => {
-  const more = / (?:tag|plate|label|stamp|sticker|decal|drawing|sketch|manual|kit)(?=$|[ ?.,!])/y;
+  const more = / (?:(?:adjust(?:ing|er|ment)|lock(?:ing)?|grub|drain|bleed|fixing|mounting|retaining|clamp(?:ing)?|pinch|stop|idle) (?:screw|nut|bolt|plug|ring|pin|spring|collar|plate)s?|tag|plate|label|stamp|sticker|decal|drawing|sketch|manual|kit)(?=$|[ ?.,!])/y;
   more.lastIndex = t.end;
   const m = more.exec(desk.text);
   if (m) return { name: t.name + m[0], end: t.end + m[0].length };
@@ -87,7 +89,7 @@ const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; e
 };
 
 /** A name ends before words that never are in one, whatever the tagger holds them for. */
-const NEVER = /^(?:ready|running|going|land|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
+const NEVER = /^(?:these|those|live|lives|ready|running|going|land|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
 function nameLimit(sheet: Sheet, from: number, to: number): number {
   const ends = (i: number): boolean => sheet.tokens[i]!.low === 'end' && sheet.tokens[i + 1]?.low === 'up';
   for (let i = from + 1; i < to; i++) if (NEVER.test(sheet.tokens[i]!.low) || ends(i) || isShorthand(sheet.tokens[i]!.low)) return i;
@@ -150,6 +152,13 @@ export function spokenOf(desk: Desk, before: number): string | undefined {
     if (name) return name;
   }
   return undefined;
+}
+
+/** "her" is the machine or the engine that was named. */
+function machineOf(desk: Desk, before: number): string | undefined {
+  const stop = desk.line.tokenAt[before] ?? desk.sheet.tokens.length;
+  desk.named ??= namedIn(desk.sheet);
+  return desk.named.filter(n => n.to <= stop && isMachine(desk.sheet, n.name) || nounClasses(n.name).has('machine')).at(-1)?.name;
 }
 
 /** Things that the shop knows are meant before others. */

@@ -15,7 +15,7 @@ export const PICTURE: readonly AskRule[] = [
     if (/^(?:it|they|that|this|he|she) ?(?:snaps|shots)\b/.test(s.desk.text.slice(s.start))) return undefined; // "it snaps over like a trap"
     const name = s.names[0]!, own = new RegExp(String.raw` ${PIC}$`);
     return s.tail || own.test(name) ? TOOK.test(s.desk.text.slice(0, s.start)) ? undefined : each([name.replace(own, '')]) : undefined; } },
-  { name: 'what did X look like', open: /\bwhat (?:did|does|do|would) /, things: 'one', tail: /^ (?:used to )?look like/, tailNeeded: true, weight: 3, make: s => each(s.names) },
+  { name: 'what did X look like', open: /\bwhat(?:d| did| does| do| would) /, things: 'one', tail: /^ (?:used to )?look like/, tailNeeded: true, weight: 3, make: s => each(s.names) },
   { name: 'what X looked like', open: /\bwhat (?=the|my)/, things: 'one', tail: /^ (?:looks?|looked|used to look) like/, tailNeeded: true, weight: 3, weak: true, make: s => each(s.names) },
   { name: 'did I photograph X', open: /\bdid (?:i|we) (?:photograph|take (?:any )?(?:a )?(?:photos?|pictures?|pics?|snaps?) of|get (?:any )?(?:photos?|pictures?|pics?) of) /, things: 'list', weight: 3, make: s => each(s.names) },
 ];

@@ -21,7 +21,7 @@ export interface AskRule {
   make(seen: Seen): Ask[] | undefined;
 }
 
-const INDIRECT = /\b(?:remind me|tell me|let me know|do you know|you know|(?:want|need|like|love|care) to know|wonder|wondering|any idea|any ideas|no idea|not sure|unsure|i forget|ive forgotten|i forgot|(?:can ?t|dont|cannot|couldn ?t) (?:for the life of me )?(?:remember|recall|think|find)|show me|look up|find out|work out|figure out|give me|ask(?:ing)?|curious|check|list|question|see|say|hear|read|run|go|notion|clue|happen to know|like to ask|may i ask|might i ask|could i ask)[ ,:]*(?:again |about |of |out |me |us |over |through |as to |whether |if |just |exactly |is |was |on |the |my |all |any |a |some |back |up )*$/;
+const INDIRECT = /\b(?:remind me|tell me|let me know|do you know|you know|(?:want|need|like|love|care) to know|wonder|wondering|any idea|any ideas|no idea|not sure|unsure|i forget|ive forgotten|i forgot|(?:can ?t|dont|cannot|couldn ?t) (?:for the life of me )?(?:remember|recall|think|find)|show me|look up|find out|work out|figure out|give me|ask(?:ing)?|curious|check|list|question|see|say|hear|read|run|go|notion|clue|happen to know|like to ask|state|advise me(?: of)?|inform me(?: of)?|may i ask|might i ask|could i ask|(?:may|could|can|might) i have|let me have|id like|i would like|i should like)[ ,:]*(?:again |about |of |out |me |us |over |through |as to |whether |if |just |exactly |is |was |on |the |my |all |any |a |some |back |up )*$/;
 const CLAUSE_HEAD = /(?:^|[.?!,;:] |\b(?:and|or|but|so|now|okay|ok|right|hey|well|also|then|please|anyway|by the way|btw|oh|just|plus|actually|listen|quick question|question|pawl|righto|mate|yet)[, ]+|^- )$/;
 
 /** Whether the words before `at` make what follows a question, or its sentence is marked as one. */

@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const BLOCKED_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'blocked', part: 'cab' }, ["what do I want doing before the cab can go on"]),
     ...same({ kind: 'blocked', part: 'flywheel' }, ["What's standing between me and hanging the flywheel?", "May I ask what is preventing the fitting of the flywheel?", "what has me held up on the flywheel", "What's in the road of the flywheel going back on?", "What still needs doing ahead of the flywheel?", "any reason the flywheel can't go in", "Can I still get at the flywheel, or is that waiting on something too?", "am I right to bolt the flywheel on"]),
     ...same({ kind: 'blocked', part: 'radiator' }, [
       "what's holding up the radiator", 'can I put the radiator on yet', 'Can the radiator go on yet?', 'why can\'t I fit the radiator', 'what is stopping me from putting the radiator on', "What's the holdup on the radiator?", 'is the radiator ready to go on',

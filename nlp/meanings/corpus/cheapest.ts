@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const CHEAPEST_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'cheapest', item: 'battery' }, ["which is the better buy on the battery"]),
     ...same({ kind: 'cheapest', item: 'tail spring' }, ["what's the best delivered price anybody's given me on a tail spring?", "who'll do me a tail spring the cheapest", "where'll I get a tail spring for the least money"]),
     ...same({ kind: 'cheapest', item: 'head gasket' }, [
       'who has the cheapest head gasket', "What's the best price on a head gasket?", 'cheapest head gasket', 'cheapest price on a head gasket landed', 'where can I get a head gasket cheapest', 'best price so far on a head gasket', "What's the lowest price I've heard for a head gasket?", 'who was cheapest for the head gasket',

@@ -2,11 +2,13 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const FINISH_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'finish', part: 'pump' }, ["when might I hope to have the pump back in service", "how far off finished is the pump"]),
     ...same({ kind: 'finish', part: 'combine' }, ["So when does this combine see a field?", "when will the combine turn a wheel", "when do I get my combine back", "how much longer on the combine", "What date are we looking at for the combine?"]),
     ...same({ kind: 'finish', part: 'spreader' }, [
       'when will the spreader be done', "When's the spreader going to be finished?", 'when do you think the spreader will be ready', 'how long until the spreader is done', 'when will I be finished with the spreader', 'how long till the spreader is running', 'what day will the spreader be finished', 'when is the spreader going to be done',
       'whens the spreader finished at this rate', 'when do you reckon the spreader will be done', 'will the spreader be done by spring', 'how close is the spreader to being finished', 'finish date for the spreader', 'when can I expect the spreader to be done', 'how much longer on the spreader till its done', 'when will I have the spreader going again', 'how far off is the spreader from being finished', 'when do I finish the spreader', 'any idea when the spreader will be done',
     ]),
   ],
-  never: ['The spreader is finished.', 'When the spreader is done I will start on the rake.', "I'll be done with it Friday.", 'Finish the deck first.', 'When it goes on for real I will use new bolts.'],
+  never: [
+    'When I get the pump back I will fit it.','The spreader is finished.', 'When the spreader is done I will start on the rake.', "I'll be done with it Friday.", 'Finish the deck first.', 'When it goes on for real I will use new bolts.'],
 };

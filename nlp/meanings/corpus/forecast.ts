@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const FORECAST_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'What is left, and would Friday or Saturday be suitable for painting the tank?', asks: [{ kind: 'forecast', for: 'paint tank', from: '2026-03-20', to: '2026-03-21' }] },
     { text: 'whats the wind gonna do from saturday to monday i want to raise the tower', asks: [{ kind: 'forecast', for: 'raise tower', from: '2026-03-21', to: '2026-03-23' }] },
     { text: 'am i safe to paint the tail tomorrow', asks: [{ kind: 'forecast', for: 'paint tail', from: '2026-03-20', to: '2026-03-20' }] },
     { text: 'it rained so is saturday gonna be fit to paint the box', asks: [{ kind: 'forecast', for: 'paint box', from: '2026-03-21', to: '2026-03-21' }] },

@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const PROVISIONAL_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'provisional', part: 'baler' }, ["what's lashed up on the baler"]),
     ...same({ kind: 'provisional' }, ["which bits are only pinched up", "what's not on for keeps", "is there anything still to be tightened properly?"]),
     ...same({ kind: 'provisional', part: 'mower' }, ["anything on the mower held with wire?", "what's just held on temporary on the mower", "Tell me what is not yet fixed for good on the mower"]),
     ...same({ kind: 'provisional', part: 'baler' }, [

@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const SPENT_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'spent', part: 'sprayer' }, ["May I have the expenditure on the sprayer to date", "what does the sprayer stand me"]),
     ...same({ kind: 'spent', part: 'baler' }, ["what is the baler after costing me so far", "How much is in the baler so far?", "What have I parted with for the baler?", "how much money's gone into the baler"]),
     { text: 'What have I got into this generator so far, money and time both?', asks: [{ kind: 'spent', part: 'generator' }, { kind: 'timeSpent', part: 'generator' }] },
     ...same({ kind: 'spent', part: 'windmill' }, [
@@ -11,5 +12,6 @@ export const SPENT_CORPUS: AskCorpus = {
     ]),
     ...same({ kind: 'spent' }, ['how much have I spent', 'what have I spent so far', 'total spent so far', 'How much money have I put in altogether?', "what's the total spend to date"]),
   ],
-  never: ['Spent forty dollars on hose.', 'I have spent enough on that windmill.', "Don't ask how much I spent.", 'Spent three hours on the windmill.'],
+  never: [
+    "Table's hung on the rail with two clamps.", 'The feed screw is in for keeps.','Spent forty dollars on hose.', 'I have spent enough on that windmill.', "Don't ask how much I spent.", 'Spent three hours on the windmill.'],
 };

@@ -2,6 +2,8 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const TIME_SPENT_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'timeSpent', part: 'head' }, ["how long did the head take me"]),
+    { text: 'how many hours all in on the gearbox and the clutch', asks: [{ kind: 'timeSpent', part: 'gearbox' }, { kind: 'timeSpent', part: 'clutch' }] },
     ...same({ kind: 'timeSpent', part: 'clutch' }, ["how much of my life has gone into the clutch", "how many evenings have I given the clutch", "How long's that make on the clutch?"]),
     ...same({ kind: 'timeSpent', part: 'grain drill' }, [
       'how many hours have I got in the grain drill', 'how long have I spent on the grain drill', 'total hours on the grain drill', 'How much time have I put into the grain drill?', 'hours on the grain drill so far', 'what hours have I got on the grain drill', 'how many hours so far on the grain drill',

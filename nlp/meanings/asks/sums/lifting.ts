@@ -25,7 +25,7 @@ function few(scope: Scope, pattern: RegExp): ReturnType<Scope['seen']> {
 
 function legs(scope: Scope, given: Given): void {
   if (/\ba (?:pair|couple) of (?:#~*(?!~) ?(?:foot|feet|ft|inch|in|m|metre|meter)s? )?(?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops)\b/.test(scope.mask)) { given.legs = 2; return; }
-  const n = few(scope, new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/);
+  const n = few(scope, new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/) ?? scope.seen(/#~*(?!~) of (?:them|those|the (?:legs|chains|slings))\b/);
   if (n && n.nums[0]! >= 1 && n.nums[0]! <= 8 && Number.isInteger(n.nums[0])) { given.legs = n.nums[0]; scope.take(n); }
   else if (/\b(?:a pair of|both|a couple of|double) (?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops|leg)\b/.test(scope.text)) given.legs = 2;
   else if (/\b(?:(?:a|one) )?single (?:sling|leg|chain|strap)\b/.test(scope.text)) given.legs = 1;
@@ -63,6 +63,7 @@ export const SLING: SumKind = {
     new RegExp(String.raw`\bhow much(?: (?:load|weight|pull|tension|is|does|will|would|force|strain|on|in|goes|ll|of it))* (?:each|every|one|per|the|on each|in each|a|either)(?: of the)? ?(?:${LEG})\b(?: (?:carry|see|take|pull|hold|get|feel|have to hold|going to see))*`),
     new RegExp(String.raw`\b(?:load|tension|pull|weight|force|strain) (?:per|on (?:each|every|the|one|a)|in (?:each|the|a|every)|on) ?(?:of the )?${LEG}\b`),
     /\b(?:sling|leg|chain|strap) (?:load|tension|pull)s?\b(?! (?:test|rating))/,
+    /\bwhats? (?:is )?(?:in|on|to) each\b/,
     /\b(?:pull|load|tension) on each\b|\btension(?= ?\?)/,
     /\bwhat (?:does|will|would) (?:the|that|each) (?:sling|chain|strap|hook) (?:see|carry|take|pull)\b/,
     /\b(?:whats|what is|how much is|what does|what will|hows)(?: (?:that|it|this|going))* (?:on each|in each|on the slings|on the chains|on the straps|per leg|per sling|per side|each way|each side|each)\b(?: (?:carry|take|see|weigh))?/,

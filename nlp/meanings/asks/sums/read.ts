@@ -69,7 +69,7 @@ function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier:
   return { given, used };
 }
 
-const FOLLOW = /(?:^|[.?!;,] |\s)((?:and |or |but |then |so |also |ok |okay |now )*(?:(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|bout|would it be|happens)\b|how (?:much|many)(?: [a-z]+)? (?:with|at|on|for|if|using)\b|(?:whats|what is|what would) (?:it|that)(?: be)? (?:with|at|on|for|if|using)\b|(?:versus|vs|as against|compared (?:to|with)) (?=(?:an?|one|the)\b)|(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|the|its|there|a|an)\b))/g;
+const FOLLOW = /(?:^|[.?!;,] |\s)((?:and |or |but |then |so |also |ok |okay |now )*(?:(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|bout|would it be|happens)\b|how (?:much|many)(?: [a-z]+)? (?:with|at|on|for|if|using)\b|(?:whats|what is|what would) (?:it|that)(?: be)? (?:with|at|on|for|if|using)\b|(?:versus|vs|as against|compared (?:to|with)) (?=(?:an?|one|the)\b|#)|(?:do|run|work|figure) (?:it|that) (?:again|over|out again)? ?(?:in|with|at|for|using)\b|(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|the|its|there|a|an)\b))/g;
 const AND = /(?:^|[.?!;] |,? )((?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|if|with|on|from|to|in|say|using|the same)\b|(?:and|or) (?=an? |the |one |#|\d|m ?[#\d]))/g;
 
 /** Where the words after a sum's question turn to another figure: "what if", and at the head of a sentence or near its end "and for", "and at". */

@@ -3,6 +3,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { load: 900, loadUnit: 'lb', angle: 45, legs: 2 };
 export const SLING_CORPUS: AskCorpus = {
   phrases: [
+    { text: "Engine's 1,150 pounds, I've four legs off the one hook and they come down at 50 degrees to the deck. What's in each? And say I only trust three of them?", asks: [{ kind: 'sum', of: 'sling', given: { load: 1150, loadUnit: 'lb', angle: 50, legs: 4 } }, { kind: 'sum', of: 'sling', given: { load: 1150, loadUnit: 'lb', angle: 50, legs: 3 } }] },
     ...sums('sling', G, [
       "If I pick the frame with two slings at 45 degrees and it's 900 pounds, what's each leg carry?", '900 pounds two slings forty five degrees whats on each sling', 'Engine is 900 pounds, two legs at 45 degrees. What does each leg see?', 'how much load on each sling, 900 lb, two slings, 45 degrees', "what's the load per leg with two chains at 45 degrees lifting 900 pounds", 'two leg sling at 45 degrees, load 900 pounds, what is the tension in each leg', 'How much does each chain take if I lift 900 pounds on two chains at forty-five degrees?', 'nine hundred pounds on a pair of slings at 45 degrees, what does each one carry', "900 lb on two straps at 45 degrees, what's each strap pull", 'sling load for 900 pounds, 2 legs, 45 degrees?',
     ]),
