@@ -76,6 +76,7 @@ function beginsAnew(sheet: Sheet, from: number, k: number, to: number): boolean 
   const low = (a: number, b: number): string => tokens.slice(a, b).map(t => t.low).join(' ');
   if (!/^(be|have|modal)$/.test(tags[end] ?? '') && !(tags[end] === 'verb' && tokens[k]!.pause)) return false;
   const before = low(from, k).replace(/^(the|a|an|my|his|her|its|our|this|that) /, '');
+  if (nounClasses(`${before} ${low(k, end)}`).size || nounClasses(`${tokens[k - 1]!.low} ${low(k, end)}`).size) return false; // "water pump" where the shop has "pump"
   if (isKnownPart(sheet.ctx.parts, `${before} ${low(k, end)}`) || isKnownPart(sheet.ctx.parts, `${tokens[k - 1]!.low} ${low(k, end)}`)) return false;
   return tokens[k]!.pause ? nounClasses(tokens[k - 1]!.low).size > 0 : isKnownPart(sheet.ctx.parts, low(k, end)) && (nounClasses(before).size > 0 || end - k > 1);
 }
