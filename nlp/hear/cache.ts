@@ -18,7 +18,7 @@ const each = (cache: Cache, act: (tensor: Tensor) => Tensor): Cache =>
 
 /**
  * The part of a decoder's answer that it wants back at the next step: what was said (`own`, a row a reading) and what was heard
- * (`sound`, 18 MB in one row: the decoder lets any number of readings look at the same row, so it is never copied).
+ * (`sound`, 18 MB in one row).
  */
 export function splitCache(output: Record<string, Tensor>): { own: Cache; sound: Cache } {
   const own: Cache = {};
@@ -35,3 +35,6 @@ export function follow(own: Cache, order: number[], rows: number): Cache {
   const same = order.length === rows && order.every((row, i) => row === i);
   return same ? own : each(own, (tensor) => takeRows(tensor, order));
 }
+
+/** The same sound for several readings: as many rows of it. */
+export const repeated = (sound: Cache, rows: number): Cache => each(sound, (tensor) => takeRows(tensor, new Array<number>(rows).fill(0)));

@@ -58,6 +58,8 @@ async function extend(whisper: Whisper, setting: SearchSetting, begun: Reading[]
   let own = begunCache;
   let rows = firstRows;
   let finished: Reading | undefined;
+  let shown = sound;
+  let shownFor = 1;
   for (let step = 0; step < setting.most; step++) {
     const next: Reading[] = [];
     for (const reading of spread(readings, rows, whisper, setting, step === 0)) {
@@ -69,10 +71,11 @@ async function extend(whisper: Whisper, setting: SearchSetting, begun: Reading[]
     if (next.length === 0 || (finished && next[0]!.total < finished.total - HOPELESS)) break;
     own = follow(own, next.map((r) => r.row), readings.length);
     readings = next.map((reading, row) => ({ ...reading, row }));
+    if (next.length !== shownFor) [shown, shownFor] = [whisper.forRows(sound, next.length), next.length];
     const output: Output = await whisper.decode({
       encoder_outputs: whisper.emptySound(readings.length),
       decoder_input_ids: numbers(readings.map((r) => r.pieces.at(-1)!), readings.length),
-      past_key_values: { ...own, ...sound },
+      past_key_values: { ...own, ...shown },
     });
     own = splitCache(output).own;
     const logits = output['logits']!.data as Float32Array;
