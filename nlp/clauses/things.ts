@@ -17,7 +17,7 @@ import type { Memory } from './memory.ts';
 import { closing, ownerAt, standIn, withOwner } from './owner.ts';
 import { finite, isAux } from './predicate.ts';
 
-const CONTAINER = /^(set|pair|roll|box|bag|tin|can|gallon|quart|pint|litre|liter|tube|length|piece|bit|bunch|lot|handful|fistful|pail|sheet|bottle|jar|pack|packet|coil|spool|bucket|load|couple|dozen|couple|few|foot|feet|yard|metre|meter|lump|drum|tub|reel|stick|bar|pail|sack|drop|dab|coat|coats|lick|half|rest|all|each|one|two|three|kind|sort|box|case|handful)s?$/;
+const CONTAINER = /^(set|pair|roll|box|bag|tin|can|gallon|quart|pint|litre|liter|tube|length|piece|bit|bunch|lot|handful|fistful|pail|sheet|bottle|jar|pack|packet|coil|spool|bucket|load|couple|dozen|couple|few|foot|feet|yard|metre|meter|lump|drum|tub|reel|stick|bar|pail|sack|drop|dab|coat|coats|lick|half|rest|all|each|one|two|three|handful|fistful|pocketful|kind|sort|box|case|handful)s?$/;
 const OWNS = /^(of|on|in|from|for|at|off|inside|under|behind|to|around|between|over|above|below|against|through|underneath)$/;
 
 export const isPlural = (name: string): boolean => { const last = name.split(' ').at(-1)!; return singular(last) !== last || /^(teeth|knives|points)$/.test(last); };

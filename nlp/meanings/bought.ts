@@ -22,7 +22,7 @@ export const bought: Meaning = t => {
   const pays = /^(buy|purchase)$/.test(base) && done || money && (base === 'treat' && /\b(my|our)sel(f|ves) to\b/.test(text) || base === 'win' && done);
   const paid = paysOut(t, c, money) || costs(t, c, money);
   const got = money && GETS.test(base) && !c.prt.includes('off') && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined)
-    || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(text) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && (isShopSource(t) || !c.prt.includes('off')) && !/back|quote|price/.test(text);
+    || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(text) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && (isShopSource(t) || c.items[sourceIn(t.sheet, c.items)!.at]!.low === 'from') && !/back|quote|price/.test(text);
   const took = tookQuoted(t) ?? charged(t) ?? theirWork(t) ?? pricedFirst(t) ?? overTheCounter(t);
   if (took) return took;
   const cash = cashed(t);
@@ -34,6 +34,7 @@ export const bought: Meaning = t => {
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (paid && sums.price === undefined) return undefined;
   const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? (paid && /^(charge|bill|invoice)$/.test(base) ? sourceSubject(t, [c]) : undefined) ?? (paid ? paidTo(c) ?? (/\bpaid (them|him|her)\b/.test(lowText(t)) ? t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean) : undefined) : undefined) ?? sellerBefore(t);
+  if (paid && costs(t, c, money) && !c.subj.some(s => !s.carried) && !c.items.some(i => i.low === 'for') && [...t.prior, ...t.told.map(x => x.entry)].some(e => e.kind === 'arrival' || e.kind === 'out')) return outside(t, sums.price, source); // "the injector's home… cost me 48"
   if (!goods.length) return paid ? outside(t, sums.price, source) ?? all.filter(g => !/^(trouble|pains|time|effort|favou?r|work|job|labou?r)$/.test(g.item)).map(g => make(g, sums.price, source, sums)) : undefined;
   for (const x of t.told.filter(y => y.entry.kind === 'want' && y.entry.qty === undefined && goods.some(g => g.item.endsWith((y.entry as { item: string }).item)))) t.told.splice(t.told.indexOf(x), 1); // "ran out of wire and bought a spool"
   if (goods.length > 1) return several(t, reach, goods, source);

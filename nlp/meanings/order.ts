@@ -1,3 +1,4 @@
+import { DateTime } from 'luxon';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { bare } from '../clauses/things.ts';
@@ -40,7 +41,8 @@ export const order: Meaning = t => {
   const went = t.clauses.slice(Math.max(0, t.at - 3), t.at).findLast(x => x.verb?.base === 'go');
   const source = (went ? withSeller(t, went) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach) ?? bareSeller(t, reach) ?? sellerBefore(t);
   const placedOn = placed ? c.items.slice(c.vi + 1, c.vi + 3).find((i, n) => i.f?.dim === 'when' && (n === 0 || c.items[c.vi + 1]?.low === 'on')) : undefined; // "ordered Tuesday" looks back
-  const expected = reach.map(r => dayIn(t, placedOn && r === c ? { ...c, from: placedOn.to, items: c.items.filter(i => i.from >= placedOn.to) } : r, true)).find(Boolean);
+  const gone = /\b(was|were) (due|expected|promised|supposed)\b/.test(text) ? pastDay(t, c) : undefined;
+  const expected = gone ?? reach.map(r => dayIn(t, placedOn && r === c ? { ...c, from: placedOn.to, items: c.items.filter(i => i.from >= placedOn.to) } : r, true)).find(Boolean);
   const carried = list.every(g => g.thing.carried || g.thing === topic);
   const heard = source !== undefined && !/^(him|her|them)$/.test(source) ? quoteBy(t, source) : quoteOf(t, carried ? undefined : list[0]!.item);
   const q = heard && sums.price === undefined && (carried || sameThing(heard.item, list[0]!.item)) ? heard : undefined;
@@ -65,6 +67,8 @@ function accepted(t: Telling): Entry[] | undefined {
 function sendsMe(t: Telling, c: Clause): number | undefined {
   const k = c.items.findIndex((i, n) => n >= c.vi && i.t === 'verb' && /^(send|post|ship|mail|get|bring|put)$/.test(i.base ?? '') && /^(me|us|over|out|down|up)$/.test(c.items[n + 1]?.low ?? '') && i.form === 'ing');
   if (k > 0 && c.items[k - 1]!.t === 'be' && (sourceSubject(t, [c]) !== undefined || /^(he|she|they)$/.test(c.who ?? ''))) return k + 2;
+  const coming = /^(get|have)$/.test(c.verb?.base ?? (c.pred === 'have' ? 'have' : '')) && /^(he|she|they|person)$/.test(c.who ?? '') ? c.items.findIndex((i, n) => i.np !== undefined && /^(coming|on)$/.test(c.items[n + 1]?.low ?? '') && /\b(coming|on (its|the|their) way|on order)\b/.test(lowText(t))) : -1;
+  if (coming > 0) return coming; // "they got my chain coming on the twelfth"
   const told = /^(tell|ask|get)$/.test(c.verb?.base ?? '') && c.verb!.form !== 'base' ? c.items.findIndex((i, n) => n > c.vi && i.t === 'to' && /^(send|post|ship|mail)$/.test(c.items[n + 1]?.base ?? '')) : -1;
   return told > 0 && !/^(he|she|they|person)$/.test(c.who ?? '') && c.items.slice(told + 2).some(i => i.np) ? told + 2 : undefined;
 }
@@ -79,6 +83,13 @@ function theyHave(c: Clause): number | undefined {
 function comingFrom(t: Telling, c: Clause): boolean {
   if (!c.subj.length || /^(i|we|he|she|person)$/.test(c.who ?? '') || c.items[sourceIn(t.sheet, c.items)?.at ?? -1]?.low !== 'from') return false;
   return /\b(is|are|'s|'re|was|were) (still |now |all |just )?(due|coming|expected|promised|on (its|their|the) way|in the (post|mail)|to come|to follow)\b/.test(lowText(t, c)) && !/\b(back|home)\b/.test(lowText(t, c));
+}
+
+/** "were due Wednesday": the one gone by. */
+function pastDay(t: Telling, c: Clause): string | undefined {
+  const f = dims(c.items, 'when')[0], day = f?.value.from, words = f ? t.sheet.tokens.slice(f.from, f.to).map(x => x.low).join(' ') : '';
+  if (!day || !/^(on )?(last )?(mon|tues|wednes|thurs|fri|satur|sun)day$/.test(words) || day <= t.sheet.ctx.at.slice(0, 10)) return undefined;
+  return DateTime.fromISO(day).minus({ days: 7 }).toISODate() ?? undefined;
 }
 
 /** "seal ordered" after "need a mech seal": the fuller name. */

@@ -12,7 +12,7 @@ export const LABOUR = /^(trouble|pains|labou?r|work|job|time|effort|service|serv
 /** "I paid the 210": outside work just come back, from where it was; without the name of a part, of what is spoken of. */
 export function outside(t: Telling, price: number | undefined, to?: string): Entry[] | undefined {
   const seen = [...t.prior, ...t.told.map(x => x.entry)];
-  const back = seen.findLast(e => e.kind === 'arrival' || e.kind === 'out' || e.kind === 'work');
+  const back = seen.findLast(e => e.kind === 'arrival' || e.kind === 'out') ?? seen.findLast(e => e.kind === 'work');
   const item = back ? ('item' in back ? back.item : 'part' in back ? back.part : undefined) : t.memory.topic()?.name;
   const gone = seen.findLast(e => e.kind === 'out' && (!item || e.part === item));
   const here = t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean);
@@ -23,6 +23,7 @@ export function outside(t: Telling, price: number | undefined, to?: string): Ent
 export function charged(t: Telling): Entry[] | undefined {
   const c = t.clause, prev = t.clauses[t.at - 1], last = t.told.at(-1);
   if (/\b(they|he|she) (had|took|charged|stung|rushed|wanted|relieved|got|screwed|skinned|billed|did)( me)?( of)?( off| out of)?( me)?\b/.test(lowText(t)) && t.sheet.found.some(f => (f.dim === 'money' || f.dim === 'number') && f.from === c.from)) return outside(t, sumsIn(t, c.from, c.to, true).price);
+  if (/\b(invoice|bill|account)\b.*\b(settled|paid|cleared)\b|\b(settled|paid|cleared) (the|his|their|her) (invoice|bill|account)\b/.test(lowText(t)) && sumsIn(t, c.from, c.to, true).price !== undefined) return outside(t, sumsIn(t, c.from, c.to, true).price);
   if (c.verb || c.pred !== 'none' || !prev || !/^(he|they|she|person)$/.test(prev.who ?? '') || last?.clause !== prev || last.entry.kind !== 'work' || !c.items.some(i => i.f?.dim === 'money') || c.items.some(i => i.np)) return undefined;
   return outside(t, sumsIn(t, c.from, c.to, true).price);
 }

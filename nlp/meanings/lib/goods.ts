@@ -10,7 +10,7 @@ import { isKind, specAfter } from './spec.ts';
 /** A thing to be got or that was got, with its count and the size, grade or length it is known by. */
 export interface Goods { item: string; qty?: number; spec?: string; from: number; to: number; thing: Thing }
 
-const CONTAINERS = /^(roll|length|piece|gallon|quart|pint|litre|liter|tin|can|tube|sheet|foot|feet|yard|metre|meter|coil|box|bag|bottle|jar|bar|tub|pound|kilo|set|pair|dozen|reel|spool|pack|packet|stick|bundle|drum|box)s?$/;
+const CONTAINERS = /^(roll|length|piece|gallon|quart|pint|litre|liter|tin|can|tube|sheet|foot|feet|yard|metre|meter|coil|box|bag|bottle|jar|bar|tub|pound|kilo|set|pair|dozen|handful|bunch|couple|reel|spool|pack|packet|stick|bundle|drum|box)s?$/;
 
 /** Goods named in a run of items: "two 3/8 bolts and a gland nut", "gasket paper, a sheet of it". Prices and sources end it. */
 export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] {
@@ -31,6 +31,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
       }
       out.push(...own);
       i = out.length ? Math.max(specAfter(t, items, at, out.at(-1)!), at) : at;
+      if (items[i]?.low === ',' && items[i + 1]?.low === 'for' && items[i + 2]?.np && own.length) i++; // "…, for the chain, and two pins"
       if (items[i]?.low === 'for' && (items[i + 1]?.np || items[i + 1]?.t === 'pron') && own.length) i = afterFor(t, items, i, own.at(-1)!);
       continue;
     }
@@ -64,7 +65,7 @@ function bulk(t: Telling, items: readonly Item[], i: number): { goods: Goods; ne
   const g = goods(t, things[0]);
   const named = items.slice(i + 2, k).filter(x => x.t === 'verb').map(x => x.low).join(' '); // "snapping roll bearings"
   if (named) g.item = `${named} ${g.item}`;
-  const paired = it.np && /^(set|pair|dozen|couple)s?$/.test(it.np.said);
+  const paired = it.np && /^(set|pair|dozen|couple|handful|bunch)s?$/.test(it.np.said);
   if (paired) return { goods: { ...g, ...(PAIRED[it.np!.said] ? { qty: PAIRED[it.np!.said] } : {}) }, next: k + 1 };
   const spec = [g.spec, ...between.map(x => textOf(t.sheet, x.from, x.to)), it.np ? (/^(length|sheet|gallon|quart|pint|litre|liter|yard|foot|feet|metre|meter|pound|kilo)s?$/.test(it.np.said) && (it.np.count !== undefined || it.np.said !== 'length') ? t.sheet.tokens.slice(it.from, it.to).map(x => x.low).join(' ').replace(/^(an?|the|some|another) /, '') : '') : textOf(t.sheet, it.from, it.to)].filter(Boolean).join(', ');
   return { goods: { ...g, spec }, next: k + 1 };
@@ -112,7 +113,7 @@ function amountOf(t: Telling, thing: Thing): string | undefined {
   if (!np) return undefined;
   const said = t.sheet.tokens.slice(np.from, np.to).map(x => x.low).join(' ');
   const head = np.said.split(' ').at(-1)!;
-  if (/^(tube|tin|can|box|bag|bottle|jar|tub|roll|spool|reel|pack|packet|bar|stick|bundle|drum|bit|piece)s?$/.test(head) || !CONTAINERS.test(head) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
+  if (/^(tube|tin|can|box|bag|bottle|jar|tub|roll|spool|reel|pack|packet|bar|stick|bundle|drum|bit|piece|handful|bunch|couple)s?$/.test(head) || !CONTAINERS.test(head) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
   return said.replace(/^(a|an|the|some|another) /, '');
 }
 

@@ -37,12 +37,12 @@ export function needed(t: Telling, c: Clause): number | undefined {
     if (forFigure(items, need)) return undefined;
     if (items[need]!.form === 'past' && /^(i|we)$/.test(c.who ?? '') || priced(items, need)) return undefined;
     if (items[need]!.base === 'want' && !c.who && need > 0) return undefined;
-    if (c.subj.length && !/^(i|we)$/.test(c.who ?? '') && !c.carriedSubj) return partNeeds(items, need);
+    if (c.subj.length && !/^(i|we)$/.test(c.who ?? '') && (!c.carriedSubj || items[need]!.form === 's')) return partNeeds(items, need);
     const after = items[need + 1];
     if (after?.low === 'another' && !items[need + 2]?.np) return need + 1;
     if (!after || after.t === 'mark' || after.low === 'some' || after.t === 'det' && items.slice(need + 2).every(i => !i.np)) return items.length;
     if (after.t === 'verb' && after.form === 'ing') return undefined;
-    if (/^(a hand|help|someone|somebody|a helper)/.test(items.slice(need + 1).map(i => i.low).join(' '))) return undefined;
+    if (/^(a hand|help|someone|somebody|a helper)\b/.test(items.slice(need + 1).map(i => i.low).join(' '))) return undefined;
     return need + 1;
   }
   const short = /\b(short (of|on)|run out of|ran out of|out of|low on|down to my last|missing|lacking)\b/.exec(text);

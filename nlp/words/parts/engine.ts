@@ -2,7 +2,7 @@
 export const ENGINE = `
 engine, motor, block, cylinder block, cylinder head, head, head gasket, gasket, sump, sump gasket, oil pan, pan, rocker cover, valve cover, tappet cover, timing cover,
 timing gear, timing chain, timing mark, crankshaft, crank, crankcase, crank journal, journal, crankpin, main bearing, big end, little end, small end, big end cap, cap, bearing cap, bearing shell, shell,
-conrod, connecting rod, con rod, rod, piston, piston ring, ring, oil ring, gudgeon pin, wrist pin, circlip, liner, sleeve, cylinder sleeve, cylinder, bore, barrel, cylinder barrel, camshaft, cam, cam follower, follower, lifter,
+liner seal, liner, wet liner, conrod, connecting rod, con rod, rod, piston, piston ring, ring, oil ring, gudgeon pin, wrist pin, circlip, liner, sleeve, cylinder sleeve, cylinder, bore, barrel, cylinder barrel, camshaft, cam, cam follower, follower, lifter,
 tappet, pushrod, rocker, rocker arm, rocker shaft, valve, valve spring, valve guide, valve seat, seat insert, exhaust valve, inlet valve, intake valve, guide, collet, keeper, retainer,
 manifold, exhaust manifold, inlet manifold, intake manifold, muffler, silencer, stack, exhaust, exhaust pipe, tailpipe, flywheel, ring gear, flywheel key, oil pump, oil filter, oil line, oil gauge, dipstick, breather, oil bath, air cleaner, air filter, precleaner,
 governor, governor weight, governor spring, governor arm, governor linkage, throttle, throttle shaft, throttle lever, throttle cable, throttle linkage, choke, choke cable, choke rod, carburettor, carburetor, carb, carburetter, carb bowl, carb body, float bowl, bowl, float, float needle, needle valve, needle, needle seat, jet, main jet, idle jet, venturi, butterfly,
