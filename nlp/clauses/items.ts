@@ -54,6 +54,7 @@ function bothSides(items: Item[]): Item[] {
 function itemAt(sheet: Sheet, i: number, to: number, prev: Item | undefined): Item {
   const { tokens, tags } = sheet, tag = tags[i]!, low = tokens[i]!.low;
   const np = ['det', 'noun', 'num', 'adj'].includes(tag) && !(tag === 'adj' && prev?.t === 'be' && CONDITION.has(low) && PERSONS.test(tokens[i + 1]?.low ?? '')) ? phraseAt(sheet, i, to) : undefined;
+  if (np && tag === 'adj' && prev?.t === 'be' && CONDITION.has(low) && np.from === i && np.to > i + 1 && /^(be|have)$/.test(tags[np.to] ?? '')) return { t: 'adj', from: i, to: i + 1, low }; // "belt's frayed idler's noisy"
   const f = valueAt(sheet, i, to);
   if (f?.dim === 'number' && sheet.tokens[f.to - 1]?.low === 'of') {
     const p = phraseAt(sheet, f.to, to);

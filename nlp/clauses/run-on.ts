@@ -4,6 +4,7 @@ import { afterNouns, countsOf, finite, hasPredicate, isAux, isSubjectPronoun, la
 
 /** Run-on speech: a new clause begins here though nothing marks it. */
 export function opensHere(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
+  if (offAndOff(items, k, cur)) return true;
   if (!hasPredicate(cur)) return fragmentEnds(items, k, cur);
   const it = items[k]!, prev = last(cur);
   if (prev?.t === 'be' && cur.at(-1)!.t === 'adv' && /^(home|here|there|away|upstairs|outside|inside|indoors|outdoors|done)$/.test(cur.at(-1)!.low) && (isSubjectPronoun(items[k]) && (isAux(items[k + 1]) || finite(items[k + 1])) || items[k]!.t === 'verb' && items[k]!.form === 'past' && items[k + 1]?.np)) return true;
@@ -47,6 +48,13 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   }
   if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && (prev !== verb || /^(past|part)$/.test(prev.form ?? '')) && prev.t !== 'pron') return true;
   return it.t === 'adj' && it.low === 'good' && next?.t === 'to' && prev.t !== 'det';
+}
+
+/** "exhaust off manifold off studs came out": one thing and how it sits, right after another. */
+function offAndOff(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
+  const prt = cur.at(-1), next = items[k + 1];
+  if (!items[k]!.np || prt?.t !== 'prt' || !/^(off|out|apart|on|in|back)$/.test(prt.low) || !cur.at(-2)?.np || /^(the|a|an|my|its|his|that|this)\b/.test(items[k]!.low) || cur.some(x => x.t === 'verb' || isAux(x))) return false;
+  return next?.t === 'prt' && /^(off|out|apart|on|in|back)$/.test(next.low) && !(items[k + 2]?.np && !items[k + 3]) || /^(off|apart)$/.test(prt.low) && next?.np?.stands === true && finite(items[k + 2]);
 }
 
 /** "frost for tonight i drained the block": after a verbless headline that ends in a day or a figure, someone does something. */

@@ -33,7 +33,9 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     const named = of.np ? thingsAt(sheet, c.items, more + 2, memory) : undefined;
     c.subj = named?.things ?? (pronoun(of.low, memory) ?? []).slice(-1);
     c.counted = it.low;
-    return named ? Math.max(named.next, more + 3) : more + 3;
+    const end = named ? Math.max(named.next, more + 3) : more + 3;
+    if (/^(i|we)$/.test(c.items[end]?.low ?? '') && (finite(c.items[end + 1]) || isAux(c.items[end + 1]))) { c.who = c.items[end]!.low; return end + 1; } // "three of them I drilled"
+    return end;
   }
   if (it?.f?.dim === 'number' && (isAux(c.items[i + 1]) && c.items[i + 1]!.t !== 'do' || c.items[i + 1]?.t === 'adj' && c.items[i + 1]!.from > 0 || /^(need|want)$/.test(c.items[i + 1]?.base ?? '')) && memory.several().length) {
     c.subj = pronoun('them', memory) ?? []; // "four are chipped"

@@ -43,6 +43,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (/^(right|now|well|okay)$/.test(low) && prev === undefined && /^(the|my|that|this|we|i)$/.test(next)) return 'adv';
   if (low === 'leaves' && /^(in|at)$/.test(next) && isNumberWord(lowAt(tokens, i + 2))) return 'verb';
   if (/^(hey|listen|look|mate|lads?|love|folks|guys|boss|chief|pal|buddy|son|dear)$/.test(low) && /^[,.!]$/.test(next) && (prev === undefined || prev === 'mark' || prev === 'intj')) return 'intj';
+  if (/^(itself|themselves)$/.test(low) && prev === 'noun') return 'adv';
   if (/^(zip|cable)$/.test(low) && /^(tied|ties?)$/.test(next)) return 'adv';
   if (low === 'hand' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
   if (low === 'top' && lowAt(tokens, i - 1) === 'on' && next === 'of') return 'prep';
