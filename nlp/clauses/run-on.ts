@@ -53,7 +53,7 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
 /** "exhaust off manifold off studs came out": one thing and how it sits, right after another. */
 function offAndOff(items: readonly Item[], k: number, cur: readonly Item[]): boolean {
   const prt = cur.at(-1), next = items[k + 1];
-  if (!items[k]!.np || prt?.t !== 'prt' || !/^(off|out|apart|on|in|back)$/.test(prt.low) || !cur.at(-2)?.np || /^(the|a|an|my|its|his|that|this)\b/.test(items[k]!.low) || cur.some(x => x.t === 'verb' || isAux(x))) return false;
+  if (!items[k]!.np || prt?.t !== 'prt' || !/^(off|out|apart|on|in|back)$/.test(prt.low) || !cur.at(-2)?.np || PERSONS.test(cur.at(-2)!.np!.said) || /^(the|a|an|my|its|his|that|this)\b/.test(items[k]!.low) || cur.some(x => x.t === 'verb' || isAux(x))) return false;
   return next?.t === 'prt' && /^(off|out|apart|on|in|back)$/.test(next.low) && !(items[k + 2]?.np && !items[k + 3]) || /^(off|apart)$/.test(prt.low) && next?.np?.stands === true && finite(items[k + 2]);
 }
 
