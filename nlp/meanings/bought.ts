@@ -16,7 +16,7 @@ export const bought: Meaning = t => {
   const c = t.clause;
   if (c.neg || c.asks || c.reality !== 'deed' || c.passive && !/^(buy|set)$/.test(c.verb?.base ?? '') || c.sub && /^(if|unless|until|till|when|before|that|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '', text = lowText(t), done = c.verb !== undefined && !/^(base|ing)$/.test(c.verb.form ?? '');
-  if (/\b(almost|nearly)\b|\b(can|could|would|might|may|will|'ll|'d) (get|have|buy|pick|grab|take)\b/.test(text)) return undefined;
+  if (/\b(almost|nearly)\b|\bon (back )?order\b|\b(can|could|would|might|may|will|'ll|'d) (get|have|buy|pick|grab|take)\b/.test(text)) return undefined;
   if (/^(get|have)$/.test(base) && /^(price|quote|quotation|estimate|figure|prices|number)\b/.test(c.obj[0]?.np?.said ?? '')) return undefined;
   const money = moneyClause(t, c) || nextMoney(t) || bareSeller(t, [c]) !== undefined && dims(c.items, 'number').length === 1;
   const pays = /^(buy|purchase)$/.test(base) && done || money && (base === 'treat' && /\b(my|our)sel(f|ves) to\b/.test(text) || base === 'win' && done);
@@ -30,12 +30,14 @@ export const bought: Meaning = t => {
   if (base === 'spend' && (!money || dims(c.items, 'span').length)) return undefined;
   const last = spanForward(t, n => goesOn(t, n));
   const reach = t.clauses.slice(t.at, last + 1);
+  const priced = paid ? pricedThings(t, c.items).filter(p => !isSeller(p.item) && !LABOUR.test(p.item)) : [];
+  if (priced.length > 1) return priced.map(p => trim({ kind: 'bought', item: p.item, source: sourceIn(t.sheet, c.items)?.source ?? before(t) ?? paidTo(c) ?? sellerBefore(t), price: p.price, qty: p.qty }) as Entry); // "paid 30 for the seat, 12 for the bracket"
   const all = reachGoods(t, c, paid || cash || base === 'spend', reach), goods = all.filter(g => !LABOUR.test(g.item.split(' ').at(-1)!) && !/^(bill|invoice|total|damage|tab|account)$/.test(g.item));
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (paid && sums.price === undefined) return undefined;
   const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? (paid && /^(charge|bill|invoice)$/.test(base) ? sourceSubject(t, [c]) : undefined) ?? (paid ? paidTo(c) ?? (/\bpaid (them|him|her)\b/.test(lowText(t)) ? t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean) : undefined) : undefined) ?? sellerBefore(t);
   if (paid && costs(t, c, money) && !c.subj.some(s => !s.carried) && !c.items.some(i => i.low === 'for') && [...t.prior, ...t.told.map(x => x.entry)].some(e => e.kind === 'arrival' || e.kind === 'out')) return outside(t, sums.price, source); // "the injector's home… cost me 48"
-  if (!goods.length) return paid ? outside(t, sums.price, source) ?? all.filter(g => !/^(trouble|pains|time|effort|favou?r|work|job|labou?r)$/.test(g.item)).map(g => make(g, sums.price, source, sums)) : undefined;
+  if (!goods.length) return paid ? outside(t, sums.price, source) ?? all.filter(g => !/^(trouble|pains|time|effort|favou?r|work|job|labou?r|bill|invoice|total|damage|tab|account)$/.test(g.item)).map(g => make(g, sums.price, source, sums)) : undefined;
   for (const x of t.told.filter(y => y.entry.kind === 'want' && y.entry.qty === undefined && goods.some(g => g.item.endsWith((y.entry as { item: string }).item)))) t.told.splice(t.told.indexOf(x), 1); // "ran out of wire and bought a spool"
   if (goods.length > 1) return several(t, reach, goods, source);
   return goods.map(g => make(g, total(sums, g.qty), source, sums));

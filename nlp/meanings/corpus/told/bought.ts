@@ -30,8 +30,9 @@ export const BOUGHTS: ToldCorpus = {
     ...told([{ kind: 'bought', item: 'fan belt', price: 9 }], ['that fan belt cost nine dollars']),
     ...told([{ kind: 'bought', item: 'drill bit set', price: 60 }], ['treated myself to a new drill bit set, 60 dollars']),
     ...told([{ kind: 'arrival', item: 'toggle plate' }, { kind: 'bought', item: 'toggle plate', source: 'foundry', price: 160 }], ["It's back from the foundry. A hundred and sixty they had off me."], { prior: ["Toggle plate's gone to the foundry for a new casting, back the seventeenth."] }),
+    ...told([{ kind: 'bought', item: 'seat', source: 'autojumble', price: 30 }, { kind: 'bought', item: 'bracket', source: 'autojumble', price: 12 }], ['paid 30 for the seat, 12 for the bracket at the autojumble']),
   ],
-  never: [
+  never: ['The invoice came to 88.20.', "I've got two on order with the supplier, at 45 each", 'got the flywheel off the two-banger', 'it cost more than the tractor', 'Paid the tinsmith 85 for his trouble.', 'I could get a radiator core for 210 from the recore shop', 
     "I didn't buy the belt.", 'need to buy a belt', "I'm not paying 140 for a nut.", "I'll buy a belt on Friday.", 'The yard wants 40 dollars for a belt.', 'Got the head off.', 'got the bonnet off herself this morning', 'got two bolts out', 'Got the hub hot with the torch.', 'got 40 psi at the gauge', 'got a price of 40 dollars from the yard for a belt',
     'I could buy a belt for 14.', 'was going to buy a belt', 'I would have bought a belt.', 'got the belt on', 'Got four thou on the feeler gauge.', 'picked up the hub from the bench', 'got it from the shelf', 'got a quote from the plater, 60 dollars for the rims', 'spent two hours at the yard',
   ],

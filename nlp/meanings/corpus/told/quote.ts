@@ -35,7 +35,7 @@ export const QUOTES: ToldCorpus = {
     ...told([{ kind: 'quote', item: 'white oak', source: 'sawyer', price: 6 }], ['the sawyer quoted me 6 a board foot for white oak']),
     ...told([{ kind: 'quote', item: 'carb', source: 'breaker', price: 60 }, { kind: 'quote', item: 'carb', source: 'young fella', price: 40 }], ['sixty for the carb off the breaker, forty from the young fella but no float']),
   ],
-  never: [
+  never: ["and he's eighty-one", 'He wants to see the tractor at 4.', 'The carrier left the crankshaft on the porch.', 
     'Bought a head gasket for 40 dollars.', 'Ordered a head gasket from the yard, 40 dollars.', 'I paid the yard 40 dollars.', 'The yard does not have one.', "The yard didn't want 40 for it.", 'If the yard wants 40 dollars for it I will go elsewhere.', 'The head is at forty pounds.', 'torqued to 40 foot pounds', 'The yard has had my head for forty days.',
     'the mill wants 40 psi', 'He said 40 thou for the gap.', 'The foundry says two weeks.', 'The book says 35 foot pounds for the head bolts.', 'I thought the yard wanted 40 for it but I was wrong.', 'a head gasket used to be 4 dollars', 'My wife says I have spent 40 dollars too much.', 'the spring has forty coils', 'book says 0.025 for the plug gap',
   ],
