@@ -18,7 +18,7 @@ import { unreadOf } from './unread.ts';
  * `ctx.at` dates every relative day; `ctx.prior` are the notes just before, for "it", "same on the left" and corrections.
  */
 export function readNote(text: string, ctx: ReadContext): Reading {
-  const prior = (ctx.prior ?? []).slice(-3);
+  const prior = (ctx.prior ?? []).slice(-4);
   const memory = new Memory();
   const before: Entry[] = [];
   prior.forEach((p, i) => {

@@ -29,13 +29,15 @@ export function readContext(log: Log, incoming: Incoming, machine: string | unde
 
 /**
  * The talk just before, oldest first: the last note, whatever it was (a question may go on), and the last two that logged something, for
- * a correction means what was logged though questions came between.
+ * a correction means what was logged though questions came between; and what was said just before that, which it may go on from ("how much is
+ * a top hose", "the hose place wants 14").
  */
 function priorNotes(log: Log, incoming: Incoming, before: number): Note[] {
   const since = Date.parse(incoming.at) - PRIOR_HOURS * 3_600_000;
   const recent = lastNotes(log.store, incoming.chat, LOOK_BACK, before).filter(n => Date.parse(n.at) >= since && Date.parse(n.at) <= Date.parse(incoming.at));
   const logged = new Set(recent.filter(n => entriesOfNote(log.store, n.id).length > 0).slice(-2));
-  return recent.filter((n, i) => i === recent.length - 1 || logged.has(n));
+  const lastLogged = recent.findLastIndex(n => logged.has(n));
+  return recent.filter((n, i) => i === recent.length - 1 || logged.has(n) || i === lastLogged - 1);
 }
 
 /** A machine's name as the shop has it, else as it was written: a name that was said with a capital keeps it. */
