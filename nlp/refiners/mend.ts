@@ -1,7 +1,7 @@
 import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
 import type { Sheet, Token } from '../types.ts';
 import { HEARD_APART, MISHEARD } from '../words/misheard.ts';
-import { singular } from '../words/nouns.ts';
+import { nounClasses, singular } from '../words/nouns.ts';
 import { FIGURED, REGIONAL, SHORTHAND } from '../words/shorthand.ts';
 import { heardCompounds } from './heard-compounds.ts';
 import { heardNames } from './heard-names.ts';
@@ -70,12 +70,16 @@ function heardBeside(sheet: Sheet): void {
   });
 }
 
+/** "dip stick", "mould boards": two words whose letters are one part's name of the trade, which has no such name in two. */
+const oneWord = (a: string, b: string): boolean => a.length >= 3 && b.length >= 3 && a.length + b.length >= 8 && /^[a-z]+$/.test(a + b) && nounClasses(a + b).has('part') && !nounClasses(`${a} ${b}`).size;
+
 /** "a coat of prime her": two words that were one. */
 function joinApart(sheet: Sheet, tokens: readonly Token[]): Token[] {
   const out: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i]!, n = tokens[i + 1];
-    const hit = n && HEARD_APART.find(([a, b, , after]) => t.low === a && n.low === b && after.test(tokens[i - 1]?.low ?? ''));
+    const listed = n && HEARD_APART.find(([a, b, , after]) => t.low === a && n.low === b && after.test(tokens[i - 1]?.low ?? '.'));
+    const hit = listed ?? (n && oneWord(t.low, n.low) && /^[\s-]$/.test(sheet.text.slice(t.end, n.start)) ? [t.low, n.low, t.low + n.low] as const : undefined);
     if (!hit) { out.push(t); continue; }
     sheet.trace.push({ stage: 'mend', rule: 'one word heard as two', text: `${t.text} ${n!.text}`, gave: hit[2] });
     out.push({ ...t, text: sheet.text.slice(t.start, n!.end), low: hit[2], end: n!.end, mended: true });

@@ -6,7 +6,7 @@ export interface Misheard { heard: RegExp; meant: string; /** The word after it.
 
 /** Two words heard where one was said, after a word that only the one could follow. */
 export const HEARD_APART: readonly (readonly [first: string, second: string, meant: string, after: RegExp])[] = [
-  ['egg', 'shaped', 'egg-shaped', /./], ['wreak', 'cored', 'recored', /./], ['reek', 'cored', 'recored', /./], ['re', 'cored', 'recored', /./], ['prime', 'her', 'primer', /^(of|with|the|some|epoxy|etch|grey|gray|red|zinc|two)$/], ['gas', 'kit', 'gasket', /^(a|the|head|new|old|sump|manifold)$/], ['prime', 'or', 'primer', /^(of|with|the|some)$/], ['var', 'nish', 'varnish', /./], ['fly', 'will', 'flywheel', /^(the|a)$/],
+  ['egg', 'shaped', 'egg-shaped', /./], ['magnet', 'oh', 'magneto', /./], ['magnet', 'toe', 'magneto', /./], ['mag', 'neato', 'magneto', /./], ['mag', 'needo', 'magneto', /./], ['alter', 'nator', 'alternator', /./], ['gas', 'kits', 'gaskets', /./], ['hydra', 'lick', 'hydraulic', /./], ['hydro', 'lick', 'hydraulic', /./], ['high', 'draulic', 'hydraulic', /./], ['die', 'nemo', 'dynamo', /^(the|a|my|old)$/], ['solo', 'noid', 'solenoid', /./], ['thermo', 'stat', 'thermostat', /./], ['conk', 'rod', 'conrod', /^(the|a)$/], ['piss', 'ton', 'piston', /./], ['radio', 'ator', 'radiator', /./], ['wreak', 'cored', 'recored', /./], ['reek', 'cored', 'recored', /./], ['re', 'cored', 'recored', /./], ['prime', 'her', 'primer', /^(of|with|the|some|epoxy|etch|grey|gray|red|zinc|two)$/], ['gas', 'kit', 'gasket', /^(a|the|head|new|old|sump|manifold)$/], ['prime', 'or', 'primer', /^(of|with|the|some)$/], ['var', 'nish', 'varnish', /./], ['fly', 'will', 'flywheel', /^(the|a)$/],
   ['pin', 'yen', 'pinion', /./], ['tap', 'it', 'tappet', /^(the|a|valve)$/], ['carb', 'or', 'carburettor', /^(the|a)$/], ['rat', 'chet', 'ratchet', /./], ['bush', 'in', 'bushing', /^(the|a|bronze|new|old)$/],
 ];
 
@@ -17,6 +17,8 @@ export const MISHEARD: readonly Misheard[] = [
   { heard: /^(scores?|course|horse)$/, meant: 'coarse', after: /^(\d+\/\d+|inch|eighths?|sixteenths?|quarter|half|quarters)$/ },
   { heard: /^bring(s)?$/, meant: 'bearing', after: /^(wheel|ball|hub|front|rear|main|thrust|roller|left|right|outer|inner|carrier|pilot|crank|beater|end|shaft|idler|taper|release|throwout|drum|top|bottom)$/ },
   { heard: /^letters?$/, meant: 'leather', after: /^(pump|cup|new|the two|piston)$/ },
+  { heard: /^few$/, meant: 'fuel', before: /^(pump|line|tank|filter|cap|tap|nozzle|pipe|gauge|cock|strainer|bowl|hose)$/ },
+  { heard: /^diagrams?$/, meant: 'diaphragm', after: /^(pump|pulsator|lift|fuel|rubber|accumulator|torn|perished|vacuum|new)$/, own: true },
   { heard: /^(peddle|petal|medal)s?$/, meant: 'pedal', after: /^(brake|clutch|break|foot|throttle|starter|gas|the)$/ },
   { heard: /^(sheer|share)$/, meant: 'shear', before: /^(bolts?|pins?|blades?|bars?)$/ },
   { heard: /^(role|rule)$/, meant: 'roll', before: /^(pins?|bars?)$/ },

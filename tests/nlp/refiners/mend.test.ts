@@ -52,7 +52,7 @@ describe('mending', () => {
     ['I regularly grease it, later than I should', ['regulator']], ['the phone rang', ['fan ring']], ['cedar posts came', ['seeder']], ['tap it home', ['tappet']], ['got the fan belt on', ['pan belt']],
   ])('leaves ordinary talk alone: %s', (text, parts) => { expect(said(text, parts)).toBe(said(text)); });
 
-  it.each([['vein spring', 'vane spring'], ['main spring', 'main spring'], ['chain guard', 'chain guard'], ['buckle straps', 'buckle straps'], ['the magnet', 'the magnet'], ['smeared with grease', 'smeared with grease']])('without names of the shop: %s', (text, want) => { expect(said(text)).toBe(want); });
+  it.each([['vein spring', 'vane spring'], ['the dip stick is bent', 'the dipstick is bent'], ['few pump is leaking', 'fuel pump is leaking'], ['few bolts left', 'few bolts left'], ['the die nemo is dead', 'the dynamo is dead'], ['the king pin is loose', 'the king pin is loose'], ['main spring', 'main spring'], ['chain guard', 'chain guard'], ['buckle straps', 'buckle straps'], ['the magnet', 'the magnet'], ['smeared with grease', 'smeared with grease']])('without names of the shop: %s', (text, want) => { expect(said(text)).toBe(want); });
 
   it.each([
     ['took a break for tea', ['brake']], ['where is the plate', ['wear plates']], ['my barber has a piano', ['barrel']], ['a dozen kilos of it', []], ['he was bold', ['king bolt']], ['the letter came', ['pump leathers']],
