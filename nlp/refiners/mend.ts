@@ -5,6 +5,7 @@ import { nounClasses, singular } from '../words/nouns.ts';
 import { FIGURED, REGIONAL, SHORTHAND } from '../words/shorthand.ts';
 import { heardCompounds } from './heard-compounds.ts';
 import { heardNames } from './heard-names.ts';
+import { verbForms } from '../words/verbs.ts';
 import { BY_LENGTH, isWord } from './vocabulary.ts';
 import { slips } from './slip.ts';
 
@@ -44,6 +45,7 @@ function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     if (t.low === 'w' && next?.low === '/' && next.start === t.end) { out.push({ ...t, text: 'w/', low: 'with', end: next.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: 'w/', gave: 'with' }); i++; continue; }
     if (/^(am|pm)$/.test(t.low) && prev?.low === 'this') change(sheet, t, t.low === 'am' ? 'morning' : 'afternoon', 'shorthand');
     if (/^[a-z]{3,}in$/.test(t.low) && next && /^['’]$/.test(next.text) && next.start === t.end) { change(sheet, t, `${t.low}g`, 'regional'); out.push({ ...t, text: `${t.text}${next.text}`, end: next.end }); i++; continue; }
+    if (/^[a-z]{3,}in$/.test(t.low) && !isWord(t.low) && !knownWord(sheet, t.low) && (verbForms(`${t.low}g`).some(f => f.form === 'ing') || /^(any|some|no|every)thin$/.test(t.low))) change(sheet, t, `${t.low}g`, 'regional'); // "stoppin"
     const regional = REGIONAL[t.low];
     if (regional && !knownWord(sheet, t.low)) { change(sheet, t, regional, 'regional'); out.push(t); continue; }
     const worded = SHORTHAND[t.low];

@@ -55,7 +55,7 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   while (text[from] === ' ') from++;
   const limit = Math.min(bound, from + FURTHEST);
   if (from >= limit) return undefined;
-  const pron = /^(?:it|them|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
+  const pron = /^(?:it|them(?! [a-z]+s\b)|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
   const token = line.tokenAt[from];
   if (token === undefined) return undefined;
   const to = nameLimit(sheet, token, limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length);
@@ -72,7 +72,7 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
 }
 
 /** "those running boards": words that the tagger does not hold for a name are one after an article, up to the next word of another kind. */
-const SHAPE = /^(?:the|my|those|these|that|this|our) ([a-z]+(?: [a-z]+){0,2}?)(?= ?(?:$|[?.,!;:]|(?:and|or|so|for|since|on|in|at|when|before|yet|altogether|all|by|to|with|go|goes|gone|get|is|are|was|were|be|been|land|sat|did|has|have|had|up|back|now|last|this|from|up|off|out|please|going|come|came|again|before|look|looked)\b))/;
+const SHAPE = /^(?:the|my|them|those|these|that|this|our) ([a-z]+(?: [a-z]+){0,2}?)(?= ?(?:$|[?.,!;:]|(?:and|or|so|for|since|on|in|at|when|before|yet|altogether|all|by|to|with|go|goes|gone|get|is|are|was|were|be|been|land|sat|did|has|have|had|up|back|now|last|this|from|up|off|out|please|going|come|came|again|before|look|looked)\b))/;
 function shaped(desk: Desk, from: number, limit: number): { name: string; end: number } | undefined {
   const m = SHAPE.exec(desk.text.slice(from, limit));
   if (!m || /\b(?:is|are|i|you|it|them|of|was|what|where|how|when|who|will|can|do|did|has|have|best|cheapest|most|least|same|other|left|right|lot|hell|devil)\b/.test(m[1]!) || NOT_A_THING.test(m[1]!)) return undefined;
@@ -89,7 +89,7 @@ const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; e
 };
 
 /** A name ends before words that never are in one, whatever the tagger holds them for. */
-const NEVER = /^(?:these|those|live|lives|ready|running|going|land|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
+const NEVER = /^(?:these|those|hooked|routed|mounted|shimmed|gapped|strung|clocked|live|lives|ready|running|going|land|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
 function nameLimit(sheet: Sheet, from: number, to: number): number {
   const ends = (i: number): boolean => sheet.tokens[i]!.low === 'end' && sheet.tokens[i + 1]?.low === 'up';
   for (let i = from + 1; i < to; i++) if (NEVER.test(sheet.tokens[i]!.low) || ends(i) || isShorthand(sheet.tokens[i]!.low)) return i;

@@ -19,7 +19,7 @@ function asked(s: Seen): Ask[] | undefined {
   const limit = nextQuestion(text) ?? text.length;
   for (const m of text.slice(0, limit).matchAll(ON)) {
     const t = thingAt(s.desk, s.start + m.index + m[0].length, s.start + limit);
-    if (/^(?:temporar|provisional|trial|loose)/.test(t?.name ?? '')) continue;
+    if (/^(?:temp|provisional|trial|loose)/.test(t?.name ?? '')) continue;
     if (t && !/\bbolts?$/.test(t.name) && !/^(?:good|moment|now|loose|bolts?|minute|time being|keeps|sight|bench|place|bolt|nut|trial|test|clamps?|wire|string|paint|here|look|looks|show|size)$/.test(t.name)) return [{ kind: 'provisional', part: t.name }];
   }
   const there = /\b(?:on|in) (?:there|her)\b/.exec(text.slice(0, limit)) && spokenOf(s.desk, s.start);

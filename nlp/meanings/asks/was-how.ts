@@ -65,7 +65,7 @@ function manner(s: Seen): string | undefined {
 /** "what was the backlash on X": a past verb, or words that say before; a present figure is another question. */
 function wasOnly(s: Seen): Ask[] | undefined {
   const what = s.m[1]!.replace(/^(?:the|my) /, '');
-  const past = /\bwhat(?:s| is)? [^.?!]*\b(?:was|were|did|had)\b|\bwhat (?:was|were)\b|\bwhatd\b|original|as found/.test(s.m[0]) || /before|when|originally|as found|to (?:start|begin)/.test(s.tail?.[0] ?? '');
+  const past = /\bwhat(?:s| is)? [^.?!]*\b(?:was|were|did|had)\b|\bwhat (?:was|were)\b|\bwhatd\b|original|as found/.test(s.m[0]) || /before|when|originally|as (?:found|it was|it came)|to (?:start|begin)/.test(s.tail?.[0] ?? '');
   if (!past || MONEYISH.test(what) || /\b(?:i|you|it|did|do|is|that|best|cheapest|price|done|left|late|due)\b/.test(what)) return undefined;
   return was(s.names[0], what);
 }
