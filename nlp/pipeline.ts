@@ -1,5 +1,6 @@
 import { amend } from './meanings/amend.ts';
 import { arrival } from './meanings/arrival.ts';
+import { bath } from './meanings/bath.ts';
 import { bought } from './meanings/bought.ts';
 import { finding } from './meanings/finding.ts';
 import { tally } from './meanings/finding/fragment.ts';
@@ -30,6 +31,7 @@ export const MEANINGS: readonly (readonly [name: string, meaning: Meaning])[] = 
   ['hands', hands], // people, not parts
   ['recheck', recheck], // a job with a time after it
   ['wait', wait], // "leave it till Thursday" is no job and no place
+  ['bath', bath], // before out and stow: a bath is no place where a thing is kept
   ['out', out], // before fit and stow: "took the cooler in to the shop"
   ['arrival', arrival], // before fit: "it's back"
   ['order', order], // money and a seller, not in hand

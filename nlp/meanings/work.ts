@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
-import { isMachine, partLike } from '../clauses/things.ts';
+import { isMachine, isStuff, partLike } from '../clauses/things.ts';
 import { COMMON } from '../words/common.ts';
 import { singular } from '../words/nouns.ts';
 import { isClass } from '../words/verbs.ts';
@@ -11,7 +11,7 @@ import { isConsumable, isTool, nounsFrom, trim, withPhrase } from './lib/fields.
 import { namesPart } from './lib/named.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 
-const COATS: Record<string, string> = { primer: 'prime', paint: 'paint', undercoat: 'undercoat', topcoat: 'paint', enamel: 'paint', varnish: 'varnish', oil: 'oil', grease: 'grease', wax: 'wax', lacquer: 'lacquer', sealer: 'seal', oxide: 'prime', shellac: 'shellac', stain: 'stain' };
+const COATS: Record<string, string> = { primer: 'prime', paint: 'paint', gloss: 'paint', lead: 'prime', undercoat: 'undercoat', topcoat: 'paint', enamel: 'paint', varnish: 'varnish', oil: 'oil', grease: 'grease', wax: 'wax', lacquer: 'lacquer', sealer: 'seal', oxide: 'prime', shellac: 'shellac', stain: 'stain' };
 const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash: 'wash', scrub: 'scrub', polish: 'polish', sand: 'sand', flush: 'flush', wipe: 'wipe', soak: 'soak', rub: 'rub', brush: 'brush', grease: 'grease', blast: 'blast', 'going over': 'clean', blow: 'blow', lick: 'paint', bath: 'soak', 'wire brushing': 'clean', service: 'service', overhaul: 'overhaul', dressing: 'dress', skim: 'skim', regrind: 'regrind' };
 
 /** Work done on a part that is not fitting it: cleaned, primed, welded, soaked; begun but not finished where that is said. */
@@ -34,6 +34,11 @@ export const work: Meaning = t => {
   const parts = patients(c).filter(p => p.name && partLike(t.sheet, p.name) && !/^(sides?|coats?|ends?|bottom|top|hole|holes|both sides|(the )?rust|dirt|paint)$/.test(p.name) && !/^(cracks?|rust|dirt)$/.test(p.name.split(' ').at(-1)!) && !(isMachine(t.sheet, p.name) && !c.obj.length && !c.passive));
   const topic = t.memory.topic();
   if (!parts.length && !c.subj.length && !c.obj.length && !c.who && topic && !topic.machine && isClass(base, 'work') && verb.form !== 'ing' && /^(with|in|up|out|off|down)?$/.test(c.rest.find(i => i.t !== 'adv')?.low.replace(/[.,;]/, '') ?? '')) parts.push({ ...topic, carried: true });
+  const liquid = productOf(t, c);
+  const bath = base === 'soak' && parts.length > 0 && parts.every(p => isStuff(p.name) && p.name === liquid) && topic && !topic.machine ? [topic] : undefined; // "…and soaking in white spirit"
+  if (bath) parts.splice(0, parts.length, ...bath);
+  const lastDid = t.told.at(-1);
+  if (!parts.length && !c.obj.length && c.join === 'and' && lastDid?.entry.kind === 'work' && lastDid.clause === t.clauses[t.at - 1] && isClass(base, 'work') && !c.subj.length && topic && (c.rest.length === 0 || /^(with|in|and|\.|,)$/.test(c.rest[0]!.low)) && c.who !== 'he') parts.push({ ...topic, name: lastDid.entry.part, carried: true });
   if (!parts.length) { const inIt = flawIn(t, c); if (inIt) parts.push(inIt); }
   if (!parts.length) return undefined;
   const begun = isBegun(t, c);
@@ -149,7 +154,8 @@ function tried(t: Telling): Entry[] | undefined {
   const c = t.clause;
   if (!/^(try|test|run|pressurise|pressurize|pressure-test|pump|leak-test)$/.test(c.verb?.base ?? '') || c.verb!.form === 'base' || c.verb!.form === 's') return undefined;
   const m = dims(c.items, 'measure').find(f => /^(psi|bar|V|A|rpm|N·m|lb-ft|Ω)$/.test(f.value.unit));
-  const part = (c.obj[0] ?? (c.passive || !c.who ? c.subj[0] : undefined) ?? (!c.who && !c.subj.length ? t.memory.topic() : undefined))?.name;
+  const plain = (n: string | undefined): string | undefined => (/^(pressure|leak|load|bench|water|air|hydro)$/.test(n ?? '') ? (t.told.at(-1)?.entry as { part?: string } | undefined)?.part : n); // "flushed and pressure tested"
+  const part = plain((c.obj[0] ?? (c.passive || !c.who ? c.subj[0] : undefined) ?? (!c.who && !c.subj.length ? t.memory.topic() : undefined))?.name);
   if (!m || !part) return undefined;
   const what: Record<string, string> = { psi: 'pressure', bar: 'pressure', V: 'voltage', A: 'current', rpm: 'speed', 'Ω': 'resistance' };
   return [{ kind: 'work', part, action: 'test' } as Entry, { kind: 'reading', part, what: what[m.value.unit] ?? 'torque', value: m.value.value, unit: m.value.unit } as Entry];

@@ -14,6 +14,7 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   const forms = verbForms(low);
   const noun = nounClasses(low).size > 0 || isTradeWord(low) || FLAW.test(low);
   const condition = CONDITION.has(low);
+  if (HOW.test(low) && TREATED.test(tokens[i + 1]?.low ?? '') && prev !== 'det' && prev !== 'poss') return 'adv';
   if (/^(fourth|fifth|sixth|seventh|eighth|ninth|tenth|remaining)$/.test(low) && prev === 'det') return 'adj';
   if (low === 'fit' && tokens[i + 1]?.low === 'for' && (prev === 'cc' || prev === 'be' || prev === 'adv' || prev === 'mark')) return 'adj';
   if (prev === 'to' || prev === 'modal' || prev === 'do') if (forms.some(f => f.form === 'base')) return 'verb';
@@ -26,6 +27,9 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   if (noun) return 'noun';
   return unknownTag(low, prev, tokens, i, solid);
 }
+
+/** "wire brushed", "line bored": the first word says how. */
+const HOW = /^(wire|bead|sand|shot|grit|soda|line|power|spot|hand|steam|wax|vapour)$/, TREATED = /^(brushed|blasted|bored|tested|washed|welded|scraped|cleaned|oiled|jetted|lapped|filed|honed|reamed)$/;
 
 /** Faults that are nouns where no object follows: "crack in the head", "a hairline crack". */
 const FLAW = /^(cracks?|leaks?|drips?|tears?|splits?|bends?|twists?|dents?|knocks?|rattles?|squeaks?|burrs?|kinks?)$/;

@@ -46,7 +46,7 @@ function lined(t: Telling, subj: readonly Thing[]): readonly Thing[] {
 
 /** "it cuts clean now", "it sprays a proper cone now": what a part does is how it is where the words say that it does so now, again, or how well. */
 const nowDoes = (c: Clause): boolean => c.verb!.form === 's' && !/^(be|say|think|need|want|go|come|take|get|cost|mean|seem|have|call|make|belong|live|arrive|tell|know|like|ask|require|owe|use|fit|say|reckon|claim|sit|stay|open)$/.test(c.verb!.base!)
-  && c.items.some(i => /^(now|again|fine|well|freely|clean|true|straight|sweet|sweetly|properly|nicely|perfect|perfectly|smooth|smoothly|easy|easily|lovely|like|over|every|proper)$/.test(i.low.split(' ')[0]!) || /\bproper\b/.test(i.low));
+  && (/^(give|make|throw|show|draw|pull|produce|hold|carry|let|put)$/.test(c.verb!.base!) && c.subj.some(s => !s.carried) && c.obj.some(o => FAULT.test(o.name.split(' ').at(-1)!) || /\b(spark|flame|charge|vacuum|pressure|smoke|current)\b/.test(o.name)) || c.items.some(i => /^(now|again|fine|well|freely|clean|true|straight|sweet|sweetly|properly|nicely|perfect|perfectly|smooth|smoothly|easy|easily|lovely|like|over|every|proper)$/.test(i.low.split(' ')[0]!) || /\bproper\b/.test(i.low)));
 
 /** "the rope is birdcaged": a participle that no list holds, of a part that nobody is said to have done it to. */
 const unlisted = (t: Telling): boolean => {

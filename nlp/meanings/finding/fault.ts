@@ -39,9 +39,12 @@ export function fault(t: Telling): Entry[] | undefined {
   const there = /^(and |but |so )?there('s| is| are| was| were|'re)\b/.test(lowText(t));
   const broken = there && !c.neg ? c.items.findIndex((i, n) => i.np && !i.np.quant && partLike(t.sheet, i.np.name) && (c.items[n + 1]?.t === 'verb' && isClass(c.items[n + 1]!.base!, 'fail') || c.items[n + 1]?.t === 'adj' && CONDITION.has(c.items[n + 1]!.low))) : -1;
   if (broken >= 0) return [make(c.items[broken]!.np!.name, (c.items[broken]!.np!.count ?? 1) > 1 ? `${c.items[broken]!.low.split(' ')[0]} ${condition(t, c, c.items[broken + 1]!.from)}` : condition(t, c, c.items[broken + 1]!.from), undefined)]; // "there's a bolt broke off in the housing"
+  const lack = c.items.findIndex(i => i.np?.quant === 'no' && /^(compression|pressure|power|vacuum|current|voltage|charge|drive|continuity|fuel|juice|feed|return|brakes?|clutch|lights?|spark|oil|water|earth|contact|suction|lift)$/.test(i.np.said));
+  const lacking = lack >= 0 && lack === c.items.findIndex(i => !/^(cc|mark|adv)$/.test(i.t)) && c.pred === 'none' && /^(on|in|at|to|from)$/.test(c.items[lack + 1]?.low ?? '') ? c.items[lack + 2]?.np : undefined;
+  if (lacking && !lacking.stands && !isMachine(t.sheet, lacking.name) && partLike(t.sheet, lacking.name)) return [make(lacking.name, c.items[lack]!.low)]; // "no compression on number two"
   const k = c.items.findIndex(i => i.np && FAULT.test(i.np.said.split(' ').at(-1)!));
   if (k < 0 || !(there || c.pred === 'none' && c.items.slice(0, k).every(i => i.t !== 'np')) || dims(c.items, 'measure').length) return undefined;
-  const prep = c.items.findIndex((i, n) => n > k && (i.t === 'prep' || i.t === 'prt') && c.items[n + 1]?.np);
+  const prep = c.items.findIndex((i, n) => n > k && (i.t === 'prep' || i.t === 'prt') && c.items[n + 1]?.np && !c.items.slice(k + 1, n).some(x => x.f));
   const of = prep >= 0 ? c.items[prep + 1]!.np! : undefined;
   if (!of && !there) return undefined;
   const part = of ? of.stands ? t.memory.topic()?.name : of.name : t.memory.topic()?.name;

@@ -3,7 +3,7 @@ import { dims } from '../../clauses/clause.ts';
 import { partLike, said } from '../../clauses/things.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { FAULT } from '../../words/faults.ts';
-import { isClass } from '../../words/verbs.ts';
+import { isClass, verbForms } from '../../words/verbs.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { lowText, type Meaning, type Telling } from '../telling.ts';
 import { condition, make } from './part.ts';
@@ -34,7 +34,8 @@ export function fragment(t: Telling): Entry[] | undefined {
 export function goesOn(t: Telling): Entry[] | undefined {
   const c = t.clause, last = t.told.at(-1);
   if (!c.carriedSubj || !(c.join === 'and' || c.join === undefined || c.join === ',') || last?.entry.kind !== 'finding' || last.clause !== t.clauses[t.at - 1] || dims(c.items, 'measure').length) return undefined;
-  if (c.pred === 'verb' && !isClass(c.verb!.base!, 'fail') && !isClass(c.verb!.base!, 'state') && c.verb!.base !== 'let') return undefined;
+  const coined = c.pred === 'verb' && /ed$/.test(c.verb!.low) && verbForms(c.verb!.low).length === 0 && !c.obj.length; // "birdcaged in three places"
+  if (c.pred === 'verb' && !coined && !isClass(c.verb!.base!, 'fail') && !isClass(c.verb!.base!, 'state') && c.verb!.base !== 'let') return undefined;
   if (c.pred === 'verb' && (isClass(c.verb!.base!, 'work') && !isClass(c.verb!.base!, 'fail') && !isClass(c.verb!.base!, 'state') || c.obj.some(o => !o.carried && partLike(t.sheet, o.name)) && c.verb!.base !== 'let') || c.items.length < 1) return undefined;
   if (!c.subj.some(s => s.name === (last.entry as { part: string }).part) || c.who && /^(i|we)$/.test(c.who)) return undefined;
   last.entry.condition = `${last.entry.condition}${c.join === ',' ? ',' : c.join ? ' and' : ''} ${condition(t, c, c.items.find(i => i.t !== 'cc' && i.t !== 'mark')!.from)}`;

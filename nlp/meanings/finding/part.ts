@@ -12,7 +12,7 @@ import type { Verdict } from '../lib/verdict.ts';
 import { lowText, type Telling } from '../telling.ts';
 
 export const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
-export const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && (namesPart(t.sheet, p.name) || ruined(t)) && !(p.carried && FAULT.test(p.name)) && !PERSONS.test(/^(.+?)'s /.exec(p.name)?.[1] ?? '-') && !/^(tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
+export const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && (namesPart(t.sheet, p.name) || ruined(t)) && !(p.carried && FAULT.test(p.name)) && !PERSONS.test(/^(.+?)'s /.exec(p.name)?.[1] ?? '-') && !/^(van|car|truck|ute|pickup|lorry|bus|bike|taxi|tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
 
 /** "the gubbins is cracked": a name nobody knows counts only with a state that none but a part can be in. */
 const ruined = (t: Telling): boolean => {

@@ -2,6 +2,7 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import { isMachine, isStuff } from '../../clauses/things.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { FAULT } from '../../words/faults.ts';
+import { NAMED } from '../../words/quantities.ts';
 import { verdictIn, type Verdict } from '../lib/verdict.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { condition, counted, make, partsOf } from './part.ts';
@@ -19,6 +20,7 @@ export function stated(t: Telling): Entry[] | undefined {
   if (first.t === 'prt' && rest[1]?.f) return undefined;
   const kept = first.low === 'in' && /\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim)\b/.test(lowText(t)); // "in excellent order"
   if (first.t === 'prt' && !kept && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
+  if (first.t === 'dim' && first.low === 'half' && rest[1] && (rest[1].t === 'adj' || rest[1].t === 'verb')) return parts.map(p => make(p.name, condition(t, c, first.from), verdictIn(condition(t, c, first.from)))); // "half blocked with chaff"
   if (first.t === 'dim' && !/\b(too (long|short|big|small|wide|narrow|thick|thin|tight|loose|high|low)|(over|under)size)\b/.test(lowText(t)) && (first.f!.dim !== 'number' || !rest.some(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb')) || first.t === 'sub' || first.t === 'wh') return undefined;
   if (/^\w+ to (get|reach|see|shift|find|fit|work|do|start|turn|come)\b/.test(rest.map(i => i.low).join(' ')) || first.t === 'adj' && /^(pitch|thread|threads|grit)$/.test(rest[1]?.np?.said ?? '')) return undefined;
   if (first.t === 'np') {
@@ -31,6 +33,11 @@ export function stated(t: Telling): Entry[] | undefined {
   if ((first.low === 'in' || first.low === 'at') && !/\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim|limits|tolerance|spec)\b/.test(lowText(t))) return undefined;
   if (c.pred === 'none' && first.t !== 'adj' && first.t !== 'np' && first.t !== 'prep' && !(first.low === 'down' && rest[1]?.t === 'to')) return undefined;
   if (first.t === 'num' || first.t === 'pron' || first.t === 'to' || first.t === 'cc' || first.t === 'mark' || first.t === 'verb' && first.form === 'ing') return undefined;
+  if (parts.length === 1 && NAMED.test(parts[0]!.name)) { // "compression's down on the front pot": said of the pot
+    const on = c.rest.findIndex((i, k) => /^(on|in|at)$/.test(i.low) && c.rest[k + 1]?.np);
+    const of = on > 0 ? c.rest[on + 1]!.np! : undefined;
+    return of && !of.stands ? [make(of.name, `${parts[0]!.name} ${condition(t, { ...c, to: c.rest[on]!.from }, first.from)}`)] : undefined;
+  }
   const text = counted(t, c) + (c.neg ? 'not ' : '') + condition(t, c, c.rest.find(i => i.low !== ',')!.from);
   return parts.map(p => make(p.name, text, c.neg ? negated(text) : verdictIn(text)));
 }

@@ -19,7 +19,7 @@ export function nounsFrom(sheet: Sheet, items: readonly Item[], k: number): stri
   let end = k;
   for (let i = k; i < items.length; i++) {
     const it = items[i]!;
-    if (it.np || it.t === 'num' || it.t === 'det' || it.f?.dim === 'number' || it.f?.dim === 'thread' || it.f?.dim === 'measure') { if (it.np && !it.np.stands || it.np) end = i + 1; continue; }
+    if (it.np || it.t === 'num' || it.t === 'det' || it.f?.dim === 'number' || it.f?.dim === 'thread' || it.f?.dim === 'measure') { if (it.np && !it.np.stands || it.np || it.t === 'num' && /^\d+w-?\d*$/.test(it.low)) end = i + 1; continue; } // "with 80w90"
     if ((it.low === 'of' || /^(and|plus|a)$/.test(it.low) || it.low === ',' || it.low === 'each') && i + 1 < items.length) continue;
     break;
   }

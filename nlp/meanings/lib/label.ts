@@ -42,8 +42,10 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (running > 1) { out.where ??= words(sheet, k, k + running + 1); k += running; continue; }
     const q = quantityAt(sheet, k, to);
     if (q) {
-      out.what ??= q.what;
-      const owner = nounsBefore(sheet, from, k);
+      const before = nounsBefore(sheet, from, k);
+      const told = before && before[1] - before[0] > 2 && low(before[1] - 2) === "'s" && !nounClasses(low(before[1] - 1)).has('part') ? low(before[1] - 1) : undefined; // "the coil's primary resistance"
+      const owner: [number, number] | undefined = told ? [before![0], before![1] - 2] : before;
+      out.what ??= told ? `${told} ${q.what}` : q.what;
       if (owner && !out.part) Object.assign(out, named(sheet, owner));
       k = q.to - 1;
       continue;

@@ -10,8 +10,8 @@ export function namesPart(sheet: Sheet, name: string): boolean {
   if (isKnownPart(sheet.ctx.parts, name) || snap(name, sheet.ctx).known) return true;
   const head = name.split(' ').at(-1)!;
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
-  if (['part', 'fastener', 'consumable', 'machine'].some(k => classes.has(k as 'part'))) return true;
+  if (['part', 'fastener', 'consumable', 'machine', 'tool'].some(k => classes.has(k as 'part'))) return true;
   if (name.includes(' ') && namesPart(sheet, name.slice(name.indexOf(' ') + 1))) return true; // "sixth rasp bar"
   if (name.split(' ').slice(0, -1).some(w => nounClasses(w).has('part'))) return true; // "cab corner"
-  return classes.size === 0 && isTradeWord(head) && !COMMON.has(head) || /^\d|^(one|two|three|four|five|six|seven|eight|nine|ten|first|second|third|fourth|fifth|sixth|last|left|right|upper|lower|inner|outer|top|bottom|front|rear|back|inlet|exhaust|other)$/.test(head);
+  return /^(mains?|big ends?|small ends?)$/.test(head) || classes.size === 0 && isTradeWord(head) && !COMMON.has(head) || /^\d|^(one|two|three|four|five|six|seven|eight|nine|ten|first|second|third|fourth|fifth|sixth|last|left|right|upper|lower|inner|outer|top|bottom|front|rear|back|inlet|exhaust|other)$/.test(head);
 }

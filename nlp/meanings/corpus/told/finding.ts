@@ -5,6 +5,11 @@ const found = (part: string, condition: string, verdict?: string): Record<string
 export const FINDINGS: ToldCorpus = {
   kind: 'finding',
   phrases: [
+    ...told([found('front cylinder', 'compression down')], ["Compression's down on the front cylinder."]),
+    ...told([found('front cylinder', 'no compression')], ['No compression on the front cylinder.']),
+    ...told([found('magneto', 'gives a fat spark')], ['Magneto gives a fat spark.', 'The magneto gives a fat spark.']),
+    ...told([found('petrol tap', 'drips')], ['Petrol tap drips.', 'The petrol tap drips.']),
+    ...told([found('radiator core', 'half blocked with chaff')], ['Radiator core half blocked with chaff.']),
     ...told([found('radiator', 'weeping at the seam')], ['Radiator is weeping at the seam.', "The radiator's weeping at the seam.", 'radiator was weeping at the seam']),
     ...told([found('slats', 'four split'), found('slats', 'two sound', 'good')], ['Four of the slats are split, the other two are sound.', 'Four of the slats are split. The other two are sound.', 'four of the slats are split the other two are sound']),
     ...told([found('slats', 'three bent')], ['Three of the slats are bent.', 'three slats bent', 'Three slats are bent.', 'three of the slats bent'].slice(0, 3)),

@@ -5,6 +5,9 @@ const work = (part: string, action: string, more: Record<string, unknown> = {}):
 export const WORKS: ToldCorpus = {
   kind: 'work',
   phrases: [
+    ...told([work('bolts', 'soak', { done: false, product: 'vinegar' })], ['Left the bolts in a jar of vinegar.', 'The bolts are in a tin of vinegar.', 'Dropped the bolts in a bucket of vinegar.', 'Bolts are sitting in vinegar.']),
+    ...told([{ kind: 'stow', part: 'bolts', where: 'in a jar on the shelf' }], ['Left the bolts in a jar on the shelf.']),
+    ...told([work('hub', 'clean'), work('hub', 'repack', { product: 'lithium grease' })], ['The hub I cleaned and repacked with lithium grease.']),
     ...told([work('gib', 'scrape', { done: false })], ['Scraping the gib again.', 'Scraping the gib.', 'Still scraping the gib.'].slice(0, 2), { parts: ['gib'] }),
     ...told([work('fuel tank', 'clean')], ['Cleaned the fuel tank.', 'Fuel tank is cleaned.', 'fuel tank cleaned', 'The fuel tank has been cleaned.', 'I cleaned the fuel tank out.', 'Gave the fuel tank a good clean.', 'Got the fuel tank cleaned.', "Fuel tank's been cleaned.", 'We cleaned the fuel tank today.', 'uh cleaned the the fuel tank']),
     ...told([work('valves', 'lap')], ['Lapped the valves.', 'Valves are lapped.', 'valves lapped', "I've lapped the valves."]),
