@@ -51,7 +51,7 @@ function home(c: Clause): boolean {
 const CAME = /^(delivery|deliveries|delivered|arrived|came|came in|received|turned up|in the (post|mail)|(today's )?(post|mail|parcels?))$/;
 
 /** What comes and comes back without being a thing. */
-const FAULT = /\b(smoke|knock|noise|leak|squeal|squeak|rattle|vibration|problem|fault|misfire|smell|drip|pain|rain|frost|snow|power|spark|play|slack|wobble|tick|rust|feeling|light|water|steam|humidity|temperature|temp|weather|heat|cold|dust|draught|draft)s?$/;
+const FAULT = /\b(company|visitor|guest|dinner|bill|smoke|knock|noise|leak|squeal|squeak|rattle|vibration|problem|fault|misfire|smell|drip|pain|rain|frost|snow|power|spark|play|slack|wobble|tick|rust|feeling|light|water|steam|humidity|temperature|temp|weather|heat|cold|dust|draught|draft)s?$/;
 
 const comesHere = (text: string): boolean => /\b(came|come) (home|back|in|over|across|up|down) (on|by|in|with) (the |a |today's |last night's )?(boat|ferry|bus|train|post|mail|lorry|truck|van|carrier|courier|trailer)\b/.test(text) || !/\b(came|come) home (with|to|on|nicely|sweet|solid)\b/.test(text) && !/\b(came|come|comes|coming) (?:straight |right |clean )?(?:back )?(like|wrapped|off|out|apart|loose|up|down|with|undone|on|over|to|clean|as|from under|unstuck|adrift|away|free|round|back (on|off))\b/.test(text) || /\b(came|come) (in|with) (the|today's) (post|mail|morning)\b|\bcame back from\b|\bcame in (today|yesterday|this)/.test(text);
 

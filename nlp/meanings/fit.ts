@@ -31,7 +31,7 @@ export const fit: Meaning = t => {
   if (!state) return undefined;
   const went = t.told.at(-1)?.entry;
   if (state === 'on' && c.carriedSubj && went?.kind === 'fit' && went.state === 'off' && c.subj.some(s => s.name === went.part) && /^(sit|lie|stand|hang|lean|rest|be)$/.test(c.verb?.base ?? 'be') && c.rest.some(i => i.np)) return undefined; // "off and sitting on the step"
-  const parts = patientsOf(c).filter(p => (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
+  const parts = patientsOf(c).filter(p => (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;

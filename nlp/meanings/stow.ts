@@ -55,7 +55,7 @@ function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   const nps = rest.filter(i => i.np || i.t === 'pron');
   const np = (rest.find(i => i.np && !i.np.stands) ?? rest.find(i => i.np))?.np;
   const prep = c.items[at]!.low;
-  if (np && isStuff(np.said)) return false;
+  if (np && (isStuff(np.said) || /^(dust|rust|dirt|grime|muck|crud|mud|paint|carbon|scale)$/.test(np.said))) return false;
   if (!np) return /\b(them|it)\b/.test(lowText(t)) && /^(beside|under|behind|with|next)$/.test(prep);
   if (np.stands && nps.length === 1) return t.told.at(-1)?.rule === 'stow' && /^(in|on|under|behind)$/.test(prep);
   if (isPlaceNoun(np) && !isKnownPart(t.sheet.ctx.parts, np.name)) return !(c.pred !== 'verb' && isMachine(t.sheet, np.name));

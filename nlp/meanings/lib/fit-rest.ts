@@ -19,6 +19,7 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
   if (first.t !== 'prt') return undefined;
   if (first.low === 'on' || first.low === 'in') return seated(t, c, rest, words);
   if (first.low === 'off') return second?.low === 'to' || second?.low === 'at' ? undefined : 'off';
+  if (first.low === 'out' && second?.low === 'of' && rest[2]?.np && isPlaceNoun(rest[2].np) && !isKnownPart(t.sheet.ctx.parts, rest[2].np.name)) return undefined; // "out of the shed"
   if (first.low === 'out') return second?.f || second?.low === 'at' || second?.low === 'for' || second?.low === 'to' || second?.low === 'of' && /^(true|round|square|stock|line|shape|date|production|balance|track|adjustment|alignment|tune|order|sync|phase|reach|sight)/.test(rest[2]?.low ?? '') ? undefined : 'off';
   if (first.low === 'apart') return 'off';
   if (first.low === 'back' && second?.t === 'prt' && /^(off|out|apart)$/.test(second.low) && !rest[2]?.np) return 'off'; // "so it's back off again"
@@ -31,6 +32,7 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
 /** "on", "in", "on the engine", "in its housing": in its place on the machine, not on a shelf, on order or in a bad way. */
 function seated(t: Telling, _c: Clause, rest: Clause['rest'], words: string): FitState | undefined {
   const first = rest[0]!, second = rest[1];
+  if (first.low === 'in' && /^in (there|here)\b/.test(words)) return undefined;
   if (second?.np) {
     if (first.low === 'in' && (isPlaceNoun(second.np) || /\b(bits|pieces?|half|two|tatters|ribbons|shape|order|nick|condition|fettle|state|trouble|water|oil)$/.test(second.np.said))) return undefined;
     if (first.low === 'in' && !second.np.known && !nounClasses(second.np.said.split(' ').at(-1)!).has('part')) return undefined; // in a chest, in a length of pipe: kept there
@@ -46,5 +48,5 @@ function seated(t: Telling, _c: Clause, rest: Clause['rest'], words: string): Fi
 function raised(c: Clause, rest: Clause['rest']): FitState | undefined {
   if (c.subj.some(s => s.machine || /\b(pressure|temp|temperature|price|compression|voltage|level|speed|revs|jack|current|window|time|rpm)s?$/.test(s.name))) return undefined;
   const tail = rest.slice(1).filter(i => i.t !== 'mark');
-  return tail.every((i, k) => i.f?.dim === 'when' || i.t === 'cc' || /^(with|by|for|so)$/.test(i.low) || i.np && /^(with|by|for|on)$/.test(tail[k - 1]?.low ?? '') && !isPlaceNoun(i.np) || i.low === 'on' && tail[k + 1]?.np && /^(its|their|the)\b/.test(tail[k + 1]!.low) || i.low === 'of') ? 'on' : undefined;
+  return tail.every((i, k) => i.f?.dim === 'when' || i.t === 'cc' || /^(with|by|for|so)$/.test(i.low) || i.np && /^(with|by|for|on|of)$/.test(tail[k - 1]?.low ?? '') && !isPlaceNoun(i.np) || i.low === 'on' && tail[k + 1]?.np && /^(its|their|the)\b/.test(tail[k + 1]!.low) || i.low === 'of') ? 'on' : undefined;
 }

@@ -27,12 +27,12 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   const on = !/\b(off|out|apart)\b/.test(prt) && !off && (/\b(on|in|back|up|together|home|down|over|through)\b/.test(prt) || toward);
   if (TIGHT.test(base)) return 'tight';
   if (/^(set|pull|bring|do|run|take|snug|nip|pinch|talk|wind|crank|draw|screw|wrench)$/.test(base) && dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m)$/.test(m.value.unit))) return 'tight';
-  if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°)$/.test(m.value.unit))) return 'tight';
+  if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°|psi|bar)$/.test(m.value.unit))) return 'tight';
   const last = t.told.at(-1)?.entry;
   if (base === 'set' && dims(c.items, 'number').length && last?.kind === 'reading' && last.unit === 'in') return 'tight';
   if (pulledDown(c, base, prt) && !off) return 'tight';
   if (/^(nip|snug|pinch)$/.test(base)) return 'temporary';
-  if (/^(mock|dummy|offer|dry-fit|dryfit|test-fit|trial-fit)$/.test(base) || base === 'try' && (on || /\bfor (size|fit)\b|\bin (place|position)\b/.test(lowText(t)))) return 'tried';
+  if (/^(mock|dummy|offer|dry-fit|dryfit|test-fit|trial-fit)$/.test(base) || base === 'try' && !dims(c.items, 'measure').length && (on || /\bfor (size|fit)\b|\bin (place|position)\b/.test(lowText(t)))) return 'tried';
   if (base === 'bolt' || base === 'screw') { if (/\b(off|out)\b/.test(prt)) return 'off'; return on || base === 'bolt' ? 'on' : undefined; }
   if (c.ing && !c.who && !c.items.some(i => i.t === 'be') && !c.carriedSubj) return base === 'sit' && /\bin (its|place|position)\b/.test(lowText(t)) ? 'on' : undefined;
   if (/^(cut|burn|make)$/.test(base) && /\bout of\b/.test(lowText(t))) return undefined;

@@ -1,3 +1,4 @@
+import { isClass, verbForms } from '../../words/verbs.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { nounClasses } from '../../words/nouns.ts';
@@ -72,6 +73,7 @@ const priced = (items: readonly Item[], need: number): boolean => {
 function partNeeds(items: readonly Item[], need: number): number | undefined {
   if (items[need + 1]?.t === 'verb' && /^(ing|past|part)$/.test(items[need + 1]!.form ?? '')) return undefined; // "needs soldering at the bottom tank"
   const np = items.slice(need + 1).find(i => i.np)?.np;
+  if (np && verbForms(np.said).some(f => f.form === 'ing' && isClass(f.base, 'work'))) return undefined; // "requires welding"
   if (!np || /^(a |some |another )?(good |proper |thorough |bloody good |right |full |quick |serious )*(clean|scrub|wash|polish|sand|paint|coat|lick|rub|grease|oil|weld|skim|look|bath|soak|drink|service|rebuild|tidy|seeing to|going over|blast)\b/.test(items.slice(need + 1).map(i => i.low).join(' ')) || /\b(clean|cleaning|coat|coats|wash|look|service|rebuild|repair|work|attention|paint|sand|sanding|polish|going over|weld|welding|skim|regrind|adjustment|adjusting|tweak|drink|time|more|lot|bit|help|hand|rest|day|bath|grease|oil|oiling|greasing|top up|soak|scrub|straightening|patch|good \w+)$/.test(np.said)) return undefined;
   return need + 1;
 }

@@ -18,6 +18,7 @@ export const ARRIVALS: ToldCorpus = {
     ...told([{ kind: 'arrival', item: 'fan belt' }, { kind: 'arrival', item: 'hoses' }], ['Delivery today: fan belt, hoses.', 'Arrived: fan belt and hoses', "Today's post: fan belt, hoses"].slice(0, 2)),
   ],
   never: [
+    'Then company came.',
     "head's at home", 'It came straight back out.', 'Tried the rack in the housing and it came straight back out.', 'The windscreen is in one piece.', 'The bands come home Friday.',
     'The dog is back.', 'Spring is here.',
     "The gasket hasn't come.", 'No gasket yet.', 'The gasket came off in pieces.', 'It came apart in my hands.', 'The gasket is coming Tuesday.', 'The bolt came out clean.', 'gasket should be here Friday', "When's the gasket coming?", "The gasket didn't turn up.", 'Turned up the heat.', 'If the gasket comes I can start.', 'The cover is back on.', 'Put the cover back.', 'My neighbour is here.', 'came home early',
