@@ -39,7 +39,7 @@ export const FITS: ToldCorpus = {
     ...told([fit('top roll', 'off'), { kind: 'stow', part: 'top roll', where: 'on the sled by the door' }], ['Top roll is off and on the sled by the door.', 'The top roll is off and sitting on the sled by the door.']),
   ],
   never: [
-    "The carbon in there's thick.", 'The planter is out of the shed.', 'The tin has tens and fives in it.', 'Tried it at 7 psi in the trough.',
+    'The planter is out of the shed.', 'The tin has tens and fives in it.', 'Tried it at 7 psi in the trough.',
     'The pawl spring was hooked on backwards when I got this thing.', 'took the skin off my knuckle', 'had my readers off', 'Before I took them down the doors were hung with their hooks outward.',
     'Thrust collar is on back to front.', 'The plate is in upside down.', 'The keyway is wallowed out.', 'Sorted the wiring out.', 'shut the fuel tap off', 'Oil pressure is up.', 'The tractor is up on blocks.', 'three teeth busted clean off', 'The price is down.',
     'The wear was on the side of the jib.', 'The groove is on the top of the collar.',
