@@ -12,6 +12,7 @@ import { isNumberWord } from './number-words.ts';
 export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
   const low = tokens[i]!.low, prev = tags[i - 1];
   const forms = verbForms(low);
+  if (/^(bit|touch|tad|shade|smidge)$/.test(low) && tokens[i - 1]?.low === 'a' && (CONDITION.has(tokens[i + 1]?.low ?? '') || ENGLISH_ADJECTIVES.has(tokens[i + 1]?.low ?? '') || /[^aeiou]y$/.test(tokens[i + 1]?.low ?? ''))) return 'adv'; // "a bit notchy"
   const noun = nounClasses(low).size > 0 || isTradeWord(low) || FLAW.test(low);
   const condition = CONDITION.has(low);
   if (HOW.test(low) && TREATED.test(tokens[i + 1]?.low ?? '') && prev !== 'det' && prev !== 'poss') return 'adv';

@@ -26,7 +26,7 @@ const RULES: Rule<'span'>[] = [
   { name: 'a UNIT', pattern: rx(String.raw`\b(?:an|a|one) (minute|hour|day|week|month|year|hr|wk)(?! and #)(?![a-z])`), sure: 'implied', make: m => of(1, unitOf(m[1]!)) },
   { name: 'a half hour', pattern: rx(String.raw`${N}(?: an?)? (hour|day)(?![a-z])`), make: (m, [n]) => n?.frac ? of(n.value, unitOf(m[2]!)) : undefined },
   { name: 'a fortnight', pattern: rx(String.raw`(?:(?:an?|the|one) |${N} )?fortnights?`), make: (_m, [n]) => of((n?.value ?? 1) * 2, 'weeks') },
-  { name: 'a couple of UNIT', sure: 'implied', pattern: rx(String.raw`\ba couple (?:of |o )?(?:more )?${UNIT}`), make: m => of(2, unitOf(m[1]!)) },
+  { name: 'a couple of UNIT', sure: 'implied', pattern: rx(String.raw`\b(?:a )?couple (?:of |o )?(?:more )?${UNIT}`), make: m => of(2, unitOf(m[1]!)) },
   { name: 'a couple of hours and a half', sure: 'implied', pattern: rx(String.raw`\b(?:an?|the) (?:odd )?couple hours`), make: () => of(2, 'hours') },
 ];
 
