@@ -46,13 +46,17 @@ export function openDesk(sheet: Sheet): Desk {
 export const sentenceAt = (desk: Desk, at: number): { start: number; end: number; asked: boolean } =>
   desk.sentences.find(s => at >= s.start && at < s.end) ?? { start: 0, end: desk.text.length, asked: false };
 
-const NOT_A_THING = /^(?:many .*|how .*|dew point|reasons?|yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|any(?:thing|body|one)|some(?:thing|body|one)|every(?:thing|body|one)|nobody|trouble|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|cheapest|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price)$/;
+const NOT_A_THING = /^(?:many .*|how .*|dew point|reasons?|yet|now|today|so far|what|when|where|how|who|why|is|are|was|were|do|does|did|i|you|we|they|he|she|and|or|but|if|time|day|days|week|hours?|minutes?|money|dollars|please|thanks|any(?:thing|body|one)|some(?:thing|body|one)|every(?:thing|body|one)|nobody|trouble|idea|one|ones|lately|recently|again|before|after|photos?|pictures?|pics?|cheapest|rain|weather|morning|afternoon|evening|night|tomorrow|yesterday|moment|minute|rate|cost|price|set|pair|ocht|owt|aught)$/;
+
+/** "a set of points" is points. */
+const LOT = /^(?:(?:an?|the|my|another) )?(?:(?:new|full|whole|spare) )?(?:set|pair|couple|box|handful|bunch|packet|pack) of (?=[a-z])(?!(?:them|it|those|these)\b)/;
 
 /** The one thing named at this character of the line; "it" and the like are the thing spoken of before. */
 export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
   const { line, sheet, text } = desk;
   let from = at;
   while (text[from] === ' ') from++;
+  from += LOT.exec(text.slice(from, from + 24))?.[0].length ?? 0;
   const limit = Math.min(bound, from + FURTHEST);
   if (from >= limit) return undefined;
   const pron = /^(?:it|them(?! [a-z]+s\b)|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
@@ -89,7 +93,7 @@ const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; e
 };
 
 /** A name ends before words that never are in one, whatever the tagger holds them for. */
-const NEVER = /^(?:these|those|hooked|routed|mounted|shimmed|gapped|strung|clocked|live|lives|ready|running|going|land|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
+const NEVER = /^(?:during|upon|afore|thus|these|those|hooked|routed|mounted|shimmed|gapped|strung|clocked|live|lives|ready|running|going|land|can|will|hid|anywhere|still|ever|usually|goes|went|held|altogether|cheapest|cheaper|please|pls|plz|yet|anyway|landed|delivered|thanks|mate|gona|gonna|b4|so|today|tomorrow|yesterday|tonight)$/;
 function nameLimit(sheet: Sheet, from: number, to: number): number {
   const ends = (i: number): boolean => sheet.tokens[i]!.low === 'end' && sheet.tokens[i + 1]?.low === 'up';
   for (let i = from + 1; i < to; i++) if (NEVER.test(sheet.tokens[i]!.low) || ends(i) || isShorthand(sheet.tokens[i]!.low)) return i;
@@ -158,7 +162,19 @@ export function spokenOf(desk: Desk, before: number): string | undefined {
 function machineOf(desk: Desk, before: number): string | undefined {
   const stop = desk.line.tokenAt[before] ?? desk.sheet.tokens.length;
   desk.named ??= namedIn(desk.sheet);
-  return desk.named.filter(n => n.to <= stop && isMachine(desk.sheet, n.name) || nounClasses(n.name).has('machine')).at(-1)?.name;
+  const here = desk.named.filter(n => n.to <= stop).flatMap(n => ownerIn(desk.sheet, n.name)).at(-1);
+  if (here) return here;
+  const { prior, ...rest } = desk.sheet.ctx;
+  for (const text of [...prior ?? []].reverse()) {
+    const before = openSheet(text, rest), owner = namedIn(before).flatMap(n => ownerIn(before, n.name)).at(-1);
+    if (owner) return owner;
+  }
+  return undefined;
+}
+/** The machine of a name: itself, or the one that owns the part ("the tractor's radiator"). */
+function ownerIn(sheet: Sheet, name: string): string[] {
+  const owner = name.replace(/['’]s .*$/, '');
+  return isMachine(sheet, owner) || nounClasses(owner).has('machine') ? [owner] : [];
 }
 
 /** Things that the shop knows are meant before others. */

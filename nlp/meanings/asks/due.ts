@@ -2,7 +2,7 @@ import type { Ask } from '../../../domain/model/ask.ts';
 import type { AskRule } from './rule.ts';
 
 const DUE: Ask[] = [{ kind: 'due' }];
-const AGAIN = String.raw`(?:re ?check(?:s|ed|ing)?|re ?torqu(?:e|ed|ing)|look(?:ed)? at again|check(?:ed|ing)? again|look(?:ing)? at again|second look|another look|look(?:ing)? over again|re ?visit(?:ed|ing)?|re ?inspect(?:ed|ing|ion)?|look again|go(?:ing)? (?:over|round|around|through|at|back over|back to|back round) (?:it |them )?again|look(?:ing|ed)? back (?:at|over|on)|look(?:ing)? in on|having another look(?: at)?|check(?:ing)? (?:anything|something|things|it|them|up) again|going round again|checking up on|re ?tighten(?:ed|ing)?|re ?grease(?:d)?)`;
+const AGAIN = String.raw`(?:re ?check(?:s|ed|ing)?|re ?torqu(?:e|ed|ing)|look(?:ed)? at again|check(?:ed|ing)? again|look(?:ing)? at again|second look|another look|look(?:ing)? over again|re ?visit(?:ed|ing)?|re ?inspect(?:ed|ing|ion)?|look again|go(?:ing?|in)? (?:over|round|around|through|at|back over|back to|back round) (?:it |them )?again|look(?:ing|ed)? back (?:at|over|on)|look(?:ing)? in on|having another look(?: at)?|check(?:ing)? (?:anything|something|things|it|them|up) again|going round again|checking up on|re ?tighten(?:ed|ing)?|re ?grease(?:d)?)`;
 
 /** Rechecks that are due. */
 export const DUE_RULES: readonly AskRule[] = [

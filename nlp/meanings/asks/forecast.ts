@@ -3,6 +3,9 @@ import { verbForms } from '../../words/verbs.ts';
 import { daysOf, spokenOf, thingAt } from './desk.ts';
 import { type AskRule, asking, type Seen } from './rule.ts';
 
+/** Where in the note the weather is asked for. */
+type Place = Pick<Seen, 'desk' | 'start' | 'end' | 'stop'>;
+
 const SKY = String.raw`(?:rain(?:ing|y)?|wet|dry|snow(?:ing|y)?|freez(?:e|ing)|frost(?:y)?|windy?|blow(?:ing|y)?|hot|cold|warm|humid|fine|clear|sunny|storm(?:y|ing)?|damp|cool|pour(?:ing)?|thunder|mild|muggy|bitter|nice|decent|fit|good|okay|ok|too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool|mild|fine|good|nice|hot|clear) enough|a (?:good|fit|dry|decent) day|above freezing|below freezing|over freezing|shower(?:y|s)?)`;
 
 /** Is the weather fit for a piece of work; what is coming. */
@@ -22,11 +25,15 @@ export const FORECAST: readonly AskRule[] = [
   { name: 'is it going to rain', open: new RegExp(String.raw`\b(?:is it|will it|is there|are we|is today|is tomorrow|will there|will we|does it look like|could it|is it likely|might it|will|going|are they) ?(?:(?:going|gonna|likely|supposed|due|meant|set|expected|to|be|get|getting|any|stay|turn|still|too|that|a|enough|have|calling for|for|giving|some|much|chance of|ever|looking|look like|look) )*${SKY}\b`), weight: 3, weak: true, make: s => sky(s) ? fore(s) : undefined },
   { name: 'weather for X', open: new RegExp(String.raw`(?:^|[.?!;,] |\band )(?:the )?(?:weather|forecast)\b(?= (?:between|for|on|over|this|next|tomorrow|today|tonight|at|fit|good|ok|okay|check|all right|from|mon|tue|wed|thu|fri|sat|sun|looking|report|\?)| ?\?)`), weight: 2, weak: true, make: s => fore(s) },
   { name: 'good day to paint', open: /\b(?:which|what|any|whats the best|is there a|whens (?:a|the next|there a|the best)|when is (?:a|the next|there a)|is|will|when will there be a|got a|which is the best|whens|when is) ?(?:(?:next|first|a|any|the|best|good|it|saturday|sunday|monday|tuesday|wednesday|thursday|friday|tomorrow|today|be|this|next|week|weekend|coming|of the week|day|is|would be|will be|looks|looking|going to be|dry|decent|chance of|best|fit|ok|okay) )*(?:day|days|window|spell|stretch|weather window|gap|time|break in the weather|dry spell|weekend|chance|afternoon|morning|dry day|dry days|good|fit|best|ok|okay)\b(?: (?:this|next|coming|in the|of|the|week|weather|dry|good|enough|weekend|for it|forecast))* ?(?:to|for|that|coming|when|dry|fit|long enough)\b/, weight: 2, weak: true, make: s => { const d = doing(s, s.end - 4); return d || /dry|weather|window|rain/.test(s.m[0]) ? fore(s) : undefined; } },
-  { name: 'can I paint outside', open: /\b(?:can|could|should|dare|may|might|would|will|shall) (?:i|we) (?:be able to |be ok to |be safe to |chance |get away with |risk |safely |get away with |be |leave |do )*(?=(?:paint|spray|prime|topcoat|coat|varnish|work|put|strip|blast|sand|mow|burn|pour|glue|weld)(?:ing)?\b)/, weight: 3, make: s => /\b(?:outside|outdoors|weather|rain|out (?:in|of) the|in this (?:cold|wet|damp|humidity)|forecast|(?:tomorrow|tonight|weekend|saturday|sunday|monday|tuesday|wednesday|thursday|friday|next week))\b/.test(s.desk.text.slice(s.start, s.stop)) && !/\byet\b/.test(s.desk.text.slice(s.start, s.stop)) ? fore(s) : undefined },
+  { name: 'can I paint outside', open: /\b(?:can|could|should|dare|may|might|would|will|shall) (?:i|we) (?:be able to |be ok to |be safe to |chance |get away with |risk |safely |get away with |be |leave |do )*(?=(?:paint|spray|prime|topcoat|coat|varnish|work|put|strip|blast|sand|mow|burn|pour|glue|weld)(?:ing)?\b)/, weight: 3, make: s => (/\b(?:outside|outdoors|weather|rain|out (?:in|of) the|in this (?:cold|wet|damp|humidity)|forecast)\b/.test(s.desk.text.slice(s.start, s.stop)) || onADay(s)) && !/\byet\b/.test(s.desk.text.slice(s.start, s.stop)) ? fore(s) : undefined },
   { name: 'too cold to paint', open: /\b(?:is|will|are|was|be|isnt) (?:it |the shop |that |this )?(?:be |going to be |gonna be )?(?:too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool) enough) (?:to|for) /, weight: 4, make: s => fore(s) },
   { name: 'when will it be dry', open: /\bwhen (?:will|is|does|s) it (?:going to |gonna |next |be )*(?:dry|fit|warm|stop raining|clear up|rain|warm up|dry up|dry out|be dry|be fit|be warm|let up|fine)\b/, weight: 2, make: s => fore(s) },
   { name: 'rain coming?', open: /(?:^|[.?!;,] |\band )(?:any |much |is )?(?:rain|frost|snow|wind|storms?|showers|dry days|dry weather)(?: (?:coming|forecast|due|expected|on the way|about|likely|this|next|tomorrow|tonight|today|over|on|for|at|before|in))+[^.?!]*\?/, weight: 1, make: s => fore(s) },
 ];
+
+/** "can I paint the hood today": work that waits on the weather, and a day for it; "can I put the head on tomorrow" asks what holds it up. */
+const onADay = (s: Seen): boolean => /^(?:paint|spray|prim(?:e|ing)|top ?coat|coat|varnish|strip|blast|mow|burn|pour)/.test(s.desk.text.slice(s.end, s.stop))
+  && /\b(?:today|tomorrow|tonight|this (?:morning|afternoon|evening|arvo|week)|weekend|(?:mon|tues|wednes|thurs|fri|satur|sun)day|next week)\b/.test(s.desk.text.slice(s.start, s.stop));
 
 /** "will it be good" and the like speak of weather only with a day, work out of doors, or a plain weather word. */
 function sky(s: Seen): boolean {
@@ -39,7 +46,8 @@ function sky(s: Seen): boolean {
   return true;
 }
 
-function fore(s: Seen): Ask[] {
+/** The weather for what the words from here to the end of the sentence speak of. */
+export function fore(s: Place): Ask[] {
   const { text } = s.desk;
   const cut = /(?:,? and|,|\?) (?:uh )?(?:whats?|where|wheres|how|when|whens|who|can|do|any|if)\b/.exec(text.slice(s.end, s.stop));
   const stop = cut ? s.end + cut.index : s.stop;
@@ -49,23 +57,23 @@ function fore(s: Seen): Ask[] {
   return [{ kind: 'forecast', ...(what ? { for: what } : {}), ...days }];
 }
 /** "Thursday or Friday": both are meant. */
-function eitherDay(s: Seen, stop: number): { from?: string; to?: string } | undefined {
+function eitherDay(s: Place, stop: number): { from?: string; to?: string } | undefined {
   const m = /\b(?:mon|tues|wednes|thurs|fri|satur|sun)day or (?=(?:mon|tues|wednes|thurs|fri|satur|sun)day)/.exec(s.desk.text.slice(s.start, stop));
   if (!m) return undefined;
   const cut = s.start + m.index + m[0].length, a = daysOf(s.desk, s.start, cut, 'forward'), b = daysOf(s.desk, cut, stop, 'forward');
   return a.from && b.to && b.to > a.from ? { from: a.from, to: b.to } : undefined;
 }
-const sentenceStart = (s: Seen): number => s.desk.sentences.find(x => s.start >= x.start && s.start < x.end)?.start ?? 0;
+const sentenceStart = (s: Place): number => s.desk.sentences.find(x => s.start >= x.start && s.start < x.end)?.start ?? 0;
 
 /** "to spray the hopper", "for spraying the hood", "paint it": base verb and part. */
-function doing(s: Seen, from: number, stop = s.stop): string | undefined {
+function doing(s: Place, from: number, stop = s.stop): string | undefined {
   const { text } = s.desk;
   const made = /\b(?:get|have) (?=(?:the|my|that|those|it|them)\b)/.exec(text.slice(from, stop)), t = made && thingAt(s.desk, from + made.index + made[0].length, stop);
   const part = t && /^ ([a-z]+)\b/.exec(text.slice(t.end, stop)), past = part && verbForms(part[1]!).find(f => f.form === 'part' || f.form === 'past');
   if (past) return `${past.base} ${t!.name}`;
-  for (const m of overlapping(text.slice(from, stop), /\b(?:to|for|i|and|get|the|get on with|do|doing|let me|me|of|a|some|would|could|should|can|will|person|you) (?:be |go |start |get |do some |do a bit of |put |a |the |some |bit of |on with |finish |risk |more )*([a-z]+)\b/g)) {
+  for (const m of overlapping(text.slice(from, stop), /\b(?:to|for|i|and|get|the|get on with|do|doing|let me|me|of|a|some|would|could|should|can|will|person|you) (?:be |go |start |get |do some |do a bit of |put |a |the |some |bit of |on with |finish |risk |more )*(top ?coat(?:ing)?|[a-z]+)\b/g)) {
     const verb = m[1]!;
-    const form = verbForms(verb).find(f => f.form === 'ing' || f.form === 'base');
+    const form = /^top ?coat/.test(verb) ? { base: 'top coat', form: 'base' } : verbForms(verb).find(f => f.form === 'ing' || f.form === 'base');
     if (!form || /^(?:be|rain|snow|do|go|get|have|freeze|hold|come|last|look|stay|say|blow|dry|wind|frost|turn|clear|check|fit|know|see|work|plan|think|expect|let|want|need|wait|start|finish|keep|hold|give|paint job)$/.test(form.base) || form.base === 'try' && /^ to\b/.test(text.slice(from + m.index + m[0].length))) continue;
     const at = from + m.index + m[0].length;
     const particle = /^ (?:out|up|off|down|in|on|back)\b(?= )/.exec(text.slice(at, stop));
@@ -82,7 +90,7 @@ function* overlapping(text: string, re: RegExp): Generator<RegExpExecArray> {
 }
 
 /** "…, I want to paint the pole": the wish beside the question. */
-function wish(s: Seen, stop: number): string | undefined {
+function wish(s: Place, stop: number): string | undefined {
   const { text } = s.desk;
   const around = text.slice(0, text.length);
   for (const m of around.matchAll(/\b(?:i want to|i wanted to|i was hoping to|im hoping to|i hope to|id like to|i need to|ive got to|i have to|im going to|i was going to|want to|hoping to|planning to|thinking of|thinking about|i plan to|wanting to|im after|going to|i was thinking of|i got to|need to) (?=([a-z]+))/g)) {
@@ -94,4 +102,4 @@ function wish(s: Seen, stop: number): string | undefined {
   const name = it && spokenOf(s.desk, s.start);
   return it && name ? `${it[0].split(' ')[0]} ${name}` : undefined;
 }
-const sentenceEnd = (s: Seen, at: number): number => s.desk.sentences.find(x => at >= x.start && at < x.end)?.end ?? s.desk.text.length;
+const sentenceEnd = (s: Place, at: number): number => s.desk.sentences.find(x => at >= x.start && at < x.end)?.end ?? s.desk.text.length;

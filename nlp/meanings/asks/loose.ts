@@ -1,5 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { verbForms } from '../../words/verbs.ts';
+import { fore } from './forecast.ts';
 import { daysOf, type Desk, foundIn, type Hit, spokenOf, thingAt } from './desk.ts';
 
 /** A sentence or clause that asks, though no rule knows its wording. */
@@ -28,15 +29,15 @@ const withPart = (kind: 'blocked' | 'wasHow' | 'where' | 'picture' | 'history', 
 const GUESSES: readonly Guess[] = [
   (d, c) => /\b(?:photos?|pictures?|pics?|snaps?|looked? like)\b/.test(c.text) && !/\btook|taken\b/.test(c.text) ? withPart('picture', about(d, c)) : undefined,
   (_d, c) => /\b(?:re ?checks?|look(?:ed)? at again|go(?:ing)? over again|check(?:ed)? again|second look|re ?torque)\b/.test(c.text) ? [{ kind: 'due' }] : undefined,
-  (d, c) => LOOSE.test(c.text) ? [{ kind: 'provisional', ...opt('part', about(d, c, /\b(?:on|of) /g)) }] : undefined,
+  (d, c) => LOOSE.test(c.text) ? [{ kind: 'provisional', ...opt('part', /^(?:is|are) (?:the|my)\b/.test(c.text) ? about(d, c) : about(d, c, /\b(?:on|of) /g)) }] : undefined,
   (_d, c) => /\b(?:late|overdue)\b|\bordered\b[^.?!]*\b(?:by now|already|yet|should have|ought to)\b/.test(c.text) ? [{ kind: 'buy', status: 'late' }] : undefined,
   (d, c) => /\b(?:on order|coming in the post|in the mail|deliver(?:y|ies))\b/.test(c.text) ? [{ kind: 'buy', status: 'ordered', ...opt('part', about(d, c, /\bfor /g)) }] : undefined,
   (d, c) => /\b(?:cheap(?:est|er)?|best (?:price|quote|deal|offer)|lowest|least money|dearest)\b/.test(c.text) ? item(about(d, c, /\b(?:on|for|of) /g)) : undefined,
   (d, c) => /\b(?:when|how long|how soon|how (?:far|close)|any idea when|how much longer|what day|by)\b/.test(c.text) && /\b(?:done|finish(?:ed)?|complete|going|running|roadworthy|together|in one piece|back in (?:service|action|work))\b/.test(c.text) ? [{ kind: 'finish', ...opt('part', about(d, c)) }] : undefined,
   (d, c) => /\b(?:hours|how long|how much time)\b/.test(c.text) && /\b(?:i|ive|spent|put|worked|far)\b/.test(c.text) ? [{ kind: 'timeSpent', ...opt('part', about(d, c, /\b(?:on|in|into|at|with) /g)), ...daysOf(d, c.start, c.end, 'past') }] : undefined,
   (d, c) => /\b(?:cost|spent|money|dollars|bucks|quid|outlay|laid out)\b/.test(c.text) && !foundIn(d, c.start, c.end).some(f => f.dim === 'money') ? [{ kind: 'spent', ...opt('part', about(d, c)) }] : undefined,
-  (d, c) => SKY.test(c.text) ? [{ kind: 'forecast', ...daysOf(d, c.start, c.end, 'forward') }] : undefined,
-  (d, c) => /\b(?:before|originally|came apart|took (?:it|them) (?:apart|off|down)|pulled (?:it|them)|as found|how (?:was|were|did|does|do|the|it))\b/.test(c.text) && !/\bbefore i can\b|\bhow (?:many|much|long|fast|hot|do i|should i|does it (?:look|sound))\b(?!.*\b(?:was|were|had|did)\b)/.test(c.text) ? before(d, c) : undefined,
+  (d, c) => SKY.test(c.text) ? fore({ desk: d, start: c.start, end: c.start, stop: c.end }) : undefined,
+  (d, c) => /\b(?:before|originally|came apart|took (?:it|them) (?:apart|off|down)|pulled (?:it|them)|as found|how (?:was|were|did|does|do|the|it))\b/.test(c.text) && !/\bbefore (?:i|we) (?:can|could|start|begin|go|get|do|put|fit|paint|order|buy|close|take|leave)\b|\bhow (?:many|much|long|fast|hot|do i|should i|does it (?:look|sound))\b(?!.*\b(?:was|were|had|did)\b)/.test(c.text) ? before(d, c) : undefined,
   (d, c) => /\bwhere\b/.test(c.text) && !/\bwhere (?:to|can i|should i|do i (?:buy|get))\b/.test(c.text) ? withPart('where', about(d, c)) : undefined,
   (d, c) => /\b(?:buy|pick up|to get|order|still (?:wanted|needed|to come)|short of|wanted for|needed for|missing)\b/.test(c.text) && /\b(?:what|bits|anything|list|parts|which|left|remind|things)\b/.test(c.text) ? [{ kind: 'buy', status: 'needed', ...opt('part', about(d, c, /\b(?:for|on) /g)) }] : undefined,
   (d, c) => /\b(?:hold(?:ing)?|stopp?(?:ing)?|stuck|waiting|blocked|ready|yet|can i|can it|why cant|what(?:s)? left before|in the way|clear to|keep(?:ing)?)\b/.test(c.text) && !/\bcan i (?:do|get|have|see|ask|use)\b/.test(c.text) || /\bcan i (?:get|have) [^.?!]*\b(?:on|in|back|up|together|painted|fitted)\b/.test(c.text) ? withPart('blocked', about(d, c)) : undefined,

@@ -8,7 +8,9 @@ const ON = /\b(?:on|of|in|about|for|around|with|off) (?=(?:the|my|that|this|our|
 /** What is only tried or temporary, on the whole or on one machine. */
 export const PROVISIONAL: readonly AskRule[] = [
   { name: 'what is temporary', open: new RegExp(String.raw`\b(?:what|whats|whatve|which|anything|anythings|is there anything|have i (?:got )?anything|list|show me|tell me|give me|remind me|run me through|everything)\b(?! (?:if|about)\b)(?! (?:is |s |are |am i |still |apart from [a-z ]+ )*(?:holding|standing|keeping|stopping|stops|blocking|waiting|between))(?! (?:did|size|torque|time|day|speed|was|were|do i (?:do|need|pull|set|want)|gap|pressure|will|price))(?:(?!\b(?:and|but) (?:what|where|how|when|who|which|is|can|show|tell|give|list)[a-z]*\b)[^.?!;])*?\b${LOOSE}(?: ?(?:,|or|and) (?:only |just |still |merely )?${LOOSE})*`), weight: 4, make: s => asked(s) },
-  { name: 'is X still temporary', open: /\b(?:is|are) /, things: 'one', tail: new RegExp(String.raw`^ (?:still |only |just |all )*${LOOSE}`), tailNeeded: true, weak: true, weight: 1, make: s => [{ kind: 'provisional', part: s.names[0] }] },
+  { name: 'is X still temporary', open: /\b(?:is|are) /, things: 'one', tail: new RegExp(String.raw`^ (?:(?:on|tight|torqued(?: down| up)?|bolted(?: down| up)?|done up|on for good|fixed|in)(?: for good| properly)?,? or )?(?:still |only |just |all |is it )*${LOOSE}`), tailNeeded: true, weak: true, weight: 1, make: s => [{ kind: 'provisional', part: s.names[0] }] },
+  { name: 'any components only provisional', open: new RegExp(String.raw`\b(?:whether|if|are|is|do|does|have)(?: (?:there|i|we|got|have))* any(?: of the)? (?:components?|parts?|items?|bits?|pieces?|fittings?|fasteners?|bolts?|nuts?|things?)\b[^.?!;]*?\b${LOOSE}`), weight: 5, make: s => [{ kind: 'provisional', ...partOn(s) }] },
+  { name: 'anything hung and not bolted', open: /\b(?:is there |have i |whats |what is )?(?:anything|something|what(?:s| is)?)(?: (?:that|which|i|im|ive|we|only|just|after|is|s|on|there|still))* (?:hanging|hung|put(?:ting)?|stuck|sticking|set|sitting|left|leaving|bunged|lifted|thrown) [^.?!;]*?\b(?:not|isnt|never|hasnt been|havent|without)(?: (?:been|got|yet|it))* (?:bolt(?:ed|ing)|tight(?:ened|ening)?|torqu(?:ed|ing)|pinned|fastened|secured|done up|nipped|locked)\b/, weight: 5, make: s => [{ kind: 'provisional', ...partOn(s) }] },
   { name: 'temporary list', open: new RegExp(String.raw`(?:^|[.?!;,] |\band )(?:the )?(?:temporar(?:y|ies)|provisional|loose|finger tight|mocked up|mock ups?) (?:stuff|things|list|parts|fits|bits|items|ones)(?= ?(?:$|[?,.]|on\b|please))`), weight: 2, make: s => asked(s) },
 ];
 
@@ -24,6 +26,14 @@ function asked(s: Seen): Ask[] | undefined {
   }
   const there = /\b(?:on|in) (?:there|her)\b/.exec(text.slice(0, limit)) && spokenOf(s.desk, s.start);
   return [{ kind: 'provisional', ...(there ? { part: there } : {}) }];
+}
+/** The machine or part it is on, where one is named. */
+function partOn(s: Seen): { part?: string } {
+  for (const m of s.desk.text.slice(s.start, s.stop).matchAll(/\b(?:on|in) (?=(?:the|my|that|this|our)\b)/g)) {
+    const t = thingAt(s.desk, s.start + m.index + m[0].length, s.stop);
+    if (t) return { part: t.name };
+  }
+  return {};
 }
 const nextQuestion = (text: string): number | undefined => {
   const m = /(?:,? and|,) (?:what|whats|where|wheres|how|when|whens|who|is|can|do|any)\b/.exec(text.slice(6));

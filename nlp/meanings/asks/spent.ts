@@ -1,5 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { sentenceAt, thingAt } from './desk.ts';
+import { foundIn, sentenceAt, spokenOf, thingAt } from './desk.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const IN = /^(?: (?:so far|already|altogether|all told|all up|all in|now|total|in total|to date|up to now|today|this year|since|back|out|down))*,? (?:on|into|in|for|against|towards|over) (?=(?:the|my|this|that|it|them|both|[a-z]+)\b)/;
@@ -41,6 +41,11 @@ export const SPENT: readonly AskRule[] = [
   { name: 'how deep am I in', open: /\bhow (?:deep|far) (?:am i|are we) in(?:to)?(?: for)?(?: on)? ?/, things: 'maybe', weight: 1, make: s => money(s) },
   { name: 'how much am I into X for', open: /\b(?:how much|what) am i (?:in|into|out) /, things: 'one', tail: /^ for\b/, weight: 3, make: s => money(s) },
   { name: 'how much am I in for', open: /\b(?:how much|what) am i (?:in|out|down|into)(?: (?:it|this|that))?(?: for| of pocket)?(?: (?:on|with|in|into) )?/, things: 'maybe', weight: 2, make: s => money(s) },
+  { name: 'expenditure incurred on X', open: /\b(?:what|how much)(?: (?:total|the|is|was|has been))* (?:expenditure|expense|expenses|outlay|cost|costs|spending|money|sum|amount)(?: (?:have|has|had|i|is|was|been|so far|now|already|in total))* (?:incurred|laid out|run up|expended|committed|disbursed|paid out|spent|sunk|lavished)(?: (?:so far|to date|thus far|already))*/, weight: 4, make: s => money(s) },
+  { name: 'how dear has X been', open: /\bhow (?:dear|expensive|costly|pricey|much of a (?:money|cash) pit)(?: (?:a|an|has|have|is|was|did|are))* /, things: 'one', tail: /^ (?:been|turned out|proved|got|gotten|become|worked out|come out|to me|so far)\b(?: (?:so far|to be|for me|to date))*/, tailNeeded: true, weight: 4, make: s => money(s) },
+  { name: 'cost of X to date', open: /(?:^|[.?!;,] |\b(?:the|total|give me|show me|and) )(?:total |whole |all up |full )?(?:costs?|spend|outlay|bill) (?:of|for|on) /, things: 'one', tail: /^ (?:so far|to date|up to now|thus far|till now|altogether|all told|all in)\b/, tailNeeded: true, weight: 4, make: s => money(s) },
+  { name: 'X cost to date', open: /(?:^|[.?!;,] |\band )(?=(?:the )?[a-z]+(?: [a-z]+){0,2}? (?:costs?|spend|spending|outlay|expenditure) (?:so far|to date)\b)/, things: 'one', tail: /^ ?(?:costs?|spend|spending|outlay|expenditure)? ?(?:so far|to date)\b/, tailNeeded: true, weight: 4, make: s => money({ ...s, names: s.names.map(n => n.replace(/ (?:costs?|spend|spending|outlay|expenditure)$/, '')) }) },
+  { name: 'what does that make (money)', open: /\bwhat(?:s| does| is| do)? (?:that|it|this) (?:make|come to|bring (?:it|us|me) to|add up to|total)(?: (?:it|me|us|altogether|now|so far|in all|all told))*(?= ?(?:$|[?.,]))/, weight: 1, make: s => { const now = foundIn(s.desk, Math.max(0, s.start - 120), s.start).at(-1); const part = spokenOf(s.desk, s.start); const about = part ? { part } : {}; return now?.dim === 'span' && /^hours?|^minutes?/.test(now.value.unit) ? [{ kind: 'timeSpent', ...about }] : undefined; } },
   { name: 'dollars so far', open: /\b(?:whats|what) (?:it|the [a-z]+(?: [a-z]+)?|this [a-z]+(?: [a-z]+)?) (?:has )?cost(?:s)? (?:me )?so far/, weak: true, weight: 1, make: s => { const m = /(?:whats|what) /.exec(s.m[0])!; const t = thingAt(s.desk, s.start + m[0].length, s.stop); return [{ kind: 'spent', ...(t ? { part: t.name } : {}) }]; } },
 ];
 

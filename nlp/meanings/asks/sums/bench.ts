@@ -44,7 +44,7 @@ export const BOLT_STRENGTH: SumKind = {
 export const SUBSTITUTE: SumKind = {
   of: 'substitute',
   ask: [/\b(?:substitut(?:e|ing)|swap(?:ping)?|replac(?:e|ing)) (?:an? )?(?:grade |class )?#~*(?!~)[^.?!]*\b(?:for|with|by) (?:an? )?(?:grade |class )?#/, /\b(?:can|could|will|would|is it (?:ok|okay|all right|safe) (?:to|if)|ok to|okay to|is|are|do|does|may|should)\b[^.?!]{0,90}\b(?:instead of|in place of|for a|replace|substitute|sub for|stand in for|swap(?:ped)? for|rather than)\b/, /\b(?:can|could) i (?:use|put|fit|swap|run|substitute|get away with)\b[^.?!]*\b(?:grade|class|bolt|bolts|8\.8|10\.9)\b/, /\bwill it do (?:instead)?\b/, /\b(?:as (?:good|strong) as|good enough for|equal to|stronger than)\b/],
-  unless: /\b(?:pulley|sheave|belt|swap the)\b/,
+  unless: /\b(?:pulley|sheave|belt|swap the)\b|\bwhat torque\b/,
   given(scope) {
     const out: Given = {};
     const threads = scope.values('thread'), grades = gradesIn(scope.text);
@@ -95,6 +95,7 @@ function limits(scope: Scope, word: string): [number, number, number, number] | 
 export const PRESS_FIT: SumKind = {
   of: 'pressFit',
   ask: [/\b(?:how (?:much|tight)|what|whats)[^.?!]{0,60}\b(?:press(?: fit)?|interference|nip|tight|squeeze)\b/, /\b(?:least|most|worst) (?:and (?:most|least) )?(?:interference|press)\b/],
+  unless: /\b(?:how hot|heat(?:ed|ing)?|temperature|cool(?:ed|ing)?|freez(?:e|ing)|chill(?:ed|ing)?|frozen|oven|torch)\b/,
   given(scope) {
     const hole = limits(scope, '(?:hole|bore|housing|hub)'), shaft = limits(scope, '(?:shaft|pin|bush|bushing|journal|sleeve|race)');
     const unit = scope.measures('mm').length || /\bmm|millimet/.test(scope.text) ? 'mm' : undefined;

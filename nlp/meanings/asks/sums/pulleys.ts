@@ -23,10 +23,11 @@ function sort(scope: Scope, prev?: Given): Pulleys {
   for (const n of scope.numbers()) {
     if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
+    if (!near && /\bcent(?:re|er)s?(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n))) { out.centre ??= n; continue; }
     if (n.value >= 60 && (near || n.value >= 250) && !/^ ?(?:mm|inch|pulley|sheave)/.test(scope.after(n))) { out.speeds.push(n); continue; }
     if (isBelt(scope, n) && n.value > 20) { out.length ??= n; continue; }
     if (centred(scope, n)) out.centre ??= n;
-    else if (pulleyish(scope, n, !!prev)) out.diameters.push(n);
+    else if (pulleyish(scope, n, !!prev) || n.value <= 60 && wheeled(scope, n)) out.diameters.push(n);
   }
   const apart = out.centre ? undefined : thirdAt(scope, out.diameters);
   if (apart) { out.centre = apart; out.diameters = out.diameters.filter(d => d !== apart); }
@@ -40,6 +41,9 @@ function sort(scope: Scope, prev?: Given): Pulleys {
   if (unit && out.length && !out.length.unit) out.length = { ...out.length, unit };
   return out;
 }
+
+/** "crank 5, fan 4": a bare number after what drives or is driven is the size of its pulley, where belts are spoken of. */
+const wheeled = (scope: Scope, n: Figure): boolean => /\b(?:belt|pulleys?|sheaves?|cent(?:re|er)s|between)\b/.test(scope.text) && new RegExp(`(?:${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|end|side|one|about|say))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|teeth|tooth|volts?|grooves?|belts?)\b/.test(scope.after(n));
 
 /** After both pulleys "at 14 inches" is how far apart they are. */
 const thirdAt = (scope: Scope, all: readonly Figure[]): Figure | undefined => all.length === 3 && /\bbelt\b/.test(scope.text) ? all.find((d, i) => i === 2 && /\bat(?: (?:about|around))? $/.test(scope.before(d))) : undefined;
