@@ -72,8 +72,16 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
     const name = /^(?:her|she|he|him)$/.test(pron[0]) ? machineOf(desk, from) ?? spokenOf(desk, from) : spokenOf(desk, from);
     return name && !SHAPE.test(text.slice(from, limit)) ? { name, end: from + pron[0].length } : shaped(desk, from, limit);
   }
-  return shaped(desk, from, limit);
+  return siblingAt(desk, from, limit) ?? shaped(desk, from, limit);
 }
+
+/** "the left one" after "the right brake drum": the same thing on the other side. */
+function siblingAt(desk: Desk, from: number, limit: number): { name: string; end: number } | undefined {
+  const m = /^(?:the|my) ((?:left|right|front|rear|back|top|bottom|inner|outer|upper|lower|near ?side|off ?side)(?: hand)?) ones?\b/.exec(desk.text.slice(from, limit));
+  const was = m && spokenOf(desk, from);
+  return was ? { name: `${m[1]!} ${was.replace(SIDE, '')}`, end: from + m[0].length } : undefined;
+}
+const SIDE = /^(?:left|right|front|rear|back|top|bottom|inner|outer|upper|lower|near ?side|off ?side)(?: hand)? /;
 
 /** "those running boards": words that the tagger does not hold for a name are one after an article, up to the next word of another kind. */
 const SHAPE = /^(?:the|my|them|those|these|that|this|our) ([a-z]+(?: [a-z]+){0,2}?)(?= ?(?:$|[?.,!;:]|(?:and|or|so|for|since|on|in|at|when|before|yet|altogether|all|by|to|with|go|goes|gone|get|is|are|was|were|be|been|land|sat|did|has|have|had|up|back|now|last|this|from|up|off|out|please|going|come|came|again|before|look|looked)\b))/;
@@ -89,7 +97,7 @@ const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; e
   more.lastIndex = t.end;
   const m = more.exec(desk.text);
   if (m) return { name: t.name + m[0], end: t.end + m[0].length };
-  return / set$/.test(t.name) && /^ (?:me back|before|at|to|when)\b/.test(desk.text.slice(t.end)) ? { name: t.name.slice(0, -4), end: t.end - 4 } : t;
+  return / set$/.test(t.name) && (/^ (?:me back|before|at|to|when)\b/.test(desk.text.slice(t.end)) || /\bhow (?:was|were|is|are|had i|did i have)(?: [a-z]+){1,5}$/.test(desk.text.slice(Math.max(0, t.end - 60), t.end))) ? { name: t.name.slice(0, -4), end: t.end - 4 } : t;
 };
 
 /** A name ends before words that never are in one, whatever the tagger holds them for. */

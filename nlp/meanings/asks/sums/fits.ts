@@ -59,7 +59,7 @@ function material(scope: Scope): string | undefined {
   const hits = [...scope.text.matchAll(MATERIAL)].filter(m => !/^ ?(?:brush|wool|rule)/.test(scope.text.slice(m.index + m[0].length)));
   if (!hits.length) return undefined;
   const heated = /\b(?:heat|hot|warm|temperature|cool|cold|freeze|shrink)\b[^.?!]{0,30}?\b(?:on|the|my) (?:the )?([a-z]+(?: [a-z]+)?)/.exec(scope.text)?.[1];
-  const ok = hits.find(m => /^ (?:ring|collar|gear|hub|sleeve|flange|wheel|pulley|sprocket|housing|band|tyre|tire)/.test(scope.text.slice(m.index + m[0].length)) && /\b(?:shrink|heat|hot)\b/.test(scope.text)) ?? hits.find(m => {
+  const ok = hits.find(m => /^ (?:ring|collar|gear|hub|sleeve|flange|wheel|pulley|sprocket|housing|band|tyre|tire)/.test(scope.text.slice(m.index + m[0].length)) && /\b(?:shrink|heat|hot|oven|temperature|warm)\b/.test(scope.text)) ?? hits.find(m => {
     const clause = (scope.text.slice(0, m.index).split(/[.;?!]/).at(-1) ?? '') + (scope.text.slice(m.index).split(/[,.;?!]/)[0] ?? '');
     const sentences = scope.text.slice(0, m.index).split(/[.?!]/);
     const subject = GOES_IN.exec(clause)?.[0] ?? (/\b(?:it|its|thats|theyre)\b/.test(clause.split(',')[0] ?? '') ? GOES_IN.exec(sentences.at(-2) ?? '')?.[0] : undefined);

@@ -34,7 +34,8 @@ function sort(scope: Scope, prev?: Given): Pulleys {
   out.diameters = atMostTwo(scope, out.diameters.filter(d => !/^(?:ft|m)$/.test(d.unit ?? '') || /^ ?(?:pulley|sheave|wheel|drum|flywheel)/.test(scope.after(d))));
   out.diameters.sort((a, b) => a.start - b.start);
   out.speeds.sort((a, b) => a.start - b.start);
-  const unit = out.diameters.find(d => d.unit)?.unit ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined);
+  const far = out.centre?.unit ?? out.length?.unit;
+  const unit = out.diameters.find(d => d.unit)?.unit ?? (/^(?:in|mm|cm)$/.test(far ?? '') ? far : undefined) ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined);
   if (unit) out.diameters = out.diameters.map(d => ({ ...d, unit: d.unit ?? unit }));
   if (!prev && out.diameters.length === 1 && (/\b(?:both|two equal|same size|each|a pair of)\b/.test(scope.text) || pairOf(scope))) out.diameters.push(out.diameters[0]!);
   if (unit && out.centre && !out.centre.unit) out.centre = { ...out.centre, unit };
@@ -65,7 +66,7 @@ const centred = (scope: Scope, f: Figure): boolean => {
   return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
 };
 const isBelt = (scope: Scope, f: Figure): boolean =>
-  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelt(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only|bin|box|rack|wall|hook|bench|van))* $/.test(scope.before(f, 40)));
+  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelts?(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only|bin|box|rack|wall|hook|bench|van))* $/.test(scope.before(f, 40)));
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
   /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 
@@ -183,7 +184,7 @@ export const SHEAVE: SumKind = {
     /\bwhat(?:s| is| does| will| would) (?:that|it|this) (?:give|make|come to|come out|work out)(?: (?:me|the [a-z]+|it|for))*(?: (?:at|to|as|in))?(?: (?:rpm|revs|speed|on the (?:blade|saw|mill|shaft|pump|fan)))?/,
     /\bwhatll (?:it|the [a-z]+(?: [a-z]+)?|that|she) (?:turn|spin|run|do|rev|go|be turning)\b/,
   ],
-  unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b/,
+  unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b|\b(?:slings?|legs)\b/,
   given: sheaveGiven,
   needs: ['d1', 'd2', 'rpm1', 'rpm2'],
   telling: [['d1', 'd2', 'rpm1'], ['d1', 'rpm1', 'rpm2']],
@@ -207,6 +208,7 @@ export const BELT: SumKind = {
     /(?:^|[.?!;,:] )(?:and )?how long(?= ?(?:\?|$))/,
     /\bwhat(?:s)? (?:belt|length)(?: (?:do|does|should|would|will|is|i|it|need|want|that|take|to|order|get|fits?|goes|buy|of|ask for))+\b/,
     /\bwhat(?:s)?(?: the)? (?:shaft )?cent(?:re|er)s?(?: to cent(?:re|er)s?)?(?: distance)?(?: (?:do|does|should|would|will|is|that|it|i|want|need|give|for|be|are|the|shafts?|put|me|this|to|set|at|s))*/,
+    /\bhow far apart(?= ?(?:\?|$))/,
     /\bhow far apart (?:(?:do|does|should|would|will|are|is|must|can) )?(?:the |those |my |i |we )?(?:shafts|pulleys|cent(?:re|er)s|sheaves|set|put|space|mount|need|two|have)/,
     /\bwhat does (?:the |that |my )?belt (?:need to be|have to be|come to|want to be|work out(?: at| to)?|measure)/,
     /\b(?:how much|how long a|what) belt(?:ing)?(?: (?:do|should|will|would) i (?:need|want|order|buy|cut))?/,
