@@ -27,11 +27,13 @@ export const isMachine = (sheet: Sheet, name: string): boolean => {
   const words = name.split(' ');
   return words.length > 1 && !isKnownPart(sheet.ctx.parts, name) && classes.size === 0 && words.every(w => { const k = nounClasses(w); return k.has('machine') && !(k.has('part') && w !== 'engine' && w !== 'pump'); });
 };
+/** "the second pull", "first go": a time that something was tried. */
+const A_TRY = /^(?:first|second|third|fourth|fifth|sixth|tenth|last|next) (?:pull|tug|try|go|kick|swing|turn|crank|push|prod|attempt|shot|touch|time)s?$/;
 const A_UNIT = /^(?:milli|centi|kilo)?(?:met(?:re|er)|gram|lit(?:re|er))s?$|^(?:inch(?:es)?|thou|mils?|psi|amps?|volts?|ohms?|pounds?|ounces?|gallons?|quarts?|pints?|degrees?)$/;
 /** Whether a name can be a part's: the shop's or the trade's, or an unknown word that is no everyday one. */
 export const partLike = (sheet: Sheet, name: string): boolean => {
   const head = name.split(' ').at(-1)!;
-  if (/^\d/.test(name) && !isKnownPart(sheet.ctx.parts, name)) return false;
+  if (/^\d/.test(name) && !isKnownPart(sheet.ctx.parts, name) || A_TRY.test(name)) return false;
   if (isKnownPart(sheet.ctx.parts, name)) return true;
   if (/^(skin|goes|tries|turns|passes|reasons?|problems?|troubles?|ideas?|luck|dogs?|fingers?|thumbs?|knees?|foot|feet|backs?|hands?|eyes?|cats?|legs?|ears?|cows?)$/.test(name)) return false;
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);

@@ -8,12 +8,15 @@ import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { headingOf, underHeading } from './lib/heading.ts';
 import { labelOf } from './lib/label.ts';
-import { ONLY_HOLDS, WRONG_WAY } from './lib/fit-phrases.ts';
+import { HOLDERS, ONLY_HOLDS, STAYS, WRONG_WAY } from './lib/fit-phrases.ts';
 import { fitState, type FitState } from './lib/fit-state.ts';
 
 /** How a part now sits: taken off, tried, held for now, on for good, brought to its torque. */
 export const fit: Meaning = t => {
   const c = t.clause;
+  if (STAYS.test(lowText(t)) && c.neg && t.told.at(-1)?.entry.kind === 'fit' && !c.subj.some(s => !s.carried)) return [];
+  if (/\bonly (one|two|three|four|five|six|half|\d+) of\b/.test(lowText(t)) && c.pred !== 'verb') return []; // so many of them is not all of them
+  if (c.verb?.base === 'come' && /\b(twice|\w+ times|every time|time and again)\b/.test(lowText(t))) return undefined; // shed again and again
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while)$/.test(c.sub)) return undefined;
   const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
@@ -91,7 +94,7 @@ function holds(t: Telling, state: FitState): string | undefined {
   if (state === 'off') return undefined;
   const w = withPhrase(t.sheet, items.slice(Math.max(t.clause.vi, 0)));
   if (w) return w;
-  const on = items.findIndex((i, k) => k > 0 && (i.low === 'on' || i.low === 'by' || i.low === 'from') && items[k + 1]?.np && (isFastener(items[k + 1]!.np!.said) || /\b(wire|string|rope|chain|clamp|clamps|jack|jacks|blocks|sling|stands?|hinges?|latch|pins?|strap|straps|thread|threads)$/.test(items[k + 1]!.np!.said)) && (state === 'temporary' || state === 'tried'));
+  const on = items.findIndex((i, k) => k > 0 && (i.low === 'on' || i.low === 'by' || i.low === 'from') && items[k + 1]?.np && (isFastener(items[k + 1]!.np!.said) || HOLDERS.test(items[k + 1]!.np!.said)) && (state === 'temporary' || state === 'tried'));
   if (on >= 0) return nounsFrom(t.sheet, items, on + 1);
   const comma = items.findIndex((i, k) => i.low === ',' && items[k + 1]?.np && items[k + 1]!.np!.quant !== 'no' && isFastener(lastNoun(items.slice(k + 1))) && k > t.clause.vi);
   return comma >= 0 ? nounsFrom(t.sheet, items, comma + 1) : undefined;

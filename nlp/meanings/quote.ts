@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
-import { bare, isMachine, isSource } from '../clauses/things.ts';
+import { bare, isMachine, isPlaceNoun, isSource } from '../clauses/things.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
 import { textOf } from '../dimensions/part/phrase.ts';
@@ -40,7 +40,7 @@ export const quote: Meaning = t => {
   const alternatives = several(t, reach) ?? alternative(t, c) ?? eachThing(t, c, source);
   if (alternatives) return alternatives;
   const item = what(t, c);
-  if (item?.qty === sums.price) delete item?.qty;
+  if (item && (item.qty === sums.price || !item.thing.plural && (item.qty ?? 0) > 12)) delete item.qty; // a second price is no count
   if (!item || verbForms(item.item).length > 0 && !nounClasses(item.item).size || nounClasses(item.item.split(' ').at(-1)!).has('quantity') && !nounClasses(item.item).has('part')) return undefined;
   if (source === undefined && !/\b(quot|each|apiece|a foot|want|asking|price|goes? for|cost|listed|run)/.test(text)) return undefined;
   return [trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, qty: item.qty && item.qty > 1 ? item.qty : undefined, core: sums.core, tax: sums.tax }) as Entry];
@@ -116,7 +116,7 @@ function alternative(t: Telling, c: Clause): Entry[] | undefined {
 /** What the price is of: a thing that is not the seller; else what was last wanted or named. */
 function what(t: Telling, c: Clause): Goods | undefined {
   const within = sellerSpans(t, c);
-  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !within.some(([a, b]) => g.from >= a && g.to <= b) && !NO_GOODS.test(g.item) && !isMachine(t.sheet, g.item));
+  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !within.some(([a, b]) => g.from >= a && g.to <= b) && !NO_GOODS.test(g.item) && !isMachine(t.sheet, g.item) && !keptIn(c, g));
   if (list[0] && /\bsame\b/.test(lowText(t))) { // "the same bearings"
     const was = t.prior.concat(t.told.map(x => x.entry)).findLast(e => (e.kind === 'quote' || e.kind === 'want' || e.kind === 'order') && e.item.endsWith(list[0]!.item));
     if (was && 'item' in was) return { ...list[0], item: was.item };
@@ -133,6 +133,12 @@ function what(t: Telling, c: Clause): Goods | undefined {
   const name = earlier && 'item' in earlier ? earlier.item : headed(t) ?? topic?.name;
   return name ? { item: name.replace(/ prices?$/, ''), from: c.from, to: c.to, thing: topic ?? { name, from: c.from, to: c.to, plural: false } } : undefined;
 }
+
+/** "had one on the shelf", "in stock": where the seller keeps it is not what he sells. */
+const keptIn = (c: Clause, g: Goods): boolean => {
+  const k = c.items.findIndex(i => i.np !== undefined && i.from <= g.from && g.from < i.to);
+  return k > 0 && /^(on|in|under|behind)$/.test(c.items[k - 1]!.low) && (isPlaceNoun(c.items[k]!.np!) || g.item === 'stock');
+};
 
 /** Words beside a price that name no thing sold. */
 const NO_GOODS = /^(cheapest|dearest|best|price|prices|shipping|post|postage|carriage|delivery|freight|tax|vat|core|core charge|quote|quotation|estimate|figure|offer|reply|answer|change|cash|trade|each|lot|whole lot|set|pair|roll|box|length|bag|tin|can|dozen|piece|job|repair|labour|labor|work|guarantee|warranty|manners|trouble|phone|telephone|email|mind|deal|bargain|total|all|asking|bus|boat|train|ferry|carrier|courier)$|\b(ship|post|shipping|carriage|postage|freight|fiver|tenner|bucks|quid|pounds?|dollars?)$/;

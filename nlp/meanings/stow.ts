@@ -22,6 +22,7 @@ export const stow: Meaning = t => {
   const put = PUTS.test(base) && c.pred === 'verb' && !c.passive && (c.obj.length > 0 || c.subj.some(s => !s.machine)) && (c.verb!.form !== 'base' && c.verb!.form !== 's');
   if (!lying && !put || c.pred === 'none' && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.f?.dim === 'number') return undefined;
   if (/\b(somewhere|someplace|some place|anywhere|the wrong (side|way|end|place|hole))\b/.test(lowText(t)) || base === 'drop' && /\bfloor\b/.test(lowText(t)) || /\bin the (post|mail)\b/.test(lowText(t))) return undefined;
+  if (c.pred === 'be' && !c.verb && /^(money|number)$/.test(c.items[c.vi + 1]?.f?.dim ?? '') && !c.items[c.vi + 2]?.np) return undefined; // "the cheapest was 27.50 at the bearing house"
   const under = t.clauses[t.at - 1];
   if (c.join === ':' && c.pred === 'none' && !c.verb && under && !under.verb && under.pred === 'none' && under.subj.length && c.subj.length === 1 && isPlaceNoun(c.subj[0]!.np ?? ({ said: '' } as never)) && !under.subj.some(s => s.carried || isPlaceNoun(s.np ?? ({ said: '' } as never)))) return under.subj.map(s => ({ kind: 'stow', part: s.name, where: textOf(t.sheet, c.from, c.to).replace(/[.,;]$/, '') }) as Entry); // "hub caps: blue bucket under the stairs"
   const own = things(t, c, lying && !put ? c.subj : c.obj.length ? c.obj : c.subj);
@@ -34,6 +35,8 @@ export const stow: Meaning = t => {
   const place = placeFrom(t.sheet, c.items, Math.max(start, 0));
   if (!place || !isPlace(t, c, place.at, put || c.passive || c.carriedSubj === true && wentOff(t, c))) return undefined;
   if (/^(in|on|out|back) (place|position|order|the way|true|there|it|line|gear|time|a bad way|for)/.test(place.where.toLowerCase()) && !/(in|on) the way (in|out)/.test(place.where)) return undefined;
+  const says = c.pred === 'none' && c.items.slice(place.to).find(i => i.t !== 'adv');
+  if (says && says.t === 'be' && !c.items.slice(place.to).some(i => i.t === 'prep' && i.low !== 'of')) return undefined; // "the gauge in the box is some kind of foreign": where it is only tells which
   const where = tidyPlace(place.where);
   return [...own.map(s => ({ kind: 'stow', part: s.name, where }) as Entry), ...tails(t, c, place.to)];
 };

@@ -4,6 +4,7 @@ import { isPlaceNoun } from '../../clauses/things.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { isFastener } from './fields.ts';
+import { HOLDERS } from './fit-phrases.ts';
 import type { Telling } from '../telling.ts';
 import type { FitState } from './fit-state.ts';
 
@@ -15,6 +16,7 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
   const words = c.rest.map(i => i.low).join(' ');
   if (/^(still |only |just |all )*(finger|hand) ?-?tight/.test(words)) return 'temporary';
   if (/^(now |all |nice and |good and |nicely |up |done up |down )*tight\b/.test(words)) return c.items.some(i => /^(was|were)$/.test(i.low)) || /^tight (to|in|on|at|against|fit)\b/.test(words) ? undefined : 'tight';
+  if (first.t === 'adj' && /^(onto|into)$/.test(second?.low ?? '') && rest[2]?.np && verbForms(first.low).some(f => /^(past|part)$/.test(f.form) && isClass(f.base, 'on'))) return isPlaceNoun(rest[2].np) && !isKnownPart(t.sheet.ctx.parts, rest[2].np.name) ? undefined : 'on'; // "shrunk onto the shaft"
   if (first.t === 'adj' && /^(off|out)$/.test(second?.low ?? '') && verbForms(first.low).some(f => f.form === 'past' && !isClass(f.base, 'fail'))) return 'off'; // "the manifold lifted off"
   if (first.t !== 'prt') return undefined;
   if (first.low === 'on' || first.low === 'in') return seated(t, c, rest, words);
@@ -48,5 +50,5 @@ function seated(t: Telling, _c: Clause, rest: Clause['rest'], words: string): Fi
 function raised(c: Clause, rest: Clause['rest']): FitState | undefined {
   if (c.subj.some(s => s.machine || /\b(pressure|temp|temperature|price|compression|voltage|level|speed|revs|jack|current|window|time|rpm)s?$/.test(s.name))) return undefined;
   const tail = rest.slice(1).filter(i => i.t !== 'mark');
-  return tail.every((i, k) => i.f?.dim === 'when' || i.t === 'cc' || /^(with|by|for|so)$/.test(i.low) || i.np && /^(with|by|for|on|of)$/.test(tail[k - 1]?.low ?? '') && !isPlaceNoun(i.np) || i.low === 'on' && tail[k + 1]?.np && /^(its|their|the)\b/.test(tail[k + 1]!.low) || i.low === 'of') ? 'on' : undefined;
+  return tail.every((i, k) => i.f?.dim === 'when' || i.t === 'cc' || /^(with|by|for|so)$/.test(i.low) || i.np && /^(with|by|for|on|of)$/.test(tail[k - 1]?.low ?? '') && !isPlaceNoun(i.np) || i.low === 'on' && tail[k + 1]?.np && (/^(its|their|the)\b/.test(tail[k + 1]!.low) || isFastener(tail[k + 1]!.np!.said) || HOLDERS.test(tail[k + 1]!.np!.said)) || i.low === 'of') ? 'on' : undefined;
 }

@@ -6,7 +6,7 @@ import { lowText, next, previous, type Telling } from '../telling.ts';
 const LEAD = String.raw`^(?:(?:and|but|so|also|oh|still|then|now|plus|well|no|yes|right|too|, ?) )*`;
 /** Ways to say that something must be got, other than "need" and "buy"; the things follow. */
 const PHRASES: readonly RegExp[] = [
-  new RegExp(String.raw`${LEAD}(?:(?:i|we) (?:'m|am|'re|are) )?(?:still |also |all |nearly |almost |running |getting )*(?:short|short of|short on|missing|lacking|in need of|in the market for|low on|out of|down to (?:the|my|our) last of)(?= )`),
+  new RegExp(String.raw`${LEAD}(?:(?:i|we) (?:'m|am|'re|are) )?(?:still |also |all |nearly |almost |running |getting )*(?:short|short of|short on|missing|lacking|in need of|in the market for|low on|out of|down to (?:the|my|our) last(?: \w+)? of|down to (?:the|my|our) last)(?= )`),
   new RegExp(String.raw`${LEAD}(?:i|we) (?:'m|am|'re|are) (?:still |also |really )*after(?= )`),
   new RegExp(String.raw`${LEAD}(?:(?:i|we) )?(?:'ve |have )?(?:just |nearly |about )*(?:ran|run) (?:clean |right )?out of(?= )`),
   /\b(?:put|write|mark|sign|jot|stick) (?:me|us) down for(?= )/,
