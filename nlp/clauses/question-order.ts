@@ -23,7 +23,7 @@ export function opensQuestion(items: readonly Item[], k: number, cur: readonly I
     if (it.t === 'have' && !isSubjectPronoun(next)) return false;
     if (it.t === 'do' && next?.t === 'np' && items[afterNouns(items, k + 1)]?.t !== 'verb') return false;
     if (bare) return true;
-    return hasPredicate(cur) && prev.t !== 'np' && prev.t !== 'pron' && prev.t !== 'wh' && isSubjectPronoun(next);
+    return hasPredicate(cur) && prev.t !== 'np' && prev.t !== 'pron' && prev.t !== 'wh' && prev.t !== 'modal' && prev.t !== 'to' && isSubjectPronoun(next);
   }
   return false;
 }

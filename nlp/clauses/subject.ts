@@ -42,6 +42,7 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     c.counted = it.low;
     return i + 1;
   }
+  if (it?.np?.stands && /^all\b/.test(it.low) && c.items[i + 1]?.f?.dim === 'number' && isAux(c.items[i + 2]) && memory.topic()) { c.subj = pronoun('them', memory) ?? []; return i + 2; } // "all four are up"
   if (it?.t === 'np') {
     if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4 && !/\b(pin|pivot|bearing|hub|shaft|clutch|spline|bush|mounting|hinge) boss$/.test(it.np!.said) && !(it.np!.said.includes(' ') && ['part', 'consumable', 'fastener'].some(k => nounClasses(it.np!.said).has(k as 'part')))) { // gasket paper is nobody
       c.who = 'person';

@@ -50,8 +50,9 @@ const isShopSource = (t: Telling): boolean => { const s = sourceIn(t.sheet, t.cl
 /** "paid", "gave him twenty for", "handed over", "shelled out": money that left the pocket. */
 function paysOut(t: Telling, c: Clause, money: boolean): boolean {
   const base = c.verb?.base ?? '', text = lowText(t);
-  if (/^(base|ing)$/.test(c.verb?.form ?? 'base') && c.verb?.low !== 'put') return false;
-  if (base === 'pay') return true;
+  const ended = /\b(ended|wound|finished) up (paying|giving|forking|shelling)\b/.test(text);
+  if (!ended && /^(base|ing)$/.test(c.verb?.form ?? 'base') && c.verb?.low !== 'put') return false;
+  if (base === 'pay' || ended) return true;
   if (!/\b(for|on)\b/.test(text) || !money && !c.items.some((i, k) => i.f?.dim === 'number' && /^(for|on)$/.test(c.items[k + 1]?.low ?? ''))) return false;
   return base === 'give' && (c.obj.some(o => isSeller(o.name)) || /\bgave (him|her|them|the \S+( \S+)?) /.test(text)) || base === 'hand' && /\bover\b/.test(text) || /^(shell|fork|stump|cough|splash|lay|part|dish)$/.test(base) && /\b(out|over|up|with|down)\b/.test(text);
 }

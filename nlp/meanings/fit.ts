@@ -19,8 +19,10 @@ export const fit: Meaning = t => {
   if (c.verb?.base === 'come' && /\b(twice|\w+ times|every time|time and again)\b/.test(lowText(t))) return undefined; // shed again and again
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while)$/.test(c.sub)) return undefined;
   const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
+  const fronted = /^(and |but |then |so )*(out|off) (came|went) /.test(lowText(t)) ? c.items.filter(i => i.np && !i.np.stands && partLike(t.sheet, i.np.name) && !isMachine(t.sheet, i.np.name)) : []; // "off came the rocker cover"
+  if (fronted.length && !c.items.some(i => i.t === 'prep')) return fronted.map(i => ({ kind: 'fit', part: i.np!.name, state: 'off' }) as Entry);
   if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
-  if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && c.rest[k + 1]?.np?.stands)) return undefined; // "…and the nuts are in the red one"
+  if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && (c.rest[k + 1]?.np?.stands || c.rest[k + 1]?.t === 'det' && (!c.rest[k + 2] || c.rest[k + 2]!.t === 'adj')))) return undefined; // "…and the nuts are in the red one"
   if (/\b(was|were)\b/.test(lowText(t)) && (WRONG_WAY.test(lowText(t)) || /^(before|when)$/.test(t.clauses[t.at - 1]?.sub ?? '') && c.passive && !c.carriedSubj)) return undefined; // how it was before
   if (/^(put|throw|chuck|toss|drop|go|stick|pop)$/.test(c.verb?.base ?? '') && /\bin with (the|my|its|his|all|them|it)\b/.test(lowText(t)) && !c.rest.some((i, k) => i.low === 'with' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return undefined; // kept together
   if (c.sub === 'once' && t.clauses[t.at + 1] && t.clauses[t.at + 1]!.reality !== 'deed') return undefined; // "once the head is on I can…"
@@ -33,7 +35,7 @@ export const fit: Meaning = t => {
   const state = fitState(t);
   if (!state) return undefined;
   const went = t.told.at(-1)?.entry;
-  if (state === 'on' && c.carriedSubj && went?.kind === 'fit' && went.state === 'off' && c.subj.some(s => s.name === went.part) && /^(sit|lie|stand|hang|lean|rest|be)$/.test(c.verb?.base ?? 'be') && c.rest.some(i => i.np)) return undefined; // "off and sitting on the step"
+  if (state === 'on' && (c.carriedSubj || /^(it|they)$/.test(c.who ?? '')) && went?.kind === 'fit' && went.state === 'off' && c.subj.some(s => s.name === went.part) && /^(sit|lie|stand|hang|lean|rest|be)$/.test(c.verb?.base ?? 'be') && c.rest.some(i => i.np)) return undefined; // "off and sitting on the step"
   const parts = patientsOf(c).filter(p => (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;

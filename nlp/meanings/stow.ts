@@ -21,7 +21,7 @@ export const stow: Meaning = t => {
   const lying = c.pred === 'be' && !c.verb || c.pred === 'none' || /^(sit|hang|lie|live|be|go|lean|rest|wait|soak)$/.test(base) && !c.obj.length && !c.who || c.passive && PUTS.test(base);
   const put = PUTS.test(base) && c.pred === 'verb' && !c.passive && (c.obj.length > 0 || c.subj.some(s => !s.machine)) && (c.verb!.form !== 'base' && c.verb!.form !== 's');
   if (!lying && !put || c.pred === 'none' && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.f?.dim === 'number') return undefined;
-  if (/\b(somewhere|someplace|some place|anywhere|the wrong (side|way|end|place|hole))\b/.test(lowText(t)) || base === 'drop' && /\bfloor\b/.test(lowText(t)) || /\bin the (post|mail)\b/.test(lowText(t))) return undefined;
+  if (/\b(somewhere|someplace|some place|anywhere|the wrong (side|way|end|place|hole))\b/.test(lowText(t)) || base === 'drop' && /\bfloor\b/.test(lowText(t)) || /^(throw|toss|chuck|sling|dump|go|bung|shove)$/.test(base) && THROWN_AWAY.test(lowText(t)) || /\bin the (post|mail)\b/.test(lowText(t))) return undefined;
   if (c.pred === 'be' && !c.verb && /^(money|number)$/.test(c.items[c.vi + 1]?.f?.dim ?? '') && !c.items[c.vi + 2]?.np) return undefined; // "the cheapest was 27.50 at the bearing house"
   const under = t.clauses[t.at - 1];
   if (c.join === ':' && c.pred === 'none' && !c.verb && under && !under.verb && under.pred === 'none' && under.subj.length && c.subj.length === 1 && isPlaceNoun(c.subj[0]!.np ?? ({ said: '' } as never)) && !under.subj.some(s => s.carried || isPlaceNoun(s.np ?? ({ said: '' } as never)))) return under.subj.map(s => ({ kind: 'stow', part: s.name, where: textOf(t.sheet, c.from, c.to).replace(/[.,;]$/, '') }) as Entry); // "hub caps: blue bucket under the stairs"
@@ -41,6 +41,8 @@ export const stow: Meaning = t => {
   return [...own.map(s => ({ kind: 'stow', part: s.name, where }) as Entry), ...tails(t, c, place.to)];
 };
 
+/** Where things go that are not kept. */
+const THROWN_AWAY = /\b(stove|furnace|bonfire|fire|skip|dump|dumpster|trash|garbage|rubbish|tip|burn (pile|barrel)|hedge|ditch|weeds|scrap (bin|heap|pile|bucket)|scrapheap)\b/;
 /** "off and on the sled": what has just come off is kept where the words after say. */
 const wentOff = (t: Telling, c: Clause): boolean => { const e = t.told.at(-1)?.entry; return e?.kind === 'fit' && e.state === 'off' && c.subj.some(s => s.name === e.part); };
 

@@ -40,7 +40,7 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (OFF_ALONE.test(base) && (off || !/\b(up|down|back|together|on|in)\b/.test(prt))) return /^(pull|draw)$/.test(base) && (c.obj.length === 0 && !c.passive && c.verb!.form !== 'part' || base === 'draw' && /\b(on paper|sketch\w*|to scale|amps?)\b/.test(lowText(t))) && !off ? undefined : 'off';
   if (base === 'hang' && c.rest.some((i, k) => /^(on|off|from|in|by|behind|over|against)$/.test(i.low) && KEPT_ON.test(placeWords(c, k + 1)))) return undefined; // kept there, not held on the machine
   if (HELD.test(base) && c.ing && !on) return undefined;
-  if (base === 'sit' && (on || prt === '')) return on ? 'on' : c.subj.length > 0 && /\bjust sitting (there|in|on)?\b/.test(lowText(t)) && !c.rest.some(i => i.np && isPlaceNoun(i.np)) ? 'temporary' : undefined;
+  if (base === 'sit' && (on || prt === '')) return on ? 'on' : c.subj.length > 0 && /\b(just|only) (sitting|sat)\b/.test(lowText(t)) && !c.rest.some(i => i.np && isPlaceNoun(i.np)) ? 'temporary' : undefined;
   if (OFF_WITH.test(base) && off) return loosening(base, c, prt) ? 'off' : undefined;
   if (HELD.test(base)) return /\b(on|in|up|back|over|down)\b/.test(prt) && !(/^(on|to|from|in|by|against|over|behind|under)$/.test(c.rest[0]?.low ?? '') && KEPT_ON.test(placeWords(c, 0))) || TEMPORARY.test(lowText(t)) && base !== 'hang' || toward && !/^(rest|wire|tie|clamp|wedge|strap)$/.test(base) ? 'temporary' : base === 'hang' && !c.rest.some((i, k) => (i.t === 'prep' || i.t === 'prt' && c.rest[k + 1]?.np) && !/^(with|for|by)$/.test(i.low)) ? 'temporary' : undefined;
   if (base === 'lay' && on) return 'on';
