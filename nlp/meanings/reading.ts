@@ -20,7 +20,8 @@ export const reading: Meaning = t => {
   const run = meter(t);
   if (run) return [run];
   if (/\b(book|manual|should be|supposed|says)\b/.test(lowText(t).replace(/\b(where|when|against|and|but) (the )?(book|manual)\b.*$/, '').replace(/\b(dial|gauge|indicator|mike|mic|micrometer|meter|clock|caliper|calipers|verniers?|tester|ammeter|voltmeter) says\b/, '')) && !/\b(i|we) (got|get|measure|read)/.test(lowText(t))) return undefined;
-  const got = [...counts(t, c), ...measures(t, c)];
+  const counted = counts(t, c);
+  const got = counted.some(e => e.kind === 'reading' && e.what === 'bars') ? counted : [...counted, ...measures(t, c)]; // "counted 28 bars" is no pressure
   if (got.length === 1 && (restates(t, got[0]!) || concludes(t, got[0]!))) return [];
   return got.length ? got : undefined;
 };

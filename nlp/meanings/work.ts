@@ -63,6 +63,8 @@ const isWork = (t: Telling, c: Clause): boolean => {
   if (begun && (form === 'ing' || form === 'base') && (isClass(base!, 'off') || isClass(base!, 'on') || isClass(base!, 'work') || isClass(base!, 'tight'))) return c.obj.length > 0 || c.subj.length > 0;
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
   if (isClass(base!, 'fail') && CONDITION.has(c.verb!.low) && (c.carriedSubj && !c.who && c.subj.some(s => !partLike(t.sheet, s.name)) || !c.obj.length && !c.passive && !/^(i|we|he|they|she)$/.test(c.who ?? ''))) return false; // "wind caught the door and bent the hinge", "turns out bent"
+  if (isClass(base!, 'fail') && !c.passive && !c.who && c.subj.some(s => !s.carried && partLike(t.sheet, s.name)) && new RegExp(`\\b${c.verb!.low} (off |out |up |through )?(its|their|her) `).test(lowText(t))) return false; // "the ram blew its packing"
+  if (base === 'blow' && form === 'past' && c.who === 'she') return false;
   if (base === 'rub' && /\b(through|thin|away)\b/.test(lowText(t))) return false;
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;
   if (isClass(base!, 'fail') && !c.obj.length && c.carriedSubj && c.join === ',' && !c.who) return false; // "turned up, bent in half by the post"
@@ -165,8 +167,8 @@ function tried(t: Telling): Entry[] | undefined {
 function coated(t: Telling): Entry[] | undefined {
   const c = t.clause;
   if (/^(get|have)$/.test(c.verb?.base ?? 'have') && c.subj.some(s => !s.carried && partLike(t.sheet, s.name))) {
-    const k = c.items.findIndex((i, n) => /\b(coats?|dose|lick|layer)$/.test(i.np?.said ?? i.low) && c.items[n + 1]?.low === 'of' && c.items[n + 2]?.np);
-    const what = k >= 0 ? c.items[k + 2]!.np!.said : undefined;
+    const k = c.items.findIndex((i, n) => /\b(coats?|dose|lick|layer)$/.test(i.np?.said ?? i.low) && c.items[n + 1]?.low === 'of' && (c.items[n + 2]?.np || c.items[n + 2]?.t === 'adj'));
+    const what = k >= 0 ? c.items[k + 2]!.np?.said ?? c.items[k + 2]!.low : undefined; // a colour may stand alone: "its second coat of green"
     if (what) return c.subj.map(s => ({ kind: 'work', part: s.name, action: COATS[what.split(' ').at(-1)!] ?? 'paint', product: what }) as Entry);
   }
   if (!/^(put|get|slap|throw|lay|brush|spray|rub|have|wipe|apply|roll|hit|shoot|dust|coat)$/.test(c.verb?.base ?? '')) return undefined;

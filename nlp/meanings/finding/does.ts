@@ -14,7 +14,7 @@ export function acted(t: Telling): Entry[] | undefined {
   const base = verb.base!;
   if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' && !unnamed(t).length || base === 'read' && c.rest[0]?.f) return undefined;
   if (dims(c.items, 'money').length || /^(that|this)$/.test(c.who ?? '') && /^(go|make|mean|come|leave|do|get|take|put|call|need|want)$/.test(base) || base === 'hang' && /^(in|on|from|by)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '')) return undefined;
-  const broken = wreckedBy(t);
+  const broken = wreckedBy(t) ?? lostOwn(t);
   if (broken) return broken;
   const parts = partsOf(t, c.subj.length ? lined(t, c.subj) : unnamed(t));
   const she = c.who === 'she' && c.subj.some(s => s.carried) && (isClass(base, 'state') || isClass(base, 'fail')) && (c.rest.some(i => i.t !== 'mark') || /^(hold|leak|weep|drip|pass|fail|seal|work|break|crack|snap)$/.test(base));
@@ -84,6 +84,15 @@ function wreckedBy(t: Telling): Entry[] | undefined {
   const after = c.obj.at(-1)!.to, rest = after < c.to ? condition(t, c, after) : '';
   const by = mine || /^(break|snap|crack|shear|split|bend)$/.test(base) ? '' : `by ${c.subj[0]!.np?.said ?? c.subj[0]!.name}`;
   return parts.map(p => make(p.name, [c.verb!.low, rest, by].filter(Boolean).join(' '), verdictIn(rest)));
+}
+
+/** "the ram blew its packing", "the arm has lost its roller", "the bearing ate its cage": what a part did to what was its own is how it was found. */
+function lostOwn(t: Telling): Entry[] | undefined {
+  const c = t.clause, parts = partsOf(t, c.subj.filter(s => !s.carried));
+  if (c.passive || c.neg || !parts.length || !c.obj.length || c.who || !/^(past|part)$/.test(c.verb!.form ?? '') || !/^(blow|lose|throw|shed|spit|drop|eat|chew|break|shear|strip|burst|pop|split|crack|tear|snap|spill|dump)$/.test(c.verb!.base!)) return undefined;
+  if (!new RegExp(`\\b${c.verb!.low} (off |out |up |through )?(its|their|her) `).test(lowText(t))) return undefined;
+  const text = condition(t, c, c.verb!.from);
+  return parts.map(p => make(p.name, text, verdictIn(text)));
 }
 
 /** "battery won't hold a charge": what a part refuses to do now is how it is. */

@@ -19,6 +19,8 @@ export function fragment(t: Telling): Entry[] | undefined {
   const k = items.findIndex(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb' && isClass(i.base ?? '', 'fail'));
   const topic = t.memory.topic();
   const none = items.findIndex(i => i.np?.quant === 'no' && FAULT.test(i.np.said.split(' ').at(-1)!));
+  const nor = items[0]?.t === 'neg' && items[1]?.np && FAULT.test(items[1].np.said.split(' ').at(-1)!) && items.length === 2; // "tested it at 1500 psi and not a drip"
+  if (k < 0 && nor && topic && !topic.machine && t.told.at(-1)?.clause === t.clauses[t.at - 1]) return [make(topic.name, said(t.sheet, items[0]!.from, items[1]!.np!.to))];
   if (k < 0 && none === 0 && topic && !topic.machine) return [make(topic.name, said(t.sheet, items[0]!.from, items[0]!.to))];
   if (k < 0 || !topic || topic.machine) return undefined;
   const lead = items.slice(0, k);

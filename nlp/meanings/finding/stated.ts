@@ -16,6 +16,7 @@ export function stated(t: Telling): Entry[] | undefined {
   if (first && /^(ready|done|finished|due|next|here|nearly|careful|sure|afraid|glad|happy|sorry|possible|worth|able)$/.test(first.low) && !/past it|junk/.test(first.low)) return undefined;
   if (/^(it|that|this)$/.test(c.who ?? '') && !/\btoo \w+$/.test(lowText(t)) && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
   if (!parts.length || !first) return undefined;
+  if (parts.some(p => p.np?.quant === 'no' && !p.carried)) return undefined; // "no gasket paper left": what there is none of is in no state
   if (first.low === 'like' && parts.every(p => isStuff(p.name) && !/oil|coolant|water|petrol|fuel|grease|paraffin|diesel/.test(p.name))) return undefined;
   if (first.t === 'prt' && rest[1]?.f) return undefined;
   const kept = first.low === 'in' && /\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim)\b/.test(lowText(t)); // "in excellent order"

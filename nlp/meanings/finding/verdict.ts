@@ -38,6 +38,7 @@ export function verdictOnly(t: Telling): Entry[] | undefined {
   const v = verdictIn(text);
   if (c.reality === 'hearsay' || /^(while|when)$/.test(c.sub ?? '') || /\b(probably|might|perhaps|would|wish)\b|^maybe\b/.test(text)) return undefined;
   if (c.subj.some(s => s.from >= c.from && s.np?.stands && (/^(rest|others?)$/.test(s.np.said) || (s.np.count ?? 1) > 1))) return undefined; // of the others, not of what was said before
+  if (/^(?:and |but |, ?)*(?:rest|others?) (?:of \w+ )?(?:is|are|was|were)\b/.test(text)) return undefined; // "rest are fine"
   const some = counted(t, c);
   if (some && c.pred === 'be') return undefined; // "the other two are scrap" is said of two
   if (!v || c.neg || c.pred === 'none' && c.items.some(i => i.f?.dim === 'number')) return undefined;

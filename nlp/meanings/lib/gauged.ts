@@ -1,5 +1,5 @@
 import { isKnownPart } from '../../dimensions/part/known.ts';
-import type { Clause } from '../../clauses/clause.ts';
+import { dims, type Clause } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
 import { isMachine, isStuff, partLike } from '../../clauses/things.ts';
 import { PERSONS } from '../../words/persons.ts';
@@ -39,6 +39,7 @@ interface State { part?: string; what?: string; unit?: string; /** The figure be
 export function gauged(t: Telling, c: Clause): { part: string; what: string; value: number; unit?: string }[] | undefined {
   const figures = figuresOf(t.sheet, c);
   if (!figures.length || c.pred === 'verb' && !MEASURED.test(c.verb!.base ?? '')) return undefined;
+  if (tallied(c)) return undefined;
   const state = opening(t, c);
   const first = c.subj[0];
   const fronted = first && first.from >= figures[0]!.lead[0] && first.to <= figures[0]!.from && (first.np?.stands || isKnownPart(t.sheet.ctx.parts, first.name)) && partLike(t.sheet, first.name) ? first.name : undefined;
@@ -65,6 +66,14 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
   });
   return out.length || figures.length > 1 || book ? out : undefined;
 }
+
+/** "thirty-one are good", "the remaining five are worn": how many are so is no figure of the gauge before. */
+const tallied = (c: Clause): boolean => {
+  const be = c.items.findIndex(i => i.t === 'be'), lead = c.items.slice(0, Math.max(be, 0));
+  const half = c.items.findIndex(i => /^half\b/.test(i.low) && (i.f?.dim === 'number' || i.np !== undefined));
+  if (c.pred === 'have' && half >= 0 && c.items.slice(half + 1).some(i => i.t === 'adj' || i.t === 'verb' && i.form === 'part') && !dims(c.items, 'measure').length) return true; // "has half its crown burnt away"
+  return c.pred === 'be' && lead.some(i => i.f?.dim === 'number' || i.np?.stands && i.np.count !== undefined) && c.items.slice(be + 1).every(i => !i.f) && c.items.slice(be + 1).some(i => i.t === 'adj' || i.t === 'verb');
+};
 
 /** "my neighbour reckons the head takes 60": another's word. */
 export const secondHand = (c: Clause): boolean => c.items.some((x, k) => x.t === 'verb' && /^(say|reckon|claim|tell|swear|figure|think|guess|suppose|believe|bet)$/.test(x.base ?? '') && c.items.slice(0, k).some(p => p.np && PERSONS.test(p.np.said) || /^(he|she|they|somebody|someone|everybody|i)$/.test(p.low)))

@@ -59,7 +59,7 @@ function countedOff(t: Telling, c: Clause): Entry[] | undefined {
   if (value === undefined || !Number.isInteger(value)) return undefined;
   const thing = source.items.slice(source.vi + 1).find(i => i.np), inIt = source.items.find((i, k) => k > source.vi && i.np && /^(in|on|round|around)$/.test(source.items[k - 1]?.low ?? ''))?.np;
   const what = f?.dim === 'measure' ? 'bars' : thing?.np?.said;
-  const part = inIt && !inIt.stands && inIt !== thing?.np ? inIt.name : t.memory.all().find(x => x.name !== thing?.np?.name)?.name;
+  const part = inIt && !inIt.stands && inIt !== thing?.np ? inIt.name : c.subj.find(s => !s.carried && s.np !== thing?.np && !isMachine(t.sheet, s.name))?.name ?? t.memory.all().find(x => x.name !== thing?.np?.name)?.name;
   return what && part ? [trim({ kind: 'reading', part, what, value, unit: 'count', asWas: asWas(t, c) || undefined }) as Entry] : undefined;
 }
 

@@ -43,8 +43,13 @@ export const FINDINGS: ToldCorpus = {
     ...told([found('inner race', 'spins like new', 'good')], ['Inner race spins like new.', 'The inner race spins like new.']),
     ...told([found('left tie rod end', 'good', 'good'), found('right tie rod end', 'torn')], ['left tie rod end is good, right tie rod end is torn', 'Left tie rod end is good. Right tie rod end is torn.']),
     ...told([found('left sprocket', 'good', 'good'), found('right sprocket', 'chipped')], ["Left sprocket is good, right one's chipped.", 'left sprocket is good and the right one is chipped', "The left sprocket's good. The right one's chipped."]),
+    ...told([found('lift ram', 'blew its seals')], ['The lift ram blew its seals.', 'lift ram blew its seals']),
+    ...told([found('pilot bearing', 'ate its cage')], ['The pilot bearing ate its cage.', 'Pilot bearing ate its cage.']),
+    ...told([found('piston', 'half its crown burnt away')], ['The piston has half its crown burnt away.', 'piston has half its crown burnt away']),
+    ...told([{ kind: 'work', part: 'lift ram', action: 'test' }, { kind: 'reading', part: 'lift ram', what: 'pressure', value: 1500, unit: 'psi' }, found('lift ram', 'not a drip')], ['Tested the lift ram at 1500 psi and not a drip.', 'tested the lift ram at fifteen hundred psi and not a drip']),
   ],
   never: [
+    'No gasket paper left.', 'no grease left in it', 'She blew a smoke ring.',
     'Mail was light today.', 'Pajamas inside out tonight.', 'Patient discharged.', 'Fog thick enough to lean on.', 'Himself has not to start it.', "That's wear, not workmanship.", 'Nobody touches it, and that goes for the cat.', 'Six needles are required, not five.', "If the frame's cracked she's finished.", 'I tell my class everything can be fixed.', 'Whoever had it before me was a butcher.', 'It ran.', 'Engine fired on the first pull.', 'The crosshead hangs in two clamps.',
     'What, furthermore, is 0.6 of a millimetre in inches?', 'For the moment the largest is acceptable.',
     'If the block is cracked I will need another.', 'I hope the head is not cracked.', "Don't know if the pump is any good.", 'He says the bearing is probably shot.', 'I was tired.', 'The weather is fine.', "It's cold in here.", 'The neighbour is a good man.', 'My back is killing me.', 'The coffee is cold.', 'I am done for today.', "It's late.", 'The shop is a mess.', 'Cleaned the block.', 'Is the pump any good?', 'The manual is wrong.', 'might be cracked',

@@ -37,6 +37,7 @@ export const READINGS: ToldCorpus = {
     ...told([read('radiator cap', 'pressure', 7, 'psi')], ['Radiator cap holds 7 psi.', 'radiator cap holds seven pounds psi'].slice(0, 1)),
     ...told([read('bull gear', 'teeth', 84, 'count')], ['Bull gear has 84 teeth.', 'I counted 84 teeth on the bull gear.', "Bull gear's got 84 teeth."]),
     ...told([read('top ring', 'gap', 0.35, 'mm'), read('second ring', 'gap', 0.9, 'mm')], ['Top ring gap 0.35 mm. Second ring gap 0.90 mm.', 'top ring gap 0.35 mm, second ring gap 0.9 mm'], { parts: ['top ring', 'second ring'] }),
+    ...told([read('grate', 'bars', 28, 'count')], ['the grate i counted twenty eight bars', 'the grate i counted twenty eight bars on it']),
   ],
   never: [
     'Two tenths of a thou, for anybody reading this.', "Ram rod's pitted about a foot up from the gland.", 'The chain is a foot too long.', 'Six needles are required, not five.',
