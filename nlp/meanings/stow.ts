@@ -42,7 +42,7 @@ export const stow: Meaning = t => {
 };
 
 /** Where things go that are not kept. */
-const THROWN_AWAY = /\b(stove|furnace|bonfire|fire|skip|dump|dumpster|trash|garbage|rubbish|tip|burn (pile|barrel)|hedge|ditch|weeds|scrap (bin|heap|pile|bucket)|scrapheap)\b/;
+const THROWN_AWAY = /\b(stove|furnace|bonfire|fire|skip|dump|dumpster|trash|garbage|rubbish|tip|burn (pile|barrel)|hedge|ditch|weeds|scrapheap)\b/;
 /** "off and on the sled": what has just come off is kept where the words after say. */
 const wentOff = (t: Telling, c: Clause): boolean => { const e = t.told.at(-1)?.entry; return e?.kind === 'fit' && e.state === 'off' && c.subj.some(s => s.name === e.part); };
 

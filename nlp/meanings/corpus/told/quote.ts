@@ -34,6 +34,7 @@ export const QUOTES: ToldCorpus = {
     ...told([{ kind: 'quote', item: 'brackets', source: 'electroplater', price: 130 }], ['the quotation from the electroplater came to 130 for the brackets, carriage extra']),
     ...told([{ kind: 'quote', item: 'white oak', source: 'sawyer', price: 6 }], ['the sawyer quoted me 6 a board foot for white oak']),
     ...told([{ kind: 'quote', item: 'carb', source: 'breaker', price: 60 }, { kind: 'quote', item: 'carb', source: 'young fella', price: 40 }], ['sixty for the carb off the breaker, forty from the young fella but no float']),
+    ...told([{ kind: 'finding', part: 'furrow opener', condition: 'worn' }, { kind: 'quote', item: 'furrow opener', source: 'forge', price: 55 }], ["The furrow opener's worn. The forge would do it for 55.", 'Furrow opener is worn. The forge could do it for 55.']),
   ],
   never: ["and he's eighty-one", 'He wants to see the tractor at 4.', 'The carrier left the crankshaft on the porch.', 
     'Bought a head gasket for 40 dollars.', 'Ordered a head gasket from the yard, 40 dollars.', 'I paid the yard 40 dollars.', 'The yard does not have one.', "The yard didn't want 40 for it.", 'If the yard wants 40 dollars for it I will go elsewhere.', 'The head is at forty pounds.', 'torqued to 40 foot pounds', 'The yard has had my head for forty days.',

@@ -13,7 +13,7 @@ export const STOWS: ToldCorpus = {
     ...told([{ kind: 'stow', part: 'hub caps', where: 'blue bucket under the stairs' }], ['Hub caps: blue bucket under the stairs.']),
     ...told([{ kind: 'stow', part: 'grain tray', where: 'on four drums' }], ['The grain tray is on four drums.']),
   ],
-  never: [
+  never: ['The cheapest I found was 27.50 at the bearing house.', 'The gauge in the box is some kind of foreign.', 'Threw the old gasket in the stove.', 'Chucked the old hose on the bonfire.', 'Tossed the split pins in the trash.', 
     'The beam is 320 kilos on three legs.', 'Put the cover on with the four bolts.',
     'Chucked the magneto in the post to the winding shop.', 'Put the pump in the mail this morning.',
     'The spare key is somewhere in the house.',
