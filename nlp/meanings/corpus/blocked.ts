@@ -13,6 +13,6 @@ export const BLOCKED_CORPUS: AskCorpus = {
     { text: 'Sanded the hood inside and out. Can I paint it yet?', asks: [{ kind: 'blocked', part: 'hood' }] },
     { text: 'greased the pulley can it go on now', asks: [{ kind: 'blocked', part: 'pulley' }] },
   ],
-  never: [
+  never: ['Any obstacle to the head going on is gone now that the studs are in.', 
     "Put the canvas can this on the rollers to see if it tracks.",'I can put the radiator on tomorrow.', "Can't hitch the sweep until the king bolt's back.", 'I can weld the back one.', 'Nothing is holding it up now.', 'The radiator is ready.', 'So what can you do.'],
 };

@@ -15,6 +15,6 @@ export const FORECAST_CORPUS: AskCorpus = {
     ...same({ kind: 'forecast', from: '2026-03-21', to: '2026-03-22' }, ["what's the weather for the weekend", 'is it going to be dry at the weekend', 'will it rain over the weekend', 'forecast for the weekend']),
     ...same({ kind: 'forecast', for: 'spray the fenders', from: '2026-03-23', to: '2026-03-29' }, ['which day next week is good to spray the fenders', 'when is a good day to spray the fenders next week', 'is there a dry day next week to spray the fenders']),
   ],
-  never: [
+  never: ['We can paint the hood on Saturday, the day after the fair.', 
     "Going to freeze hard tonight by the smell of it, so I drained the hopper.",'Rain tomorrow and Wednesday.', "It's going to rain tomorrow.", 'Radio says snow through Sunday.', "I'll be up the tower Saturday if it isn't windy.", "It's too cold to paint.", 'Weather permitting I will paint it.', 'It rained all day.'],
 };

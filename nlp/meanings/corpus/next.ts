@@ -14,5 +14,5 @@ export const NEXT_CORPUS: AskCorpus = {
     ...same({ kind: 'next', place: 'outdoors' }, ['what can i do outside', 'Anything I can be at outdoors?', 'what outside work have I got', 'any outdoor jobs']),
     ...same({ kind: 'next', minutes: 45, place: 'indoors' }, ['three quarters of an hour to kill inside, what can I do', '45 minutes indoors, what should I tackle', "Stuck inside with 45 minutes. What's next?"]),
   ],
-  never: ["I'm going to grind the key next.", 'Next week I will paint it.', 'They come in boxes of twelve so what can you do.', 'Half an hour on the pinion face.', 'Two hours on the sweep.', 'Nothing I can do about it now.'],
+  never: ['He asked what next and we said dinner.', "I'm going to grind the key next.", 'Next week I will paint it.', 'They come in boxes of twelve so what can you do.', 'Half an hour on the pinion face.', 'Two hours on the sweep.', 'Nothing I can do about it now.'],
 };

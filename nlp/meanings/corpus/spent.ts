@@ -12,6 +12,6 @@ export const SPENT_CORPUS: AskCorpus = {
     ]),
     ...same({ kind: 'spent' }, ['how much have I spent', 'what have I spent so far', 'total spent so far', 'How much money have I put in altogether?', "what's the total spend to date"]),
   ],
-  never: [
+  never: ['Cost of the radiator to date is 240.', 
     "Table's hung on the rail with two clamps.", 'The feed screw is in for keeps.','Spent forty dollars on hose.', 'I have spent enough on that windmill.', "Don't ask how much I spent.", 'Spent three hours on the windmill.'],
 };
