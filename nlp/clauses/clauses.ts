@@ -40,6 +40,8 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
 function spokenOf(sheet: Sheet, c: Clause, memory: Memory): Thing[] {
   const meets = c.pred === 'verb' && c.subj.length > 0 && c.obj.length > 0 && /^(it|she|they|he|that)$/.test(c.who ?? '') && MEETS.test(c.verb?.base ?? '');
   const aside = c.pred === 'none' && c.join === ',' && c.items.every(i => i.np || i.t === 'adv' || i.t === 'mark' || i.f?.dim === 'when') && isStuff(c.subj[0]?.name ?? '');
+  const [whole, own] = c.pred === 'none' ? c.items : [];
+  if (whole?.np && !whole.np.stands && whole.np.count === undefined && own?.np?.count !== undefined && partLike(sheet, whole.np.name)) return [{ name: whole.np.name, from: whole.from, to: whole.to, np: whole.np, plural: isPlural(whole.np.name) }]; // "drive chain 54 links"
   const things = c.about ?? (meets ? c.subj : aside ? [] : [...c.subj.filter(x => !x.carried || !c.obj.length), ...c.obj]);
   return things.map(ofPart).map(x => ({ ...x, name: x.name.replace(/ (cracks?|rust|dirt|holes?|leaks?)$/, '') }))
     .filter(x => partLike(sheet, x.name) && !FLAW.test(x.name) && !NAMED.test(x.name) && (!isStuff(x.name) || /^(need|want|buy|get|order|mix|pay|pick|find)$/.test(c.verb?.base ?? (memory.topic() ? '' : 'need'))));

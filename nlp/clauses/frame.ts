@@ -118,6 +118,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
     c.obj = of.np ? thingAt(sheet, items, i + 2, memory) ? [thingAt(sheet, items, i + 2, memory)!.thing] : [] : pronoun(of.low, memory) ?? [];
     i += 3;
   }
+  else if (it?.f?.dim === 'number' && items[i + 1]?.t === 'prt' && PARTICLE.test(items[i + 1]!.low) && !items[i + 2]?.np && /^(i|we|he|they)$/.test(c.who ?? 'i') && DONE_TO.some(k => isClass(c.verb?.base ?? '', k)) && memory.topic()?.plural) { c.obj = [{ ...memory.topic()!, carried: true }]; i++; } // "they're here, drove thirty in"
   particles();
   c.rest = items.slice(i);
   causes(c, i);

@@ -29,7 +29,7 @@ export function afterNouns(items: readonly Item[], k: number, commas = true): nu
     if (items[i]?.t !== 'np') return i;
     i++;
     while (items[i] && (items[i]!.t === 'prep' || items[i]!.t === 'prt') && (items[i + 1]?.t === 'np' || items[i]!.low === 'of' && items[i + 1]?.t === 'pron')) i += 2;
-    if ((items[i]?.t === 'cc' && items[i]!.low !== 'but' || commas && items[i]?.low === ',') && items[i + 1]?.t === 'np') { i++; continue; }
+    if ((items[i]?.t === 'cc' && !/^(but|so|then|yet)$/.test(items[i]!.low) || commas && items[i]?.low === ',') && items[i + 1]?.t === 'np') { i++; continue; }
     if (items[i]?.low === ',' && items[i + 1]?.t === 'cc' && items[i + 2]?.t === 'np') { i += 2; continue; }
     return i;
   }

@@ -26,6 +26,7 @@ export function reality(c: Clause): Reality {
   if (/\b(might|may|could|perhaps|maybe|possibly|probably|would|i 'd)\b/.test(head) && !/\bcould (see|hear|feel|get)\b/.test(head)) return /\b(would|'d) (like|love|rather)|\bwish\b/.test(head) ? 'wish' : 'maybe';
   if (/(^|\s)'d\b/.test(head)) return 'maybe';
   if (/(^| )'ll( |$)|\b(will|shall|going to|won't|shan't|plan to|planning to|propose to|want to|intend to|about to)\b/.test(head)) return 'plan';
+  if (/^(i|we)$/.test(c.who ?? '') && c.verb?.form === 'ing' && /^(send|post|ship|mail)$/.test(c.verb.base ?? '') && /(^| )('m|am|'re|are)\b/.test(head)) return 'plan'; // "I'm sending it out first thing"
   if (/\b(wish|hope|hoping|hopefully|like to|love to)\b/.test(head)) return 'wish';
   if (/\bcan\b/.test(head)) return 'maybe';
   return 'deed';

@@ -12,6 +12,7 @@ export const finding: Meaning = t => {
   const c = t.clause;
   if (c.asks || c.sub && /^(if|unless|until|till|before|that|which|who|whether|so|how|what|where|why|when|than|as)$/.test(c.sub)) return undefined;
   if (c.who === 'it' && /\b(too|got|getting|was|is) (too )?(cold|dark|late|wet|hot|windy|damp) (to|out|for|in here)\b/.test(lowText(t))) return undefined;
+  if (/\bdone for (the (day|night|evening|week|year)|today|tonight|now)\b/.test(lowText(t)) || /^(that|this) ?('s|is) (me|us)\b/.test(lowText(t))) return undefined; // "that's me done for the night"
   if (underIf(t)) return undefined;
   if (/^(cond|hearsay)$/.test(c.reality) || c.join === 'so' && c.neg && c.pred === 'verb' && t.at === 0) return undefined;
   const later = verdictOnly(t);

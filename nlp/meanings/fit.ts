@@ -26,16 +26,18 @@ export const fit: Meaning = t => {
   if (/\b(was|were)\b/.test(lowText(t)) && (WRONG_WAY.test(lowText(t)) || /^(before|when)$/.test(t.clauses[t.at - 1]?.sub ?? '') && c.passive && !c.carriedSubj)) return undefined; // how it was before
   if (/^(put|throw|chuck|toss|drop|go|stick|pop)$/.test(c.verb?.base ?? '') && /\bin with (the|my|its|his|all|them|it)\b/.test(lowText(t)) && !c.rest.some((i, k) => i.low === 'with' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return undefined; // kept together
   if (c.sub === 'once' && t.clauses[t.at + 1] && t.clauses[t.at + 1]!.reality !== 'deed') return undefined; // "once the head is on I can…"
-  if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out)$/.test(c.prt.join(' ')) && !c.rest.some(i => i.np)) return undefined; // "it's going back", "it's coming off again"
+  if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out|down)$/.test(c.prt.join(' ')) && !c.rest.some((i, k) => i.np && c.rest[k - 1]?.low !== 'for')) return undefined; // "it's going back", "it's coming off again"
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
   const listed = underHeading(t);
   const as = listed && HEADS[listed.says];
   if (HEADS[headingOf(t) ?? '']) return [];
   if (listed && as) return listed.things.filter(p => partLike(t.sheet, p.name)).map(p => ({ kind: 'fit', part: p.name, state: as }) as Entry);
   const state = fitState(t);
+  const anew = state ? undefined : thereNew(t);
+  if (anew) return [{ kind: 'fit', part: anew, state: 'on' } as Entry];
   if (!state) return undefined;
   const went = t.told.at(-1)?.entry;
-  if (state === 'on' && (c.carriedSubj || /^(it|they)$/.test(c.who ?? '')) && went?.kind === 'fit' && went.state === 'off' && c.subj.some(s => s.name === went.part) && /^(sit|lie|stand|hang|lean|rest|be)$/.test(c.verb?.base ?? 'be') && c.rest.some(i => i.np)) return undefined; // "off and sitting on the step"
+  if (state === 'on' && (c.carriedSubj || /^(it|they)$/.test(c.who ?? '')) && went?.kind === 'fit' && went.state === 'off' && c.subj.some(s => s.name === went.part || went.part.endsWith(` ${s.name}`)) && /^(sit|lie|stand|hang|lean|rest|be|go)$/.test(c.verb?.base ?? 'be') && c.rest.some(i => i.np)) return undefined; // "off and sitting on the step"
   const parts = patientsOf(c).filter(p => (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
@@ -55,6 +57,16 @@ function hasIt(t: Telling, after: number): string | undefined {
   const c = t.clause, k = c.items.findIndex((i, n) => i.from >= after && /^(on|of|in|for)$/.test(i.low) && c.items[n + 1]?.np);
   const np = k >= 0 ? c.items[k + 1]!.np! : undefined;
   return np && !np.stands ? np.name : (c.subj.find(s => !bareQuantity(s.name)) ?? t.memory.topic())?.name;
+}
+
+/** "so there's a new one on", "there's a new gasket in it now": what is new and in its place was put there. */
+function thereNew(t: Telling): string | undefined {
+  const { items, pred } = t.clause, k = items.findIndex(i => i.low === 'there' && i.t === 'adv'), np = items[k + 2]?.np;
+  if (pred !== 'be' || k < 0 || items[k + 1]?.low !== "'s" && items[k + 1]?.low !== 'is' || !np || !/\b(new|fresh|another)\b/.test(items[k + 2]!.low) || !/^(on|in)$/.test(items[k + 3]?.low ?? '')) return undefined;
+  const rest = items.slice(k + 4).filter(i => i.t !== 'adv' && i.t !== 'mark');
+  if (rest.some(i => !(i.t === 'pron' && /^(it|there)$/.test(i.low)))) return undefined;
+  const name = np.stands || /^ones?$/.test(np.said) ? t.clause.subj[0]?.name ?? t.memory.topic()?.name : np.name;
+  return name !== undefined && partLike(t.sheet, name) && !isStuff(name) && !isMachine(t.sheet, name) ? name : undefined;
 }
 
 /** What a heading over a list of parts says of them. */

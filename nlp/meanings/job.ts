@@ -73,8 +73,8 @@ function stillTo(c: Clause): string | undefined {
 }
 
 const plainAct = (v: Item, c: Clause): string => {
-  const prt = c.prt.filter(p => /^(off|out|up|down|on|in|back|apart)$/.test(p));
-  if (v.base === 'send' && prt.length) return `send ${prt[0]}`;
+  const away = v.base === 'send' ? [...c.prt, ...c.rest.map(i => i.low)].find(p => /^(off|out|away|back)$/.test(p)) : undefined;
+  if (v.base === 'send') return away ? `send ${away}` : 'send';
   return v.base === 're-pour' || v.base === 'repour' ? 'pour' : v.base!;
 };
 
@@ -93,16 +93,27 @@ function ordered(t: Telling, c: Clause): Entry[] | undefined {
   const bid = commanded(c) || /\bdon't (let me )?forget to\b/.test(lowText(t));
   const bound = (c.reality === 'must' || c.reality === 'plan') && (/^(i|we)$/.test(c.who ?? '') || !c.who && !c.subj.some(s => !s.carried));
   if (!bid && !bound) return undefined;
-  if (verb.form !== 'base') return undefined;
+  if (verb.form !== 'base' && !(verb.form === 'ing' && c.reality === 'plan' && /^(send|post|ship|mail)$/.test(verb.base!))) return undefined;
   const base = verb.base!;
   if (/^(be|have|need|want|see|know|think|say|do|get|buy|wait|leave|let|keep|try|like|go|come|call|ring|stay|live|stop|quit|start|tell|ask|guess|hope|reckon|remember|forget|worry|bother|find|figure|look|hold|mind|make|watch|call|sleep|eat|regret|call|give|take|use|put|feel|swear|believe|mean|seem|talk|learn|pay|phone|order|show|convert|scratch|strike|happen|cost|ruin|miss|work|spend|run|obtain|procure|source|purchase)$/.test(base) && !special(base, c)) return undefined;
   if (verdictIn(lowText(t)) === 'watch') return undefined;
   if (base === 'replace' && c.obj.length && t.told.some(x => x.entry.kind === 'finding' && c.obj.some(o => o.name === (x.entry as { part: string }).part))) { for (const x of t.told) if (x.entry.kind === 'finding' && c.obj.some(o => o.name === (x.entry as { part: string }).part)) x.entry.verdict ??= 'replace'; return []; }
   const act = plainAct(verb, c);
+  const into = pieced(t, c);
+  if (into) return [entry(act, into)];
   const things = c.obj.length ? c.obj : [];
   if (!things.length && !isClass(base, 'work') && !isClass(base, 'tight') && !isClass(base, 'on')) return undefined;
   if (!things.length) return bid && !t.memory.topic() ? undefined : sharedObject(t, act);
   return things.filter(p => partLike(t.sheet, p.name)).map(p => entry(withParticle(act, base, c), p.name));
+}
+
+/** "scarf new ash into it", "weld a patch onto the tank": work with a piece of stuff is work on what takes it. */
+function pieced(t: Telling, c: Clause): string | undefined {
+  if (!c.obj.length || !c.obj.every(o => /(^| )(pieces?|patch(es)?|section|strip|length|bit|plate|ash|oak|pine|timber|wood|steel|metal|cloth|canvas|leather|tin)$/.test(o.name) && !o.np?.known)) return undefined;
+  const k = c.rest.findIndex(i => /^(into|onto|over|on|in)$/.test(i.low)), at = c.rest[k + 1];
+  if (k !== 0 || !at) return undefined;
+  const name = at.np ? at.np.stands ? undefined : at.np.name : at.t === 'pron' && /^(it|that)$/.test(at.low) ? t.memory.topic()?.name : undefined;
+  return name && partLike(t.sheet, name) ? name : undefined;
 }
 
 /** Verbs that are jobs only with their particle or object: "take off the head", "make a bracket", "put the guard back on". */

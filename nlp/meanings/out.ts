@@ -21,6 +21,8 @@ export const out: Meaning = t => {
   const c = t.clause;
   if (/\bon (back ?)?order\b/.test(lowText(t))) return undefined; // "on order with the spray depot"
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|when|before|that)$/.test(c.sub) && !(c.sub === 'until')) return undefined;
+  const kept = keptBy(t, c);
+  if (kept) return kept;
   const base = c.verb?.base ?? '';
   if (base === 'go' && (c.verb!.form === 'ing' || c.verb!.form === 's') || dims(c.items, 'measure').length && !/^(send|ship|take|post)$/.test(base)) return undefined; // "is going to the shop on Monday" is yet to be
   const bareSent = c.verb !== undefined && /^(past|part)$/.test(c.verb.form ?? '') && /^(send|ship|post|mail|take|drop|give|courier|deliver|cart|hand)$/.test(base) && !c.who && !c.obj.length && c.subj.length > 0; // "blade sent to the saw doctor"
@@ -47,6 +49,15 @@ export const out: Meaning = t => {
   const price = asked && sumsIn(t, asked.from, asked.to, false).price;
   return [...things.map(s => trim({ kind: 'out', part: s.name, where, until, do: act }) as Entry), ...(price !== undefined ? [trim({ kind: 'quote', item: things[0]!.name, source: place, price }) as Entry] : [])];
 };
+
+/** "the welder has both brackets since Tuesday", "the foundry's had the casting a fortnight": who works for the shop has it. */
+function keptBy(t: Telling, c: Clause): Entry[] | undefined {
+  const np = c.items.find(i => i.t !== 'adv' && i.t !== 'mark' && i.t !== 'cc')?.np;
+  if (c.pred !== 'have' || c.verb || !np || np.stands || isPart(t, np.said) || !(isSource(np) || TRADE_ENDING.test(np.said)) || !c.obj.length || !/\b(since|for (a|the|two|three|four|five|six) (day|week|month|fortnight|year)s?|a (week|fortnight|month)|still|at the (moment|minute))\b/.test(lowText(t))) return undefined;
+  const parts = c.obj.filter(o => o.name && partLike(t.sheet, o.name) && !isMachine(t.sheet, o.name) && !isStuff(o.name) && !o.np?.quant?.match(/^(no|some|any|several)$/));
+  const until = t.clauses.slice(t.at + 1, spanForward(t, n => tells(t, n), 3) + 1).map(r => dayIn(t, r, true)).find(Boolean);
+  return parts.length ? parts.map(p => trim({ kind: 'out', part: p.name, where: np.said, until }) as Entry) : undefined;
+}
 
 /** "left it at the machine shop on Monday": the day it went, not the day it comes back. */
 const dated = (t: Telling, c: Clause): boolean => /^(past|part)$/.test(c.verb?.form ?? '') && !/\b(till|until|back|ready|by|due|for|promised|done|expect\w*|says?|said|reckons?|in (a|\w+) (days?|weeks?|months?))\b/.test(lowText(t, c)) && dims(c.items, 'when').length > 0;

@@ -49,7 +49,7 @@ function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     const regional = REGIONAL[t.low];
     if (regional && !knownWord(sheet, t.low)) { change(sheet, t, regional, 'regional'); out.push(t); continue; }
     const worded = SHORTHAND[t.low];
-    if (worded && !(t.low === 'w' && !next) && !knownWord(sheet, t.low) && !/^\d/.test(prev && prev.end === t.start ? prev.text : '') || worded && /^(wks?|hrs?|mins|yrs?)$/.test(t.low)) change(sheet, t, worded, 'shorthand');
+    if (worded && !(t.low === 'w' && !next) && !(t.low === 'u' && /^(joints?|bolts?|clamps?|bends?|section|channel|trap)$/.test(next?.low ?? '')) && !knownWord(sheet, t.low) && !/^\d/.test(prev && prev.end === t.start ? prev.text : '') || worded && /^(wks?|hrs?|mins|yrs?)$/.test(t.low)) change(sheet, t, worded, 'shorthand');
     else if (t.low === '2' && next && /^(the|a|my|go|get|do|be|see|it|him|them)$/.test(next.low) || t.low === '2' && next && /^(\d|-)/.test(next.low) && prev && /^(torqued|set|good|gapped|down|up|tightened|adjusted)$/.test(prev.low)) change(sheet, t, 'to', 'shorthand');
     else if (t.low === '4' && next && /^(the|a|my|it|now|good|supper|dinner|tea|lunch|paint|this|that)$/.test(next.low) && prev && !/^(the|of|all|need|got|has|had|only|have)$/.test(prev.low)) change(sheet, t, 'for', 'shorthand');
     else if (t.low === 'n' && prev && next && /^\p{L}/u.test(next.low)) change(sheet, t, 'and', 'shorthand');

@@ -61,6 +61,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   const bare = forms.some(f => f.form === 'base');
   if (/^(set|cut|put|shut|split|cast|read|drilled|bored|bent)$/.test(low) && prev === 'noun' && /^(to|at|with|down|back|from)$/.test(next)) return 'verb';
   if (/^(ground|wound|cut|split|cast|bent|drilled|bored)$/.test(low) && prev === 'noun' && (!next || /^([.,;]|and|at|by|in|off|out|up|down|to)$/.test(next)) && tokens.slice(Math.max(0, i - 5), i).some(t => /^(have|had|has|'ve|got|get|getting|having|need|want)$/.test(t.low))) return 'verb'; // "had the crank ground"
+  if (/^(ground|wound|bored)$/.test(low) && prev === 'noun' && (!next || /^[.,;]$/.test(next)) && nounClasses(tokens[i - 1]!.low).has('part') && !/^(frame|battery|engine|chassis|wire|cable|lamp)$/.test(tokens[i - 1]!.low)) return 'verb'; // "drum ground, shoes relined"
   if (next === 'of' && low !== 'heard') return 'noun'; // "bore of the barrel"
   if (low === 'spoke' && /^(to|with)$/.test(next)) return 'verb';
   if (/^(me|us)$/.test(next) && forms.some(f => f.form !== 'ing') && prev !== 'det') return 'verb';
@@ -135,7 +136,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   const ing = forms.some(f => f.form === 'ing');
   if (ing && prev === 'det' && /^(the|a|an|my|his|her)$/.test(tokens[i - 1]!.low) && !nominal(tokens, i + 1, solid) && !solid.has(i + 1)) return 'noun'; // "the feeling that…"
   if (ing && prev === 'noun' && (next === "'s" || AUX_BE.has(next))) return 'noun'; // "the leather facing's worn"
-  if (participle && prev === 'be' && /^(on|off|together|back|home)$/.test(next) && forms.some(f => isClass(f.base, 'on') || isClass(f.base, 'off')) && !forms.some(f => isClass(f.base, 'fail'))) return 'verb'; // "the pinion is shrunk on"
+  if (participle && prev === 'be' && /^(on|onto|into|off|together|back|home)$/.test(next) && forms.some(f => isClass(f.base, 'on') || isClass(f.base, 'off')) && !forms.some(f => isClass(f.base, 'fail'))) return 'verb'; // "the pinion is shrunk on"
   if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';
   if (prev === 'noun' && forms.every(f => f.form === 's' || f.form === 'base') && /^(pits|cracks|dents|leaks|scores|chips|burrs|splits|tears|wears|scuffs|nicks|dings|breaks)$/.test(low) && tokens.slice(Math.max(0, i - 3), i).some(t => /^(got|has|had|have|of|some|few|with)$/.test(t.low))) return 'noun';
   if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && (!CONDITION.has(tokens[i - 1]?.low ?? '') || tags[i - 2] === 'det' || ARTICLE.has(tokens[i - 2]?.low ?? ''))) return 'noun';

@@ -20,7 +20,7 @@ export function acted(t: Telling): Entry[] | undefined {
   const she = c.who === 'she' && c.subj.some(s => s.carried) && (isClass(base, 'state') || isClass(base, 'fail')) && (c.rest.some(i => i.t !== 'mark') || /^(hold|leak|weep|drip|pass|fail|seal|work|break|crack|snap)$/.test(base));
   if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who) && !she) return undefined;
   if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
-  if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put|right)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg && !wont(t)) return undefined;
+  if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put|right|there)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg && !wont(t)) return undefined;
   if (c.ing && c.pred === 'verb' && !c.subj.some(s => !s.carried) && c.join === ',') return undefined; // "…, smelling like a saddle"
   const text = condition(t, c, c.neg ? c.items.find(i => /n't$|^not$|^never$|^no$/.test(i.low))?.from ?? verb.from : verb.from);
   if (base === 'look' && /^(at|over|into|for|after)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '') || base === 'measure' && !c.rest.length) return undefined; // looked at, measured: no state

@@ -38,6 +38,9 @@ export function fault(t: Telling): Entry[] | undefined {
   const c = t.clause;
   const there = /^(and |but |so )?there('s| is| are| was| were|'re)\b/.test(lowText(t));
   const broken = there && !c.neg ? c.items.findIndex((i, n) => i.np && !i.np.quant && partLike(t.sheet, i.np.name) && (c.items[n + 1]?.t === 'verb' && isClass(c.items[n + 1]!.base!, 'fail') || c.items[n + 1]?.t === 'adj' && CONDITION.has(c.items[n + 1]!.low))) : -1;
+  const mark = broken >= 0 && FAULT.test(c.items[broken]!.np!.name.split(' ').at(-1)!) ? c.items.findIndex((i, n) => n > broken && /^(in|on|into|through|along|across|round|around)$/.test(i.low) && c.items[n + 1]?.np) : -1;
+  const bearer = mark >= 0 ? c.items[mark + 1]!.np! : undefined;
+  if (bearer && !bearer.stands && partLike(t.sheet, bearer.name)) return [make(bearer.name, condition(t, { ...c, to: c.items[mark]!.from }, c.items[broken]!.from))]; // "there's a groove worn in the shaft"
   if (broken >= 0) return [make(c.items[broken]!.np!.name, (c.items[broken]!.np!.count ?? 1) > 1 ? `${c.items[broken]!.low.split(' ')[0]} ${condition(t, c, c.items[broken + 1]!.from)}` : condition(t, c, c.items[broken + 1]!.from), undefined)]; // "there's a bolt broke off in the housing"
   const lack = c.items.findIndex(i => i.np?.quant === 'no' && /^(compression|pressure|power|vacuum|current|voltage|charge|drive|continuity|fuel|juice|feed|return|brakes?|clutch|lights?|spark|oil|water|earth|contact|suction|lift)$/.test(i.np.said));
   const lacking = lack >= 0 && lack === c.items.findIndex(i => !/^(cc|mark|adv)$/.test(i.t)) && c.pred === 'none' && /^(on|in|at|to|from)$/.test(c.items[lack + 1]?.low ?? '') ? c.items[lack + 2]?.np : undefined;

@@ -13,6 +13,7 @@ export function stated(t: Telling): Entry[] | undefined {
   const rest = c.rest.filter(i => i.t !== 'adv' && i.low !== ',' && !(i.np?.stands && /^(all|both|each)$/.test(i.np.said)) && !(i.t === 'det' && /^(all|both)$/.test(i.low)));
   const first = rest[0];
   if (/^(that|this)$/.test(c.who ?? '') && first?.np && !CONDITION.has(first.np.said)) return undefined; // "that's wear, not workmanship"
+  if (/^(that|this|it)$/.test(c.who ?? '') && first?.low === 'no' && !/^(good|use|better|worse)$/.test(rest[1]?.low ?? '')) return undefined; // "that's no way to live"
   if (first && /^(ready|done|finished|due|next|here|nearly|careful|sure|afraid|glad|happy|sorry|possible|worth|able)$/.test(first.low) && !/past it|junk/.test(first.low)) return undefined;
   if (/^(it|that|this)$/.test(c.who ?? '') && !/\btoo \w+$/.test(lowText(t)) && (first?.f?.dim === 'number' || first?.np?.count !== undefined)) return undefined;
   if (!parts.length || !first) return undefined;

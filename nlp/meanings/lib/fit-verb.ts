@@ -43,6 +43,7 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (base === 'sit' && (on || prt === '')) return on ? 'on' : c.subj.length > 0 && /\b(just|only) (sitting|sat)\b/.test(lowText(t)) && !c.rest.some(i => i.np && isPlaceNoun(i.np)) ? 'temporary' : undefined;
   if (OFF_WITH.test(base) && off) return loosening(base, c, prt) ? 'off' : undefined;
   if (HELD.test(base)) return /\b(on|in|up|back|over|down)\b/.test(prt) && !(/^(on|to|from|in|by|against|over|behind|under)$/.test(c.rest[0]?.low ?? '') && KEPT_ON.test(placeWords(c, 0))) || TEMPORARY.test(lowText(t)) && base !== 'hang' || toward && !/^(rest|wire|tie|clamp|wedge|strap)$/.test(base) ? 'temporary' : base === 'hang' && !c.rest.some((i, k) => (i.t === 'prep' || i.t === 'prt' && c.rest[k + 1]?.np) && !/^(with|for|by)$/.test(i.low)) ? 'temporary' : undefined;
+  if (base === 'thread' && /^(on|onto)$/.test(c.rest[0]?.low ?? '') && /\b(wire|string|rope|cord|twine|nail|rod|stick)\b/.test(placeWords(c, 1))) return undefined; // kept on a wire
   if (base === 'lay' && on) return 'on';
   if (ON_ALONE.test(base)) return 'on';
   if (FASTENS.test(base) && (c.passive || c.obj.length > 0) && TEMPORARY.test(lowText(t))) return 'temporary';

@@ -5,6 +5,11 @@ const found = (part: string, condition: string, verdict?: string): Record<string
 export const FINDINGS: ToldCorpus = {
   kind: 'finding',
   phrases: [
+    ...told([found('shaft', 'groove worn')], ["There's a groove worn in the shaft.", 'There is a groove worn in the shaft.']),
+    ...told([found('lift cylinder', 'blew its seals')], ['Lift cylinder blew its seals.', 'The lift cylinder blew its seals.']),
+    ...told([found('oil pump drive', 'worn')], ['Found that the oil pump drive was worn.', 'I found that the oil pump drive was worn.']),
+    ...told([found('bottom auger turn', 'worn thin')], ['The bottom turn of the auger is worn thin.', 'bottom turn of the auger is worn thin']),
+    ...told([found('pedal', 'firm')], ["Pedal's firm now.", 'The pedal is firm now.']),
     ...told([found('front cylinder', 'compression down')], ["Compression's down on the front cylinder."]),
     ...told([found('front cylinder', 'no compression')], ['No compression on the front cylinder.']),
     ...told([found('magneto', 'gives a fat spark')], ['Magneto gives a fat spark.', 'The magneto gives a fat spark.']),
@@ -49,6 +54,7 @@ export const FINDINGS: ToldCorpus = {
     ...told([{ kind: 'work', part: 'lift ram', action: 'test' }, { kind: 'reading', part: 'lift ram', what: 'pressure', value: 1500, unit: 'psi' }, found('lift ram', 'not a drip')], ['Tested the lift ram at 1500 psi and not a drip.', 'tested the lift ram at fifteen hundred psi and not a drip']),
   ],
   never: [
+    "Bonnet off, that's me done for the night.", "The bolts are finger tight and that's no way to live.",
     'No gasket paper left.', 'no grease left in it', 'She blew a smoke ring.',
     'Mail was light today.', 'Pajamas inside out tonight.', 'Patient discharged.', 'Fog thick enough to lean on.', 'Himself has not to start it.', "That's wear, not workmanship.", 'Nobody touches it, and that goes for the cat.', 'Six needles are required, not five.', "If the frame's cracked she's finished.", 'I tell my class everything can be fixed.', 'Whoever had it before me was a butcher.', 'It ran.', 'Engine fired on the first pull.', 'The crosshead hangs in two clamps.',
     'What, furthermore, is 0.6 of a millimetre in inches?', 'For the moment the largest is acceptable.',

@@ -5,6 +5,9 @@ const fit = (part: string, state: string, more: Record<string, unknown> = {}): R
 export const FITS: ToldCorpus = {
   kind: 'fit',
   phrases: [
+    ...told([fit('fan housing', 'tried', { with: 'three clamps' })], ["Fan housing's up on three clamps for a trial, it's coming off again for paint."]),
+    ...told([fit('seat', 'temporary', { with: 'one bolt' })], ["Seat's only hung on the one bolt for now.", 'The seat is only hung on the one bolt for now.']),
+    ...told([fit('ring gear', 'on')], ['The ring gear is shrunk onto the flywheel.', "Ring gear's shrunk onto the flywheel."]),
     ...told([fit('water pump', 'off')], [
       'Water pump is off.', "The water pump's off.", 'water pump off', 'Pulled the water pump.', 'Took the water pump off this morning.', 'Got the water pump off at last.', 'I removed the water pump.', 'Water pump came off without a fight.', 'unbolted the water pump', 'Finally got the water pump out.', 'The water pump is out.', 'took off the water pump', 'water pump has come off', "I've had the water pump off.",
       'okay so uh the water pump is off now', 'Water pump removed.', 'Whipped the water pump off before lunch.', 'lifted the water pump out', 'Pulled the water pump off the tractor.', 'The water pump has been removed.', 'Wrestled the water pump out of there.', 'Managed to get the water pump off.', 'dismantled the water pump', 'We pulled the water pump yesterday.', 'The water pump is finally out of the tractor.', 'Knocked the water pump out.', 'water pumps off at last',

@@ -5,6 +5,8 @@ const job = (act: string, part: string): Record<string, unknown> => ({ kind: 'jo
 export const JOBS: ToldCorpus = {
   kind: 'job',
   phrases: [
+    ...told([job('send out', 'magneto')], ["I'm sending the magneto out first thing.", "I'll be sending the magneto out on Monday."]),
+    ...told([job('scarf', 'pole')], ["I'll scarf a new piece into the pole.", "I'm going to scarf new ash into the pole."]),
     ...told([job('paint', 'seat frame')], ['I need to paint the seat frame.', "I've got to paint the seat frame.", 'Have to paint the seat frame.', 'gotta paint the seat frame', "I'll paint the seat frame on Monday.", 'Going to paint the seat frame tomorrow.', 'Must paint the seat frame.', 'Seat frame needs painting.', 'The seat frame needs to be painted.', 'The seat frame wants painting.', 'Paint the seat frame tomorrow.', 'Remember to paint the seat frame.', "Don't forget to paint the seat frame.", 'I still have to paint the seat frame.', 'tomorrow im going to paint the seat frame', 'Seat frame has to be painted.', 'the seat frame needs a coat of paint', 'painting the seat frame tomorrow', 'I will paint the seat frame next.', 'Still need to paint the seat frame.']),
     ...told([job('clean', 'carb')], ['Carb needs a good clean.', 'The carb wants a clean.', 'carb needs cleaning', 'Need to clean the carb.', 'The carb could do with a clean.', 'Carb still to be cleaned.', "I'd better clean the carb."].filter(x => !/could/.test(x))),
     ...told([job('send out', 'magneto')], ['Got to send out the magneto.', 'I need to send the magneto out.', "I'll send out the magneto next week.", 'have to send the magneto out']),
