@@ -8,7 +8,7 @@ export const FINDINGS: ToldCorpus = {
     ...told([found('shaft', 'groove worn')], ["There's a groove worn in the shaft.", 'There is a groove worn in the shaft.']),
     ...told([found('lift cylinder', 'blew its seals')], ['Lift cylinder blew its seals.', 'The lift cylinder blew its seals.']),
     ...told([found('oil pump drive', 'worn')], ['Found that the oil pump drive was worn.', 'I found that the oil pump drive was worn.']),
-    ...told([found('bottom auger turn', 'worn thin')], ['The bottom turn of the auger is worn thin.', 'bottom turn of the auger is worn thin']),
+    ...told([found('bottom auger turn', 'worn thin')], ['bottom turn of the auger is worn thin', 'Bottom turn of the auger is worn thin.']),
     ...told([found('pedal', 'firm')], ["Pedal's firm now.", 'The pedal is firm now.']),
     ...told([found('front cylinder', 'compression down')], ["Compression's down on the front cylinder."]),
     ...told([found('front cylinder', 'no compression')], ['No compression on the front cylinder.']),
