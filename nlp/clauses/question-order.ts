@@ -19,7 +19,6 @@ export function opensQuestion(items: readonly Item[], k: number, cur: readonly I
   if (items[k - 1]?.low === 'there') return false;
   if ((it.t === 'modal' || it.t === 'do' || it.t === 'be' || it.t === 'have') && !it.low.startsWith("'") && (isSubjectPronoun(next) || next?.t === 'np') && it.low !== 'been' && it.low !== 'being' && it.low !== 'be' && it.low !== "don't") {
     const bare = !prev || prev.t === 'mark' || prev.t === 'cc';
-    if (prev?.t === 'modal') return false; // "the forge would do it"
     if (it.t === 'have' && !bare) return false;
     if (it.t === 'have' && !isSubjectPronoun(next)) return false;
     if (it.t === 'do' && next?.t === 'np' && items[afterNouns(items, k + 1)]?.t !== 'verb') return false;
