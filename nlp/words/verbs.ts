@@ -81,11 +81,13 @@ for (const [word, base] of [['got', 'get'], ['fit', 'fit'], ['lit', 'light'], ['
   forms.set(word, [...have.filter(h => h.base !== base || h.form === 'base'), { base, form: 'past' }, { base, form: 'part' }]);
 }
 
-const tradeForms: readonly string[] = [...forms.keys()];
+const tradeForms: readonly string[] = [...forms.keys()], inShop: ReadonlySet<string> = new Set(tradeForms);
 for (const base of ENGLISH_VERBS) for (const f of inflect(base) as (VerbForm & { word: string })[]) if (!nounClasses(f.word).size) forms.set(f.word, [...forms.get(f.word) ?? [], { base: f.base, form: f.form }]);
 
 /** Forms of the verbs that the shop's talk is made of. */
 export const allVerbForms = (): readonly string[] => tradeForms;
+/** Whether a word is a form of one of them; other English verbs ("radiate") are heard for names ("radiator") as any odd word is. */
+export const isShopVerb = (low: string): boolean => inShop.has(low);
 /** The verbs that a word can be a form of; empty when it is none. */
 export const verbForms = (low: string): readonly VerbForm[] => forms.get(low) ?? NONE;
 const NONE: readonly VerbForm[] = [];

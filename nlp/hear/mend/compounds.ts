@@ -5,7 +5,7 @@ import { DRIVE } from '../../words/parts/drive.ts';
 import { ENGINE } from '../../words/parts/engine.ts';
 import { IMPLEMENT } from '../../words/parts/machines.ts';
 import { FASTENER } from '../../words/parts/small.ts';
-import { verbForms } from '../../words/verbs.ts';
+import { isShopVerb, verbForms } from '../../words/verbs.ts';
 import type { Change, Mended } from './change.ts';
 import { likeness } from './likeness.ts';
 import { COMMON } from '../../words/common.ts';
@@ -68,7 +68,7 @@ export function mendJoined({ text, changes }: Mended, names: string[]): Mended {
 
 function firstOf(low: string, last: string, unsure: boolean): string | undefined {
   if (isFrameWord(low) || nounClasses(`${low} ${last}`).size > 0 || BEFORE.get(last)?.has(low)) return undefined;
-  const stands = isTradeWord(low) || CONDITION.has(low) || verbForms(low).length > 0 || COMMON.has(low) || MADE_OF.test(low);
+  const stands = isTradeWord(low) || CONDITION.has(low) || isShopVerb(low) || COMMON.has(low) || MADE_OF.test(low);
   if (stands && !unsure) return undefined;
   const known = alike(low, [...(BEFORE.get(last) ?? [])], 0.75);
   return known ?? (stands || !isPart(last) || low.length < 4 || MONEY.test(low) ? undefined : alike(low, BASES, 0.75));

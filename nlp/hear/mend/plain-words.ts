@@ -3,7 +3,7 @@ import { EVERYDAY } from '../../words/everyday.ts';
 import { ADVERB, AUX_BE, AUX_DO, AUX_HAVE, CONJ, DET, DISCOURSE, FILLER, MODAL, NEGATIVE, PARTICLE, PREP, PRONOUN, SUBORD, WH } from '../../words/grammar.ts';
 import { isTradeWord } from '../../words/nouns.ts';
 import { SIDES } from '../../words/sides.ts';
-import { verbForms } from '../../words/verbs.ts';
+import { isShopVerb } from '../../words/verbs.ts';
 import { isNumberWord } from '../../text/number-words.ts';
 
 const CLOSED = [DET, PRONOUN, PREP, PARTICLE, AUX_BE, AUX_HAVE, AUX_DO, MODAL, NEGATIVE, CONJ, SUBORD, WH, ADVERB, FILLER, DISCOURSE, SIDES];
@@ -17,5 +17,5 @@ export function isFrameWord(word: string): boolean {
 /** Words that make sense in a note as they stand. */
 export function isPlainWord(word: string): boolean {
   const low = word.toLowerCase().replace(/['’]s?$/, '');
-  return isFrameWord(word) || EVERYDAY.has(low) || CONDITION.has(low) || isTradeWord(low) || verbForms(low).length > 0;
+  return isFrameWord(word) || EVERYDAY.has(low) || CONDITION.has(low) || isTradeWord(low) || isShopVerb(low);
 }
