@@ -1,10 +1,15 @@
 import { nameKey } from '../../domain/model/names.ts';
 import { singular } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
-import { phonesOf, weightOf } from './phones.ts';
+import { type Sound, soundOf } from './phones.ts';
 
 /** A name, or the part of one that people say ("axle" of "left stub axle"), with its sound. */
-export interface ExpectedName { words: readonly string[]; row: string; heavy: number }
+export interface ExpectedName {
+  words: readonly string[];
+  /** The words in the singular. */
+  bare: readonly string[];
+  sound: Sound;
+}
 
 /** The names that may be heard, found by their sound so that looking does not grow with how many there are. */
 export interface Expected {
@@ -13,8 +18,8 @@ export interface Expected {
   joined(letters: string): ExpectedName | undefined;
   /** Names of several words that hold this word, in the singular; none where so many do that it tells nothing. */
   holding(word: string): readonly ExpectedName[];
-  /** Names that begin with a like sound and are about as long. */
-  near(row: string, heavy: number): readonly ExpectedName[];
+  /** Names whose consonants are those of the sound, but for one. */
+  near(sound: Sound): readonly ExpectedName[];
 }
 
 const cache = new WeakMap<readonly string[], Expected>();
@@ -27,8 +32,7 @@ export function expectedNames(names: readonly string[]): Expected {
   const add = (words: readonly string[]): void => {
     const key = words.join(' ');
     if (entries.has(key) || !words.every(w => /^[a-z'’-]+$/.test(w))) return;
-    const row = phonesOf(words);
-    entries.set(key, { words, row, heavy: weightOf(row) });
+    entries.set(key, { words, bare: words.map(singular), sound: soundOf(words) });
   };
   for (const name of names) {
     if (!nameKey(name)) continue;
@@ -39,24 +43,22 @@ export function expectedNames(names: readonly string[]): Expected {
     if (words.length > 1) for (const w of words) if (w.length >= 5 && !SIDES.has(w)) add([w]);
   }
   const table = new Map<string, ExpectedName[]>();
-  for (const e of entries.values()) {
-    for (const key of opening(e.row)) for (let h = Math.floor(e.heavy * .7); h <= Math.ceil(e.heavy * 1.4); h++) {
-      const list = table.get(key + h);
-      if (list) list.push(e); else table.set(key + h, [e]);
-    }
-  }
+  for (const e of entries.values()) for (const key of likeKeys(e.sound.row)) { const list = table.get(key); if (list) list.push(e); else table.set(key, [e]); }
   const whole = new Map<string, ExpectedName>();
   for (const e of [...entries.values()].reverse()) { const letters = e.words.join('').replace(/-/g, ''); if (letters.length >= 6) { whole.set(letters, e); whole.set(letters.replace(/s$/, ''), e); } }
   const byWord = new Map<string, ExpectedName[]>();
-  for (const e of entries.values()) if (e.words.length > 1) for (const w of new Set(e.words.map(singular))) { const list = byWord.get(w); if (list) list.push(e); else byWord.set(w, [e]); }
-  const index: Expected = { holding: word => { const list = byWord.get(word) ?? NONE; return list.length > 100 ? NONE : list; }, joined: letters => whole.get(letters) ?? whole.get(letters.replace(/s$/, '')), size: entries.size, near: (row, heavy) => table.get((opening(row)[0] ?? '') + Math.round(heavy)) ?? NONE };
+  for (const e of entries.values()) if (e.words.length > 1) for (const w of new Set(e.bare)) { const list = byWord.get(w); if (list) list.push(e); else byWord.set(w, [e]); }
+  const index: Expected = { holding: word => { const list = byWord.get(word) ?? NONE; return list.length > 100 ? NONE : list; }, joined: letters => whole.get(letters) ?? whole.get(letters.replace(/s$/, '')), size: entries.size, near: sound => [...new Set(likeKeys(sound.row).flatMap(key => table.get(key) ?? NONE))] };
   cache.set(names, index);
   return index;
 }
 const NONE: readonly ExpectedName[] = [];
 
-/** The groups of first consonants that are heard for one another; a T may be an F, a D or an S. */
-function opening(row: string): string[] {
-  const first = /[^aeiouhyR]/.exec(row)?.[0] ?? '';
-  return /[pbfv]/.test(first) ? ['p'] : first === 'T' ? ['T', 'p', 't', 's'] : /[td]/.test(first) ? ['t'] : /[kg]/.test(first) ? ['k'] : /[szSCJ]/.test(first) ? ['s'] : /[mn]/.test(first) ? ['m'] : ['w'];
+/**
+ * The consonants of a row by the groups that are heard for one another, and that row with each one left out: two rows that differ in one consonant have
+ * one of these in common. Sounds that come and go (R, H, W, Y) are not counted.
+ */
+function likeKeys(row: string): string[] {
+  const groups = row.replace(/[aeiouhywR]/g, '').replace(/[pbfv]/g, 'p').replace(/[tdT]/g, 't').replace(/[kg]/g, 'k').replace(/[szSCJ]/g, 's').replace(/[mn]/g, 'm').replace(/[lr]/g, 'l');
+  return [...new Set([groups, ...Array.from(groups, (_, at) => groups.slice(0, at) + groups.slice(at + 1))])];
 }

@@ -39,7 +39,23 @@ function phonesOfWord(word: string): string {
 }
 
 /** The phones of some words said in one breath. */
-export const phonesOf = (words: readonly string[]): string => words.map(phonesOfWord).join('').replace(/(.)\1+/g, '$1').replace(/R(?=[aeiou])/g, 'r').replace(/Rr/g, 'r');
+const phonesOf = (words: readonly string[]): string => words.map(phonesOfWord).join('').replace(/(.)\1+/g, '$1').replace(/R(?=[aeiou])/g, 'r').replace(/Rr/g, 'r');
+
+/** Words as a row of phones, laid out once for comparing with many others. */
+export interface Sound {
+  row: string;
+  /** How much there is to hear in it. */
+  heavy: number;
+  /** Character codes of the phones, and what leaving each out costs. */
+  codes: Uint8Array;
+  costs: Float64Array;
+}
+
+/** How some words sound when said in one breath. */
+export function soundOf(words: readonly string[]): Sound {
+  const row = phonesOf(words), codes = Uint8Array.from(row, p => p.charCodeAt(0));
+  return { row, codes, heavy: weightOf(row), costs: Float64Array.from(codes, (_, at) => weight(row[at]!, row, at)) };
+}
 
 const VOWEL = /[aeiou]/;
 const NEAR: ReadonlyMap<string, number> = new Map(Object.entries({
@@ -58,25 +74,26 @@ function change(a: string, b: string): number {
   if (va !== vb) return (a === 'l' || b === 'l' || a === 'R' || b === 'R') ? .5 : 1.2;
   return NEAR.get(a + b) ?? 1;
 }
+/** `change` for every two phones, by their character codes. */
+const CHANGE = Array.from({ length: 128 }, (_, a) => Float64Array.from({ length: 128 }, (__, b) => change(String.fromCharCode(a), String.fromCharCode(b))));
 
 /** How much there is to hear in a row of phones. */
 export const weightOf = (row: string): number => [...row].reduce((sum, p) => sum + (VOWEL.test(p) ? .4 : p === 'R' || p === 'h' ? .3 : 1), 0);
 
-/** The cost of turning one row into the other over the weight of the heavier: 0 sounds the same, 0.3 is another word. `most` stops the count early. */
-export function apart(a: string, b: string, most = 1): number {
-  const whole = Math.max(weightOf(a), weightOf(b), .1), limit = most * whole;
-  let above = [0];
-  for (let j = 1; j <= b.length; j++) above.push(above[j - 1]! + weight(b[j - 1]!, b, j - 1));
-  for (let i = 1; i <= a.length; i++) {
-    const row = [above[0]! + weight(a[i - 1]!, a, i - 1)];
-    let least = row[0]!;
-    for (let j = 1; j <= b.length; j++) {
-      const cost = Math.min(above[j]! + weight(a[i - 1]!, a, i - 1), row[j - 1]! + weight(b[j - 1]!, b, j - 1), above[j - 1]! + change(a[i - 1]!, b[j - 1]!));
-      row.push(cost);
+/** The cost of turning one row into the other over the weight of the heavier: 0 sounds the same, 0.3 is another word. `most` stops the count early, at 1. */
+export function apart(a: Sound, b: Sound, most = 1): number {
+  const whole = Math.max(a.heavy, b.heavy, .1), limit = most * whole, wide = b.codes.length;
+  let above = new Float64Array(wide + 1), row = new Float64Array(wide + 1);
+  for (let j = 1; j <= wide; j++) above[j] = above[j - 1]! + b.costs[j - 1]!;
+  for (let i = 0; i < a.codes.length; i++) {
+    const out = a.costs[i]!, changed = CHANGE[a.codes[i]!]!;
+    let least = row[0] = above[0]! + out;
+    for (let j = 1; j <= wide; j++) {
+      const cost = row[j] = Math.min(above[j]! + out, row[j - 1]! + b.costs[j - 1]!, above[j - 1]! + changed[b.codes[j - 1]!]!);
       if (cost < least) least = cost;
     }
     if (least > limit) return 1;
-    above = row;
+    [above, row] = [row, above];
   }
-  return above[b.length]! / whole;
+  return above[wide]! / whole;
 }
