@@ -1,5 +1,4 @@
 import type { SumAnswer } from '../sums/answer.ts';
-import type { Ask } from './ask.ts';
 
 /**
  * Answers, one shape an ask kind: facts without words, so that every door says the same. Unknown things come back empty, never invented.
@@ -73,4 +72,3 @@ export type Answer =
   | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | OrderByAnswer | PictureAnswer | SumAnswer;
 
 export type AnswerOf<K extends Answer['kind']> = Extract<Answer, { kind: K }>;
-export type AskAndAnswer = { ask: Ask; answer: Answer };

@@ -10,11 +10,6 @@ export const keepHeard = (store: Store, note: number, heard: Heard): void => {
   store.run('INSERT INTO heard (note, raw, doubtful) VALUES (?, ?, ?) ON CONFLICT (note) DO NOTHING', note, heard.raw, heard.doubtful ? 1 : 0);
 };
 
-export function heardOf(store: Store, note: number): Heard | undefined {
-  const row = store.get<{ raw: string; doubtful: number }>('SELECT raw, doubtful FROM heard WHERE note = ?', note);
-  return row && { raw: row.raw, doubtful: row.doubtful === 1 };
-}
-
 /** Notes with sound that was never heard, for want of a model, oldest first; one that was heard since, as an edit of it, is left out. */
 export function unheardNotes(store: Store): Note[] {
   const rows = store.all<{ id: number }>(`SELECT DISTINCT note.id FROM note JOIN media_link ON media_link.note = note.id JOIN media USING (hash)

@@ -95,11 +95,6 @@ export function pair(name: string, value: number, unit: string, decimals: number
   return partner ? [asked, result(name, convert(value, unit, partner), spelt(partner), otherDecimals, note)] : [asked];
 }
 
-/** A pair to so many significant figures, where the size of the figure cannot be known beforehand. */
-export function pairFigures(name: string, value: number, unit: string, figures: number, note?: string): SumResult[] {
-  return pair(name, value, unit, 12, 12, note).map((each) => ({ ...each, value: significant(Number(each.value), figures) }));
-}
-
 /** A rise or fall of temperature (a difference, not a reading) in °F and °C degrees. */
 export const risePair = (name: string, value: number, unit: string, decimals = 0, note?: string): SumResult[] => {
   const other = unit === '°C' ? '°F' : '°C';

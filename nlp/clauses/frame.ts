@@ -128,7 +128,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
 }
 
 /** Work that is said of a coming day as if it were done. */
-export const NOT_YET = ['work', 'on', 'off', 'tight'] as const;
+const NOT_YET = ['work', 'on', 'off', 'tight'] as const;
 
 /** Verbs that put one thing on another, which does not own it: "tried the sprocket on the shaft". */
 const PLACES = /^(try|put|run|set|slide|press|fit|mount|slip|hang|bolt|drop|tap|drive|screw|push|stick|place|lay|soak|dip|dunk|steep|boil|quench|pickle|bathe|simmer|stew|stand|perch|stick|prop|balance|offer|install|shrink|thread|lower|seat)$/;

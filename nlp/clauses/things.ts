@@ -48,7 +48,7 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
 
 /** A single word that the trade doesn't know: a made thing, or a word of no dictionary ("windcharger") that isn't the form of another. */
 const mayBeMade = (word: string): boolean =>
-  ARTEFACTS.has(word) && !isNumberWord(word) || !COMMON.has(word) && !ENGLISH_ADJECTIVES.has(word) && !CONDITION.has(word) && !verbForms(word).length && word.length > 4 && !/(ed|rd|ing|ly|ness|ity|tion|ment|est)$/.test(word);
+  ARTEFACTS.has(word) && !isNumberWord(word) || !COMMON.has(word) && !ENGLISH_ADJECTIVES.has(word) && !CONDITION.has(word) && !verbForms(word).length && word.length > 4 && !/(ed|ing|ly|ness|ity|tion|ment|est)$/.test(word);
 export const isPlaceNoun = (np: Phrase): boolean => nounClasses(np.said).has('place') || nounClasses(np.said.split(' ').at(-1)!).has('place');
 export const isSource = (np: Phrase): boolean => nounClasses(np.said).has('source') || nounClasses(np.said.split(' ').at(-1)!).has('source');
 

@@ -1,8 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import type { Found } from '../types.ts';
-import { nounClasses } from '../words/nouns.ts';
-import { SIDES } from '../words/sides.ts';
 import { trim } from './lib/fields.ts';
 import { gauged, secondHand } from './lib/gauged.ts';
 import { quantityOf } from './lib/quantity.ts';
@@ -77,4 +75,3 @@ function measures(t: Telling, c: Clause): Entry[] {
 }
 
 const fraction = (size: string): number | undefined => { const m = /^(\d+)\/(\d+)$/.exec(size); return m ? Number(m[1]) / Number(m[2]) : undefined; };
-export const isSideOnly = (name: string): boolean => SIDES.has(name) || nounClasses(name).size === 0 && /^(top|bottom|end|side)$/.test(name);

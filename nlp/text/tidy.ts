@@ -53,8 +53,11 @@ function stutters(tokens: readonly Token[]): [number, number][] {
 /** "four to one to one" is a mix in three parts, not a word said twice. */
 const ratio = (tokens: readonly Token[], i: number): boolean => tokens[i]!.low === 'to' && /^(one|two|three|four|half)$/.test(tokens[i + 1]?.low ?? '');
 
-const same = (tokens: readonly Token[], a: number, b: number, n: number): boolean =>
-  b + n <= tokens.length && tokens.slice(a, a + n).every((t, k) => t.low === tokens[b + k]!.low);
+function same(tokens: readonly Token[], a: number, b: number, n: number): boolean {
+  if (b + n > tokens.length) return false;
+  for (let k = 0; k < n; k++) if (tokens[a + k]!.low !== tokens[b + k]!.low) return false;
+  return true;
+}
 
 /** A phrase of up to twelve words that stands three times or more in a row: all but the first. */
 function loops(tokens: readonly Token[]): [number, number][] {
@@ -64,8 +67,7 @@ function loops(tokens: readonly Token[]): [number, number][] {
       let times = 1;
       while (same(tokens, i, i + n * times, n)) times++;
       const least = n === 1 ? 4 : n <= 2 ? 3 : 2;
-      const wordy = tokens.slice(i, i + n).filter(t => /\p{L}/u.test(t.low)).length;
-      if (times < least || wordy === 0 || n > 2 && n < 4 && times < 3) continue;
+      if (times < least || n > 2 && n < 4 && times < 3 || !tokens.slice(i, i + n).some(t => /\p{L}/u.test(t.low))) continue;
       out.push([i + n, i + n * times]);
       i += n * times - 1;
       break;
