@@ -10,7 +10,8 @@ import { LANDED, MILEAGE } from './landed.ts';
 import { SLING, SLING_CAPACITY, TWO_POINT } from './lifting.ts';
 import { ANTIFREEZE, BOILING, COVERAGE, DEW_POINT } from './liquids.ts';
 import { FILM, PAINT_MIX } from './paint.ts';
-import { BELT, SHEAVE } from './pulleys.ts';
+import { BELT } from './belt.ts';
+import { SHEAVE } from './sheave.ts';
 import { SHIMS } from './shims.ts';
 import { TORQUE } from './torque.ts';
 

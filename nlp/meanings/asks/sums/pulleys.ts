@@ -1,5 +1,4 @@
 import { sentenceAt } from '../desk.ts';
-import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
 const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|flywheel|electric)s?\b/g;
@@ -11,7 +10,7 @@ const RPM = /\b(?:turns?|turning|runs?|running|does|doing|do|revs?|revving|at|sp
 interface Pulleys { diameters: Figure[]; centre?: Figure; length?: Figure; speeds: Figure[] }
 
 /** Sorts the figures of the stretch into pulleys, distance between shafts, belt, and speeds. */
-function sort(scope: Scope, prev?: Given): Pulleys {
+export function sort(scope: Scope, prev?: Given): Pulleys {
   const out: Pulleys = { diameters: [], speeds: scope.measures('rpm') };
   for (const m of scope.measures(...LENGTHS)) {
     const f = m.unit === 'mil' ? { ...m, unit: 'mm' } : m;
@@ -71,7 +70,7 @@ const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
   /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 
 /** Which way a figure's own clause points: at what drives or at what is driven. */
-function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | undefined {
+export function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | undefined {
   const before = Math.max(scope.start, ...others.filter(o => o.end <= f.start).map(o => o.end));
   const after = Math.min(scope.end, ...others.filter(o => o.start >= f.end).map(o => o.start));
   const left = scope.desk.text.slice(before, f.start), right = scope.desk.text.slice(f.end, after);
@@ -87,29 +86,7 @@ function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | 
   return /\bon (?:the|my|a) /.test(tail) ? pick(tail) ?? pick(own) : pick(left.split(/[,.;?]/).at(-1) ?? left) ?? pick(tail) ?? pick(left);
 }
 
-const WANTED = /\b(?:want|wants|need|needs|needed|after|should|aiming for|has to|have to|got to|supposed to|likes?|ought to|meant to|target|get|to get|to give|must|to make|rated)\b/;
-
-function sheaveGiven(scope: Scope, prev?: Given): Given {
-  const p = sort(scope, prev);
-  const out: Given = {};
-  const swapped = prev && swap(scope, p, prev);
-  if (swapped) Object.assign(out, swapped);
-  else pulleys(scope, p, out, prev);
-  if (prev && out.d2 !== undefined && prev.rpm1 !== undefined && prev.rpm2 !== undefined) out.rpm2 = undefined; // a size for the pulley that was asked for: now its speed is
-  for (const s of p.speeds) {
-    const others = [...p.speeds, ...p.diameters].filter(o => o !== s);
-    const clause = scope.before(s, 46).split(/[,.;?]| and /).at(-1) ?? '';
-    const which = side(scope, s, others);
-    const asksDriver = /\b(?:how fast|what speed|what rpm|what)\b[^.?!]*\b(?:motor|engine|driver|drive shaft)\b[^.?!]{0,24}$/.test(scope.text);
-    const driven = (WANTED.test(clause) && which !== 'driver') || (which === 'driven' && asksDriver);
-    const name = ((driven || /\bwhat (?:has|must|should|does) (?:the |my )?(?:engine|motor|tractor|pto|crank|driver)\b/.test(scope.text)) && out.rpm2 === undefined) || out.rpm1 !== undefined ? 'rpm2' : 'rpm1';
-    if (prev && prev.rpm2 !== undefined && prev.rpm1 === undefined) out.rpm2 ??= s.value; else out[name] ??= s.value;
-    scope.take(s);
-  }
-  return out;
-}
-
-function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
+export function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
   const [a, b] = p.diameters;
   if (!a) return;
   scope.take(a, b);
@@ -125,7 +102,7 @@ function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): void {
 }
 
 /** "if the small one was five inch": of the two that were given. */
-function which(scope: Scope, prev: Given): 'd1' | 'd2' | undefined {
+export function which(scope: Scope, prev: Given): 'd1' | 'd2' | undefined {
   const size = /\b(?:the |my )?(small(?:er|est)?|little|wee|big(?:ger|gest)?|large[rst]*) (?:one|pulley|sheave|wheel)s?\b/.exec(scope.text)?.[1];
   if (!size || typeof prev.d1 !== 'number' || typeof prev.d2 !== 'number' || prev.d1 === prev.d2) return undefined;
   return /^(?:small|little|wee)/.test(size) === (prev.d1 < prev.d2) ? 'd1' : 'd2';
@@ -135,7 +112,7 @@ function which(scope: Scope, prev: Given): 'd1' | 'd2' | undefined {
 const spedAt = (scope: Scope, p: Pulleys): Figure | undefined => p.speeds.length === 1 ? p.diameters.filter(d => d.end <= p.speeds[0]!.start && !/[,.;?]/.test(scope.desk.text.slice(d.end, p.speeds[0]!.start))).at(-1) : undefined;
 
 /** "if I swap the 14 for a 12", "a 12 instead of the 14": the pulley that was 14 is 12. */
-function swap(scope: Scope, p: Pulleys, prev: Given): Given | undefined {
+export function swap(scope: Scope, p: Pulleys, prev: Given): Given | undefined {
   const [a, b] = p.diameters;
   if (!a || !b) return undefined;
   const instead = /\binstead of\b|\bin place of\b|\brather than\b|\bnot (?:a|the)\b/.test(scope.desk.text.slice(a.end, b.start));
@@ -145,78 +122,3 @@ function swap(scope: Scope, p: Pulleys, prev: Given): Given | undefined {
   scope.take(a, b);
   return { [name]: fresh.value, ...(fresh.unit ? { [`${name}Unit`]: fresh.unit } : {}) };
 }
-
-function beltGiven(scope: Scope, prev?: Given): Given {
-  const p = sort(scope, prev);
-  const out: Given = {};
-  const swapped = prev && swap(scope, p, prev);
-  if (swapped) Object.assign(out, swapped);
-  else if (prev && p.diameters.length === 1 && which(scope, prev)) { put(out, which(scope, prev)!, p.diameters[0]); scope.take(p.diameters[0]); }
-  else if (prev && p.diameters.length === 1 && !p.centre && !p.length && !/\b(?:pulley|sheave|wheel)\b/.test(scope.text)) {
-    const f = p.diameters[0]!;
-    put(out, prev.length !== undefined && prev.centre === undefined ? 'length' : 'centre', { ...f, unit: f.unit ?? String(prev.centreUnit ?? prev.lengthUnit ?? '') });
-    scope.take(f);
-  } else {
-    const [a, b] = p.diameters;
-    put(out, prev && !b ? 'd2' : 'd1', a);
-    put(out, 'd2', b ?? (prev ? a : undefined));
-    if (a && !b && /\bboth\b|\btwo (?:equal|the same|#)/.test(scope.mask)) put(out, 'd2', a);
-    scope.take(a, b);
-  }
-  put(out, 'centre', p.centre);
-  put(out, 'length', p.length);
-  scope.take(p.centre, p.length);
-  return out;
-}
-
-export const SHEAVE: SumKind = {
-  of: 'sheave',
-  ask: [
-    /\bwhat (?:does|do|will|would|s|is|ll|did) (?:the |my |it |that |this |she |they |a )?(?:(?:[a-z]+|#~*(?!~)) ){0,4}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
-    /\bwhat(?:s|ll)? (?:(?:speed|rpm|revs|revolutions|rpms)\b|the (?:speed|rpm|revs|blade speed|shaft speed|[a-z]+ (?:speed|rpm|revs))\b)/,
-    /\bhow fast (?:(?:does|will|would|is|s|do|should|ll|can|might|did|am i) )?(?:the |my |it |that |this |she |they |ll )?(?:[a-z]+ ){0,4}?(?:turn|spin|run|go|rev|turning|spinning|running|going|be|end up|does|will|it)\b/,
-    /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:size|speed|rpm|revs|how fast|what (?:size|speed|rpm|revs)(?: is that| on the [a-z]+| at the [a-z]+| for the [a-z]+)?)(?= ?(?:\?|$))/,
-    /\bwhat (?:has|must|should|does|would|will) (?:the |my )?(?:engine|motor|tractor|pto|crank|driver|saw|blade|mill|pump) (?:to |have to |need to |got to )*(?:turn|run|do|be|rev|spin|be doing|turning)\b(?: (?:at|over))?/,
-    /\bwhat size(?: (?:do i (?:need|want|put)|should i (?:put|use|get)|goes|for|on|to go))* (?:on |for )?(?:the |my )?[a-z]+(?= ?(?:\?|$))/,
-    /\bhow many (?:revs|rpms?|turns|revolutions)\b(?! (?:is|on the (?:screw|nut|adjust)))/,
-    /\b(?:what|which)(?: size| diameter|s the size of)?(?: (?:of|a|drive|driven|motor|engine|the))* (?:pulley|sheave)s?(?: (?:size|diameter|do|would|should|will|does|must|for|on|to|goes|is|i|gives|gets))*\b/,
-    /\b(?:blade|shaft|saw|fan|mill|pump|arbor|spindle|output|driven|drum|cylinder|blower) (?:speed|rpm|revs)\b(?= ?(?:$|\?|,|with|if|at|and|please))/,
-    /\bwhat(?:s| is| does| will| would) (?:that|it|this) (?:give|make|come to|come out|work out)(?: (?:me|the [a-z]+|it|for))*(?: (?:at|to|as|in))?(?: (?:rpm|revs|speed|on the (?:blade|saw|mill|shaft|pump|fan)))?/,
-    /\bwhatll (?:it|the [a-z]+(?: [a-z]+)?|that|she) (?:turn|spin|run|do|rev|go|be turning)\b/,
-  ],
-  unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b|\b(?:slings?|legs)\b/,
-  given: sheaveGiven,
-  needs: ['d1', 'd2', 'rpm1', 'rpm2'],
-  telling: [['d1', 'd2', 'rpm1'], ['d1', 'rpm1', 'rpm2']],
-  wants: ['d1', 'd2'],
-  either: [],
-  weight: -1,
-};
-
-export const BELT: SumKind = {
-  of: 'belt',
-  ask: [
-    /\b(?:what|whats|how much)[^.?!]{0,24}\b(?:wrap|arc of contact)\b/,
-    /(?:^|[.?!;,:] )(?:v )?belt for [^.?!]*\?/,
-    /\bhow long (?:(?:is|of|a|does|should|will|would|must|do i|s|need|ll|to be|make|cut) )*(?:the |my |a |that |of a )?(?:new |drive |v |flat |fan |main )*belt(?:ing)?\b(?: (?:do|does|be|need|needs?|want|to|have|i|it|should|is|that|for|would|will|on))*/,
-    /\bwhat(?:s)? (?:the |is the )?(?:length|size|long)(?: (?:of|a))?(?: (?:a|the|of|v|drive|flat|new))* belt(?:ing)?\b(?: (?:do|does|be|need|want|to|i|it|should|is|that|would|will))*/,
-    /\b(?:belt|belting) (?:length|size)\b/,
-    /\bhow long (?:does|should|will|would|must|do|is) (?:it|that|she|one) (?:come out|need to be|have to be|want to be|be|end up|work out|want|need)\b/,
-    /\bhow long (?:a|an|of a) (?:[a-z]+ )?(?:belt|rope|chain|band)\b/,
-    /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:belt |the )?(?:length|belt|cent(?:re|er)s)(?= ?(?:\?|$))/,
-    /\bwhat length(?= ?(?:\?|$|,))/,
-    /(?:^|[.?!;,:] )(?:and )?how long(?= ?(?:\?|$))/,
-    /\bwhat(?:s)? (?:belt|length)(?: (?:do|does|should|would|will|is|i|it|need|want|that|take|to|order|get|fits?|goes|buy|of|ask for))+\b/,
-    /\bwhat(?:s)?(?: the)? (?:shaft )?cent(?:re|er)s?(?: to cent(?:re|er)s?)?(?: distance)?(?: (?:do|does|should|would|will|is|that|it|i|want|need|give|for|be|are|the|shafts?|put|me|this|to|set|at|s))*/,
-    /\bhow far apart(?= ?(?:\?|$))/,
-    /\bhow far apart (?:(?:do|does|should|would|will|are|is|must|can) )?(?:the |those |my |i |we )?(?:shafts|pulleys|cent(?:re|er)s|sheaves|set|put|space|mount|need|two|have)/,
-    /\bwhat does (?:the |that |my )?belt (?:need to be|have to be|come to|want to be|work out(?: at| to)?|measure)/,
-    /\b(?:how much|how long a|what) belt(?:ing)?(?: (?:do|should|will|would) i (?:need|want|order|buy|cut))?/,
-  ],
-  unless: /\b(?:sander|holding up|cost|price|where|cheapest|tension|what section|on order|did i|belt speed|what speed)\b/,
-  given: beltGiven,
-  needs: ['d1', 'd2', 'centre', 'length'],
-  telling: [['d1', 'd2', 'centre'], ['d1', 'd2', 'length']],
-  wants: ['d1', 'd2'],
-  either: [['centre', 'length']],
-};
