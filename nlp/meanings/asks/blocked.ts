@@ -1,6 +1,7 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { verbForms } from '../../words/verbs.ts';
-import { spokenOf, thingAt } from './desk.ts';
+import { spokenOf } from './spoken-of.ts';
+import { thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const on = (part: string | undefined): Ask[] | undefined => part ? [{ kind: 'blocked', part }] : undefined;

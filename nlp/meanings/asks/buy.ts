@@ -1,5 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { sentenceAt, thingAt } from './desk.ts';
+import { sentenceAt } from './desk.ts';
+import { thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 type Status = 'needed' | 'ordered' | 'late';

@@ -1,5 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { spokenOf } from './desk.ts';
+import { spokenOf } from './spoken-of.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const DONE = String.raw`(?:done|finish(?:ed)?|complete(?:d)?|ready(?! (?:to|for) (?:paint|prime|fit|go on|be))|running|run|going|together|over(?: and done)? with|back together|on the road|roadworthy|out of (?:the|my) shop|going again|up and running|working(?: again)?|mowing|fit for use|in one piece|on its wheels|moving|sorted|wrapped up|drivable|driveable|good to go|usable|completed|(?:see|hit|meet|touch|be back in|be in|cut|turn|work|plough|plow|pull|mow|go to) (?:(?:a|the|its|some|any|first) )?(?:fields?|road|light of day|work|hay|grass|water|wheel|daylight|ground|crop|harvest|vines|show|corn|straw|wood|bog)|turn a wheel|earn(?:ing)? (?:its|her|his) keep|back (?:in (?:work|service|action|use|the field)|at work|to work)|breathe again|fire up|on the go|in use|on its feet|rolling|alive|out the door|off my hands)`;

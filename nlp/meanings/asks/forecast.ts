@@ -1,6 +1,8 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { verbForms } from '../../words/verbs.ts';
-import { daysOf, spokenOf, thingAt } from './desk.ts';
+import { daysOf } from './desk.ts';
+import { spokenOf } from './spoken-of.ts';
+import { thingAt } from './thing-at.ts';
 import { type AskRule, asking, type Seen } from './rule.ts';
 
 /** Where in the note the weather is asked for. */

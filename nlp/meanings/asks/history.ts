@@ -1,6 +1,8 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { verbForms } from '../../words/verbs.ts';
-import { daysOf, spokenOf, thingAt } from './desk.ts';
+import { daysOf } from './desk.ts';
+import { spokenOf } from './spoken-of.ts';
+import { thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const LEAD = String.raw`(?: (?:all|exactly|else|work|jobs|stuff|things))?`;

@@ -1,5 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { type Desk, type Hit, thingsAt } from './desk.ts';
+import { type Desk, type Hit } from './desk.ts';
+import { thingsAt } from './thing-at.ts';
 
 /** What turns a question to another thing: "and the springs?", "what about the wee cap", "also the pins, I had them a minute ago". */
 const TURN = /^ ?(?:(?:and|or|also|but|ok|okay) )*(?:(?:what|how) ?(?:a?bout)(?: for| on| in)? |same (?:again |question )?(?:for|with) |ditto (?:for )?|(?<=(?:and|or|also) )(?:for |on |in )?)(?=(?:the|my|that|those|these|[a-z]+)\b)/;

@@ -1,7 +1,9 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { verbForms } from '../../words/verbs.ts';
 import { fore } from './forecast.ts';
-import { daysOf, type Desk, foundIn, type Hit, spokenOf, thingAt } from './desk.ts';
+import { daysOf, type Desk, foundIn, type Hit } from './desk.ts';
+import { spokenOf } from './spoken-of.ts';
+import { thingAt } from './thing-at.ts';
 
 /** A sentence or clause that asks, though no rule knows its wording. */
 interface Clause { start: number; end: number; text: string }

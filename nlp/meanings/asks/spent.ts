@@ -1,5 +1,7 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { foundIn, sentenceAt, spokenOf, thingAt } from './desk.ts';
+import { foundIn, sentenceAt } from './desk.ts';
+import { spokenOf } from './spoken-of.ts';
+import { thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const IN = /^(?: (?:so far|already|altogether|all told|all up|all in|now|total|in total|to date|up to now|today|this year|since|back|out|down))*,? (?:on|into|in|for|against|towards|over) (?=(?:the|my|this|that|it|them|both|[a-z]+)\b)/;

@@ -1,5 +1,7 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { daysOf, spokenOf, thingAt, thingsAt } from './desk.ts';
+import { daysOf } from './desk.ts';
+import { spokenOf } from './spoken-of.ts';
+import { thingAt, thingsAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 /** Hours so far, on a part or between days. */

@@ -1,5 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { spokenOf } from './desk.ts';
+import { spokenOf } from './spoken-of.ts';
 import { ONWARD } from './onward.ts';
 import type { AskRule, Seen } from './rule.ts';
 

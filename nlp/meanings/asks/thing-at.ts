@@ -1,0 +1,107 @@
+import { nameKey } from '../../../domain/model/names.ts';
+import { pastOf } from '../../dimensions/line.ts';
+import { knownNames, type KnownNames } from '../../dimensions/part/known.ts';
+import { phraseAt } from '../../dimensions/part/phrase.ts';
+import { type Desk, sentenceAt } from './desk.ts';
+import { nameLimit, NOT_A_THING } from './name-limit.ts';
+import { machineOf, namedIn, spokenOf } from './spoken-of.ts';
+
+/** Things named in a row ("the springs and the lubricator"), and where they end. */
+export interface Things { names: string[]; end: number }
+
+/** More characters than any list of names: a bound for huge notes. */
+const FURTHEST = 400;
+
+/** "a set of points" is points. */
+const LOT = /^(?:(?:an?|the|my|another) )?(?:(?:new|full|whole|spare) )?(?:set|pair|couple|box|handful|bunch|packet|pack) of (?=[a-z])(?!(?:them|it|those|these)\b)/;
+
+/** The one thing named at this character of the line; "it" and the like are the thing spoken of before. */
+export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
+  const { line, sheet, text } = desk;
+  let from = at;
+  while (text[from] === ' ') from++;
+  from += LOT.exec(text.slice(from, from + 24))?.[0].length ?? 0;
+  const limit = Math.min(bound, from + FURTHEST);
+  if (from >= limit) return undefined;
+  const pron = /^(?:it|them(?! [a-z]+s\b)|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
+  const token = line.tokenAt[from];
+  if (token === undefined) return undefined;
+  const to = nameLimit(sheet, token, limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length);
+  const phrase = phraseAt(sheet, token, to);
+  const owner = /^(?:its|their) /.test(text.slice(from)) ? desk.spoken.filter(s => s.end <= from).at(-1) : undefined;
+  const of = phrase && /^ (?:for|off|off of|out of|from) it\b/.exec(text.slice(pastOf(desk.line, phrase.to), limit)) ? spokenOf(desk, from) : undefined;
+  const owned = owner ? `${owner.name} ` : of && of !== phrase?.name ? `${of} ` : '';
+  if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : fuller(desk, plainName(phrase.name, knownNames(sheet.ctx.parts ?? NO_NAMES)), token, text.slice(from))), end: pastOf(desk.line, phrase.to) });
+  if (pron) {
+    const name = /^(?:her|she|he|him)$/.test(pron[0]) ? machineOf(desk, from) ?? spokenOf(desk, from) : spokenOf(desk, from);
+    return name && !SHAPE.test(text.slice(from, limit)) ? { name, end: from + pron[0].length } : shaped(desk, from, limit);
+  }
+  return siblingAt(desk, from, limit) ?? shaped(desk, from, limit);
+}
+
+/** "the left one" after "the right brake drum": the same thing on the other side. */
+function siblingAt(desk: Desk, from: number, limit: number): { name: string; end: number } | undefined {
+  const m = /^(?:the|my) ((?:left|right|front|rear|back|top|bottom|inner|outer|upper|lower|near ?side|off ?side)(?: hand)?) ones?\b/.exec(desk.text.slice(from, limit));
+  const was = m && spokenOf(desk, from);
+  return was ? { name: `${m[1]!} ${was.replace(SIDE, '')}`, end: from + m[0].length } : undefined;
+}
+const SIDE = /^(?:left|right|front|rear|back|top|bottom|inner|outer|upper|lower|near ?side|off ?side)(?: hand)? /;
+
+/** "those running boards": words that the tagger does not hold for a name are one after an article, up to the next word of another kind. */
+const SHAPE = /^(?:the|my|them|those|these|that|this|our) ([a-z]+(?: [a-z]+){0,2}?)(?= ?(?:$|[?.,!;:]|(?:and|or|so|for|since|on|in|at|when|before|yet|altogether|all|by|to|with|go|goes|gone|get|is|are|was|were|be|been|land|sat|did|has|have|had|up|back|now|last|this|from|up|off|out|please|going|come|came|again|before|look|looked)\b))/;
+function shaped(desk: Desk, from: number, limit: number): { name: string; end: number } | undefined {
+  const m = SHAPE.exec(desk.text.slice(from, limit));
+  if (!m || /\b(?:is|are|i|you|it|them|of|was|what|where|how|when|who|will|can|do|did|has|have|best|cheapest|most|least|same|other|left|right|lot|hell|devil)\b/.test(m[1]!) || NOT_A_THING.test(m[1]!)) return undefined;
+  return { name: m[1]!, end: from + m[0].length };
+}
+
+/** "the windmill set me back", "the linkage set before": the verb is no part of the name. */
+const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; end: number } => {
+  const more = / (?:(?:adjust(?:ing|er|ment)|lock(?:ing)?|grub|drain|bleed|fixing|mounting|retaining|clamp(?:ing)?|pinch|stop|idle) (?:screw|nut|bolt|plug|ring|pin|spring|collar|plate)s?|tag|plate|label|stamp|sticker|decal|drawing|sketch|manual|kit)(?=$|[ ?.,!])/y;
+  more.lastIndex = t.end;
+  const m = more.exec(desk.text);
+  if (m) return { name: t.name + m[0], end: t.end + m[0].length };
+  return / set$/.test(t.name) && (/^ (?:me back|before|at|to|when)\b/.test(desk.text.slice(t.end)) || /\bhow (?:was|were|is|are|had i|did i have)(?: [a-z]+){1,5}$/.test(desk.text.slice(Math.max(0, t.end - 60), t.end))) ? { name: t.name.slice(0, -4), end: t.end - 4 } : t;
+};
+
+const NO_NAMES: readonly string[] = [];
+/** "the bank" after "battery bank": the fuller name that the note gave before. */
+function fuller(desk: Desk, name: string, token: number, said: string): string {
+  if (!/^(?:the|that|those|this|these|such) /.test(said)) return name;
+  desk.named ??= namedIn(desk.sheet);
+  return desk.named.filter(n => n.to <= token && n.name.endsWith(` ${name}`)).at(-1)?.name ?? name;
+}
+
+const FEELING = /^(?:wee|bloody|damn|damned|wretched|blasted|ruddy|flaming|flipping|stupid|silly|such|cursed|confounded) (?=[a-z])/;
+const LOOKS = /^(?:little|big|small|wee|large|long|short|brass|bronze|oak|steel|iron|cast|rubber|copper|wooden|rusty|nice|fancy|bloody|damn|damned|wretched|good|cheapest|best|blasted|tiny|whole|ruddy|red|green|blue|black|blue|grey|gray|yellow|white)$/;
+/** "the little brass lubricator" where the shop has one "lubricator": words of looks and stuff do not make it another part. */
+function plainName(said: string, known: KnownNames): string {
+  const words = said.replace(/^(?:cheapest|best) /, '').replace(FEELING, '').split(' ');
+  for (let k = 1; k < words.length && LOOKS.test(words[k - 1]!); k++) {
+    const hit = known.exact(nameKey(words.slice(k).join(' ')));
+    if (hit) return hit.toLowerCase();
+  }
+  return words.join(' ');
+}
+
+/** Things in a row from this character: "the springs and the little lubricator", up to what is no thing. */
+export function thingsAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end): Things | undefined {
+  const first = thingAt(desk, at, limit);
+  if (!first) return undefined;
+  const names = [first.name];
+  let end = first.end;
+  for (;;) {
+    const more = /^(?:,? and (?:also )?|, ?(?:and )?| plus |,? or )(?=(?:the|my|those|that|both|a|an|[a-z]+)\b)/.exec(desk.text.slice(end, limit));
+    if (!more) break;
+    if (OPENS.test(desk.text.slice(end + more[0].length, limit))) break;
+    const next = thingAt(desk, end + more[0].length, limit);
+    if (next && /^ and all\b/.test(desk.text.slice(next.end, limit))) break;
+    if (!next || /^(?: ?(?:is|are|was|were|has|have|does|did|went|goes|came|comes|wants|needs)\b|s\b)/.test(desk.text.slice(next.end, limit))) break;
+    names.push(next.name);
+    end = next.end;
+  }
+  return { names, end };
+}
+
+/** A word that opens another question or request is not the next thing of a list. */
+const OPENS = /^(?:what|where|how|when|who|why|which|is|are|can|could|show|tell|give|pull|any|do|did|have|list|find|will|remind)[a-z]*\b/;
