@@ -1,5 +1,6 @@
 import type { Ask } from '../domain/model/ask.ts';
 import type { Entry } from '../domain/model/entry.ts';
+import { namedBy } from '../domain/model/named-by.ts';
 import type { NearMiss } from '../domain/model/reading.ts';
 import type { Placed } from './clauses/clauses.ts';
 import type { Clause } from './clauses/clause.ts';
@@ -136,10 +137,9 @@ const show = (e: Entry): string => { const { kind, ...rest } = e; return `${kind
 
 /** Leaves in memory what the note's entries were about, else what it asked about, so that the next note's "it" is the last of them. */
 export function remember(memory: Memory, told: readonly Told[], asks: readonly Ask[]): void {
-  const last = told.map(x => x.entry).findLast(e => nameOf(e) !== undefined) ?? asks.findLast(a => nameOf(a) !== undefined);
-  const name = last && nameOf(last);
+  const last = told.map(x => x.entry).findLast(e => namedBy(e) !== undefined) ?? asks.findLast(a => namedBy(a) !== undefined);
+  const name = last && namedBy(last);
   if (name === undefined) return;
   const same = memory.all().find(x => x.name === name);
   memory.note([same ?? { name, from: 0, to: 0, plural: /s$/.test(name) }]);
 }
-const nameOf = (x: Entry | Ask): string | undefined => ('item' in x ? x.item : 'part' in x ? x.part : undefined) || undefined;

@@ -1,5 +1,6 @@
 import { isKnownPart } from '../dimensions/part/known.ts';
-import { textOf, type Phrase } from '../dimensions/part/phrase.ts';
+import { type Phrase } from '../dimensions/part/phrase.ts';
+import { textOf } from '../dimensions/part/text-of.ts';
 import type { Sheet } from '../types.ts';
 import { isNumberWord } from '../text/number-words.ts';
 import { ARTEFACTS } from '../words/artefacts.ts';

@@ -1,4 +1,5 @@
 import type { Entry } from '../../domain/model/entry.ts';
+import { namedBy } from '../../domain/model/named-by.ts';
 import type { Reading } from '../../domain/model/reading.ts';
 import { nounClasses, isTradeWord, singular } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
@@ -37,18 +38,16 @@ function unsureOf(entry: Entry, unsure: ReadonlySet<string>, own: ReadonlySet<st
   // What was done is kept by its base verb: "knock" leans on a heard "knocked".
   const deed = wordsOf(String(record['action'] ?? record['do'] ?? ''));
   const verbs = [...unsure].filter((word) => verbForms(word).some(({ base }) => deed.includes(base)));
-  const name = wordsOf(nameOf(entry) ?? '');
+  const name = wordsOf(namedBy(entry) ?? '');
   // Two words that make a part of the trade's lists vouch for one another.
   const vouched = new Set(name.flatMap((word, i) => (i > 0 && nounClasses(`${name[i - 1]} ${word}`).size > 0 ? [name[i - 1]!, word] : [])));
   const inName = name.filter((word) => unsure.has(word) && !own.has(singular(word)) && !vouched.has(word) && !isFrameWord(word));
   return [...inFields, ...verbs, ...inName];
 }
 
-const nameOf = (entry: Entry): string | undefined => ('part' in entry ? entry.part : 'item' in entry ? entry.item : undefined);
-
 /** A name whose last word neither the trade nor the shop knows: most new parts are made of the trade's words, most mishearings are not. */
 function strangeOf(entry: Entry, own: ReadonlySet<string>): string[] {
-  const name = nameOf(entry);
+  const name = namedBy(entry);
   const last = name === undefined ? undefined : wordsOf(name).at(-1);
   return last !== undefined && !isOfTrade(last, own) ? [last] : [];
 }

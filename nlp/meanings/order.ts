@@ -2,7 +2,7 @@ import { DateTime } from 'luxon';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { bare } from '../clauses/things.ts';
-import { textOf } from '../dimensions/part/phrase.ts';
+import { textOf } from '../dimensions/part/text-of.ts';
 import { goodsIn, isSeller } from './lib/goods.ts';
 import { dayIn } from './lib/day.ts';
 import { sourceIn, trim } from './lib/fields.ts';

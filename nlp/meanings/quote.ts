@@ -3,7 +3,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { bare, isMachine, isPlaceNoun, isSource } from '../clauses/things.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
-import { textOf } from '../dimensions/part/phrase.ts';
+import { textOf } from '../dimensions/part/text-of.ts';
 import { goodsIn, isSeller, pricedThings, type Goods } from './lib/goods.ts';
 import { sourceIn, trim } from './lib/fields.ts';
 import { moneyClause, sumsIn } from './lib/money.ts';

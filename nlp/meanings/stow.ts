@@ -5,7 +5,7 @@ import { isMachine, isPlaceNoun, isSource, isStuff } from '../clauses/things.ts'
 import type { Item } from '../clauses/items.ts';
 import { placeFrom } from './lib/fields.ts';
 import { isSeller } from './lib/goods.ts';
-import { textOf } from '../dimensions/part/phrase.ts';
+import { textOf } from '../dimensions/part/text-of.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 

@@ -2,7 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { NearMiss } from '../../domain/model/reading.ts';
 import type { Clause, Thing } from '../clauses/clause.ts';
 import type { Memory } from '../clauses/memory.ts';
-import { textOf } from '../dimensions/part/phrase.ts';
+import { textOf } from '../dimensions/part/text-of.ts';
 import type { Sheet } from '../types.ts';
 
 /** What a meaning is shown: one clause, with the note around it. */

@@ -6,7 +6,7 @@ import { isMachine, partLike } from '../clauses/things.ts';
 import { EVERYDAY } from '../words/everyday.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { moneyClause } from './lib/money.ts';
-import { textOf } from '../dimensions/part/phrase.ts';
+import { textOf } from '../dimensions/part/text-of.ts';
 import { goodsIn, type Goods } from './lib/goods.ts';
 import { specAfter } from './lib/spec.ts';
 import { singular } from '../words/nouns.ts';

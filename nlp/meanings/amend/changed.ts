@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { textOf } from '../../dimensions/part/phrase.ts';
+import { textOf } from '../../dimensions/part/text-of.ts';
 import { SIDES } from '../../words/sides.ts';
 import { dayIn } from '../lib/day.ts';
 import { isFastener, placeFrom, sourceIn } from '../lib/fields.ts';

@@ -1,4 +1,4 @@
-import { textOf } from '../../dimensions/part/phrase.ts';
+import { textOf } from '../../dimensions/part/text-of.ts';
 import type { Item } from '../../clauses/items.ts';
 import { bare, isMachine, isPlaceNoun, isSource } from '../../clauses/things.ts';
 import { PERSONS } from '../../words/persons.ts';

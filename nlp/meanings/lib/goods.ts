@@ -1,7 +1,7 @@
 import type { Thing } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { thingsAt } from '../../clauses/things.ts';
-import { textOf } from '../../dimensions/part/phrase.ts';
+import { textOf } from '../../dimensions/part/text-of.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import type { Telling } from '../telling.ts';

@@ -1,7 +1,7 @@
 import type { Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { bare, isMachine, isSource } from '../../clauses/things.ts';
-import { textOf } from '../../dimensions/part/phrase.ts';
+import { textOf } from '../../dimensions/part/text-of.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { TRADE_ENDING } from '../../words/sources.ts';

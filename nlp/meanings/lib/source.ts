@@ -1,6 +1,6 @@
 import type { Clause } from '../../clauses/clause.ts';
 import { bare, isSource } from '../../clauses/things.ts';
-import { textOf } from '../../dimensions/part/phrase.ts';
+import { textOf } from '../../dimensions/part/text-of.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { TRADE_ENDING } from '../../words/sources.ts';
 import type { Telling } from '../telling.ts';

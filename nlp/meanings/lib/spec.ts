@@ -1,5 +1,5 @@
 import type { Item } from '../../clauses/items.ts';
-import { textOf } from '../../dimensions/part/phrase.ts';
+import { textOf } from '../../dimensions/part/text-of.ts';
 import type { Telling } from '../telling.ts';
 import type { Goods } from './goods.ts';
 

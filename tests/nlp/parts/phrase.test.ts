@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { partPhrase } from '../../../nlp/dimensions/part/phrase.ts';
+import { phraseAt } from '../../../nlp/dimensions/part/phrase.ts';
 import { knownNames } from '../../../nlp/dimensions/part/known.ts';
 import { openSheet } from '../../../nlp/sheet.ts';
 
 const AT = '2026-03-19T10:00:00-04:00';
-const phrase = (text: string, parts: string[] = []) => { const s = openSheet(text, { at: AT, parts }); return partPhrase(s, 0, s.tokens.length); };
+const phrase = (text: string, parts: string[] = []) => { const s = openSheet(text, { at: AT, parts }); return s.tokens.map((_, i) => phraseAt(s, i)).find(p => p !== undefined); };
 
 describe('a part by its phrase', () => {
   it.each([
