@@ -1,4 +1,5 @@
 import type { Sheet } from '../types.ts';
+import { CONDITION } from '../words/conditions.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
 import { causes, DONE_TO, PARTICLE } from './caused.ts';
@@ -51,6 +52,7 @@ function predicate(c: Clause, start: number): void {
     if (it.low === 'you' && c.neg && c.items[i - 1]?.t === 'do') continue; // "don't you let me"
     if (it.t === 'verb') {
       const next = c.items[i + 1];
+      if (have === i - 1 && hasSpoilt(c, it, next)) { c.items[i] = { ...it, t: 'adj' }; break; } // "has chipped teeth"
       if (it.base === 'spend' || it.base === 'put' && next?.t === 'prt') {
         const ing = c.items.findIndex((x, n) => n > i && x.t === 'verb' && x.form === 'ing');
         if (ing > 0 && c.items.slice(i + 1, ing).some(x => x.f?.dim === 'span')) { c.pred = 'verb'; c.verb = c.items[ing]!; c.vi = ing; c.ing = true; return; }
@@ -70,6 +72,9 @@ function predicate(c: Clause, start: number): void {
   }
   c.rest = c.items.slice(i);
 }
+
+/** "the gear has chipped teeth": a part with a state ahead of its piece, where only a person "has chipped the teeth". */
+const hasSpoilt = (c: Clause, it: Item, next: Item | undefined): boolean => !c.who && c.subj.length > 0 && CONDITION.has(it.low) && next?.np !== undefined && !next.np.stands && next.np.nameFrom === next.from;
 
 /** Verbs that only lead on to the main one: "need to paint", "going to weld", "started sanding", "got to". */
 const chains = (it: Item, next: Item | undefined): boolean =>

@@ -1,4 +1,5 @@
 import type { Item } from './items.ts';
+import { withoutLead, withoutWith } from './lead.ts';
 import { opensAfter, opensSub } from './joined.ts';
 import { finite, hasPredicate, isSubjectPronoun, last } from './predicate.ts';
 import { opensQuestion } from './question-order.ts';
@@ -14,7 +15,7 @@ export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens wit
  */
 export function splitClauses(items: readonly Item[]): Cut[] {
   const out: Cut[] = [];
-  items = plainOrder(withoutRelatives(items));
+  items = plainOrder(withoutRelatives(withoutWith(withoutLead(items))));
   let cur: Cut = { items: [] };
   const close = (next: Cut): void => { if (cur.items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc')) out.push(cur); else if (cur.join && !next.join) next.join = cur.join; cur = next; };
   for (let k = 0; k < items.length; k++) {

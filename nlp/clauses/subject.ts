@@ -1,10 +1,14 @@
+import type { Phrase } from '../dimensions/part/phrase.ts';
+import { snap } from '../dimensions/part/snap.ts';
 import type { Sheet } from '../types.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
+import { SIDES } from '../words/sides.ts';
 import type { Clause, Thing } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
-import { finite, isAux } from './predicate.ts';
+import { withOwner } from './owner.ts';
+import { afterNouns, finite, isAux } from './predicate.ts';
 import { isStuff, partLike, thingsAt } from './things.ts';
 
 /** Reads what stands before the predicate; gives the item index where the predicate begins. */
@@ -15,6 +19,8 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') { i++; lead = c.items[i]; } else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
     i++;
   }
+  const within = owning(c.items, i);
+  if (within) i = within;
   if (c.items[i]?.t === 'prt' && /^(on|in|over|up|down)$/.test(c.items[i]!.low) && c.items[i + 1]?.np && !c.items[i + 1]!.np!.stands && c.items[i + 2]?.np && (isAux(c.items[i + 3]) || finite(c.items[i + 3]))) i += 2; // "on the left side the bush is worn"
   const it = c.items[i];
   if (it?.t === 'pron') {
@@ -44,7 +50,7 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   }
   if (it?.np?.stands && /^all\b/.test(it.low) && c.items[i + 1]?.f?.dim === 'number' && isAux(c.items[i + 2]) && memory.topic()) { c.subj = pronoun('them', memory) ?? []; return i + 2; } // "all four are up"
   if (it?.t === 'np') {
-    if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4 && !/\b(pin|pivot|bearing|hub|shaft|clutch|spline|bush|mounting|hinge) boss$/.test(it.np!.said) && !(it.np!.said.includes(' ') && ['part', 'consumable', 'fastener'].some(k => nounClasses(it.np!.said).has(k as 'part')))) { // gasket paper is nobody
+    if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4 && !/\b(pin|pivot|bearing|hub|shaft|clutch|spline|bush|mounting|hinge|plate|pawl|roller|seal|planet|tool|pinion|brush|cutter|blade|tine|knife|finger|wheel|spring|diff|differential|side|screen|seat) (boss|carrier)$|\b(conveyor|clutch|belt|tool|wheel) (driver|follower)$|\b(cam|gland|cam ?shaft|valve|pump|belt|chain|governor|die) (driver|follower|guy|collector)$/.test(it.np!.said) && !(it.np!.said.includes(' ') && ['part', 'consumable', 'fastener'].some(k => nounClasses(it.np!.said).has(k as 'part')))) { // gasket paper is nobody
       c.who = 'person';
       // "the fella with the forge in town says": where he is found stands before the verb
       let n = i + 1;
@@ -53,6 +59,7 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     }
     if (/^(trial|test|dry|mock)$/.test(it.np!.said) && c.items[i + 1]?.base === 'fit') return i + 1; // "trial fitted both fenders"
     const { things, next } = thingsAt(sheet, c.items, i, memory);
+    if (within) for (const t of things) if (t.np && !t.np.stands && !t.np.known) t.name = piece(sheet, t.name, c.items[within - 2]!.np!, memory);
     c.subj = things;
     let n = next;
     if (c.items[n]?.np?.stands && /^(all|both|each)$/.test(c.items[n]!.np!.said) && things.length && c.items[n + 1]) return n + 1; // "starter, dynamo and fan all off"
@@ -83,11 +90,25 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     // said twice: "the shaker cam, it's not bent"
     else if (c.items[n]?.np?.stands && c.items[n - 1]?.low === ',' && /^ones?$/.test(c.items[n]!.np!.said) && /^(i|we)$/.test(c.items[n + 1]?.low ?? '')) { c.who = c.items[n + 1]!.low; n += 2; } // "the shaft, that one I had to drive off"
     else if (c.items[n]?.t === 'pron' && /^(it|they|she|that|he)$/.test(c.items[n]!.low)) n++;
-    else if (c.items[n]?.low === ',' && c.items[n + 1]?.t === 'pron' && /^(it|they|she|that)$/.test(c.items[n + 1]!.low) && things.length) n += 2;
+    else if (c.items[n]?.low === ',' && c.items[n + 1]?.t === 'pron' && /^(it|they|she|that|them|those)$/.test(c.items[n + 1]!.low) && (isAux(c.items[n + 2]) || finite(c.items[n + 2])) && things.length) n += 2; // "the pawls, them's good"
     return Math.max(n, i + 1);
   }
   return i;
 }
+
+/** "on the twine box, the lid hinge is broke": what a piece is of stands first. Gives the item at which the piece begins. */
+function owning(items: readonly Item[], k: number): number | undefined {
+  const whole = items[k + 1]?.np;
+  if (!/^(on|in|inside)$/.test(items[k]?.low ?? '') || !whole || whole.stands || items[k + 2]?.low !== ',' || !items[k + 3]?.np || items[k + 3]!.np!.stands) return undefined;
+  const after = afterNouns(items, k + 3);
+  return isAux(items[after]) || finite(items[after]) ? k + 3 : undefined;
+}
+
+/** The name of a piece with what it is of, or the side that it is on, in front. */
+const piece = (sheet: Sheet, name: string, whole: Phrase, memory: Memory): string => {
+  const side = /^(\S+) (?:hand )?(?:side|end)$/.exec(whole.said)?.[1];
+  return side && SIDES.has(side) ? snap(`${side} ${name}`, sheet.ctx).name : withOwner(sheet, name, whole, 'on', memory) ?? name;
+};
 
 /** "on the planter chain this morning it's cleaned": what is spoken of stands first, with a subject of its own after it. */
 function fronted(items: readonly Item[]): boolean {

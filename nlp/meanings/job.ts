@@ -59,6 +59,8 @@ function treated(t: Telling, c: Clause): Entry[] | undefined {
   if ((c.reality === 'must' || c.reality === 'plan') && c.verb && (c.items.some(i => i.low === 'be' || i.low === 'being') || c.passive && c.reality === 'plan' || c.passive && c.carriedSubj) && c.verb.form !== 'ing' && !/^(replace|renew|be)$/.test(c.verb.base!) && (/\b(to be|be|gets|get|getting|being)\b/.test(lowText(t)) || c.passive && c.reality === 'plan' || c.passive && c.carriedSubj) && !/^(i|we)$/.test(c.who ?? '')) {
     return parts.map(p => entry(withParticle(plainAct(c.verb!, c), c.verb!.base!, c), p.name));
   }
+  const off = comesOff(t, c);
+  if (off && !parts.some(p => t.told.some(x => x.entry.kind === 'fit' && x.entry.part === p.name))) return parts.filter(p => partLike(t.sheet, p.name)).map(p => entry(`take ${off}`, p.name));
   const left = stillTo(c);
   if (left) return parts.filter(p => partLike(t.sheet, p.name)).map(p => entry(left, p.name));
   return undefined;
@@ -70,6 +72,15 @@ function stillTo(c: Clause): string | undefined {
   if (k < 1 || v?.t !== 'verb' || v.form !== 'base' || !isClass(v.base!, 'work') || c.pred === 'be' || c.subj.some(s => s.carried)) return undefined;
   const rest = [...c.items.slice(0, k), ...c.items.slice(k + 2)].filter(i => !i.np && i.t !== 'mark');
   return rest.every(i => /^(still|yet|just|only|now|and|left|also|all|'s|is|are)$/.test(i.low)) ? v.base : undefined;
+}
+
+/** "the hub has to come off", "the carb's coming off Saturday": what must come off or will on a coming day is to be taken off. */
+function comesOff(t: Telling, c: Clause): string | undefined {
+  const way = c.prt.concat(c.rest.map(i => i.low)).find(p => /^(off|out|apart)$/.test(p));
+  if (c.verb?.base !== 'come' || !way || c.neg || c.subj.every(s => s.carried) && c.who === undefined) return undefined;
+  const ahead = dims(c.items, 'when').some(f => (f.value.from ?? '') > t.sheet.ctx.at.slice(0, 10));
+  const due = c.reality === 'must' || c.reality === 'plan' || c.reality === 'deed' && /\bto come\b/.test(lowText(t)) && c.items.some(i => i.t === 'be');
+  return due || ahead && c.reality === 'deed' && (c.ing || c.verb.form === 's') ? way : undefined;
 }
 
 const plainAct = (v: Item, c: Clause): string => {

@@ -1,7 +1,8 @@
 import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
 import type { Sheet, Token } from '../types.ts';
 import { HEARD_APART, MISHEARD } from '../words/misheard.ts';
-import { nounClasses, singular } from '../words/nouns.ts';
+import { isTradeWord, nounClasses, singular } from '../words/nouns.ts';
+import { CONDITION } from '../words/conditions.ts';
 import { FIGURED, REGIONAL, SHORTHAND } from '../words/shorthand.ts';
 import { heardCompounds } from './heard-compounds.ts';
 import { heardNames } from './heard-names.ts';
@@ -22,11 +23,17 @@ export function mend(sheet: Sheet): void {
   sheet.tokens = joinApart(sheet, sheet.tokens);
   heardNames(sheet);
   heardCompounds(sheet, w => parts.words.has(w) || machines.words.has(w));
-  for (const t of sheet.tokens) {
+  for (const [i, t] of sheet.tokens.entries()) {
     if (!/^[a-z]{4,}$/.test(t.low) || t.mended || isWord(t.low) || parts.words.has(singular(t.low)) || parts.words.has(t.low) || machines.words.has(t.low)) continue;
     const meant = nearest(t.low, parts, machines);
-    if (meant) change(sheet, t, meant, 'a slip in a word');
+    if (meant && !(namedHere(sheet.tokens, i) && !isTradeWord(meant) && !CONDITION.has(meant))) change(sheet, t, meant, 'a slip in a word');
   }
+}
+
+/** "the doffer", "doffer's out", "doffer is": where a thing stands, a word that nobody knows is the name of one, and no slip in a verb. */
+function namedHere(tokens: readonly Token[], i: number): boolean {
+  const before = tokens[i - 1]?.low ?? '', after = tokens[i + 1]?.low ?? '';
+  return /^(the|a|an|my|his|her|our|its|that|this|those|these|both|new|old)$/.test(before) && !(after !== '' && nounClasses(after).size) || /^('s|is|are|was|were)$/.test(after) || (before === '' || /^[.,;:!?]$/.test(before)) && /^(off|out)$/.test(after);
 }
 
 function change(sheet: Sheet, t: Token, low: string, rule: string): void {

@@ -20,7 +20,7 @@ const add = (names: Iterable<string>, cls: NounClass): void => {
   for (const name of names) {
     if (!table.has(name)) table.set(name, new Set());
     table.get(name)!.add(cls);
-    for (const w of name.split(' ')) if (!/ed$/.test(w) || name === w) tails.add(w);
+    for (const w of name.split(' ')) if (w !== 'and' && (!/ed$/.test(w) || name === w)) tails.add(w); // "hit and miss engine" makes no name of "and"
   }
 };
 /** Names whose words are no sign of the trade by themselves where the language has another use for them ("hold-down", "take-up", "sight feed"). */

@@ -97,6 +97,7 @@ function fractionAt(words: Word[], i: number): Got | undefined {
   }
   if (first === 'half' && at(words, i + 1) === 'dozen') return { n: 2, num: { value: 6, form: 'words' } };
   if (first === 'half' && at(words, i + 1) === 'a' && at(words, i + 2) === 'dozen') return { n: 3, num: { value: 6, form: 'words' } };
+  if (first === 'half' && /^ways?$/.test(at(words, i + 1))) return undefined; // "jammed half way" measures nothing
   if (first === 'half' || first === 'quarter' || first === 'quater') return { n: 1, num: { ...frac(1, first === 'half' ? 2 : 4), loose: true } };
   const two = TENS.get(first), unit = ONES.get(at(words, i + 1)), below = two !== undefined && unit !== undefined ? longPart(words, i + 2) : undefined;
   if (below !== undefined && two! + unit! < below) return { n: 4, num: frac(two! + unit!, below) };

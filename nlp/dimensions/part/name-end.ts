@@ -9,7 +9,7 @@ import { isKnownPart } from './known.ts';
 /** "out of the truck um bell housing bolts are…", "over the compressor clutch disc is soaked": where speech runs on, the next clause's subject is no part of this name. */
 export function beginsAnew(sheet: Sheet, from: number, k: number, to: number): boolean {
   const { tokens, tags } = sheet;
-  if (SIDES.has(tokens[k]!.low) && /^ones?$/.test(tokens[k + 1]?.low ?? '') || tokens[k]!.pause && tags[k] === 'num' || tokens[k]!.low === 'number' && tags[k + 1] === 'num' && /^(be|have)$/.test(tags[k + 2] ?? '')) return true;
+  if (SIDES.has(tokens[k]!.low) && /^ones?$/.test(tokens[k + 1]?.low ?? '') || tokens[k]!.pause && tags[k] === 'num' || tokens[k]!.low === 'number' && tags[k + 1] === 'num' && /^(be|have)$/.test(tags[k + 2] ?? '') && saysAlready(sheet, from)) return true;
   if (tags[k] === 'pron' || from > 0 && !/^(prep|prt)$/.test(tags[from - 1]!) && !tokens[k]!.pause) return false;
   let end = k;
   while (end < to && inName(sheet, end, to)) end++;
@@ -19,6 +19,13 @@ export function beginsAnew(sheet: Sheet, from: number, k: number, to: number): b
   if (nounClasses(`${before} ${low(k, end)}`).size || nounClasses(`${tokens[k - 1]!.low} ${low(k, end)}`).size) return false; // "water pump" where the shop has "pump"
   if (isKnownPart(sheet.ctx.parts, `${before} ${low(k, end)}`) || isKnownPart(sheet.ctx.parts, `${tokens[k - 1]!.low} ${low(k, end)}`)) return false;
   return tokens[k]!.pause ? nounClasses(tokens[k - 1]!.low).size > 0 : isKnownPart(sheet.ctx.parts, low(k, end)) && (nounClasses(before).size > 0 || end - k > 1);
+}
+
+/** Whether the sentence has its verb before `from`: then what has a number of its own begins anew ("pulled the rings number two is…"), else it is the end of a name ("tine bar number three is cracked"). */
+function saysAlready(sheet: Sheet, from: number): boolean {
+  let k = from - 1;
+  while (k >= 0 && !/^[.;:,?!]$/.test(sheet.tokens[k]!.low) && sheet.tags[k] !== 'cc') { if (/^(verb|be|have|modal|do|prt|adj)$/.test(sheet.tags[k]!)) return true; k--; }
+  return false;
 }
 
 /** "…a sledge piston is in a sack": a tool ends its phrase where one of the shop's own parts begins. */

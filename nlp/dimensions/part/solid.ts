@@ -1,7 +1,11 @@
 import { nameKey } from '../../../domain/model/names.ts';
 import type { ReadContext } from '../../../domain/model/reading.ts';
+import { isNumberWord } from '../../text/number-words.ts';
 import type { Token } from '../../types.ts';
+import { CONDITION } from '../../words/conditions.ts';
+import { AUX_BE, AUX_HAVE } from '../../words/grammar.ts';
 import { nounClasses } from '../../words/nouns.ts';
+import { verbForms } from '../../words/verbs.ts';
 import { knownNames } from './known.ts';
 
 const NONE: readonly string[] = [];
@@ -17,7 +21,7 @@ export function solidTokens(tokens: readonly Token[], ctx: ReadContext): Set<num
       if (/^(the|a|an|my|his|her|its|our|that|this|of|some)$/.test(lows[0]!) || n > 1 && /^(the|a|an|of|one|that|this|these|those|my|his|her|its|our|some)$/.test(lows[n - 1]!)) continue;
       const said = lows.join(' ');
       const known = parts.exact(nameKey(said)) ?? machines.exact(nameKey(said));
-      if (!known && !(n > 1 && nounClasses(said).size)) continue;
+      if (!known && !(n > 1 && nounClasses(said).size) && !(n === 2 && namedByDeed(tokens, i))) continue;
       if (n === 1 && !known) continue;
       for (let k = i; k < i + n; k++) out.add(k);
       i += n - 1;
@@ -26,3 +30,15 @@ export function solidTokens(tokens: readonly Token[], ctx: ReadContext): Set<num
   }
   return out;
 }
+
+/**
+ * "the take up", "four hold downs", "the cut out relay": a part named by what it does, with its particle. Only after an article or a count, and where
+ * no object of the particle follows ("the pull out of the block").
+ */
+function namedByDeed(tokens: readonly Token[], i: number): boolean {
+  if (!DEED.test(tokens[i]!.low) || !/^(up|down|off|out|in|back|over|on|through|away)s?$/.test(tokens[i + 1]!.low)) return false;
+  const before = tokens[i - 1]?.low ?? '', after = tokens[i + 2]?.low ?? '', more = tokens[i + 3]?.low ?? '';
+  if (!/^(the|a|an|my|his|her|its|our|both|new|old|left|right|front|rear|top|bottom|upper|lower)$/.test(before) && !isNumberWord(before) || /^(it|them|that|this|the|a|an|my|to|of)$/.test(after)) return false;
+  return after === '' || /^[.,;:!?]$/.test(after) || AUX_BE.has(after) || AUX_HAVE.has(after) || after === "'s" || nounClasses(after).has('part') || nounClasses(after).has('fastener') || /^(on|for|in)$/.test(after) && more !== '' || CONDITION.has(after) || verbForms(after).some(f => f.form !== 'base');
+}
+const DEED = /^(take|hold|kick|knock|throw|cut|lay|shut|let|pick|pull|push|draw|fold|blow|break|trip|carry|roll|tip|wind|snap|run|swing|lock|tie|drop|lead|feed|pay|bleed|trap|clip|bolt|screw|plug|stand)$/;

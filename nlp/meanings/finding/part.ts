@@ -4,7 +4,7 @@ import { isMachine, partLike, said } from '../../clauses/things.ts';
 import { FAULT } from '../../words/faults.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { COMMON } from '../../words/common.ts';
-import { singular } from '../../words/nouns.ts';
+import { nounClasses, singular } from '../../words/nouns.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { trim } from '../lib/fields.ts';
 import { namesPart } from '../lib/named.ts';
@@ -12,11 +12,22 @@ import type { Verdict } from '../lib/verdict.ts';
 import { lowText, type Telling } from '../telling.ts';
 
 export const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
-export const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && (namesPart(t.sheet, p.name) || ruined(t)) && !(p.carried && FAULT.test(p.name)) && !PERSONS.test(/^(.+?)'s /.exec(p.name)?.[1] ?? '-') && !/^(van|car|truck|ute|pickup|lorry|bus|bike|taxi|tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
+export const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && (namesPart(t.sheet, p.name) || ruined(t)) && !(p.carried && FAULT.test(p.name)) && !othersOwn(t, p) && !/^(van|car|truck|ute|pickup|lorry|bus|bike|taxi|tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
+
+/** "Jim's engine", "my neighbour's mower": a person's, not the shop's. What a machine or a part owns is named without an article only where it has a name of its own. */
+export function othersOwn(t: Telling, p: Thing): boolean {
+  const owner = /^(.+?)'s /.exec(p.name)?.[1];
+  if (owner === undefined) return false;
+  if (PERSONS.test(owner)) return true;
+  const lone = p.np !== undefined && t.sheet.tokens[p.np.from]?.low === owner && !owner.includes(' ');
+  return lone && !nounClasses(owner).size && !(t.sheet.ctx.machines ?? []).some(m => m.toLowerCase().split(' ').includes(owner));
+}
 
 /** "the gubbins is cracked": a name nobody knows counts only with a state that none but a part can be in. */
 const ruined = (t: Telling): boolean => {
-  const c = t.clause, word = c.pred === 'verb' ? c.verb : c.rest.find(i => i.t === 'adj' || i.t === 'verb');
+  const c = t.clause;
+  if (c.pred === 'have') { const had = c.obj[0]?.np ?? c.items.slice(c.vi + 1).find(i => i.np)?.np; return had !== undefined && nounClasses(had.said.split(' ').at(-1)!).has('part') && (had.quant === 'no' || had.states.length > 0 || c.items[c.vi + 1]?.t === 'adj'); } // "the haydog has no spring"
+  const word = c.pred === 'verb' ? c.verb : c.rest.find(i => i.t === 'adj' || i.t === 'verb');
   return word !== undefined && /(ed|en|nt|rn|wn)$/.test(word.low) && /^(be|none|verb)$/.test(c.pred) && verbForms(word.low).some(f => isClass(f.base, 'fail') && f.form !== 'base') && !c.obj.length && !COMMON.has(singular(c.subj[0]?.name.split(' ').at(-1) ?? ''));
 };
 

@@ -19,6 +19,7 @@ export function byName(desk: Desk, plain: readonly Hit[], have: readonly Candida
     const inside = (h: { start: number; end: number }): boolean => h.start < s.end && s.start < h.end;
     if (plain.some(inside) || have.some(c => inside(c) && c.score > 0)) continue;
     const asked = s.asked || ASKED.test(desk.text.slice(s.start, s.end));
+    if (!s.asked && /^(?:and |so |but )?what (?:happened|went wrong|broke|went|did it|let go|gave way|gave|(?:i|we) (?:found|saw|noticed|discovered|did|had|got))(?: \w+)? (?:was|is)\b/.test(desk.text.slice(s.start, s.end))) continue; // "what happened was the drive pin sheared"
     if (!s.asked && /^(?:so )?i (?:know|knew|had|did|put|took|found|saw|forgot|think|thought|got|see)\b/.test(desk.text.slice(s.start, s.end))) continue;
     if (!asked && TOLD.test(desk.text.slice(s.start, s.end))) continue;
     const found = SUM_KINDS.flatMap(kind => named(desk, kind, s, asked) ?? []);

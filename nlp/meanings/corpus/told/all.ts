@@ -9,6 +9,7 @@ import { JOBS } from './job.ts';
 import { ORDERS } from './order.ts';
 import { OUTS } from './out.ts';
 import type { ToldCorpus } from './phrase.ts';
+import { NAMES } from './names.ts';
 import { QUOTES } from './quote.ts';
 import { READINGS } from './reading.ts';
 import { REALITY } from './reality.ts';
@@ -20,4 +21,4 @@ import { WANTS } from './want.ts';
 import { WORKS } from './work.ts';
 
 /** The corpora of statements, one a kind of entry. */
-export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, ERRANDS, FITS, FINDINGS, READINGS, REALITY, WORKS, JOBS, RULES, REMARKS];
+export const CORPORA: readonly ToldCorpus[] = [WANTS, ORDERS, BOUGHTS, QUOTES, ARRIVALS, OUTS, STOWS, HANDS, WEATHERS, WAITS, RECHECKS, HOURS, AMENDS, NAMES, ERRANDS, FITS, FINDINGS, READINGS, REALITY, WORKS, JOBS, RULES, REMARKS];

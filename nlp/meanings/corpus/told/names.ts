@@ -1,0 +1,27 @@
+import { told, type ToldCorpus } from './phrase.ts';
+
+const found = (part: string, condition: string, verdict?: string): Record<string, unknown> => ({ kind: 'finding', part, condition, ...(verdict ? { verdict } : {}) });
+const fit = (part: string, state: string): Record<string, unknown> => ({ kind: 'fit', part, state });
+
+/** Parts of strange machines: words that nobody knows, parts named by what they do, numbered ones, and what stands before or round a name. */
+export const NAMES: ToldCorpus = {
+  kind: 'finding',
+  phrases: [
+    ...told([fit('doffer', 'off')], ["doffer's out", 'The doffer is out.', 'Took the doffer off.']),
+    ...told([found('second shaft', 'bent'), found('third shaft', 'grand', 'good')], ["Second shaft is bent, third one's grand.", 'Second shaft is bent. Third one is grand.']),
+    ...told([{ kind: 'stow', part: 'hold downs', where: 'in a tin' }], ['The four hold downs are in a tin.', 'the hold downs are in a tin']),
+    ...told([found('pull out', 'seized')], ['the pull out is seized']),
+    ...told([found('pickup tine bar number three', 'cracked')], ['Pickup tine bar number three is cracked.']),
+    ...told([found('twine box lid hinge', 'broke')], ['On the twine box, the lid hinge is broke.']),
+    ...told([found('left bush', 'worn')], ['On the left side, the bush is worn.']),
+    ...told([found('pin', 'sheared')], ['What I found was the pin sheared.', 'What was wrong was the pin had sheared.', 'What happened was the pin sheared.', 'Turns out the pin was sheared.', 'The trouble was the pin had sheared.']),
+    ...told([fit('guard', 'off'), fit('shaft', 'off')], ['Off with the guard, out with the shaft.', 'Off with the guard and out with the shaft.']),
+    ...told([{ kind: 'work', part: 'pins', action: 'grease' }], ['All I did today was grease the pins.', 'What I did was grease the pins.']),
+    ...told([found('pinion', 'worn teeth')], ['The pinion has worn teeth.']),
+    ...told([found('lift trip', 'jammed half way')], ['The trip for the lift is jammed half way.']),
+    ...told([found('bull wheel pawls', 'good', 'good')], ["bull wheel pawls, them's good", 'Bull wheel pawls, they are good.']),
+    ...told([found('cam follower', 'pitted')], ['Cam follower is pitted.']),
+    ...told([{ kind: 'job', do: 'take off', part: 'hub' }], ['The hub has to come off.', "The hub's coming off Saturday.", 'The hub comes off saturday.']),
+  ],
+  never: ["Jim's engine has the same fault.", "Dave's baler has a cracked flywheel.", "Grandad's plough is rusted solid.", 'The pull out of the block was a struggle.', 'Off with his old mates to the fair.', 'The plough has to come off the field before the rain.'],
+};
