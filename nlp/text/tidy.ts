@@ -100,7 +100,7 @@ function idioms(tokens: readonly Token[]): [number, number][] {
     const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it|inside and out|wouldn't you know it|wouldn't you know|would you believe|needless to say)$/.test(hit.join(' '));
     const whole = edge(i - 1) && edge(i + hit.length);
     if (!(whole || loose || hit.length >= 3 && (edge(i - 1) || edge(i + hit.length)))) continue;
-    if (/^(hang on|hold on|hold up|as usual)$/.test(hit.join(' ')) && !whole) continue;
+    if (/^(hang on|hold on|hold up|as usual|let me see|let 's see)$/.test(hit.join(' ')) && !whole) continue;
     const end = whole && tokens[i + hit.length]?.low === ',' && i > 0 && tokens[i - 1]?.low === ',' ? i + hit.length + 1 : i + hit.length;
     const inside = whole && tokens[i - 1]?.low === ',' && tokens[i + hit.length]?.low === ',' && /^('s|is|are|was|were|has|have|had|'ll|will|would|'d|could|can|might|may|wants|want|said|says)$/.test(tokens[i + hit.length + 1]?.low ?? '');
     out.push([inside ? i - 1 : i, end]);

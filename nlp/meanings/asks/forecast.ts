@@ -56,6 +56,7 @@ export function fore(s: Place): Ask[] {
   const stop = cut ? s.end + cut.index : s.stop;
   let days = eitherDay(s, stop) ?? daysOf(s.desk, Math.max(0, s.start - 1), stop, 'forward');
   if (!days.from) days = daysOf(s.desk, sentenceStart(s), stop, 'forward');
+  if (days.from && days.from === days.to && /\b(?:hold|stay|last|keep|dry|fine|off|out)\b[^.?!]{0,16}\b(?:till|until|til|through to|up to) (?:[a-z]+ )?$/.test(s.desk.text.slice(s.start, s.start + s.desk.text.slice(s.start, stop).search(/\b(?:mon|tues|wednes|thurs|fri|satur|sun)day|\btomorrow|\bweekend|\bend of/)))) days = { to: days.to! };
   const what = doing(s, s.start, stop) ?? wish(s, stop);
   return [{ kind: 'forecast', ...(what ? { for: what } : {}), ...days }];
 }

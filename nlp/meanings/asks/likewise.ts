@@ -1,26 +1,62 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { type Desk, type Hit } from './desk.ts';
+import { openSheet } from '../../sheet.ts';
+import { daysOf, type Desk, foundIn, type Hit } from './desk.ts';
+import { readAsks } from './read.ts';
 import { thingsAt } from './thing-at.ts';
 
 /** What turns a question to another thing: "and the springs?", "what about the wee cap", "also the pins, I had them a minute ago". */
-const TURN = /^ ?(?:(?:and|or|also|but|ok|okay) )*(?:(?:what|how) ?(?:a?bout)(?: for| on| in)? |same (?:again |question )?(?:for|with) |ditto (?:for )?|(?<=(?:and|or|also) )(?:for |on |in )?)(?=(?:the|my|that|those|these|[a-z]+)\b)/;
+const TURN = /^ ?(?:(?:and|or|also|but|ok|okay|right|so|then|now) )*(?:(?:what|how) ?(?:a?bout)(?: for| on| in| with)? |same (?:again |question |thing |story )?(?:for|with|on|but for|again for|but) |(?:now |and )?do (?:the )?(?:same (?:for )?)?|ditto (?:for )?|(?<=(?:and|or|also|so|then) )(?:for |on |in |with |to )?|(?:for|on) )(?=(?:the|my|that|those|these|[a-z]+)\b)/;
+const SIDES: Readonly<Record<string, string>> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', inner: 'outer', outer: 'inner', upper: 'lower', lower: 'upper', nearside: 'offside', offside: 'nearside', 'near side': 'off side', 'off side': 'near side', inside: 'outside', outside: 'inside' };
+const SIDE = new RegExp(String.raw`\b(?:${Object.keys(SIDES).join('|')})\b`);
+const STANDS = new RegExp(String.raw`^(?:the |my )?(?:(other|opposite)(?: (?:one|ones|side|end|half|hand))?|(${Object.keys(SIDES).join('|')})(?: hand)?(?: (?:one|ones|side|end))?)(?= ?(?:$|[?.,!]))`);
+const HAS_PART = /^(?:blocked|buy|where|wasHow|provisional|history|spent|timeSpent|finish|picture)$/;
+const MONEY = /^(?:in |for |the )?(?:money|dollars|cost|cash|quid|bucks|pounds|spend|euros)(?: wise| spent| terms)?(?= ?(?:$|[?.,!]))/, HOURS = /^(?:in |for |the |my )?(?:hours|time|labou?r)(?: wise| spent| terms)?(?= ?(?:$|[?.,!]))/;
 
 /**
- * A sentence that only names another thing after a question about one asks the same of it: "Where are the pins? And the springs?".
- * Sums have their own follow-ups.
+ * A sentence that only names another thing, side or day after a question asks the same of it: "Where are the pins? And the springs?". The question may
+ * stand in the note just before. Sums have their own follow-ups.
  */
 export function likewise(desk: Desk, hits: readonly Hit[]): Hit[] {
   const out: Hit[] = [];
   desk.sentences.forEach((s, i) => {
+    if (hits.some(h => h.start < s.end && s.start < h.end)) return;
     const before = desk.sentences[i - 1];
-    if (!before || hits.some(h => h.start < s.end && s.start < h.end)) return;
-    const asked = [...hits, ...out].filter(h => h.start < before.end && before.start < h.end).sort((a, b) => a.start - b.start).at(-1)?.asks.at(-1);
-    if (!asked || !('part' in asked && asked.part || asked.kind === 'cheapest')) return;
-    const m = TURN.exec(desk.text.slice(s.start, s.end));
-    const things = m && thingsAt(desk, s.start + m[0].length, s.end);
-    if (!things || !/^ ?(?:$|[?.,!])/.test(desk.text.slice(things.end, s.end)) || !s.asked && /^ ?and\b/.test(m[0])) return;
-    const asks = things.names.map((name): Ask => (asked.kind === 'cheapest' ? { ...asked, item: name } : { ...asked, part: name } as Ask));
-    out.push({ start: s.start, end: s.end, asks, rule: 'likewise', weight: 3 });
+    const last = before ? [...hits, ...out].filter(h => h.start < before.end && before.start < h.end).sort((a, b) => a.start - b.start).at(-1)?.asks.at(-1) : priorAsk(desk);
+    if (!last || last.kind === 'sum') return;
+    const text = desk.text.slice(s.start, s.end), m = TURN.exec(text), bare = !m && s.asked ? /^ ?(?:(?:the|my) )?/.exec(text)! : m;
+    if (!bare || !s.asked && /^ ?(?:and|so|then|for|on)\b/.test(bare[0])) return;
+    const asks = again(desk, last, s.start + (m ? m[0].length : 0), s.end);
+    if (asks) out.push({ start: s.start, end: s.end, asks, rule: 'likewise', weight: 3 });
   });
   return out;
+}
+
+/** The same question of what is named from here to the end of its sentence, when nothing else is said there. */
+function again(desk: Desk, last: Ask, from: number, end: number): Ask[] | undefined {
+  const rest = desk.text.slice(from, end), ends = (at: number): boolean => /^ ?(?:(?:one|ones|as well|too|then|now|also|please|instead|alone|by itself|on its own) ?)*(?:$|[?.,!])/.test(desk.text.slice(at, end));
+  const part = 'part' in last ? last.part : undefined;
+  if (last.kind === 'spent' && HOURS.test(rest)) return [{ kind: 'timeSpent', ...(part ? { part } : {}) }];
+  if (last.kind === 'timeSpent' && MONEY.test(rest)) return [{ kind: 'spent', ...(part ? { part } : {}) }];
+  const stands = STANDS.exec(rest), side = part && SIDE.exec(part)?.[0];
+  if (stands && part) return stands[2] ? [{ ...last, part: side ? part.replace(side, stands[2]) : `${stands[2]} ${part}` } as Ask] : side ? [{ ...last, part: part.replace(side, SIDES[side]!) } as Ask] : undefined;
+  if (/^(?:forecast|history|timeSpent)$/.test(last.kind)) {
+    const days = daysOf(desk, from - 1, end, last.kind === 'forecast' ? 'forward' : 'past');
+    if (days.from && rest.split(' ').length <= 6) { const { from: _f, to: _t, ...same } = last as Ask & { from?: string; to?: string }; return [{ ...same, ...days } as Ask]; }
+  }
+  if (last.kind === 'next') {
+    const span = foundIn(desk, from, end).find(f => f.dim === 'span' && /^(?:minutes|hours)$/.test(f.value.unit));
+    const place = /\b(?:indoors?|inside|under cover)\b/.test(rest) ? 'indoors' as const : /\b(?:outdoors?|outside)\b/.test(rest) ? 'outdoors' as const : undefined;
+    if (span?.dim !== 'span' && !place) return undefined;
+    return [{ ...last, ...(span?.dim === 'span' ? { minutes: Math.round(span.value.amount * (span.value.unit === 'hours' ? 60 : 1)) } : {}), ...(place ? { place } : {}) }];
+  }
+  if (!(part || last.kind === 'cheapest' || /^(?:buy|provisional|spent|timeSpent|finish|history)$/.test(last.kind) && /(?:for|on|in|bout) $/.test(desk.text.slice(0, from)))) return undefined;
+  const things = thingsAt(desk, from, end);
+  if (!things || !ends(things.end) || last.kind !== 'cheapest' && !HAS_PART.test(last.kind)) return undefined;
+  return things.names.map((name): Ask => (last.kind === 'cheapest' ? { ...last, item: name } : { ...last, part: name } as Ask));
+}
+
+/** What the note just before asked last. */
+function priorAsk(desk: Desk): Ask | undefined {
+  const { prior, ...rest } = desk.sheet.ctx, text = prior?.at(-1);
+  return text ? readAsks(openSheet(text, { ...rest, prior: prior!.slice(0, -1) })).at(-1)?.ask : undefined;
 }

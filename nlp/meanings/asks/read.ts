@@ -11,13 +11,14 @@ import { DUE_RULES } from './due.ts';
 import { FINISH } from './finish.ts';
 import { FORECAST } from './forecast.ts';
 import { HISTORY } from './history.ts';
-import { looseHits } from './loose.ts';
+import { looseHits } from './loose/hits.ts';
 import { NEXT } from './next.ts';
 import { PICTURE } from './picture.ts';
 import { PROVISIONAL } from './provisional.ts';
 import { type AskRule, hitsOf } from './rule.ts';
 import { SPENT } from './spent.ts';
 import { TIME_SPENT } from './time-spent.ts';
+import { TOTAL } from './total.ts';
 import { WAS_HOW } from './was-how.ts';
 import { WHERE } from './where.ts';
 import { readSums } from './sums/read.ts';
@@ -32,7 +33,7 @@ export interface AskRead { ask: Ask; from: number; to: number; rule: string; use
 /** The questions other than sums, in no order: which of two that overlap is meant is settled by their weight. */
 const RULES: readonly AskRule[] = [
   ...WHERE, ...WAS_HOW, ...PICTURE, ...DUE_RULES, ...PROVISIONAL, ...BUY, ...NEXT, ...BLOCKED, ...HISTORY, ...SPENT, ...TIME_SPENT, ...FINISH,
-  ...CHEAPEST, ...FORECAST,
+  ...CHEAPEST, ...FORECAST, ...TOTAL,
 ];
 
 const cached = new WeakMap<Sheet, AskRead[]>();
@@ -49,7 +50,8 @@ export function readAsks(sheet: Sheet): AskRead[] {
   const plain = inherit(desk, choose(desk, spoken(desk, hitsOf(desk, RULES))));
   const sums = readSums(desk, plain);
   const known = [...plain, ...likewise(desk, [...plain, ...sums]), ...sums];
-  const hits = choose(desk, [...known, ...looseHits(desk, known)]);
+  const read = choose(desk, [...known, ...looseHits(desk, known)]);
+  const hits = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at
   const cuts = extents(desk, hits);
   const made = hits.flatMap((h, i) => h.asks.map((ask): AskRead => {
     const [from, to] = tokensOf(desk.line, cuts[i]!.from, cuts[i]!.to);

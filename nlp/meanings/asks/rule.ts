@@ -1,5 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { type Desk, type Hit, sentenceAt } from './desk.ts';
+import { ASK_NOT, rhetorical } from './rhetoric.ts';
 import { thingAt, thingsAt, type Things } from './thing-at.ts';
 
 /** What a rule's `make` is told: the opening match, the things named after it, the tail after those, and where it all lies. */
@@ -61,6 +62,12 @@ export function hitsOf(desk: Desk, rules: readonly AskRule[]): Hit[] {
   return out;
 }
 
+/** "where I put the belt is where it belongs" tells. */
+function cleft(desk: Desk, head: number, end: number): boolean {
+  const s = sentenceAt(desk, head);
+  return head === s.start && !s.asked && /^(?:where|what|how|when|why) (?:i|we|he|she|they|you|it|the|my|that)\b/.test(desk.text.slice(head, head + 14)) && /^(?: [a-z]+){0,3}? (?:is|was|are|were|has|had|ll|will|wont)\b(?! (?:i|we|it|they)\b)/.test(desk.text.slice(end, s.end));
+}
+
 function owned(desk: Desk, t: Things, stop: number): Things {
   const m = /^ (?:off|off of|out of|from|belonging to) (?=(?:the|my)\b)/.exec(desk.text.slice(t.end, stop));
   const whose = m && thingAt(desk, t.end + m[0].length, stop);
@@ -72,7 +79,7 @@ function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined
   const s = sentenceAt(desk, head);
   let end = m.index + m[0].length;
   if (end > s.end + 1) return undefined;
-  if (rule.weak && !asking(desk, head) || KNOWS.test(desk.text.slice(Math.max(0, head - 24), head))) return undefined;
+  if (rule.weak && !asking(desk, head) || rhetorical(desk.text.slice(s.start, s.end)) || ASK_NOT.test(desk.text.slice(Math.max(0, head - 40), head)) || KNOWS.test(desk.text.slice(Math.max(0, head - 24), head))) return undefined;
   let things: Things | undefined;
   if (rule.things) {
     const one = rule.things === 'list' ? thingsAt(desk, end, s.end) : thingAt(desk, end, s.end);
@@ -81,6 +88,7 @@ function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined
     if (things && rule.owner) things = owned(desk, things, s.end);
     if (things) end = things.end;
   }
+  const named = end;
   const tail = rule.tail?.exec(desk.text.slice(end, Math.min(s.end, end + 400))) ?? undefined;
   if (rule.tailNeeded && !tail) return undefined;
   if (tail) end += tail[0].length;
@@ -89,6 +97,7 @@ function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined
     const rest = more && thingsAt(desk, end + more[0].length, s.end);
     if (rest && /^ ?(?:$|[?.,!]|(?:out of|for|off|from|with) (?:it|them)\b)/.test(desk.text.slice(rest.end, s.end))) { things = { names: [...things.names, ...rest.names], end: rest.end }; end = rest.end; }
   }
+  if (cleft(desk, head, named)) return undefined;
   const asks = rule.make({ m, names: things?.names ?? [], ...(tail ? { tail } : {}), desk, start: head, end, stop: s.end });
   return asks?.length ? { start: head, end, asks, rule: rule.name, weight: rule.weight ?? 0 } : undefined;
 }

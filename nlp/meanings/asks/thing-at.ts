@@ -1,7 +1,8 @@
 import { nameKey } from '../../../domain/model/names.ts';
-import { pastOf } from '../../dimensions/line.ts';
+import { charOf, pastOf } from '../../dimensions/line.ts';
 import { knownNames, type KnownNames } from '../../dimensions/part/known.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
+import { verbForms } from '../../words/verbs.ts';
 import { type Desk, sentenceAt } from './desk.ts';
 import { nameLimit, NOT_A_THING } from './name-limit.ts';
 import { machineOf, namedIn, spokenOf } from './spoken-of.ts';
@@ -31,6 +32,8 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   const owner = /^(?:its|their) /.test(text.slice(from)) ? desk.spoken.filter(s => s.end <= from).at(-1) : undefined;
   const of = phrase && /^ (?:for|off|off of|out of|from) it\b/.exec(text.slice(pastOf(desk.line, phrase.to), limit)) ? spokenOf(desk, from) : undefined;
   const owned = owner ? `${owner.name} ` : of && of !== phrase?.name ? `${of} ` : '';
+  const many = phrase && /^s\b/.test(text.slice(pastOf(line, phrase.to))) && /\b(?:have|are|were|do|did|will|can) (?:the|my|those) $/.test(text.slice(0, charOf(line, phrase.nameFrom)));
+  if (phrase && many && !NOT_A_THING.test(phrase.name)) return { name: `${phrase.name}s`, end: pastOf(line, phrase.to) + 1 }; // "have the injectors been tested": no "is" of a single one
   if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : fuller(desk, plainName(phrase.name, knownNames(sheet.ctx.parts ?? NO_NAMES)), token, text.slice(from))), end: pastOf(desk.line, phrase.to) });
   if (pron) {
     const name = /^(?:her|she|he|him)$/.test(pron[0]) ? machineOf(desk, from) ?? spokenOf(desk, from) : spokenOf(desk, from);
@@ -61,8 +64,13 @@ const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; e
   more.lastIndex = t.end;
   const m = more.exec(desk.text);
   if (m) return { name: t.name + m[0], end: t.end + m[0].length };
+  const verb = / ([a-z]+)$/.exec(t.name)?.[1];
+  if (verb && INVERTED.test(desk.text.slice(Math.max(0, t.end - t.name.length - 24), t.end)) && /^(?: (?:in|on|at|up|out|down|off|over|together|against|from|before|when|originally|to)\b| ?(?:$|[?.,!]))/.test(desk.text.slice(t.end)) && verbForms(verb).some(f => f.form === 'base') && !desk.text.slice(t.end, sentenceAt(desk, t.end - 1).end).split(/[,.?!;]| (?:and|or|when|before) /)[0]!.split(' ').some(w => verbForms(w).some(f => f.form === 'base') && w !== 'set')) return { name: t.name.slice(0, -verb.length - 1), end: t.end - verb.length - 1 };
   return / set$/.test(t.name) && (/^ (?:me back|before|at|to|when)\b/.test(desk.text.slice(t.end)) || /\bhow (?:was|were|is|are|had i|did i have)(?: [a-z]+){1,5}$/.test(desk.text.slice(Math.max(0, t.end - 60), t.end))) ? { name: t.name.slice(0, -4), end: t.end - 4 } : t;
 };
+
+/** "how did the washers face", "what order did the plates stack in": the verb of a question that has no other is no part of the name. */
+const INVERTED = /\b(?:which|what|how|where|when|why)(?: [a-z]+){0,3} (?:did|does|do) (?:the|my|those|that) [a-z ]+$/;
 
 const NO_NAMES: readonly string[] = [];
 /** "the bank" after "battery bank": the fuller name that the note gave before. */

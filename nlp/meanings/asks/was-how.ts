@@ -1,6 +1,7 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { spokenOf } from './spoken-of.ts';
 import { ONWARD } from './onward.ts';
+import { thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const was = (part: string | undefined, what: string | undefined): Ask[] | undefined =>
@@ -8,7 +9,7 @@ const was = (part: string | undefined, what: string | undefined): Ask[] | undefi
 const QUALITIES = /^(.+) (clearance|gap|backlash|end play|lash|preload|run ?out|tension|spacing|shims|washers|spacers)$/;
 /** "the concave clearance": the part, and what of it. */
 function split(part: string, what: string | undefined): { part: string; what?: string } {
-  const m = what ? undefined : QUALITIES.exec(part);
+  const m = what || /\b(?:thrust|lock|spring|plain|wave|copper|fib(?:re|er)|flat|star|belleville) washers$/.test(part) ? undefined : QUALITIES.exec(part);
   return m ? { part: m[1]!, what: m[2]! } : { part, ...(what ? { what: counted(what) } : {}) };
 }
 /** "the shim count" is the shims. */
@@ -44,11 +45,11 @@ export const WAS_HOW: readonly AskRule[] = [
   { name: 'how I had X routed', open: /\bhow (?:i|we) (?:had|have|d|ve|got) (?=(?:the|my|that|those|it|them)\b)/, things: 'one', tail: new RegExp(String.raw`^ (?:all )?(routed|set|hooked|fitted|wired|arranged|connected|mounted|run|plumbed|stacked|shimmed|rigged|laid out|adjusted|timed|on|in|strung|threaded|positioned)\b[^.?!]*?(?=$|[.?!]|${ONWARD})`), tailNeeded: true, weak: true, weight: 4, make: s => was(s.names[0], manner(s)) },
   { name: 'where did X go before', open: /\bwhere (?:did|does|was|were|would) /, things: 'one', tail: new RegExp(String.raw`^ (?:go|fit|sit|hook|attach|mount|run|bolt|connect|connected|hooked|attached|fitted|mounted|come from|live|belong)\b[^.?!]*?\b(?:before|originally|from (?:new|the factory)|when it (?:was|came)|to start with|to begin with)\b[^.?!]*?(?=$|[.?!]|${ONWARD})`), tailNeeded: true, weight: 6, make: s => was(s.names[0], undefined) },
   { name: 'what was the W before', open: /\b(?:what|whatd|whats) (?:was|were|had|did)? ?(?:i have |i find |be )?(?:the |its |their )(backlash|end play|endplay|gaps?|clearances?|lash|torque|pressure|preload|timing|pitch|run ?out|float|play|sag|tension|voltage|height|depth|thickness|spacing|position|settings?|length|travel|shims|reading|measurements?)(?: ?(?:before\b|originally|as found|to (?:start|begin) with\b|when\b|(?<=(?:was|were) (?:the|its|their) [a-z ]+)(?= ?(?:\?|$))))/, tail: new RegExp(String.raw`^[^.?!]*?(?=$|[.?!]|${ONWARD})`), weight: 8, make: s => was(spokenOf(s.desk, s.start), s.m[1]) },
-  { name: 'how was X hooked', open: /\bhow(?: (?:was|were|is|are|did|had)|d|s) (?:i have |we have |i |we )?/, things: 'one', tail: new RegExp(String.raw`^ (?:been )?(hooked|set|mounted|routed|fitted|wired|arranged|stacked|shimmed|held|fixed|facing|run|strung|threaded|assembled|oriented|orientated|positioned|attached|connected|laid out|rigged|installed|located|lined up|go|went|sit|sat|fit|together|look|come apart|come off|before|originally|when|fastened|adjusted|hung|timed|plumbed|put together|go on|go together|go in|go back|wound|clocked|bolted|seated|spaced|laced)\b[^.?!]*?(?=$|[.?!]|${ONWARD})`), tailNeeded: true, weight: 3, make: s => was(s.names[0], manner(s)) },
+  { name: 'how was X hooked', open: /\bhow(?: (?:was|were|is|are|did|had)|d|s) (?:i have |we have |i |we )?/, things: 'one', tail: new RegExp(String.raw`^ (?:been )?(hooked|set|mounted|routed|fitted|wired|arranged|stacked|shimmed|held|fixed|facing|run|strung|threaded|assembled|oriented|orientated|positioned|attached|connected|laid out|rigged|installed|located|lined up|go|went|sit|sat|fit|together|look|come apart|come off|before|originally|when|fastened|adjusted|hung|timed|plumbed|put together|go on|go together|go in|go back|wound|clocked|bolted|seated|spaced|laced|face|point|lie|stand|stack|slot|seat|ride|lean|engage|key|mate|register|mesh|hook|attach|mount|run|turn)\b[^.?!]*?(?=$|[.?!]|${ONWARD})`), tailNeeded: true, weight: 3, make: s => was(s.names[0], manner(s)) },
   { name: 'how X was', open: /\bhow (?=(?:the|my|that|those)\b)/, things: 'one', tail: new RegExp(String.raw`^ (?:was|were|went|came|sat|used to|had been|goes|go|fitted|fits|looked)\b[^.?!]*?(?=$|[.?!]|${ONWARD})`), tailNeeded: true, weak: true, weight: 1, make: s => was(s.names[0], undefined) },
   { name: 'how many W was X', open: new RegExp(String.raw`\bhow many ([a-z]+)(?: (out|in|up|down|off|round|back|open))? (?:was|were) (?=(?:the|my|that|those)\b)`), things: 'one', tail: new RegExp(String.raw`^[^.?!]*?\b${PAST}\b[^.?!]*?(?=$|[.?!]|${ONWARD})`), tailNeeded: true, weight: 6, make: s => MONEYISH.test(s.m[1]!) ? undefined : was(s.names[0], s.m[2] ? `${s.m[1]!} ${s.m[2]}` : s.m[1]) },
   { name: 'how many W before', open: new RegExp(String.raw`\bhow many ${WHAT}(?: (?:were|was|did|had|are|went|came|on|it))*(?: (?:there|it|they|have|in|had))*(?: (?:before|originally|when|as found|to start with|to begin with)\b[^.?!]*)`), weight: 2, make: s => /hours?/.test(s.m[1]!) ? undefined : was(spokenOf(s.desk, s.start), s.m[1]) },
-  { name: 'which way round did X go', open: /\b(?:which|what) (way(?: (?:round|around|up|out|about|on))?|side|end|direction|order|hole|position|notch|slot|angle|face|groove)(?: (?:was|were|did|does|do|is|had|would|out|up|round|around|of))* /, things: 'one', tail: /^(?: (?:goes|go|went|was|were|face|faced|facing|sit|sat|in|on|up|out|round|around|hooked|point|pointed|pointing|fit|fitted|mount|mounted|come|came|turn|bolted|before|originally|have|run|lean|hang|hung|lie|set))*(?: (?:before|when|originally)\b[^.?!]*)?/, weight: 4, make: s => /\b(?:to see|see|saw|find out|found out|check(?:ed)?|looked?|know|knew|noted|marked) $/.test(s.desk.text.slice(0, s.start)) && s.desk.text[s.stop - 1] !== '?' ? undefined : was(s.names[0], apart(s) ?? (/^way/.test(s.m[1]!) ? (/round|around/.test(s.m[0] + (s.tail?.[0] ?? '')) ? 'which way round' : /\bup\b/.test(s.m[0] + (s.tail?.[0] ?? '')) ? 'which way up' : 'which way') : s.m[1])) },
+  { name: 'which way round did X go', open: /\b(?:which|what) (way(?: (?:round|around|up|out|about|on))?|side|end|direction|order|hole|position|notch|slot|angle|face|groove)(?: (?:was|were|did|does|do|is|had|would|out|up|round|around|of))* /, things: 'one', tail: /^(?: (?:goes|go|went|was|were|face|faced|facing|sit|sat|in|on|up|out|round|around|hooked|point|pointed|pointing|fit|fitted|mount|mounted|come|came|turn|bolted|before|originally|have|run|lean|hang|hung|lie|set))*(?: (?:before|when|originally)\b[^.?!]*)?/, weight: 4, make: s => /\b(?:to see|see|saw|find out|found out|check(?:ed)?|looked?|know|knew|noted|marked) $/.test(s.desk.text.slice(0, s.start)) && s.desk.text[s.stop - 1] !== '?' ? undefined : was(sitter(s) ?? s.names[0], apart(s) ?? (/^way/.test(s.m[1]!) ? (/round|around/.test(s.m[0] + (s.tail?.[0] ?? '')) ? 'which way round' : /\bup\b/.test(s.m[0] + (s.tail?.[0] ?? '')) ? 'which way up' : 'which way') : s.m[1])) },
   { name: 'X before it came apart', open: new RegExp(String.raw`\b(?:remind me|tell me|show me|give me|whats|what was|what were) (?:how many|of |about |again )?(?:the )?${WHAT} (?:${ON}) `), things: 'one', tail: BEFORE, weight: 1, make: s => s.tail?.[0].trim() ? wasOnly(s) : undefined },
   { name: 'as found W of X', open: new RegExp(String.raw`\bas (?:found|was|it was) ${WHAT} (?:${ON}) `), things: 'one', weak: true, weight: 2, make: s => was(s.names[0], s.m[1]) },
 ];
@@ -57,6 +58,12 @@ const QUALITY: Record<string, string> = { gapped: 'gap', shimmed: 'shims', torqu
 
 /** "which way were they in, ears up or ears down": the two ways. */
 const apart = (s: Seen): string | undefined => /^, ?([a-z]+(?: [a-z]+){0,3} or [a-z]+(?: [a-z]+){0,3})(?= ?(?:\?|$|\.))/.exec(s.desk.text.slice(s.end, s.stop))?.[1];
+
+/** "which side of the arm did the spacer sit on": the part is what sat there. */
+function sitter(s: Seen): string | undefined {
+  const m = / of $/.test(s.m[0]) ? /^(?: [a-z]+){0,3}? (?:did|was|were|does|do|had|has) (?=(?:the|my|that|those)\b)/.exec(s.desk.text.slice(s.end, s.stop)) : undefined;
+  return m ? thingAt(s.desk, s.end + m[0].length, s.stop)?.name : undefined;
+}
 
 /** "hooked second hole or third hole": the noun that is told apart; else what the verb is about. */
 function manner(s: Seen): string | undefined {

@@ -19,5 +19,6 @@ export const WHERE: readonly AskRule[] = [
   { name: 'location of X', open: /\b(?:location|whereabouts)(?: of| for)? /, things: 'list', owner: true, weak: true, make: s => each(s.names) },
   { name: 'what did I do with X', open: /\bwhat (?:the (?:devil|hell|heck) )?(?:did|have) i (?:do|done) with /, things: 'list', owner: true, weight: 4, make: s => each(s.names) },
   { name: 'cannot find X', open: /\bcan ?t (?:find|lay my hands on|put my hand on|locate|see) /, things: 'list', owner: true, tail: /^,? (?:where\b|any idea|did i|anywhere)/, tailNeeded: true, make: s => each(s.names) },
+  { name: 'looking for X', open: /(?:^|[.?!;] )(?:(?:im|i am|been|ive been|still|just|now|out here|stood here|hunting high and low|and) )*(?:looking|hunting|searching|rummaging)(?: (?:all over|everywhere|high and low|about|around|round))? for (?=(?:the|my|them|those|that)\b)/, things: 'list', owner: true, tail: /^(?= ?(?:$|[?.!]))/, tailNeeded: true, make: s => each(s.names) },
   { name: 'X, where', open: /(?:^|[.?!;] )(?=[a-z ]+,? where(?: (?:is it|are they|did (?:i|it|they)|have i)| ?\?))/, things: 'list', owner: true, tail: /^,? where(?:s|re)?(?: (?:is it|are they|did i put (?:it|them)|did (?:it|they) (?:go|get to)|have i (?:put|got) (?:it|them)|at))?/, tailNeeded: true, make: s => each(s.names) },
 ];

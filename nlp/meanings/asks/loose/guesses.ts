@@ -1,0 +1,63 @@
+import type { Ask } from '../../../../domain/model/ask.ts';
+import { verbForms } from '../../../words/verbs.ts';
+import { daysOf, type Desk, foundIn } from '../desk.ts';
+import { fore } from '../forecast.ts';
+import { thingAt } from '../thing-at.ts';
+import { about, type Stretch } from './stretch.ts';
+import { AGAIN, BEFORE, CHEAP, CHECK, COME, DONE, GET, HELD, KEPT, LABOUR, LATE, LOG, MAY, MONEY, ORDERED, OUGHT, PAST, PHOTO, PRICE, PROVISO, PUT_IN, SITS, SKY, STASH, TODO, UNTIL } from './words.ts';
+
+type Guess = (desk: Desk, c: Stretch) => Ask[] | undefined;
+
+const opt = (k: string, v: string | undefined): object => (v ? { [k]: v } : {});
+const withPart = (kind: 'blocked' | 'wasHow' | 'where' | 'picture' | 'history', part: string | undefined, more: object = {}): Ask[] | undefined => part ? [{ kind, part, ...more } as Ask] : undefined;
+const item = (name: string | undefined): Ask[] | undefined => (name ? [{ kind: 'cheapest', item: name }] : undefined);
+const FOR = /\b(?:for|on) /g, INTO = /\b(?:on|in|into|at|with|to|for) /g;
+const YES_NO = /^(?:is|isnt|are|arent|was|were|do|does|did|didnt|has|have|hasnt|havent|if|whether|am|can|could|will|would|should)\b/;
+
+/** By the families of its words, the most telling first. */
+export const GUESSES: readonly (readonly [name: string, guess: Guess])[] = [
+  ['picture', (d, c) => PHOTO.test(c.text) && !/\b(?:who|when|to (?:take|get)|can i take|should i take)\b/.test(c.text) ? withPart('picture', about(d, c)) : undefined],
+  ['due', (_d, c) => AGAIN.test(c.text) && !/\b(?:before i can|how (?:was|were))\b/.test(c.text) || CHECK.test(c.text) && OUGHT.test(c.text) && /^(?:what|which|anything|any|is there|is it time|whats|have i|do i|did i|list|show|show me|time|when)\b/.test(c.text) && !/\b(?:before (?:i|it|the)|so i can)\b/.test(c.text) ? [{ kind: 'due' }] : undefined],
+  ['provisional', (d, c) => PROVISO.test(c.text) && !/\b(?:holding|stopping|waiting|torque for|can i|could i)\b/.test(c.text) ? [{ kind: 'provisional', ...opt('part', YES_NO.test(c.text) && !/\b(?:anything|any|something)\b|^(?:is|are) there\b/.test(c.text) ? about(d, c) : about(d, c, /\b(?:on|of) (?=the|my|this|that|[a-z]+ ?\?)/g)) }] : undefined],
+  ['late', (_d, c) => LATE.test(c.text) ? [{ kind: 'buy', status: 'late' }] : undefined],
+  ['cheapest', (d, c) => CHEAP.test(c.text) || PRICE.test(c.text) && /\b(?:who|what|whats|which|compare|list)\b/.test(c.text) ? item(about(d, c, /\b(?:on|for|of|get|buy|sells?|has|have|does|do) /g)) : undefined],
+  ['ordered', (d, c) => ORDERED.test(c.text) || COME.test(c.text) && YES_NO.test(c.text) && !/\b(?:apart|off|out|loose|undone)\b/.test(c.text) ? [{ kind: 'buy', status: 'ordered', ...opt('part', about(d, c, YES_NO.test(c.text) && !/\b(?:anything|any|something)\b/.test(c.text) ? undefined : FOR)) }] : undefined],
+  ['timeSpent', (d, c) => LABOUR.test(c.text) && PUT_IN.test(c.text) && !/\b(?:left|longer|more|until|till|before|will|to go|remaining|estimate[ds]?|does it take|should it take)\b/.test(c.text) && !/\brun(?:ning)?\b/.test(c.text) ? [{ kind: 'timeSpent', ...opt('part', about(d, c, INTO)), ...daysOf(d, c.start, c.end, 'past') }] : undefined],
+  ['finish', (d, c) => UNTIL.test(c.text) && DONE.test(c.text) && !/\b(?:when did|when was|last)\b/.test(c.text) ? [{ kind: 'finish', ...opt('part', about(d, c, /\b(?:of|for|with|on|about|till|until|before|the|my|this|that) ?/g)) }] : undefined],
+  ['spent', (d, c) => MONEY.test(c.text) && !foundIn(d, c.start, c.end).some(f => f.dim === 'money') && !/\b(?:would|will|should|going to) (?:it |that |a |the [a-z]+ )?cost\b|\b(?:in|on|for) her ear\b/.test(c.text) ? [{ kind: 'spent', ...opt('part', about(d, c)) }] : undefined],
+  ['forecast', (d, c) => SKY.test(c.text) ? fore({ desk: d, start: c.from, end: c.from, stop: c.end }) : undefined],
+  ['wasHow', (d, c) => BEFORE.test(c.text) && (PAST.test(c.text) || SITS.test(c.text)) && !/\bhow (?:much|long|fast|hot|do i|should i)\b(?!.*\b(?:was|were|had|did)\b)/.test(c.text) ? before(d, c) : undefined],
+  ['wasHow', (d, c) => SITS.test(c.text) && (PAST.test(c.text) || /\?/.test(c.text) && !/\b(?:is|are|do|does|can|should|will)\b/.test(c.text) || /\bdo(?:es)? [^.?!]*\b(?:go|face|sit|point)\b/.test(c.text)) && !/\b(?:to go|left|miles|need)\b/.test(c.text) ? before(d, c) : undefined],
+  ['where', (d, c) => (STASH.test(c.text) || YES_NO.test(c.text) && KEPT.test(c.text) && / or /.test(c.text)) && !/\bwhere(?:s)? (?:to|can i|should i|do i (?:buy|get)|does it (?:leak|rub)|(?:its|it is|the [a-z ]+ is) (?:leaking|rubbing|binding))\b/.test(c.text) && !/\b(?:buy|price|order)\b/.test(c.text) ? withPart('where', about(d, c, /\b(?:the|my|that|those|this|of|for|with|seen|any|some|put|left|got) ?/g)) : undefined],
+  ['needed', (d, c) => GET.test(c.text) && /\b(?:what|whats|bits|anything|list|parts|which|left|things|something|am i|everything|do i)\b/.test(c.text) && !/\bget (?:on|at|to|the|into|through|done|it|back)\b/.test(c.text) ? [{ kind: 'buy', status: 'needed', ...opt('part', about(d, c, FOR)) }] : undefined],
+  ['blocked', (d, c) => MAY.test(c.text) && doable(c) || HELD.test(c.text) && !/\bcan i (?:do|have|see|ask|use)\b/.test(c.text) ? withPart('blocked', about(d, c)) : undefined],
+  ['history', (d, c) => (LOG.test(c.text) || /\b(?:ever|did i|have i|did we|have we|has|have [a-z ]+ been)\b/.test(c.text)) && (deed(c) || LOG.test(c.text)) ? history(d, c) : undefined],
+  ['next', (d, c) => TODO.test(c.text) && /\b(?:what|anything|something|which|whats|where|any|job|jobs|suggest|give me|find me)\b/.test(c.text) && !/\b(?:wrong|with (?:it|the)|about|before (?:the|i|it)|left to do on)\b/.test(c.text) ? next(d, c) : undefined],
+];
+
+const verbsOf = (c: Stretch): string[] => c.text.split(/[^a-z]+/).filter(w => verbForms(w).length > 0);
+const deed = (c: Stretch): boolean => verbsOf(c).some(w => !/^(?:did|do|have|was|is|had|ever|get|got|see|say|know|think|last|time|has|been)$/.test(w));
+/** "can I drop the engine in": a deed on a thing, where "can I use", "can I see" ask other things. */
+const doable = (c: Stretch): boolean => !/\b(?:can|could|should|may) (?:i|we) (?:do|get away|have|see|ask|use|buy|trust|expect|afford|reuse|weld|save|know|find|run|swap|make|reach|borrow|be (?:sure|certain))\b/.test(c.text) && (deed(c) || /\b(?:on|in|back|together)\b/.test(c.text));
+
+const WHAT = /^(?:[a-z]+ )?(?:gap|shims?|play|end ?float|float|backlash|lash|clearance|torque|tension|timing|setting|position|pressure|washers?|spacers?|height|depth|pitch|toe in|preload|voltage|bolts|pins?|order|side|way|end|hole|turns|sequence|angle|stroke|travel|length|slack|sag|camber|run ?out)$/;
+/** "which one was", "what did": no noun that is asked for. */
+const NO_QUALITY = /^(?:one|ones|is|are|was|were|did|do|does|had|has|have|of|i|we|it|they|the|my|else|on|in|size|torque|time|day|part|parts|bits?|thing|things|if|about)$/;
+/** "the point gap on the magneto", "which hole was the spring in": what, and of which part. */
+function before(d: Desk, c: Stretch): Ask[] | undefined {
+  const of = /\b(?:the |my )?([a-z]+(?: [a-z]+)?) (?:on|of|in|at|behind|under|between|for) (?=the |my )/.exec(c.text);
+  const owner = of && thingAt(d, c.from + of.index + of[0].length, c.end);
+  const what = of?.[1]!.replace(/^(?:the|my|what|was|were|how|note|write down|many) /, '');
+  if (owner && what && WHAT.test(what) && !/\b(?:side|way|end|hole) of\b/.test(of[0])) return [{ kind: 'wasHow', part: owner.name, what }];
+  const asked = /\b(?:which|what) ([a-z]+)\b|\bhow many ([a-z]+)\b|\b(?:top|bottom|upper|lower|inner|outer|front|back|left|right|first|second|long|short) ([a-z]+) or /.exec(c.text), noun = asked?.[1] ?? asked?.[2] ?? asked?.[3];
+  const kind = noun && (WHAT.test(noun) || asked?.[1] && !NO_QUALITY.test(noun)) ? (noun === 'way' || noun === 'side' ? `which ${noun}` : noun) : undefined;
+  const subject = kind === undefined ? undefined : /\b(?:did|was|were|had|does|do) (?=(?:the|my|that|those)\b)/.exec(c.text), own = subject && thingAt(d, c.from + subject.index + subject[0].length, c.end);
+  return withPart('wasHow', own?.name ?? about(d, c) ?? firstOf(d, c), opt('what', kind));
+}
+const firstOf = (d: Desk, c: Stretch): string | undefined => thingAt(d, c.from, c.end)?.name;
+const history = (d: Desk, c: Stretch): Ask[] => [{ kind: 'history', ...opt('part', about(d, c)), ...daysOf(d, c.start, c.end, 'past') } as Ask];
+function next(d: Desk, c: Stretch): Ask[] {
+  const f = foundIn(d, 0, d.text.length).find(x => x.dim === 'span' && (x.value.unit === 'minutes' || x.value.unit === 'hours') && Math.abs(x.start - c.start) < 90);
+  const place = /\b(?:indoors?|inside|under cover|under (?:the |a )?roof|in the (?:shed|shop|barn|dry|warm|workshop|garage)|out of the (?:rain|wet|cold|wind|sun)|cant leave the shed)\b/.test(c.text) ? { place: 'indoors' as const } : /\b(?:outdoors?|outside|in the yard|in the sun|in the fresh air)\b/.test(c.text) ? { place: 'outdoors' as const } : {};
+  return [{ kind: 'next', ...(f?.dim === 'span' ? { minutes: Math.round(f.value.amount * (f.value.unit === 'hours' ? 60 : 1)) } : {}), ...place }];
+}
