@@ -3,6 +3,7 @@ import { dims, type Clause } from '../clauses/clause.ts';
 import { partLike } from '../clauses/things.ts';
 import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
+import { reminded } from './recheck/reminded.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const LOOKS = /^(repack|refill|rebleed|check|recheck|re-check|retorque|re-torque|retighten|look|inspect|test|grease|regrease|adjust|readjust|tighten|measure|regap|retension|change|drain|oil|clean|replace|nip|torque|examine|top|see|go|watch|bleed|verify|pull|snug|tweak|set|reset|lubricate|charge|try|do)$/;
@@ -10,6 +11,8 @@ const LOOKS = /^(repack|refill|rebleed|check|recheck|re-check|retorque|re-torque
 /** Look at it again later: after so many hours, days, miles, or on a day. */
 export const recheck: Meaning = t => {
   const c = t.clause;
+  const asked = reminded(c, later(t, c));
+  if (asked) return asked;
   if (c.neg || c.asks || c.passive && c.reality === 'deed' || c.sub && /^(if|unless|that)$/.test(c.sub)) return undefined;
   const second = anotherLook(t, c);
   if (second) return second;

@@ -10,7 +10,9 @@ export type ReminderSetting =
   | { set: 'morning'; on: boolean }
   | { set: 'quiet'; from: string; to: string }
   | { set: 'quiet'; on: false }
-  | { set: 'topic'; topic: Topic | 'all'; on: boolean };
+  | { set: 'topic'; topic: Topic | 'all'; on: boolean }
+  /** Words unasked about one thing, by its name as said. */
+  | { set: 'about'; name: string; on: boolean };
 
 const WORD = String.raw`(?:word|words|message|briefing|update|summary|reminder|brief|report|note)`;
 const MORNING = String.raw`(?:(?:the |my |a |your |that )?(?:morning|daily|day'?s) ${WORD})`;
@@ -34,7 +36,7 @@ const tidy = (text: string): string => text.toLowerCase().replace(/[’‘]/g, "
 /** Reads a choice about words unasked out of a whole sentence; undefined when it is about anything else. */
 export function readReminderSetting(text: string): ReminderSetting | undefined {
   const low = tidy(text);
-  return morningAt(low) ?? quiet(low) ?? topic(low);
+  return morningAt(low) ?? quiet(low) ?? topic(low) ?? about(low);
 }
 
 function morningAt(low: string): ReminderSetting | undefined {
@@ -59,4 +61,15 @@ function topic(low: string): ReminderSetting | undefined {
   // "No rain" is the weather and "drop the help" is nobody's business here: a bare no must name the words themselves.
   if (!found || (/^(?:no|skip|drop|end|quit)\b/.test(low) && !/(?:words?|warnings?|reminders?|alerts?|nudges|messages?|briefing|update|summary|unasked|report|note|brief)\b/.test(low))) return undefined;
   return found === 'morning' ? { set: 'morning', on: !off } : { set: 'topic', topic: found, on: !off };
+}
+
+const ABOUT_OFF = /^(?:stop|quit|don't|never|no need to|no more) (?:reminding|remind|reminders|warning|warn|warnings|telling|tell|nagging|nag|bothering|bother)(?: me)? (?:about|of|on) (?:the|my) (.+?)(?: (?:any ?more|again|please))?$/;
+const ABOUT_ON = /^(?:do )?(?:remind|warn|tell|nag) me (?:again )?(?:about|of) (?:the|my) (.+?) (?:again|after all)$/;
+
+/** "Don't remind me about the gasket", "remind me about the gasket again". */
+function about(low: string): ReminderSetting | undefined {
+  const off = ABOUT_OFF.exec(low), on = off ? null : ABOUT_ON.exec(low);
+  const name = (off ?? on)?.[1];
+  // A sentence that goes on is about more than one thing.
+  return name && name.split(' ').length <= 5 && !/\b(?:that|if|when|before|until|till|to|and|or)\b/.test(name) ? { set: 'about', name, on: !off } : undefined;
 }

@@ -2,6 +2,7 @@ import { isMachine, isSource } from '../../clauses/things.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
 import { openSheet } from '../../sheet.ts';
 import type { Sheet } from '../../types.ts';
+import { NO_THINGS } from '../../words/no-things.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import type { Desk, Named } from './desk.ts';
 import { nameLimit, NEVER, NOT_A_THING } from './name-limit.ts';
@@ -43,7 +44,7 @@ export function namedIn(sheet: Sheet): Named[] {
   for (let i = 0; i < sheet.tokens.length;) {
     const skip = sheet.tags[i] === 'prep' || NEVER.test(sheet.tokens[i]!.low);
     const p = skip ? undefined : phraseAt(sheet, i, nameLimit(sheet, i, Math.min(sheet.tokens.length, i + WIDEST)));
-    if (p && !p.stands && !NOT_A_THING.test(p.name) && !isSource(p) && !inFound(sheet, p.from, p.to)) out.push({ name: p.name, to: p.to, known: !!p.known });
+    if (p && !p.stands && !NOT_A_THING.test(p.name) && (p.known || !NO_THINGS.has(sheet.tokens[p.head]!.low)) && !isSource(p) && !inFound(sheet, p.from, p.to)) out.push({ name: p.name, to: p.to, known: !!p.known });
     i = p ? Math.max(p.to, i + 1) : i + 1;
   }
   return out;
