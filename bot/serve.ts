@@ -1,7 +1,8 @@
 import { saveSnapshot } from '../domain/log/keeper.ts';
+import { readChat, writeChat } from '../domain/store/chats.ts';
 import { intake } from '../domain/store/intake.ts';
 import { mediaByHash, readMedia } from '../domain/store/media.ts';
-import { noteByKey } from '../domain/store/notes.ts';
+import { noteById, noteByKey } from '../domain/store/notes.ts';
 import { inOneTransaction } from '../domain/store/open.ts';
 import type { Queued } from '../domain/store/queue.ts';
 import { addReply, lastAnswered } from '../domain/store/replies.ts';
@@ -17,10 +18,11 @@ import { keptForm, replyAgain, talkOf, talks } from './talk.ts';
 import { takeTurn } from './turn.ts';
 import { readContext } from './turn/context.ts';
 import type { Deps } from './turn/deps.ts';
+import type { Page } from './turn/pages.ts';
 import { readSafely } from './turn/read-safely.ts';
 
-/** Words with things to tap and pictures to show. */
-export type Words = Pick<Reply, 'say' | 'buttons' | 'files'>;
+/** Words with things to tap and pictures to show; `page`: what "more" and "longer" add. */
+export type Words = Pick<Reply, 'say' | 'buttons' | 'files'> & { page?: Page };
 
 export interface ServeOptions {
   deps: Deps;
@@ -80,6 +82,11 @@ export function createService(options: ServeOptions): RunningService {
   const send = (row: Pick<Queued, 'door' | 'at'>, target: string | undefined, key: string, { say, buttons, files }: Words): void => {
     if (options.outboxDoors?.includes(row.door) && target) putOut(store, { key, door: row.door, at: row.at }, { target, say, buttons, files });
   };
+  /** "More" and "longer" go on from an answer that was worked out. */
+  const turnTo = (note: number, page: Page): void => {
+    const { chat } = noteById(store, note)!;
+    writeChat(store, chat, { ...readChat(store, chat), page });
+  };
   const said = (note: number, at: string, door: string, words: Words): void => {
     addReply(store, note, keptForm(words));
     shown(note, at, door, words);
@@ -96,6 +103,7 @@ export function createService(options: ServeOptions): RunningService {
         if (!letGo(store, key)) return false;
         send({ door, at }, target, key, words);
         addReply(store, note, keptForm(words));
+        if (words.page) turnTo(note, words.page);
         return true;
       });
       if (isMine) shown(note, at, door, words);

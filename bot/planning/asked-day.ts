@@ -37,6 +37,19 @@ const WHEN_DONE = [
   new RegExp(String.raw`\b(?:will|can|could|do you think|what are the (?:odds|chances)(?: that)?|what's the chance(?: that)?|any chance)\b(?: that)? ${WHOLE}\b(?:'s|'ll)?(?: \w+){0,3}? \b${DONE}\b(?: \w+){0,2}? (?:by|before|in time for)\b`, 'i'),
 ];
 
+const MADE = /^(?:(?:and|so|well|ok(?:ay)?)[, ]+)*(?:will|can|could|shall|do you think) (?:i|we) (?:really |actually |still )?(?:make it|manage(?: it)?|get there|be done|be finished|be through|make (?:that|the date)) (?:by|before|in time for) /i;
+/** Group 1: what is to be done by then, where it is named. */
+const CHANCE = /\b(?:chances?|odds|likelihood|probability)(?: (?:of|on|that|for|are|is|there|i|we|i'll|we'll|i'd|will|to|me|my|us|have|having|get|getting|see|seeing|finish|finishing|be|being))*(?: (?:it|her|this|that|everything|the lot|all of it)\b| (?:the |my |that )?(?!(?:done|finished|ready|over|through|complete|running|going|on time)\b)(.+?))?(?: (?:being|is|be|gets?|will be|to be|on|in|done|finished|ready|back|together|painted|running|complete|going|fitted))* (?:by|before|in time for) \S/i;
+
+/** "The chance of the bonnet by June", "will I make it before Friday": of that part, else of the whole machine. Undefined: no such question, or no day in it. */
+export function chanceAsked(text: string, ctx: ReadContext): AskOf<'finish'> | undefined {
+  const said = text.replace(/[’‘]/g, "'");
+  if (said.split(/\s+/).length > 20) return undefined;
+  const chance = CHANCE.exec(said);
+  const by = chance || MADE.test(said) ? dayNamed(said, ctx) : undefined;
+  return by ? { kind: 'finish', ...(chance?.[1] ? { part: chance[1].toLowerCase() } : {}), by } : undefined;
+}
+
 /** "When will it be done", "will she be running by June": the whole of the machine in hand, where the words before name no part. */
 export function wholeFinish(text: string): Ask | undefined {
   const said = text.replace(/[’‘]/g, "'");

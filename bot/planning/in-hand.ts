@@ -6,7 +6,7 @@ import type { Later } from '../incoming.ts';
 /** A task that a turn handed out and whose answer has not left yet, with where it goes. Kept, so that a program cut off gives it after its next start. */
 const InHand = z.object({
   key: z.string(), note: z.number().int(), at: z.string(), door: z.string(), target: z.string().optional(),
-  task: z.custom<Later>(t => ['finish', 'whatIf', 'draw', 'orderBy', 'model'].includes((t as Later | null)?.kind as string)),
+  task: z.custom<Later>(t => ['finish', 'whatIf', 'draw', 'orderBy', 'ahead', 'model'].includes((t as Later | null)?.kind as string)),
 });
 export type InHand = z.infer<typeof InHand>;
 

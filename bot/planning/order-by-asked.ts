@@ -9,12 +9,12 @@ const LEAD = String.raw`^(?:(?:and|so|ok(?:ay)?|but|right|well|hey|tell me|do yo
 const MUST = String.raw`(?:do|does|should|must|shall|can|would|have|has|need|ought|latest|is|will|the|last|day|date|time|soon|i|we|it|to|be|that|at|still|best)`;
 const ASKS = [
   new RegExp(String.raw`${LEAD}(?:(?:by|until|till) )?(?:when|what (?:day|date))(?:'s|'ll)?(?: ${MUST})*? ${ORDER}(?: (.+?))?(?: by)?$`, 'i'),
-  new RegExp(String.raw`${LEAD}(?:what|which(?: things| parts| of them)?|how soon)(?: ${MUST})* ${ORDER}(?: (.+?))?,?(?: and)? by when$`, 'i'),
+  new RegExp(String.raw`${LEAD}(?:what|which(?: things| parts| of them)?|how soon)(?: ${MUST})* ${ORDER}(?: (?!and by )(.+?))?,?(?: and)? by when$`, 'i'),
   new RegExp(String.raw`${LEAD}(?:what's |what is )?(?:the )?(?:latest|last day)(?: ${MUST})* ${ORDER}(?: (.+?))?$`, 'i'),
   new RegExp(String.raw`${LEAD}how (?:long|soon|late|much longer) (?:can|could|must|should|do) (?:i|we) (?:have to )?(?:(?:leave|wait|put off|hold off)(?: with| on| to)? )?${ORDER}(?: (.+?))?$`, 'i'),
   new RegExp(String.raw`${LEAD}(?:what are )?(?:the |my )?order[- ]by (?:dates?|days?)(?: (?:of|for) (.+?))?$`, 'i'),
 ];
-const ALL = /^(?:it|them|things|stuff|everything|parts|the (?:parts|rest|stuff|things)|what i need|all (?:of )?(?:it|that|them))$/i;
+const ALL = /^(?:what|it|them|things|stuff|everything|parts|the (?:parts|rest|stuff|things)|what i need|all (?:of )?(?:it|that|them))$/i;
 
 /** "When do I have to order the belt", "what do I have to order by when". Null: all that is wanted; undefined: something else is asked. */
 export function readOrderBy(text: string): { item: string | null } | undefined {

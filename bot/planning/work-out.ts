@@ -1,5 +1,6 @@
 import type { Answer } from '../../domain/model/answer.ts';
 import { answer } from '../../domain/answers/answer.ts';
+import { aheadCase, aheadFrom } from '../../domain/answers/ahead.ts';
 import { finishCase, finishFrom } from '../../domain/answers/finish.ts';
 import { orderByCase, orderByFrom } from '../../domain/answers/order-by.ts';
 import { whatIfCase, whatIfFrom } from '../../domain/answers/what-if.ts';
@@ -13,22 +14,25 @@ import { drawWeeks } from '../draw/weeks.ts';
 import type { Button } from '../incoming.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { capital } from '../say/words.ts';
+import { firstPage, moreToCome, type Page } from '../turn/pages.ts';
 import type { Deps } from '../turn/deps.ts';
 import { DRAW_IT } from './draw-button.ts';
 import { factsFor } from './facts.ts';
 import { simulateHere, type Simulate } from './simulate-here.ts';
 import type { Drawing, Task } from './task.ts';
 
-/** Words, things to tap and kept pictures; `answer` for those who read facts. */
-export interface WorkedOut { say: string; buttons: Button[]; files: string[]; answer?: Answer }
+/** Words, things to tap and kept pictures; `page`: what "more" and "longer" add; `answer` for those who read facts. */
+export interface WorkedOut { say: string; buttons: Button[]; files: string[]; page?: Page; answer?: Answer }
 
 /** Works out what a turn handed out, from the log as it is now. */
 export async function workOut(deps: Deps, task: Task, at: string, simulateIt: Simulate = simulateHere): Promise<WorkedOut> {
   catchUp(deps.log);
   if (task.kind === 'draw') return drawn(deps, task.drawing, at, simulateIt);
   const found = await answerOf(deps, task, at, simulateIt);
-  const { say } = sayAnswer(found, { at });
-  return { say, buttons: found.kind === 'finish' && found.p50 ? [DRAW_IT] : [], files: [], answer: found };
+  const { say, list = [], longer } = sayAnswer(found, { at });
+  const { now, rest } = firstPage(list);
+  const drawable = found.kind === 'finish' ? found.p50 !== null : found.kind === 'ahead' && found.days.length > 0;
+  return { say: [say, ...now, moreToCome(rest)].filter(Boolean).join('\n'), buttons: drawable ? [DRAW_IT] : [], files: [], ...(rest.length || longer ? { page: { lines: rest, longer } } : {}), answer: found };
 }
 
 async function answerOf({ log, zone, ...deps }: Deps, task: Exclude<Task, { kind: 'draw' }>, at: string, simulateIt: Simulate): Promise<Answer> {
@@ -40,6 +44,10 @@ async function answerOf({ log, zone, ...deps }: Deps, task: Exclude<Task, { kind
   if (task.kind === 'orderBy') {
     const found = orderByCase(log.shop, task.item, { at, zone }, more);
     return 'kind' in found ? found : orderByFrom(found, (await simulateIt([found.plan.input]))[0]!);
+  }
+  if (task.kind === 'ahead') {
+    const found = aheadCase(log.shop, task.span, { at, zone }, more);
+    return 'kind' in found ? found : aheadFrom(found, (await simulateIt([found.plan.input]))[0]!);
   }
   const found = whatIfCase(log.shop, task.supposed, task.words, { at, zone }, more);
   if ('kind' in found) return found;

@@ -1,4 +1,5 @@
 import { HOW_TO_ANSWER, occasionCaution, occasionLine, occasionWhy } from '../say/unasked.ts';
+import { nameKey } from '../../domain/model/names.ts';
 import { quietUntil } from './local-time.ts';
 import type { About, Facts, Look, Occasion } from './occasion.ts';
 import { back } from './occasions/back.ts';
@@ -30,7 +31,13 @@ export interface Word { items: Item[]; say: string; more: string[] }
 export function dueNow(about: About): Occasion[] {
   const { at, now, settings } = about;
   const isQuiet = quietUntil(at, settings.quiet, now.zone) !== undefined;
-  return LOOKS.flatMap(look => look(about)).filter(o => !settings.off.has(o.topic) && (!isQuiet || o.topic === 'morning') && isOpen(o, about));
+  return LOOKS.flatMap(look => look(about)).filter(o => !settings.off.has(o.topic) && !isOffAbout(o, settings.offAbout) && (!isQuiet || o.topic === 'morning') && isOpen(o, about));
+}
+
+/** "The gasket" covers the water pump's gasket as well: whatever ends in the name. */
+function isOffAbout(o: Occasion, names: ReadonlySet<string>): boolean {
+  const key = nameKey('part' in o && o.part ? o.part : 'item' in o ? o.item : '');
+  return key !== '' && [...names].some(n => key === n || key.endsWith(` ${n}`));
 }
 
 function isOpen({ key, stop }: Occasion, { at, mark }: About): boolean {

@@ -1,4 +1,5 @@
 import type { Answer } from '../../domain/model/answer.ts';
+import { sayAhead } from './ahead.ts';
 import { sayBlocked } from './blocked.ts';
 import { sayBuy } from './buy.ts';
 import { sayCheapest } from './cheapest.ts';
@@ -34,6 +35,7 @@ export function sayAnswer(a: Answer, saying: Saying): Spoken {
     case 'finish': return sayFinish(a, saying);
     case 'whatIf': return sayWhatIf(a, saying);
     case 'orderBy': return sayOrderBy(a, saying);
+    case 'ahead': return sayAhead(a, saying);
     case 'picture': return sayPicture(a);
     case 'sum': return saySum(a);
   }

@@ -14,6 +14,7 @@ export function saySetting(s: Setting, chosen: Chosen): string {
     case 'morning': return chosen.morning ? `Morning word at ${chosen.morning}.` : 'No morning word from now on.';
     case 'quiet': return 'from' in s ? `Quiet from ${s.from} to ${s.to}.` : 'No quiet hours: I may speak at any hour.';
     case 'topic': return s.topic === 'all' ? (s.on ? 'I will speak up again.' : 'I will say nothing unasked.') : s.on ? `I will speak of ${TOPIC[s.topic]}.` : `I won't speak of ${TOPIC[s.topic]} unasked.`;
+    case 'about': return s.on ? `I will speak of the ${s.name} again.` : `I won't speak of the ${s.name} unasked; "remind me about the ${s.name} again" brings it back.`;
     case 'place': {
       const [latitude, longitude] = [Math.round(s.latitude * 100) / 100, Math.round(s.longitude * 100) / 100];
       const use = chosen.fetches ? 'the forecast is fetched for it, and nothing finer leaves this computer' : 'used for daylight; nothing is fetched unless you say "fetch the forecast"';

@@ -1,7 +1,7 @@
 import { MILE_RATE, writeSetting } from '../../domain/store/settings.ts';
 import { readShopSetting, type ShopSetting } from '../../nlp/settings/place.ts';
 import { readReminderSetting, type ReminderSetting } from '../../nlp/settings/reminders.ts';
-import { chooseMorning, chooseQuiet, chooseTopic, reminderSettings, USUAL_MORNING } from '../reminders/settings.ts';
+import { chooseAbout, chooseMorning, chooseQuiet, chooseTopic, reminderSettings, USUAL_MORNING } from '../reminders/settings.ts';
 import { saySetting } from '../say/settings.ts';
 import { compose } from '../say/reply.ts';
 import type { ReadAndRecord, Turn, TurnOut } from './parts.ts';
@@ -57,6 +57,7 @@ function act(s: Setting, { deps: { log: { store }, weather } }: Turn): Chosen {
     }
     case 'quiet': chooseQuiet(store, 'from' in s ? s : undefined); return {};
     case 'topic': chooseTopic(store, s.topic, s.on); return {};
+    case 'about': chooseAbout(store, s.name, s.on); return {};
     case 'place': {
       const { latitude, longitude } = rounded(s);
       writeSetting(store, PLACE, `${latitude},${longitude}`);

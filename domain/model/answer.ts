@@ -66,9 +66,11 @@ export interface WhatIfAnswer {
 }
 /** The last day on which each thing can be ordered without moving the four-in-five finish; `late`: it moves it even when ordered today. */
 export interface OrderByAnswer { kind: 'orderBy'; item?: string; items: { item: string; by: string; late?: boolean }[]; why?: string }
+/** The work as it is laid out, day by day; `from`, `to`: what was asked for. `stuck`: works that can't be given a day. */
+export interface AheadAnswer { kind: 'ahead'; from?: string; to?: string; days: { day: string; works: string[] }[]; stuck: string[]; why?: string }
 export interface PictureAnswer { kind: 'picture'; part: string; files: string[] }
 export type Answer =
   | BlockedAnswer | BuyAnswer | NextAnswer | WhereAnswer | WasHowAnswer | ProvisionalAnswer | DueAnswer | HistoryAnswer | SpentAnswer
-  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | OrderByAnswer | PictureAnswer | SumAnswer;
+  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | OrderByAnswer | AheadAnswer | PictureAnswer | SumAnswer;
 
 export type AnswerOf<K extends Answer['kind']> = Extract<Answer, { kind: K }>;

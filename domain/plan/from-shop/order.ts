@@ -26,7 +26,7 @@ export function orderOf(machine: Machine, acts: OpenActs, refused: ReadonlySet<s
   const own: Edge[] = acts.rules.map(r => [actId(machine, r.first), actId(machine, r.then)]);
   const list = [...acts.byId.values()];
   const lore = proposals(list.filter(a => a.origin !== 'get').map(a => ({ id: a.id, act: loreAct(a.ref) })));
-  return { own, usual: accepted(own, [...lore, ...onOnePart(list), ...onPartsOf(list)], refused) };
+  return { own, usual: accepted(own, [...lore, ...onOnePart(list), ...onPartsOf(list, machine)], refused) };
 }
 
 /** Off, then worked on, then fitted, then adjusted. */
@@ -45,11 +45,15 @@ function onOnePart(acts: readonly OpenAct[]): Proposal[] {
   });
 }
 
-/** "Top tank on the radiator", "plate under the seat": worked on before what they sit on goes on. */
-function onPartsOf(acts: readonly OpenAct[]): Proposal[] {
+/**
+ * "Top tank on the radiator", "plate under the seat": worked on before what they sit on goes on. So is a part that is away and has the
+ * whole in front of its name ("radiator core"); here in the shop such a name tells no order ("radiator hose").
+ */
+function onPartsOf(acts: readonly OpenAct[], machine: Machine): Proposal[] {
   const fits = new Map(acts.filter(a => a.ref.key && !a.ref.verb && !a.ref.off).map(a => [a.ref.key, a]));
   return acts.flatMap(a => {
-    const whole = / (?:on|in|of|under|behind) (.+)$/.exec(a.ref.key)?.[1];
+    const whole = / (?:on|in|of|under|behind) (.+)$/.exec(a.ref.key)?.[1]
+      ?? (machine.things.get(a.ref.key)?.out ? [...fits.keys()].filter(key => a.ref.key.startsWith(`${key} `)).sort((x, y) => y.length - x.length)[0] : undefined);
     const fit = whole === undefined ? undefined : fits.get(whole);
     return fit && !(a.ref.verb && isDoneInPlace(a)) ? [pair(PART_OF, a, fit)] : [];
   });

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { mediaByHash, readMedia } from '../../../domain/store/media.ts';
+import { askToDraw } from '../../../bot/planning/draw-named.ts';
 import type { Task } from '../../../bot/planning/task.ts';
 import { workOut } from '../../../bot/planning/work-out.ts';
 import { shopInMemory } from '../shop-in-memory.ts';
@@ -30,6 +31,16 @@ describe('draw it', () => {
     expect(media.mime).toBe('image/png');
     expect(isPng(readMedia(shop.deps.log.store, media))).toBe(true);
   });
+  it.each([
+    ["draw me what's holding up the radiator", 'What holds it up.'], ['picture of what the radiator waits for', 'What holds it up.'], ['show me the weeks ahead', 'The weeks ahead.'],
+    ['draw the plan', 'The weeks ahead.'], ['chart of my hours', 'Money and hours so far.'], ['graph the money', 'Money and hours so far.'],
+  ])('without an answer before it: "%s"', async (words, say) => {
+    shop.say('paid 40 for the magneto', AT);
+    const out = await workOut(shop.deps, shop.say(words, AT).later![0] as Task, AT);
+    expect({ say: out.say, files: out.files.length }).toEqual({ say, files: 1 });
+  });
+  it.each(['draw the bearing off the shaft', 'show me the pictures of the hood', 'sketch the bracket before it comes off', 'show me what is blocking the radiator'])
+  ('is not meant by: %s', words => { expect(askToDraw(words)).toBeUndefined(); });
   it('before any such answer asks for one', () => expect(shop.say('draw it', AT)).toMatchObject({ say: expect.stringContaining('then I can draw it') }));
   it('is offered with what can be drawn only', () => {
     expect(shop.say("what's holding up the radiator?", AT).buttons.map(b => b.send)).toContain('draw it');

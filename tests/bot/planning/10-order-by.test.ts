@@ -11,7 +11,7 @@ describe('when to order', () => {
   it.each([
     ['when do I have to order the belt', 'belt'], ['when do I need to order the fan belt by?', 'fan belt'], ['by when should I order the seal', 'seal'], ["what's the latest I can order the points", 'points'],
     ['how long can I leave ordering the seal', 'seal'], ['how long can I wait to order the gasket', 'gasket'], ['what do I need to order by when', null], ['when do I have to order things', null],
-    ['which parts must I order by when', null], ['order-by dates', null], ['what day do I have to buy the oil by', 'oil'],
+    ['which parts must I order by when', null], ['order-by dates', null], ['what do I need to order and by when', null], ['by when must I order what', null], ['what day do I have to buy the oil by', 'oil'],
   ])('%s: %s', (words, item) => { expect(readOrderBy(words)).toEqual({ item }); });
   it.each(['when did I order the belt', 'when was the seal ordered', 'order the belt', 'what do I still need to buy', 'when will the belt come', 'when I order the belt I will get two'])('is not asked by: %s', words => { expect(readOrderBy(words)).toBeUndefined(); });
 

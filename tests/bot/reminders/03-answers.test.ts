@@ -53,6 +53,14 @@ describe('a word unasked can be', () => {
     expect(next).toContain('grille');
     expect(next).not.toContain('fender');
   });
+  test('stopped for one thing by its name, and brought back', () => {
+    const s = reminderShop();
+    late(s, 'gasket', 'belt');
+    expect(s.say('2026-05-06T07:30:00+02:00', "don't remind me about the gasket").say).toContain("won't speak of the gasket");
+    expect(s.look('2026-05-06T08:00:00+02:00')).toMatch(/^(?!.*[Gg]asket).*[Bb]elt/s);
+    s.say('2026-05-06T08:30:00+02:00', 'remind me about the gasket again');
+    expect(s.look('2026-05-06T09:00:00+02:00')).toContain('Gasket was due');
+  });
   test('stopped before it comes again', () => {
     const s = reminderShop();
     late(s, 'gasket');
