@@ -20,6 +20,6 @@ export function causes(c: Clause, i: number): void {
   c.rest = c.items.slice(k);
 }
 
-export const DONE_TO = ['work', 'on', 'off', 'tight', 'hang', 'stow', 'order'] as const;
+export const DONE_TO = ['work', 'on', 'off', 'tight', 'hang', 'stow', 'order', 'send'] as const;
 
 export const PARTICLE = /^(off|on|out|in|up|down|back|apart|away|over|together|loose|through|home|along)$/;

@@ -44,6 +44,7 @@ function predicate(c: Clause, start: number): void {
   for (; step(); i++) {
     const it = step()!;
     if (it.t === 'neg' || it.t === 'adv' || it.t === 'mark' && it.low === ',' && !be) { if (it.t === 'neg') c.neg = true; continue; }
+    if (it.t === 'be' && it.low === "'s" && c.who === 'person' && c.items[i + 1]?.low === 'got') { have = i; c.pred = 'have'; c.vi = i; continue; } // "the welder's got both brackets"
     if (it.t === 'be') { if (c.verb && c.items[i - 1]?.t === 'to') delete c.verb; be = true; c.neg ||= /n't$|ain't/.test(it.low); c.pred = 'be'; c.vi = i; continue; }
     if (it.t === 'have') { have = i; c.pred = 'have'; c.vi = i; c.neg ||= /n't$/.test(it.low); continue; }
     if (it.t === 'modal' || it.t === 'do') { c.neg ||= /n't$/.test(it.low); c.vi = i; if (it.t === 'do' && !c.items.slice(i + 1).some(x => x.t === 'verb')) { c.pred = 'verb'; c.verb = { ...it, t: 'verb', base: 'do', form: /^(did|done)$/.test(it.low) ? 'past' : 'base' }; } continue; }

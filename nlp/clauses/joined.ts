@@ -1,6 +1,10 @@
 import { CONDITION } from '../words/conditions.ts';
+import { PERSONS } from '../words/persons.ts';
+import { TRADE_ENDING } from '../words/sources.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import type { Item } from './items.ts';
+import { isSource } from './things.ts';
 import { afterNouns, countsOf, endsAt, finite, hasPredicate, isAux, isSubjectPronoun, last, predicateAt } from './predicate.ts';
 
 /** "before", "after", "till" and the like open a clause when a verb follows; before a day or a bare noun they are prepositions. */
@@ -41,6 +45,7 @@ export function opensAfter(items: readonly Item[], k: number, cur: readonly Item
   if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
   if (it.t === 'np' && it.np!.quant === 'no' && hasPredicate(cur) && endsAt(items, after)) return true;
   if (it.t === 'np' && items[k - 1]?.t === 'cc' && i > k && /^(now|then|so)$/.test(items[i - 1]!.low) && predicateAt(items, after)) return true; // "and now the roll is off"
+  if (it.t === 'np' && items[k - 1]?.low === ',' && speaks(it.np!) && /^(say|want|reckon|ask|quote|charge|figure|swear|promise|offer)$/.test(items[after]?.base ?? '') && finite(items[after])) return true; // "canvas for the binder, the sailmaker says 260"
   if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure'));
   if (it.f?.dim === 'money' && /\b(freight|shipping|post|postage|carriage|delivery)\b.* (was|is|were|'s)\b|^(freight|shipping|post|postage|carriage) /.test(it.low) && items[k - 1]?.t === 'cc' && hasPredicate(cur)) return true;
   if (it.f?.dim === 'number' && items[i + 1]?.t === 'verb' && /^(past|part)$/.test(items[i + 1]!.form ?? '') && endsAt(items, i + 2)) return true;
@@ -49,6 +54,9 @@ export function opensAfter(items: readonly Item[], k: number, cur: readonly Item
   if (countsOf(items, i)) return true;
   return false;
 }
+
+/** Who can name a price or a day: a person, a seller, a trade. */
+const speaks = (np: NonNullable<Item['np']>): boolean => PERSONS.test(np.said) || isSource(np) || TRADE_ENDING.test(np.said) && !nounClasses(np.said.split(' ').at(-1)!).has('part');
 
 /** "i'll look at it": a verb with its own object, so that what stands before "i" is none. */
 function ownObject(items: readonly Item[], k: number): boolean {

@@ -51,7 +51,8 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
 const mayBeMade = (word: string): boolean =>
   ARTEFACTS.has(word) && !isNumberWord(word) || !COMMON.has(word) && !ENGLISH_ADJECTIVES.has(word) && !CONDITION.has(word) && !verbForms(word).length && word.length > 4 && !/(ed|ing|ly|ness|ity|tion|ment|est)$/.test(word);
 export const isPlaceNoun = (np: Phrase): boolean => nounClasses(np.said).has('place') || nounClasses(np.said.split(' ').at(-1)!).has('place');
-export const isSource = (np: Phrase): boolean => nounClasses(np.said).has('source') || nounClasses(np.said.split(' ').at(-1)!).has('source');
+/** A shop, a seller or whose place it is ("Kelly's", "the welder's"). */
+export const isSource = (np: Phrase): boolean => np.said.endsWith("'s") || nounClasses(np.said).has('source') || nounClasses(np.said.split(' ').at(-1)!).has('source');
 
 /**
  * The thing named at item `k` with its "of", "on the", "in the" tail: an owning part goes in front of the name ("hub bearing on the left wheel" is

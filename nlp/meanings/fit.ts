@@ -28,6 +28,7 @@ export const fit: Meaning = t => {
   if (c.sub === 'once' && t.clauses[t.at + 1] && t.clauses[t.at + 1]!.reality !== 'deed') return undefined; // "once the head is on I can…"
   if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out|down)$/.test(c.prt.join(' ')) && !c.rest.some((i, k) => i.np && c.rest[k - 1]?.low !== 'for')) return undefined; // "it's going back", "it's coming off again"
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
+  if (/\bon (its|their|the|his|her|my) way\b/.test(lowText(t))) return undefined; // going somewhere, not on anything
   const listed = underHeading(t);
   const as = listed && HEADS[listed.says];
   if (HEADS[headingOf(t) ?? '']) return [];

@@ -11,35 +11,38 @@ import { moneyClause, sumsIn, total } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
 import { bareSeller, sellerBefore } from './lib/sellers.ts';
 import { chose, chosen, quoteBy, quoteOf } from './lib/quoted.ts';
+import { comingFrom, deposited, onTheWay, sendsMe, theyHave } from './order/on-the-way.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** Ordered and not here yet: "ordered two from the brake supply, 27 each", "new ones are on order". */
 export const order: Meaning = t => {
   if (/\bin order\b/.test(lowText(t)) && !/\border(ed|ing)\b/.test(lowText(t))) return undefined;
   const c = t.clause;
-  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|when|that)$/.test(c.sub)) return undefined;
+  const way = c.neg || c.asks || /^(if|unless|until|till|before|when|that)$/.test(c.sub ?? '') || !/^(deed|must|plan)$/.test(c.reality) ? undefined : onTheWay(t);
+  if (c.neg || c.asks || c.reality !== 'deed' && !way || c.sub && /^(if|unless|until|till|before|when|that)$/.test(c.sub)) return undefined;
   const text = lowText(t);
   const verb = c.verb?.base;
-  const placed = /^(order|reorder|backorder)$/.test(verb ?? '') && c.verb!.form !== 'base' && c.verb!.form !== 'ing';
+  const fragment = c.pred === 'none' ? c.items.findIndex((i, k) => k > 0 && /^(order|reorder|backorder)$/.test(i.base ?? '') && /^(past|part)$/.test(i.form ?? '')) : -1; // "six plugs at 3.50 ordered from the factor"
+  const placed = /^(order|reorder|backorder)$/.test(verb ?? '') && c.verb!.form !== 'base' && c.verb!.form !== 'ing' || fragment > 0;
   const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput (in )?(an|the|my) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) (to .+ )?for\b|\bbackordered\b|\bput in for\b/.test(text);
   const taken = !placed && !standing && chose(t, c) ? accepted(t) : undefined;
   if (taken) return taken;
-  const sends = sendsMe(t, c) ?? theyHave(c), awaited = !placed && !standing && !sends && comingFrom(t, c);
-  if (!placed && !standing && !sends && !awaited || /\b(had|'d) (already )?ordered\b|\bordered (the |a )?wrong\b/.test(text) || /\b(almost|nearly|never|forgot)\b/.test(text)) return undefined;
-  const end = spanForward(t, n => continues(t, n));
-  const k = sends ?? (!placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1) : c.vi + 1);
+  const deposit = deposited(c), sends = sendsMe(t, c) ?? theyHave(c) ?? deposit, awaited = !placed && !standing && !sends && comingFrom(t, c);
+  if (!placed && !standing && !sends && !awaited && !way || /\b(had|'d) (already )?ordered\b|\bordered (the |a )?wrong\b/.test(text) || /\b(almost|nearly|never|forgot)\b/.test(text)) return undefined;
+  const below = t.clauses[t.at + 1]?.join === ':' ? t.clauses[t.at + 1] : undefined; // "ordered: belt, hose, two clamps"
+  const end = spanForward(t, n => n === below && !way || continues(t, n));
+  const k = sends ?? (!placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1 || (c.pred === 'none' ? c.items.findIndex(i => /^(order|back ?order)$/.test(i.np?.said ?? '')) + 1 : 0)) : c.vi + 1);
   const subjects = awaited || !sends && c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
   const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && !/^(due|eta|order|day|week|day week|delivery|shipping)$/.test(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
-  const list = goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
-  const under = !list.length && t.clauses[t.at + 1]?.join === ':' ? t.clauses[t.at + 1] : undefined; // "ordered: belt, hose, two clamps"
-  if (under) { for (const g of goodsIn(t, under.items, 0)) list.push({ ...g, qty: g.qty }); (under as Clause & { spoken?: boolean }).spoken = true; }
+  const list = way && !sends ? way : goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
+  if (!list.length && below) for (const g of goodsIn(t, below.items, 0)) list.push({ ...g, qty: g.qty });
   const topic = t.memory.topic();
   if (!list.length && topic) list.push({ item: topic.name, from: c.from, to: c.to, thing: topic, qty: undefined });
   if (!list.length) return undefined;
-  const reach = t.clauses.slice(t.at, Math.max(end, under ? t.at + 1 : 0) + 1);
-  const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
+  const reach = t.clauses.slice(t.at, end + 1);
+  const sums = deposit ? {} : sumsIn(t, c.from, reach.at(-1)!.to, true);
   const went = t.clauses.slice(Math.max(0, t.at - 3), t.at).findLast(x => x.verb?.base === 'go');
-  const source = (went ? withSeller(t, went) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach) ?? bareSeller(t, reach) ?? sellerBefore(t);
+  const source = (went ? withSeller(t, went) : undefined) ?? reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? sourceSubject(t, reach) ?? reach.slice(1).map(r => sourceSubject(t, [r], true)).find(Boolean) ?? named(t, reach) ?? bareSeller(t, reach) ?? (sends ? c.obj.find(o => isSeller(o.name))?.name : undefined) ?? sellerBefore(t);
   const placedOn = placed ? c.items.slice(c.vi + 1, c.vi + 3).find((i, n) => i.f?.dim === 'when' && (n === 0 || c.items[c.vi + 1]?.low === 'on')) : undefined; // "ordered Tuesday" looks back
   const gone = /\b(was|were) (due|expected|promised|supposed)\b/.test(text) ? pastDay(t, c) : undefined;
   const expected = gone ?? reach.map(r => dayIn(t, placedOn && r === c ? { ...c, from: placedOn.to, items: c.items.filter(i => i.from >= placedOn.to) } : r, true)).find(Boolean);
@@ -61,28 +64,6 @@ function accepted(t: Telling): Entry[] | undefined {
   const reach = t.clauses.slice(t.at, end + 1), sums = sumsIn(t, c.from, reach.at(-1)!.to, false);
   const expected = reach.map(r => dayIn(t, r, true)).find(Boolean);
   return [trim({ kind: 'order', item: q.item, source: q.source, price: sums.price ?? q.price, shipping: sums.shipping ?? q.shipping, expected, qty: q.qty }) as Entry];
-}
-
-/** "told the bearing house to send two", "the dealer's getting me a cap in": the seller has it in hand. Gives the item index where the goods begin. */
-function sendsMe(t: Telling, c: Clause): number | undefined {
-  const k = c.items.findIndex((i, n) => n >= c.vi && i.t === 'verb' && /^(send|post|ship|mail|get|bring|put)$/.test(i.base ?? '') && /^(me|us|over|out|down|up)$/.test(c.items[n + 1]?.low ?? '') && i.form === 'ing');
-  if (k > 0 && c.items[k - 1]!.t === 'be' && (sourceSubject(t, [c]) !== undefined || /^(he|she|they)$/.test(c.who ?? ''))) return k + 2;
-  const coming = /^(get|have)$/.test(c.verb?.base ?? (c.pred === 'have' ? 'have' : '')) && /^(he|she|they|person)$/.test(c.who ?? '') ? c.items.findIndex((i, n) => i.np !== undefined && /^(coming|on)$/.test(c.items[n + 1]?.low ?? '') && /\b(coming|on (its|the|their) way|on order)\b/.test(lowText(t))) : -1;
-  if (coming > 0) return coming; // "they got my chain coming on the twelfth"
-  const told = /^(tell|ask|get)$/.test(c.verb?.base ?? '') && c.verb!.form !== 'base' ? c.items.findIndex((i, n) => n > c.vi && i.t === 'to' && /^(send|post|ship|mail)$/.test(c.items[n + 1]?.base ?? '')) : -1;
-  return told > 0 && !/^(he|she|they|person)$/.test(c.who ?? '') && c.items.slice(told + 2).some(i => i.np) ? told + 2 : undefined;
-}
-
-/** "they've got my chain coming on the twelfth". */
-function theyHave(c: Clause): number | undefined {
-  const ing = c.items.findIndex(i => i.low === 'coming');
-  return ing > 0 && c.verb?.base === 'get' && /^(they|he|she|person)$/.test(c.who ?? '') && c.obj.some(o => o.from < c.items[ing]!.from) && c.items.slice(ing).some(i => i.f?.dim === 'when') ? c.vi + 1 : undefined;
-}
-
-/** "the bolts are due Wednesday from the farm supply", "it's on its way from the dealer": said of a thing with who sends it. */
-function comingFrom(t: Telling, c: Clause): boolean {
-  if (!c.subj.length || /^(i|we|he|she|person)$/.test(c.who ?? '') || c.items[sourceIn(t.sheet, c.items)?.at ?? -1]?.low !== 'from') return false;
-  return /\b(is|are|'s|'re|was|were) (still |now |all |just )?(due|coming|expected|promised|on (its|their|the) way|in the (post|mail)|to come|to follow)\b/.test(lowText(t, c)) && !/\b(back|home)\b/.test(lowText(t, c));
 }
 
 /** "were due Wednesday": the one gone by. */
@@ -112,10 +93,13 @@ function continues(t: Telling, c: Clause): boolean {
   if (/^(please |to )?send (it|them|one|her)\b/.test(text) || /^(he|she|they) (says?|said|reckons?)$/.test(text) || /^(i|we)'ll have (it|them|her)\b/.test(text) && dims(c.items, 'when').length) return true;
   if (/^(and |but |so )?((it|they|that|he|she|the \w+|\w+ \w+|supposed|should|due|expected|says?|said|reckons?|promised|will|'ll|shipping|free|plus|delivery)\b)/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length || dims(c.items, 'money').length || /\b(shipping|postage|carriage|delivery|each|be here|arrive|land)\b/.test(text)) && !/\b(came|arrived|showed|went|is off|is on)\b/.test(text)) return true;
   if (/^(should|supposed|due|eta|expected|promised|promises|says|said|reckons|here|delivery|arriving|landing|ready)\b/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length)) return true;
-  if ((/^(he|she|they|person)$/.test(c.who ?? '') || sourceSubject(t, [c]) !== undefined) && /^(say|reckon|promise|tell|think|swear|guess|quote)$/.test(c.verb?.base ?? '') && (dims(c.items, 'when').length || dims(c.items, 'span').length) && !dims(c.items, 'money').length) return true;
+  if ((/^(he|she|they|person)$/.test(c.who ?? '') || sourceSubject(t, [c]) !== undefined) && /^(say|reckon|promise|tell|think|swear|guess|quote|figure|want|ask)$/.test(c.verb?.base ?? '') && (dims(c.items, 'when').length || dims(c.items, 'span').length) && !dims(c.items, 'money').length) return true;
   if (dims(c.items, 'span').length && c.items.some(i => /^(he|she|they)$/.test(i.low)) && c.items.some(i => /^(say|reckon|promise|tell)$/.test(i.base ?? ''))) return true; // "three weeks he says"
-  return c.pred === 'none' && !c.subj.some(s => !s.carried && !isSeller(s.name)) && (moneyClause(t, c) || tailText(text) || sourceSubject(t, [c], true) !== undefined || sourceIn(t.sheet, c.items) !== undefined || c.items.filter(i => i.t !== 'mark').every(i => i.f?.dim === 'when' || i.f?.dim === 'span' || i.t === 'adv' || i.t === 'prep'));
+  return c.pred === 'none' && !c.subj.some(s => !s.carried && !isSeller(s.name)) && (moneyClause(t, c) || tailText(text) || sourceSubject(t, [c], true) !== undefined || sourceIn(t.sheet, c.items) !== undefined || c.items.filter(i => i.t !== 'mark').every(i => i.f?.dim === 'when' || i.f?.dim === 'span' || i.t === 'adv' || i.t === 'prep') || bareSum(c));
 }
+
+/** "410, ten days": a figure alone beside when it comes. */
+const bareSum = (c: Clause): boolean => c.items.every(i => i.t === 'mark' || /^(number|span|when)$/.test(i.f?.dim ?? '')) && dims(c.items, 'number').length === 1 && c.items.some(i => /^(span|when)$/.test(i.f?.dim ?? ''));
 
 /** "ordered now, bearing house in town, 59.95": a seller named between commas. */
 function named(t: Telling, reach: readonly Clause[]): string | undefined {

@@ -154,6 +154,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
 }
 
 function unknownTag(low: string, prev: Tag | undefined, tokens: readonly Token[], i: number, solid: ReadonlySet<number>): Tag {
+  if (/^\p{Lu}\p{Ll}+ly$/u.test(tokens[i]!.text) && i > 0 && !/^[.!?]$/.test(tokens[i - 1]!.low) && !ENGLISH_ADVERBS.has(low)) return 'noun'; // "to Kelly's": a name
   if (ENGLISH_ADVERBS.has(low) || /(ly|wise|ways)$/.test(low) && low.length > 4) return 'adv';
   if (ENGLISH_ADJECTIVES.has(low)) return 'adj';
   if (low.includes('-') && !/-(ed|up)$/.test(low) && !/[a-z]{3}ed$/.test(low)) return 'noun';

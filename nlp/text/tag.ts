@@ -2,6 +2,8 @@ import type { Found, Tag, Token } from '../types.ts';
 import { CONDITION } from '../words/conditions.ts';
 import * as g from '../words/grammar.ts';
 import { isTradeWord, nounClasses } from '../words/nouns.ts';
+import { PERSONS } from '../words/persons.ts';
+import { TRADE_ENDING } from '../words/sources.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
 import { isNumberWord } from './number-words.ts';
 import { openTag } from './tag-open.ts';
@@ -35,6 +37,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === "'s") return clitic(tokens, tags, i, solid);
   if (low === 'hang' && next === 'on') return 'intj';
   if (low === 'line' && /^(bored?|boring|reamed)$/.test(next)) return 'adv';
+  if (/^(first|last)$/.test(low) && next === 'thing' || low === 'thing' && prev === 'adv' && /^(first|last)$/.test(lowAt(tokens, i - 1))) return 'adv'; // "took it over first thing"
   if (low === 'these' && next === 'days' || low === 'days' && lowAt(tokens, i - 1) === 'these') return 'adv';
   if (/^(red|green|blue|yellow|black|white|grey|gray|silver|cream|orange|maroon|brown)$/.test(low) && (prev === 'verb' || prev === 'noun' && colours(tokens, tags, i)) && !nominal(tokens, i + 1, solid) && !isNumberWord(next)) return 'adj';
   if (/^(worse|worst)$/.test(low) && (prev === 'adj' || prev === 'noun' || prev === 'be')) return 'adj';
@@ -43,6 +46,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (/^(right|now|well|okay)$/.test(low) && prev === undefined && /^(the|my|that|this|we|i)$/.test(next)) return 'adv';
   if (low === 'leaves' && /^(in|at)$/.test(next) && isNumberWord(lowAt(tokens, i + 2))) return 'verb';
   if (/^(hey|listen|look|mate|lads?|love|folks|guys|boss|chief|pal|buddy|son|dear)$/.test(low) && /^[,.!]$/.test(next) && (prev === undefined || prev === 'mark' || prev === 'intj')) return 'intj';
+  if (/^(mate|lads|boss|chief|pal|love)$/.test(low) && (!next || /^[,.!]$/.test(next)) && /^(verb|adv|num|prt|pron)$/.test(prev ?? '')) return 'intj'; // "they're ordered mate, …"
   if (/^(itself|themselves)$/.test(low) && prev === 'noun') return 'adv';
   if (/^(zip|cable)$/.test(low) && /^(tied|ties?)$/.test(next)) return 'adv';
   if (low === 'hand' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
@@ -86,11 +90,25 @@ function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   const prev = tags[i - 1], next = lowAt(tokens, i + 1);
   if (/^ones?$/.test(lowAt(tokens, i - 1))) return 'be';
   if (prev === 'pron' && !/^(one|someone|somebody|everyone|nobody)$/.test(lowAt(tokens, i - 1)) || prev === 'wh' || prev === 'adv') return 'be';
+  if (someonesPlace(tokens, tags, i)) return 'poss';
   if (!nominal(tokens, i + 1, solid) && !SIDES.has(next)) return 'be';
   if (CONDITION.has(next) && !nominal(tokens, i + 2, solid)) return 'be';
   if (g.ADVERB.has(next) || g.PREP.has(next) || g.DET.has(next) || isNumberWord(next) || /^\d/.test(next)) return 'be';
   const past = (verbForms(next).some(f => f.form === 'part' || f.form === 'ing') || /[a-z]{2}ed$/.test(next)) && !nounClasses(next).has('part');
   return past && !nominal(tokens, i + 2, solid) ? 'be' : 'poss';
+}
+
+/** What a shop does that a person's "is" or "has" can't stand before: "O'Brien's want 45". */
+const WANTS = /^(wants?|say|says|quoted?|charged?|reckons?|have|asks?|asked|rang|phoned|do)$/;
+/** "took it to Kelly's", "at the rebuilder's, back Friday": whose place it is, with nothing after that he could be or have. */
+function someonesPlace(tokens: readonly Token[], tags: readonly Tag[], i: number): boolean {
+  const after = lowAt(tokens, i + 1);
+  if (after && !/^[.,;:!?)–—-]$/.test(after) && !/^(to|for|on|in|and|but|so|today|yesterday|this|last|first|since|now|until|till|by|at|before|after|while|getting|being)$/.test(after) && !(WANTS.test(after) && (i < 2 || /^(mark|cc|intj|adv)$/.test(tags[i - 2]!)))) return false;
+  let k = i - 1;
+  while (k > 0 && /^(noun|adj|poss)$/.test(tags[k]!)) k--;
+  if (tags[k] === 'det') k--;
+  if (WANTS.test(after) ? !/^\p{Lu}/u.test(tokens[i - 1]!.text) : !/^(to|at|from|off|by|round|over|with|down|up)$/.test(lowAt(tokens, k))) return false;
+  return /^\p{Lu}\p{Ll}/u.test(tokens[i - 1]!.text) || nounClasses(lowAt(tokens, i - 1)).has('source') || PERSONS.test(lowAt(tokens, i - 1)) || TRADE_ENDING.test(lowAt(tokens, i - 1)) && !nounClasses(lowAt(tokens, i - 1)).has('part');
 }
 
 /** Whether a noun can begin here: a trade word, or an unknown word that no closed class or verb claims. */
@@ -135,6 +153,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (g.MODAL.has(low)) return 'modal';
   if (low === 'like') return prev === 'pron' && !/^(something|anything|nothing|everything|it|that|this|one|ones)$/.test(lowAt(tokens, i - 1)) || prev === 'modal' ? 'verb' : 'prep';
   if (low === 'second' || low === 'first' || low === 'last' || low === 'next') return nominal(tokens, i + 1, solid) || /^(one|of)$/.test(next) || prev === 'det' ? 'adj' : 'adv';
+  if (low === 'due' && prev !== 'det' && prev !== 'adj' && (!nominal(tokens, i + 1, solid) || next === 'back')) return 'adv'; // "due back on the 20th"
   if (low === 'so' && next === 'far' || low === 'far' && tokens[i - 1]?.low === 'so') return 'adv';
   if (low === 'so' || low === 'then' || low === 'plus') return 'cc';
   if (low === 'since' && g.SUBJECT.has(next)) return 'sub';
@@ -158,6 +177,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (/^(pretty|clean|clear|early|late|dead|once|half|straight|finger|right)$/.test(low)) return undefined;
   if (g.ADVERB.has(low)) return 'adv';
   if (/^(ok|okay)$/.test(low) && (prev === 'noun' || prev === 'num' || prev === 'be' || prev === 'pron' || prev === 'adv')) return 'adj';
-  if (g.FILLER.has(low) || /^(okay|ok|yeah|yep|yes|nope|righto|oh|cheers|please|aye|damn|bloody|sorry|correction|testing|oops|hello|hi|thanks|ha|haha|lol|btw|nope|nah|och|ach|ah|eh|aye|crikey|blimey|ouch|phew|yikes|hooray|hurrah|ugh|gosh|heck)$/.test(low)) return 'intj';
+  if (low === 'testing' && (prev === undefined || prev === 'intj' || prev === 'mark' && /^(testing|,|\.)$/.test(next || '.'))) return 'intj'; // said to the microphone
+  if (g.FILLER.has(low) || /^(okay|ok|yeah|yep|yes|nope|righto|oh|cheers|please|aye|damn|bloody|sorry|correction|oops|hello|hi|thanks|ha|haha|lol|btw|nope|nah|och|ach|ah|eh|aye|crikey|blimey|ouch|phew|yikes|hooray|hurrah|ugh|gosh|heck)$/.test(low)) return 'intj';
   return undefined;
 }

@@ -58,7 +58,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   }
   if (head >= 0 && head === nameFrom && k === head + 1 && /^(left|right|upper|lower|inner|outer|nearside|offside)$/.test(low(head)) && tags[nameFrom - 1] === 'det' && nameFrom > i && !/^(prep|prt)$/.test(tags[i - 1] ?? '') && /^(be|have|verb|adj|modal|do|neg)$/.test(tags[k] ?? '')) return standing(sheet, i, k, nameFrom, quant, count); // "the left is serviceable"
   if (head < 0) return standing(sheet, i, k, nameFrom, quant, count);
-  const end = tailNumber(sheet, head, to);
+  const end = tags[head + 1] === 'poss' && k === head + 2 ? k : tailNumber(sheet, head, to); // "at the welder's"
   const said = nameOf(sheet, nameFrom, end);
   if (!said.name) return undefined;
   const stands = tags[head] === 'pron';

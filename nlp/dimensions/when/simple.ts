@@ -150,7 +150,7 @@ export const RULES: readonly Rule[] = [
   { name: 'YYYY-MM-DD', pattern: rx(String.raw`\b\d{4}-\d\d-\d\d\b`), days: s => one(dayOf(s.m[0])) },
   { name: 'in MONTH', pattern: rx(String.raw`(?<=\b(?:in|during|since|back in|for|all|of|until|till|by|before|last|next|this|from|to|through|and) )(?:(?:early|late|mid) )?(${MONTH})(?! (?:the |\d))`),
     days: s => { const w = /\b(last|next|this) $/.exec(s.line.slice(0, s.m.index))?.[1]; return s.m[1] === 'may' && !/\b(?:in|during|since|of|last|next|until|till|by|(?:hours|time|spend|money|work|log|done) for) $/.test(s.line.slice(0, s.m.index)) ? undefined : s.m[1] === 'march' && /\b(?:to) $/.test(s.line.slice(0, s.m.index)) ? undefined : month(MONTHS[s.m[1]!]!, s.today, s.dir, w); } },
-  { name: 'in # UNIT', pattern: rx(String.raw`\bin ${COUNT} ${UNIT}(?: time)?|\b${COUNT} ${UNIT} (?:from now|hence|out from now|from today|today|from here)`),
+  { name: 'in # UNIT', pattern: rx(String.raw`\b(?:in|within|inside) ${COUNT} ${UNIT}(?: time)?|\b${COUNT} ${UNIT} (?:from now|hence|out from now|from today|today|from here)`),
     days: s => one(later(s.today, count(s.m[1] ?? s.m[3]!), s.m[2] ?? s.m[4]!)) },
   { name: '# UNIT ago', pattern: rx(String.raw`\b${COUNT} ${UNIT} (?:ago|back|since)(?![a-z])`), days: s => one(later(s.today, -count(s.m[1]!), s.m[2]!)) },
   { name: 'a fortnight today', pattern: rx(String.raw`\b(?:today|tomorrow|this day) (week|fortnight)`), days: s => one(s.today + (/^tom/.test(s.m[0]) ? 1 : 0) + (s.m[1] === 'week' ? 7 : 14)) },

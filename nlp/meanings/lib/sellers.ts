@@ -8,7 +8,7 @@ import { TRADE_ENDING } from '../../words/sources.ts';
 import type { Telling } from '../telling.ts';
 import { sumsIn, type Sums } from './money.ts';
 
-const CALLS = /^(ring|call|phone|stop|go|drop|swing|pop|nip|walk|drive|run|email|message|text|contact|speak|talk|visit|try|ask|get|head|see|check|write|pull)$/;
+const CALLS = /^(ring|call|phone|stop|go|drop|swing|pop|nip|walk|drive|run|email|message|text|contact|speak|talk|visit|try|ask|tell|get|head|see|check|write|pull)$/;
 
 const TAILS = /^(at|in|down|up|across|on|over|near|of|by|from|out|with|along|round|behind)$/;
 
