@@ -9,6 +9,10 @@ const DROPPED = new Set(['a', 'an', 'the', 'my', 'his', 'her', 'its', 'our', 'th
 const COMPOUND_HEADS = 'gear|floor|cross|draw|hair|side|tool|grease|key|spring|water|tail|head|ring|king|fire|wind|saw|sheet|band|crank|cam|fly|mud|hand|foot|wheel';
 const COMPOUND_TAILS = 'box|board|head|bar|gear|pin|rod|screw|shaft|wheel|way|bolt|mill|light|lamp|guard|brake|plate';
 const COMPOUND = new RegExp(`\\b(${COMPOUND_HEADS}) (${COMPOUND_TAILS})(s?)\\b`, 'g');
+const COMPOUND_HALF = new RegExp(`\\b(?:${COMPOUND_HEADS})$|^(?:${COMPOUND_TAILS})s?\\b`);
+
+/** Whether a word may be written as one with the word beside it, so that its own key tells nothing. */
+export const isCompoundHalf = (word: string): boolean => COMPOUND_HALF.test(word);
 
 const singular = (word: string): string => {
   if (word.length > 4 && /(sh|ch|x|ss)es$/.test(word)) return word.slice(0, -2);

@@ -1,3 +1,4 @@
+import { mayMatch } from '../text/pattern-index.ts';
 import type { Dim, Found, FoundValue, Sure } from '../types.ts';
 import { type Line, tokensOf } from './line.ts';
 import { type Num, numbersOf } from './number/scan.ts';
@@ -42,7 +43,7 @@ export interface Rule<D extends Dim> {
 /** Runs one dimension's rules over the slate; where two overlap the longer wins, then the earlier in the list. */
 export function runRules<D extends Dim>(dim: D, rules: readonly Rule<D>[], slate: Slate): Piece<D>[] {
   const all: Piece<D>[] = [];
-  for (const rule of rules) {
+  for (const rule of mayMatch(rules, r => r.pattern, slate.mask)) {
     rule.pattern.lastIndex = 0;
     for (let m = rule.pattern.exec(slate.mask); m; m = rule.pattern.exec(slate.mask)) {
       const nums = numsIn(slate, m.index, m.index + m[0].length);

@@ -1,5 +1,6 @@
 import { nameKey } from '../../domain/model/names.ts';
 import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
+import { nameReach } from '../dimensions/part/reach.ts';
 import { isClosed } from '../text/tag.ts';
 import type { Sheet, Token } from '../types.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
@@ -73,7 +74,7 @@ interface Hit { words: string[]; n: number; slack: number }
 
 /** How many tokens from here are a known name, or one of the trade's of several words, as it should be. */
 function saidRight(tokens: readonly Token[], at: number, parts: KnownNames, machines: KnownNames): number {
-  for (let n = Math.min(LONGEST, tokens.length - at); n >= 1; n--) {
+  for (let n = nameReach(tokens, at, parts, machines); n >= 1; n--) {
     const said = tokens.slice(at, at + n).map(t => t.low).join(' '), key = nameKey(said);
     if (isClosed(tokens[at]!.low) && n > 1 && !parts.has(said)) continue;
     if (key && (parts.exact(key) || machines.exact(key)) || n > 1 && nounClasses(said).size > 0) return n;

@@ -1,3 +1,4 @@
+import { remembered } from '../../domain/model/remembered.ts';
 import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
 import type { Sheet, Token } from '../types.ts';
 import { HEARD_APART, MISHEARD } from '../words/misheard.ts';
@@ -8,7 +9,7 @@ import { heardCompounds } from './heard-compounds.ts';
 import { heardNames } from './heard-names.ts';
 import { verbForms } from '../words/verbs.ts';
 import { BY_LENGTH, isWord } from './vocabulary.ts';
-import { slips } from './slip.ts';
+import { oneSlip, slips } from './slip.ts';
 
 const NONE: readonly string[] = [];
 
@@ -66,11 +67,14 @@ function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
 }
 const knownWord = (sheet: Sheet, low: string): boolean => knownNames(sheet.ctx.parts ?? NONE).words.has(low);
 
+/** The words of the trade that a word is heard for. */
+const heardAs = remembered((low: string) => MISHEARD.filter(m => m.heard.test(low)));
+
 /** "break lines", "king bold": an everyday word that sounds like the trade's, with a neighbour that only the trade's would have. */
 function heardBeside(sheet: Sheet): void {
   sheet.tokens.forEach((t, i) => {
-    for (const m of MISHEARD) {
-      if (!m.heard.test(t.low) || t.low === m.meant) continue;
+    for (const m of heardAs(t.low)) {
+      if (t.low === m.meant) continue;
       const own = m.own && knownWord(sheet, singular(m.meant));
       if (!own && (m.before && !m.before.test(sheet.tokens[i + 1]?.low ?? '') || m.after && !m.after.test(sheet.tokens[i - 1]?.low ?? ''))) continue;
       change(sheet, t, /s$/.test(t.low) && !/s$/.test(m.meant) && /^(breaks|bearings|brings|letters|peddles|petals|valves|bolds|pens|vals|collars|pushings)$/.test(t.low) ? `${m.meant}s` : m.meant, 'heard for a word of the trade');
@@ -130,8 +134,8 @@ function nearest(low: string, parts: KnownNames, machines: KnownNames): string |
   if (hit && (hit[0] === low[0] || slips(low, hit) === 1)) return hit;
   if (low.length < 5) return undefined;
   const near: string[] = [];
-  for (let n = low.length - 1; n <= low.length + 1; n++) near.push(...(BY_LENGTH.get(n) ?? []));
-  const trade = pick(near.filter(w => byThumb(low, w)), 1);
+  for (let n = low.length - 1; n <= low.length + 1; n++) for (const w of BY_LENGTH.get(n) ?? []) if (oneSlip(low, w) && byThumb(low, w)) near.push(w);
+  const trade = pick(near, 1);
   return trade && trade[0] === low[0] ? trade : undefined;
 }
 

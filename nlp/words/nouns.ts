@@ -59,6 +59,11 @@ export function nounClasses(low: string): ReadonlySet<NounClass> {
 }
 const NONE: ReadonlySet<NounClass> = new Set();
 
+const longest = new Map<string, number>();
+for (const name of table.keys()) { const words = name.split(' '); longest.set(words[0]!, Math.max(longest.get(words[0]!) ?? 0, words.length)); }
+/** How many words the longest of the trade's names has that begins with this word (the first, where a token holds several); 0 when none does. */
+export const longestFrom = (low: string): number => longest.get(low) ?? longest.get(low.split(' ', 1)[0]!) ?? 0;
+
 /** Whether a word stands in any of the trade's names. */
 export const isTradeWord = (low: string): boolean => tails.has(low) || tails.has(singular(low));
 /** All words of the trade's names, for mending. */

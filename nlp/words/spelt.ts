@@ -5,5 +5,7 @@ const TWICE: readonly (readonly [either: RegExp, one: string])[] = [
   [/\bbabbit\b/g, 'babbitt'], [/\bgrill\b/g, 'grille'], [/\bcalliper\b/g, 'caliper'], [/\bfiber\b/g, 'fibre'], [/\bdraught\b/g, 'draft'], [/\bequalizer\b/g, 'equaliser'], [/\bpulverizer\b/g, 'pulveriser'], [/\bstabilizer\b/g, 'stabiliser'],
 ];
 
+const ANY = new RegExp(TWICE.map(([either]) => either.source).join('|'));
+
 /** A name's key with every such word in its one spelling. */
-export const oneSpelling = (key: string): string => TWICE.reduce((k, [either, one]) => k.replace(either, one), key);
+export const oneSpelling = (key: string): string => (ANY.test(key) ? TWICE.reduce((k, [either, one]) => k.replace(either, one), key) : key);

@@ -3,7 +3,7 @@ import type { Num } from '../number/scan.ts';
 import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
 import { UNIT, inContract, tidy, unitOf } from './units.ts';
 
-const rx = (s: string): RegExp => new RegExp(s, 'gd');
+const rx = (s: string): RegExp => new RegExp(s, 'g');
 const about = (n: Num | undefined): { about?: true } => n?.about ? { about: true } : {};
 const of = (value: number, unit: string | undefined, n?: Num): MeasureValue | undefined => unit ? { ...inContract(tidy(value), unit), ...about(n) } : undefined;
 

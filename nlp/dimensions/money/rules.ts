@@ -2,7 +2,7 @@ import type { MoneyValue } from '../../types.ts';
 import type { Num } from '../number/scan.ts';
 import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
 
-const rx = (s: string): RegExp => new RegExp(s, 'gd');
+const rx = (s: string): RegExp => new RegExp(s, 'g');
 const SIGN = '[$£€]';
 const BUCKS = String.raw`(?:dollars?|bucks?|quid|euros?|pounds sterling|us dollars?|usd|eur|gbp|aud|nzd|smackers|dollar|squid)(?![a-z])`;
 const CENTS = String.raw`(?:cents?|pence|p|c)(?![a-z])`;

@@ -1,4 +1,4 @@
-import { nameKey, nameWords } from '../../../domain/model/names.ts';
+import { isCompoundHalf, nameKey, nameWords } from '../../../domain/model/names.ts';
 import { oneSpelling } from '../../words/spelt.ts';
 
 /** The shop's names, indexed by word so that looking one up does not grow with how many there are. */
@@ -11,6 +11,8 @@ export interface KnownNames {
   holding(words: readonly string[], head?: string): string[];
   /** Whether this is one of the names, word for word in lower case. */
   has(low: string): boolean;
+  /** Whether a word may stand in one of the names; where it can't, no stretch with it in it need be looked up. */
+  mayHold(low: string): boolean;
   /** Longest name in words. */
   longest: number;
   words: ReadonlyMap<string, readonly string[]>;
@@ -53,6 +55,7 @@ export function knownNames(names: readonly string[]): KnownNames {
       return out;
     },
     has: low => lows.has(low),
+    mayHold: low => byKey.size > 0 && (nameWords(low).every(w => byWord.has(w)) || isCompoundHalf(low)),
     longest,
     words: byWord,
   };

@@ -8,7 +8,7 @@ const UNITS: readonly [SpanValue['unit'], string][] = [
 ];
 const UNIT = `(${UNITS.map(([, w]) => w).join('|')})(?![a-z]|(?<=h)\\d)`;
 const unitOf = (w: string): SpanValue['unit'] => UNITS.find(([, re]) => new RegExp(`^(?:${re})$`).test(w))![0];
-const rx = (s: string): RegExp => new RegExp(s, 'gd');
+const rx = (s: string): RegExp => new RegExp(s, 'g');
 const of = (amount: number, unit: SpanValue['unit']): SpanValue => ({ amount: tidy(amount), unit });
 
 const RULES: Rule<'span'>[] = [

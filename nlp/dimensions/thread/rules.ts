@@ -3,7 +3,7 @@ import type { Num } from '../number/scan.ts';
 import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
 import { BSF, BSW, METRIC_COARSE, METRIC_FINE, UNC, UNF, knownPitch, seriesOf } from './series.ts';
 
-const rx = (s: string): RegExp => new RegExp(s, 'gd');
+const rx = (s: string): RegExp => new RegExp(s, 'g');
 const INCH = String.raw`(?: ?(?:inch(?:es)?|in\.?|"))?`;
 const SERIES = String.raw`(coarse|course|fine|unc|unf|un c|un f|u n c|u n f|nc|nf|n c|n f|national coarse|national fine|american coarse|american fine|sae|uss|bsw|bsf|whit|whits|whitworth|british standard fine|british fine)\b`;
 

@@ -1,3 +1,4 @@
+import { mayMatch } from '../../text/pattern-index.ts';
 import * as chrono from 'chrono-node';
 import { addMonths, civil, dayNumber, dayOf, easter, monday, monthLength, weekday } from './days.ts';
 import { MONTH, MONTHS, ORD, SHY, WD, WEEKDAYS, ordinal } from './words.ts';
@@ -175,7 +176,7 @@ const VAGUE = /\b(?:sometime|some time|somewhere around|early|late|mid|middle of
 /** All phrases of the line that name days by themselves; the longer of two that overlap wins. */
 export function simpleDays(line: string, today: number, dir: Direction): DaySpan[] {
   const all: DaySpan[] = [];
-  for (const rule of RULES) {
+  for (const rule of mayMatch(RULES, r => r.pattern, line)) {
     rule.pattern.lastIndex = 0;
     for (let m = rule.pattern.exec(line); m; m = rule.pattern.exec(line)) {
       const past = dir === 'forward' && /\bsince (?:the )?$/.test(line.slice(0, m.index)) ? 'past' as const : dir;

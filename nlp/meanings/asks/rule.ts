@@ -1,4 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
+import { mayMatch } from '../../text/pattern-index.ts';
 import { type Desk, type Hit, sentenceAt } from './desk.ts';
 import { ASK_NOT, rhetorical } from './rhetoric.ts';
 import { thingAt, thingsAt, type Things } from './thing-at.ts';
@@ -47,10 +48,18 @@ export function global(re: RegExp): RegExp {
   return g;
 }
 
+/** Every match of such a pattern in a text. */
+export function everyMatch(pattern: RegExp, text: string): RegExpExecArray[] {
+  const out: RegExpExecArray[] = [];
+  pattern.lastIndex = 0;
+  for (let m = pattern.exec(text); m; m = pattern.exec(text)) { out.push(m); if (m[0] === '') pattern.lastIndex++; }
+  return out;
+}
+
 /** Everything that a list of rules finds in the note. */
 export function hitsOf(desk: Desk, rules: readonly AskRule[]): Hit[] {
   const out: Hit[] = [];
-  for (const rule of rules) {
+  for (const rule of mayMatch(rules, r => global(r.open), desk.text)) {
     const open = global(rule.open);
     open.lastIndex = 0;
     for (let m = open.exec(desk.text); m; m = open.exec(desk.text)) {

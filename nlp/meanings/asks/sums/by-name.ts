@@ -1,3 +1,4 @@
+import { mayMatch } from '../../../text/pattern-index.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import type { Candidate } from './candidates.ts';
 import type { SumKind } from './kind.ts';
@@ -22,7 +23,7 @@ export function byName(desk: Desk, plain: readonly Hit[], have: readonly Candida
     if (!s.asked && /^(?:and |so |but )?what (?:happened|went wrong|broke|went|did it|let go|gave way|gave|(?:i|we) (?:found|saw|noticed|discovered|did|had|got))(?: \w+)? (?:was|is)\b/.test(desk.text.slice(s.start, s.end))) continue; // "what happened was the drive pin sheared"
     if (!s.asked && /^(?:so )?i (?:know|knew|had|did|put|took|found|saw|forgot|think|thought|got|see)\b/.test(desk.text.slice(s.start, s.end))) continue;
     if (!asked && TOLD.test(desk.text.slice(s.start, s.end))) continue;
-    const found = SUM_KINDS.flatMap(kind => named(desk, kind, s, asked) ?? []);
+    const found = mayMatch(NAMED, n => n.called.name, desk.text.slice(s.start, s.end)).flatMap(n => named(desk, n, s, asked) ?? []);
     const best = found.sort((a, b) => b.score - a.score)[0];
     if (best) out.push(best);
   }
@@ -32,10 +33,14 @@ export function byName(desk: Desk, plain: readonly Hit[], have: readonly Candida
 /** "ring gap for a 4 inch bore": wanted for one of a size, where "ring gap on the left piston 14 thou" was measured. */
 const FOR_ONE = /^ (?:(?:mix|strength|percent(?:age)?) )?(?:for|of|on|with) (?:an?\b|-?[\d.]|minus\b)/;
 
-function named(desk: Desk, kind: SumKind, s: { start: number; end: number }, asked: boolean): Candidate | undefined {
-  const called = SUM_NAMES[kind.of], text = desk.text.slice(s.start, s.end);
-  const m = called?.name.exec(text);
-  if (!called || !m || kind.unless?.test(text)) return undefined;
+/** The sums that have a name. */
+const NAMED = SUM_KINDS.flatMap((kind): Named[] => { const called = SUM_NAMES[kind.of]; return called ? [{ kind, called }] : []; });
+interface Named { kind: SumKind; called: SumName }
+
+function named(desk: Desk, { kind, called }: Named, s: { start: number; end: number }, asked: boolean): Candidate | undefined {
+  const text = desk.text.slice(s.start, s.end);
+  const m = called.name.exec(text);
+  if (!m || kind.unless?.test(text)) return undefined;
   const start = s.start + m.index, end = start + m[0].length;
   const scope = new Scope(desk, s.start, s.end, start);
   if (called.result && scope.measures(...called.result).length) return undefined;

@@ -1,6 +1,7 @@
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
-import { asking, global } from '../rule.ts';
+import { asking, everyMatch, global } from '../rule.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
+import { mayMatch } from '../../../text/pattern-index.ts';
 import { byName } from './by-name.ts';
 import type { SumKind } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
@@ -9,18 +10,19 @@ import { Scope } from './scope.ts';
 /** A place of the note where a sum's question stands, and how well the figures about it suit that sum. */
 export interface Candidate { kind: SumKind; start: number; end: number; score: number }
 
+/** Every wording of a sum's question. */
+const ASKS = SUM_KINDS.flatMap(kind => kind.ask.map(ask => ({ kind, ask: global(ask) })));
+
 /** The questions of sums in the note, one a place: where two sums fit the words, the one that the figures suit. */
 export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
   const { mask } = slateOf(desk.line, desk.sheet.ctx.at);
   const all: Candidate[] = [];
-  for (const kind of SUM_KINDS) {
-    for (const pattern of kind.ask) {
-      for (const m of mask.matchAll(global(pattern))) {
-        if (m[0].trim() === '') continue;
-        const start = m.index + (/^[.?!;, ]+/.exec(m[0])?.[0].length ?? 0), end = m.index + m[0].trimEnd().length;
-        const c = { kind, start, end, score: 0 };
-        if (possible(desk, c)) all.push({ ...c, score: scored(desk, c, plain) });
-      }
+  for (const { kind, ask } of mayMatch(ASKS, a => a.ask, mask)) {
+    for (const m of everyMatch(ask, mask)) {
+      if (m[0].trim() === '') continue;
+      const start = m.index + (/^[.?!;, ]+/.exec(m[0])?.[0].length ?? 0), end = m.index + m[0].trimEnd().length;
+      const c = { kind, start, end, score: 0 };
+      if (possible(desk, c)) all.push({ ...c, score: scored(desk, c, plain) });
     }
   }
   all.push(...byFigures(desk, plain, all));
