@@ -4,6 +4,7 @@ import { bath } from './meanings/bath.ts';
 import { bought } from './meanings/bought.ts';
 import { finding } from './meanings/finding.ts';
 import { tally } from './meanings/finding/fragment.ts';
+import { outright } from './meanings/finding/outright.ts';
 import { fit } from './meanings/fit.ts';
 import { hands } from './meanings/hands.ts';
 import { hours } from './meanings/hours.ts';
@@ -37,6 +38,7 @@ export const MEANINGS: readonly (readonly [name: string, meaning: Meaning])[] = 
   ['order', order], // money and a seller, not in hand
   ['bought', bought], // money, in hand
   ['quote', quote], // money, nothing bought
+  ['finding', outright], // what looks like a want, a job, a fit, a place or work and is how a part was found
   ['want', want], // "need" a thing, before "need" a deed
   ['job', job], // work not yet done, before work done
   ['fit', fit], // before work: "pressed", "bolted", "packed" may be either

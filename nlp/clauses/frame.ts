@@ -58,7 +58,6 @@ function predicate(c: Clause, start: number): void {
         const ing = c.items.findIndex((x, n) => n > i && x.t === 'verb' && x.form === 'ing');
         if (ing > 0 && c.items.slice(i + 1, ing).some(x => x.f?.dim === 'span')) { c.pred = 'verb'; c.verb = c.items[ing]!; c.vi = ing; c.ing = true; return; }
       }
-      if (/^(start|begin|get)$/.test(it.base ?? '') && /^(past|part)$/.test(it.form ?? '')) { const on = it.base === 'get' && next?.base === 'go' ? i + 2 : i + 1, deed = c.items[on + 1]; if (/^(on|at|in on|with)$/.test(c.items[on]?.low ?? '') && deed?.t === 'verb' && deed.form === 'ing') { c.pred = 'verb'; c.verb = deed; c.vi = on + 1; c.ing = true; return; } } // "started on scraping the ways"
       if (it.base === 'make' && next?.np?.said === 'start' && /^(on|at|with)$/.test(c.items[i + 2]?.low ?? '') && c.items[i + 3]?.t === 'verb' && c.items[i + 3]!.form === 'ing') { c.pred = 'verb'; c.verb = c.items[i + 3]!; c.vi = i + 3; c.ing = true; return; }
       if (it.base === 'find' && /^(past|part)$/.test(it.form ?? '') && next?.t === 'to' && c.items[i + 2]?.t === 'be' && !c.items.slice(0, i).some(x => x.np && x.from > (c.subj.at(-1)?.to ?? 0))) continue; // "found to be cracked"
       if (it.base === 'get' && next?.t === 'verb' && /^(past|part)$/.test(next.form ?? '') && c.subj.length && !/^(i|we)$/.test(c.who ?? '')) { be = true; continue; }
@@ -66,7 +65,7 @@ function predicate(c: Clause, start: number): void {
       if (chains(it, next)) { c.pred = 'verb'; c.verb = it; c.vi = i; continue; }
       c.verb = it; c.vi = i; c.pred = 'verb';
       c.ing = it.form === 'ing';
-      c.passive = (be || have >= 0 && c.items.slice(have).some(x => x.low === 'been')) && it.form !== 'ing' && it.form !== 'base' && it.form !== 's' && !hasDone(c, i);
+      c.passive = (be || have >= 0 && c.items.slice(have).some(x => x.low === 'been')) && it.form !== 'ing' && it.form !== 'base' && it.form !== 's';
       if (it.base === 'get' && (be || have >= 0) && next && (next.t === 'np' || next.t === 'det' || next.f)) c.pred = 'have';
       return;
     }
@@ -74,9 +73,6 @@ function predicate(c: Clause, start: number): void {
   }
   c.rest = c.items.slice(i);
 }
-
-/** "somebody's welded the hinge", "he's fixed it": "has", for a person is not welded and fixes something. */
-const hasDone = (c: Clause, i: number): boolean => /^(somebody|someone|he|she|person|nobody|who|whoever)$/.test(c.who ?? '') && c.items.slice(0, i).findLast(x => x.t !== 'adv')?.low === "'s" && (c.items[i + 1]?.np !== undefined && !c.items[i + 1]!.np!.stands || /^(it|them)$/.test(c.items[i + 1]?.low ?? ''));
 
 /** "the gear has chipped teeth": a part with a state ahead of its piece, where only a person "has chipped the teeth". */
 const hasSpoilt = (c: Clause, it: Item, next: Item | undefined): boolean => !c.who && c.subj.length > 0 && CONDITION.has(it.low) && next?.np !== undefined && !next.np.stands && next.np.nameFrom === next.from;
@@ -93,10 +89,8 @@ function carry(c: Clause, before: Clause): void {
   if (c.verb?.form === 's' && !c.subj.length && before.obj.length && /^(i|we)?$/.test(before.who ?? '')) { c.subj = before.obj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; return; } // "tested the lamp, burns blue"
   const bidding = c.verb?.form === 'base' && c.items.find(i => i.t !== 'cc' && i.t !== 'adv' && i.t !== 'mark') === c.verb && !/^(put|set|cut|shut|fit|read|let|hit|split)$/.test(c.verb.low) && before.reality === 'deed' && !/^(say|tell|ask|beg|warn|remind)$/.test(before.verb?.base ?? '');
   if (before.who && /^(he|they|person|i|we|she)$/.test(before.who) && !(bidding && /^(he|they|person|she)$/.test(before.who))) c.who = before.who; // "my father never trusted cork, so look at those again"
-  if (/^(must|plan|maybe)$/.test(before.reality) && c.passive && c.items.find(x => x.t !== 'cc' && x.t !== 'adv')?.low === 'be') { c.reality = before.reality; return; } // "has to come out and be knurled"
   if (before.passive && /^(must|plan)$/.test(before.reality) && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && (c.join === 'and' || c.join === 'then')) { c.reality = before.reality; c.passive = true; return; }
   if (/^(must|plan|maybe|wish)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
-  if (/^(must|plan)$/.test(before.reality) && !c.verb && c.items.find(x => x.t !== 'cc' && x.t !== 'adv')?.low === 'have') c.reality = before.reality; // "…and have a look at the chain"
   if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
 }
 
@@ -136,7 +130,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   causes(c, i);
   // "left the cover soaking": what is being done to it
   if (c.pred === 'verb' && /^(leave|keep|set)$/.test(c.verb!.base ?? '') && c.verb!.form !== 'base' && c.obj.length && items[i]?.t === 'verb' && items[i]!.form === 'ing' && isClass(items[i]!.base!, 'work') && !items[i + 1]?.np) { c.verb = items[i]!; c.vi = i; c.ing = true; c.rest = items.slice(i + 1); }
-  if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && (!(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) || /^(pull|draw|drop|lift|strip)$/.test(c.verb!.base!) && !c.verb!.low.endsWith('rew') && !c.prt.length && /^(undefined|and|,|with|for|from|ready)$/.test(String(c.rest.find(x => x.low !== '.')?.low)) && c.subj.some(s => s.from >= c.from && !s.machine) || c.verb!.form === 'past' && /^(to|at)$/.test(c.rest[0]?.low ?? '') && c.rest[1]?.f && /^(pull|draw|run|set|bring|tighten|wind|nip)$/.test(c.verb!.base!)) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
+  if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && (!(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) || c.verb!.form === 'past' && /^(to|at)$/.test(c.rest[0]?.low ?? '') && c.rest[1]?.f && /^(pull|draw|run|set|bring|tighten|wind|nip)$/.test(c.verb!.base!)) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
 }
 
 /** Work that is said of a coming day as if it were done. */

@@ -14,6 +14,12 @@ import { isStuff, partLike, thingsAt } from './things.ts';
 /** Reads what stands before the predicate; gives the item index where the predicate begins. */
 export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   let i = 0, lead: Item | undefined;
+  const share = shareOf(sheet, c, c.items.findIndex(x => !/^(cc|mark|intj)$/.test(x.t)));
+  if (share && c.items[share.of]) {
+    const named = c.items[share.of]!.np ? thingsAt(sheet, c.items, share.of, memory) : undefined;
+    const things = named?.things.length ? named.things : pronoun(c.items[share.of]!.low, memory)?.slice(-1) ?? [];
+    if (things.length) { c.subj = things; if (share.none) c.neg = true; else c.counted = share.said; return named ? named.next : share.of + 1; }
+  }
   if (fronted(c.items)) { lead = c.items[1]; i = 2; }
   while (c.items[i] && ['cc', 'adv', 'mark', 'sub', 'prep', 'wh'].includes(c.items[i]!.t) || c.items[i]?.f && (c.items[i]!.f!.dim === 'when' || c.items[i]!.f!.dim === 'span' && c.items[i + 1]?.t === 'verb' && c.items[i + 1]!.form === 'ing')) {
     if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') { i++; lead = c.items[i]; } else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
@@ -61,6 +67,7 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     const { things, next } = thingsAt(sheet, c.items, i, memory);
     if (within) for (const t of things) if (t.np && !t.np.stands && !t.np.known) t.name = piece(sheet, t.name, c.items[within - 2]!.np!, memory);
     c.subj = things;
+    if (it.np!.quant === 'neither') c.neg = true;
     let n = next;
     if (c.items[n]?.np?.stands && /^(all|both|each)$/.test(c.items[n]!.np!.said) && things.length && c.items[n + 1]) return n + 1; // "starter, dynamo and fan all off"
     // a topic first, then the real subject: "beater bearings the left one is fine"
@@ -109,6 +116,18 @@ const piece = (sheet: Sheet, name: string, whole: Phrase, memory: Memory): strin
   const side = /^(\S+) (?:hand )?(?:side|end)$/.exec(whole.said)?.[1];
   return side && SIDES.has(side) ? snap(`${side} ${name}`, sheet.ctx).name : withOwner(sheet, name, whole, 'on', memory) ?? name;
 };
+
+/** "most of the slats", "about a third of them", "none of the teeth": how many of what is named; `of` is the item that names it. */
+function shareOf(sheet: Sheet, c: Clause, i: number): { of: number; said: string; none: boolean } | undefined {
+  const from = c.items[i]?.from;
+  if (from === undefined || !c.items.slice(i + 1, i + 6).some(x => x.low === 'of')) return undefined;
+  const m = SHARE.exec(sheet.tokens.slice(from, Math.min(from + 9, c.to)).map(x => x.low).join(' '));
+  if (!m) return undefined;
+  const at = from + m[0].split(' ').length - 1, of = c.items.findIndex(x => x.from === at && (x.np !== undefined && !x.np.stands || x.t === 'pron'));
+  const none = /^(none|neither|not one|not a one|hardly any)$/.test(m[1]!);
+  return of > 0 ? { of, said: m[1]!.replace(/^(a|an|the) /, ''), none } : undefined;
+}
+const SHARE = /^((?:about |nearly |almost |roughly |maybe |around |at least |only |well |over |easily |probably |a good )*(?:an? |the )?(?:most|some|many|half|third|quarter|two thirds|three quarters|majority|bulk|worst|best|few|couple|handful|several|one or two|two or three|three or four|half a dozen|all but one|all but two|all but three|none|neither|not one|not a one|hardly any)) of \S/;
 
 /** "on the planter chain this morning it's cleaned": what is spoken of stands first, with a subject of its own after it. */
 function fronted(items: readonly Item[]): boolean {

@@ -3,6 +3,8 @@ import { tokenize } from './tokens.ts';
 import { FILLER } from '../words/grammar.ts';
 import type { Sheet, Token } from '../types.ts';
 import { openClitics } from './clitics.ts';
+import { leadIns } from './lead-ins.ts';
+import { selfAsked } from './self-asked.ts';
 
 /** Takes out what was never meant: fillers, a word said twice, a phrase that a recogniser repeats, its goodbyes over silence. All of it is traced. */
 export function tidy(sheet: Sheet): void {
@@ -15,6 +17,8 @@ export function tidy(sheet: Sheet): void {
   dropRanges(sheet, 'oath', oaths(sheet.tokens));
   dropRanges(sheet, 'set phrase', idioms(sheet.tokens));
   dropRanges(sheet, 'set phrase', whicheverWay(sheet.tokens));
+  dropRanges(sheet, 'lead-in', leadIns(sheet.tokens));
+  sheet.tokens = selfAsked(sheet.tokens);
 }
 
 /** "mm" is a hum only where it stands by itself, at the head of a sentence or between commas; after any word it is the unit ("how many mm"). */
@@ -97,7 +101,7 @@ function idioms(tokens: readonly Token[]): [number, number][] {
     const hit = SET.find(s => s.every((w, k) => tokens[i + k]?.low === w));
     if (!hit) continue;
     const edge = (k: number): boolean => k < 0 || k >= tokens.length || /^[.,;:!?…–—-]+$/.test(tokens[k]!.low);
-    const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it|inside and out|wouldn't you know it|wouldn't you know|would you believe|needless to say|lord willing|god willing|weather permitting|no bother|no bother at all|no trouble at all)$/.test(hit.join(' '));
+    const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it|inside and out|wouldn't you know it|wouldn't you know|would you believe|needless to say)$/.test(hit.join(' '));
     const whole = edge(i - 1) && edge(i + hit.length);
     if (!(whole || loose || hit.length >= 3 && (edge(i - 1) || edge(i + hit.length)))) continue;
     if (/^(hang on|hold on|hold up|as usual|let me see|let 's see)$/.test(hit.join(' ')) && !whole) continue;

@@ -6,6 +6,7 @@ import { FAULT } from '../../words/faults.ts';
 import { isClass } from '../../words/verbs.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { lowText, type Telling } from '../telling.ts';
+import { belongsThere } from './flaw-in.ts';
 import { condition, make } from './part.ts';
 
 /** "found the seal split", "found a crack in the block", "there's a crack in the head". */
@@ -45,6 +46,7 @@ export function fault(t: Telling): Entry[] | undefined {
   const lack = c.items.findIndex(i => i.np?.quant === 'no' && /^(compression|pressure|power|vacuum|current|voltage|charge|drive|continuity|fuel|juice|feed|return|brakes?|clutch|lights?|spark|oil|water|earth|contact|suction|lift)$/.test(i.np.said));
   const lacking = lack >= 0 && lack === c.items.findIndex(i => !/^(cc|mark|adv)$/.test(i.t)) && c.pred === 'none' && /^(on|in|at|to|from)$/.test(c.items[lack + 1]?.low ?? '') ? c.items[lack + 2]?.np : undefined;
   if (lacking && !lacking.stands && !isMachine(t.sheet, lacking.name) && partLike(t.sheet, lacking.name)) return [make(lacking.name, c.items[lack]!.low)]; // "no compression on number two"
+  if (belongsThere(t)) return undefined;
   const k = c.items.findIndex(i => i.np && FAULT.test(i.np.said.split(' ').at(-1)!));
   if (k < 0 || !(there || c.pred === 'none' && c.items.slice(0, k).every(i => i.t !== 'np')) || dims(c.items, 'measure').length) return undefined;
   const prep = c.items.findIndex((i, n) => n > k && (i.t === 'prep' || i.t === 'prt') && c.items[n + 1]?.np && !c.items.slice(k + 1, n).some(x => x.f));

@@ -31,16 +31,16 @@ export function stated(t: Telling): Entry[] | undefined {
     const statish = CONDITION.has(words.at(-1)!) || c.pred === 'be' && CONDITION.has(first.low.split(' ')[0]!) || first.np!.states.length > 0 || FAULT.test(words.at(-1)!) || verdictIn(first.low) !== undefined;
     if (!statish && (c.pred === 'none' || !/\b(like|more|mess|state|bit|lot|size|shape|piece|pieces|colour|color|wreck|lace|toast|history|case|write-off|throughout|all over|fit|lost cause|mass|lump|disaster|dog|pain|pig)\b/.test(first.low))) return undefined;
   }
-  if (first.t === 'prep' && !/^(like|past|beyond|without|in|out|of|at|full)$/.test(first.low)) return undefined;
+  if (first.t === 'prep' && !/^(like|past|beyond|without|in|out|of|at|full)$/.test(first.low) && !(first.low === 'for' && verdictIn(lowText(t)) === 'replace')) return undefined; // "for the bin"
   if ((first.low === 'in' || first.low === 'at') && !/\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim|limits|tolerance|spec)\b/.test(lowText(t))) return undefined;
   if (c.pred === 'none' && first.t !== 'adj' && first.t !== 'np' && first.t !== 'prep' && !(first.low === 'down' && rest[1]?.t === 'to')) return undefined;
   if (first.t === 'num' || first.t === 'pron' || first.t === 'to' || first.t === 'cc' || first.t === 'mark' || first.t === 'verb' && first.form === 'ing') return undefined;
-  if (parts.length === 1 && NAMED.test(parts[0]!.name)) { // "compression's down on the front pot": said of the pot
+  if (parts.length === 1 && NAMED.test(parts[0]!.name) && !(/^(float|bore|taper|lift)$/.test(parts[0]!.name) && !c.rest.some(i => /^(on|in|at)$/.test(i.low)))) { // "compression's down on the front pot": said of the pot
     const on = c.rest.findIndex((i, k) => /^(on|in|at)$/.test(i.low) && c.rest[k + 1]?.np);
     const of = on > 0 ? c.rest[on + 1]!.np! : undefined;
     return of && !of.stands ? [make(of.name, `${parts[0]!.name} ${condition(t, { ...c, to: c.rest[on]!.from }, first.from)}`)] : undefined;
   }
   const text = counted(t, c) + (c.neg ? 'not ' : '') + condition(t, c, c.rest.find(i => i.low !== ',')!.from);
-  return parts.map(p => make(p.name, text, c.neg ? negated(text) : verdictIn(text)));
+  return parts.map(p => make(p.name, text, c.neg ? negated(text) : verdictIn(text) ?? (first.np ? verdictIn(first.low) : undefined)));
 }
-const negated = (text: string): Verdict | undefined => (/not (bent|cracked|worn|warped|bad|damaged|rusted|leaking|seized|pitted|split|broken|scored)/.test(text) ? 'good' : undefined);
+const negated = (text: string): Verdict | undefined => (/not (bent|cracked|worn|warped|bad|damaged|rusted|leaking|seized|pitted|split|broken|scored|chipped|missing|loose|torn|perished|rotten|twisted|grooved|burnt|blocked)/.test(text) ? 'good' : undefined);

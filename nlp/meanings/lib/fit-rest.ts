@@ -15,7 +15,7 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
   if (!first || !c.subj.length && first.t !== 'prt') return undefined;
   const words = c.rest.map(i => i.low).join(' ');
   if (/^(still |only |just |all )*(finger|hand) ?-?tight/.test(words)) return 'temporary';
-  if (/^(now |all |nice and |good and |nicely |up |done up |down )*tight\b/.test(words)) return c.items.some(i => /^(was|were)$/.test(i.low)) || /^tight (to|in|on|at|against|fit)\b/.test(words) ? undefined : 'tight';
+  if (/^(now |all |nice and |good and |nicely |up |done up |down )*tight\b/.test(words)) return c.items.some(i => /^(was|were)$/.test(i.low)) || /^tight (to|in|on|at|against|fit|as)\b/.test(words) ? undefined : 'tight';
   if (first.t === 'adj' && /^(onto|into)$/.test(second?.low ?? '') && rest[2]?.np && verbForms(first.low).some(f => /^(past|part)$/.test(f.form) && isClass(f.base, 'on'))) return isPlaceNoun(rest[2].np) && !isKnownPart(t.sheet.ctx.parts, rest[2].np.name) ? undefined : 'on'; // "shrunk onto the shaft"
   if (first.t === 'adj' && /^(off|out)$/.test(second?.low ?? '') && verbForms(first.low).some(f => f.form === 'past' && !isClass(f.base, 'fail'))) return 'off'; // "the manifold lifted off"
   if (first.t !== 'prt') return undefined;
