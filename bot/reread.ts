@@ -8,6 +8,7 @@ import { emptyShop } from '../domain/log/shop.ts';
 import { entriesOfNote } from '../domain/store/entries.ts';
 import { allNotes } from '../domain/store/notes.ts';
 import { readModelWish } from '../nlp/hear/hub-models.ts';
+import { readCoatWeather } from './planning/coat-measured.ts';
 import { helpHereIn } from './planning/help-here.ts';
 import { wasAboutThePlan } from './planning/ways.ts';
 import { sayEntry } from './say/entry.ts';
@@ -41,6 +42,7 @@ export function rereadAll(deps: Deps, options: { keep: boolean; onDifference: (d
 
 function reread(note: Note, held: readonly StoredEntry[], then: Log, deps: Deps): { shown: Difference; entries: Entry[] } | undefined {
   if (held.some(e => e.entry.kind === 'amend' || !untouched(e, deps))) return undefined;
+  if (readCoatWeather(note.text)) return undefined;
   if (!held.length && (wasAboutThePlan(note.text) || readModelWish(note.text))) return undefined;
   const ctx = readContext(then, { key: note.key, door: 'command', chat: note.chat, at: note.at, text: note.text }, note.machine, note.id);
   const here = helpHereIn(note.text, note.at, then.shop);

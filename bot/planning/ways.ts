@@ -2,6 +2,7 @@ import { readHours } from '../../nlp/settings/hours.ts';
 import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn/parts.ts';
 import { aheadAsked } from './ahead-asked.ts';
 import { chanceAsked } from './asked-day.ts';
+import { coatMeasured } from './coat-measured.ts';
 import { drawAsked } from './draw-it.ts';
 import { askToDraw } from './draw-named.ts';
 import { helpHere } from './help-here.ts';
@@ -15,7 +16,7 @@ import { supposed } from './what-if.ts';
 
 /** What words about the plan can mean, before they are read as a note: none of it is said of the shop. Undefined: none of these. */
 export const aboutThePlan = (turn: Turn, ways: { readAndRecord: ReadAndRecord; recorded: Recorded }): TurnOut | undefined =>
-  drawAsked(turn) ?? orderRefused(turn) ?? ruleDropped(turn, ways.recorded) ?? hoursSaid(turn) ?? awaySaid(turn) ?? hoistSaid(turn) ?? orderByAsked(turn) ?? aheadAsked(turn) ?? supposed(turn) ?? chanceOf(turn, ways.recorded) ?? helpHere(turn, ways);
+  drawAsked(turn) ?? orderRefused(turn) ?? ruleDropped(turn, ways.recorded) ?? hoursSaid(turn) ?? awaySaid(turn) ?? hoistSaid(turn) ?? orderByAsked(turn) ?? aheadAsked(turn) ?? supposed(turn) ?? chanceOf(turn, ways.recorded) ?? coatMeasured(turn, ways.recorded) ?? helpHere(turn, ways);
 
 /** A chance by a day is asked in words that a note's reader would take for a thing's. */
 function chanceOf(turn: Turn, recorded: Recorded): TurnOut | undefined {

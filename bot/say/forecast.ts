@@ -1,6 +1,7 @@
 import { DateTime } from 'luxon';
 import type { ForecastAnswer, ForecastWindow, PictureAnswer } from '../../domain/model/answer.ts';
 import { margin, rise, temperature, type WeatherUnits } from '../../domain/answers/weather-units.ts';
+import { USUAL_COAT } from '../../domain/plan/windows.ts';
 import { isVerb } from '../../domain/log/verbs.ts';
 import type { Saying, Spoken } from './spoken.ts';
 import { capital, day, plural, stop, the } from './words.ts';
@@ -26,14 +27,17 @@ const ALL_LISTED = 6;
  * is to be measured, and the usual caution stands beside it.
  */
 export function sayForecast(a: ForecastAnswer, saying: Saying): Spoken {
+  if (!a.windows.length && a.measured) return { say: [surface(a), ...(a.caution ? [a.caution] : [])].map(stop).join('\n') };
   if (!a.windows.length && a.basis !== 'said') return { say: 'The forecast does not reach that far, and you said nothing of it.' };
   if (!a.windows.length) return { say: 'I know nothing of the weather for then. Say what you expect, or set up a forecast ("we\'re at 52.35, -7.70" and "fetch the forecast").' };
   const head = a.windows.find(w => w.fit && a.for) ?? a.windows[0]!;
   const others = a.windows.filter(w => w !== head);
   const listed = others.length >= ALL_LISTED && head.fit ? others.filter(w => w.fit) : others;
+  const tooCold = a.coat && a.measured?.fit === false;
   const verdict = (w: ForecastWindow): string => (a.for ? (w.fit ? 'fit' : 'not fit') : '');
   return {
-    say: [[headline(a, head, saying), basis(a)], [...(a.coat ? [surface(a)] : []), ...(a.caution ? [a.caution] : [])]].map(l => l.map(stop).join(' ')).filter(Boolean).join('\n'),
+    // A surface that is too cold now comes before what the sky allows.
+    say: [...(tooCold ? [[surface(a)]] : []), [headline(a, head, saying), basis(a)], [...(a.coat && !tooCold ? [surface(a)] : []), ...(a.caution ? [a.caution] : [])]].map(l => l.map(stop).join(' ')).filter(Boolean).join('\n'),
     list: listed.length ? listed.map(w => line(w, saying, verdict(w))) : undefined,
   };
 }
@@ -59,7 +63,7 @@ function surface({ measured: m, ...a }: ForecastAnswer): string {
   if (!m) return `Measure the surface before you start and say it: it must be ${margin(units)} over the dew point`;
   const said = `Surface measured ${temperature(m.surfaceC, units)} at ${clock(m.at)}`;
   if (m.margin === undefined) return `${said}; say the dew point too, it must be ${margin(units)} under that`;
-  return `${said}, ${rise(m.margin, units)} over the dew point${m.fit ? '; measure again before you spray' : ': not enough, wait or warm it'}`;
+  return `${said}, ${rise(m.margin, units)} over the dew point${m.fit ? '; measure again before you spray' : m.margin < USUAL_COAT.dewMargin! ? ': not enough, wait or warm it' : `, but most paints want ${temperature(USUAL_COAT.minTempC!, units)}: wait or warm it`}`;
 }
 
 export function sayPicture(a: PictureAnswer): Spoken {

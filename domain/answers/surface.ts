@@ -3,6 +3,7 @@ import type { ForecastWindow, SurfaceMeasured } from '../model/answer.ts';
 import { nameKey } from '../model/names.ts';
 import type { Ref } from '../model/stored.ts';
 import type { ReadingNow, Shop } from '../log/shop.ts';
+import { dewPointOf } from '../sums/dew-point.ts';
 import { forecastAt } from '../plan/forecast.ts';
 import { USUAL_COAT } from '../plan/windows.ts';
 import type { Now } from './given.ts';
@@ -13,16 +14,19 @@ interface Measured { of: string; reading: ReadingNow }
 
 const SURFACE = /\b(surface|steel|metal|panel|sheet metal|casting|skin)\b/;
 
-/** A surface temperature read off today, with the dew point as measured today too, else as the forecast has it for that moment. */
+/** A surface temperature read off today, with the dew point as measured today too, or as the air measured today has it, else as the forecast has it for that moment. */
 export function surfaceToday(shop: Shop, work: Ref, now: Now, fetched?: FetchedWeather): SurfaceMeasured | undefined {
   const day = (at: string): string => DateTime.fromISO(at).setZone(now.zone).toISODate()!;
-  const all: Measured[] = [...shop.machines.values()].flatMap(m => [...m.things.values()].flatMap(t => [...t.asLeft.values()].map(reading => ({ of: t.key, reading }))))
-    .filter(({ reading }) => day(reading.at) === day(now.at) && celsius(reading) !== undefined);
-  const latest = (ours: (m: Measured) => boolean): ReadingNow | undefined => all.filter(ours).map(m => m.reading).sort((a, b) => a.id - b.id).at(-1);
+  const today: Measured[] = [...shop.machines.values()].flatMap(m => [...m.things.values()].flatMap(t => [...t.asLeft.values()].map(reading => ({ of: t.key, reading }))))
+    .filter(({ reading }) => day(reading.at) === day(now.at));
+  const latest = (ours: (m: Measured) => boolean): ReadingNow | undefined => today.filter(m => celsius(m.reading) !== undefined && ours(m)).map(m => m.reading).sort((a, b) => a.id - b.id).at(-1);
   const surface = latest(m => isSurface(m, work));
   if (!surface) return undefined;
   const read = latest(m => /\bdew/.test(`${m.of} ${m.reading.what}`.toLowerCase()));
-  const dewC = read ? celsius(read)! : forecastAt(fetched?.blocks ?? [])(Date.parse(surface.at))?.dewC;
+  const air = latest(m => m.of === 'air' && m.reading.what === 'temperature');
+  const humidity = today.filter(m => m.of === 'air' && m.reading.what === 'humidity').map(m => m.reading).sort((a, b) => a.id - b.id).at(-1);
+  const ofAir = air && humidity && humidity.id > (read?.id ?? 0) ? dewPointOf(celsius(air)!, humidity.value) : undefined;
+  const dewC = ofAir ?? (read ? celsius(read)! : undefined) ?? forecastAt(fetched?.blocks ?? [])(Date.parse(surface.at))?.dewC;
   const surfaceC = round(celsius(surface)!);
   if (dewC === undefined) return { surfaceC, at: surface.at };
   const margin = round(surfaceC - dewC);
