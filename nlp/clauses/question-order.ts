@@ -13,6 +13,8 @@ export function opensQuestion(items: readonly Item[], k: number, cur: readonly I
     if (/^(where|when|why)$/.test(it.low) && isAux(next)) return true;
     if (it.low === 'how' && next && /^(much|many|long|far|hot|big|fast|thick|deep|tight|often|soon)/.test(next.low)) return isAux(items[k + 2]) || isAux(items[k + 3]) || isSubjectPronoun(items[k + 2]) || !hasPredicate(cur);
     if (it.low === 'how' && next?.t === 'np') return true;
+    // "What needs a hoist", "who has the core"; but "what broke was the key" tells.
+    if (/^(what|who)$/.test(it.low) && (next?.t === 'verb' || next?.t === 'have') && cur.every(i => i.t === 'mark' || i.t === 'cc' || i.t === 'intj') && !items.slice(k + 2).some(i => i.t === 'be')) return true;
     if (it.low === 'what' && (next?.t === 'np' || next?.low === 'if')) return prev?.t !== 'verb';
     if (it.low === 'which' && next?.t === 'np') return true;
   }
