@@ -16,7 +16,7 @@ export function solidTokens(tokens: readonly Token[], ctx: ReadContext): Set<num
   const out = new Set<number>();
   const parts = knownNames(ctx.parts ?? NONE), machines = knownNames(ctx.machines ?? NONE);
   for (let i = 0; i < tokens.length; i++) {
-    for (let n = nameReach(tokens, i, parts, machines); n >= 1; n--) {
+    for (let n = Math.max(nameReach(tokens, i, parts, machines), DEED.test(tokens[i]!.low) && i + 1 < tokens.length ? 2 : 0); n >= 1; n--) {
       const lows = tokens.slice(i, i + n).map(t => t.low);
       if (lows.some(l => /^[^\p{L}\p{N}]/u.test(l))) continue;
       if (/^(the|a|an|my|his|her|its|our|that|this|of|some)$/.test(lows[0]!) || n > 1 && /^(the|a|an|of|one|that|this|these|those|my|his|her|its|our|some)$/.test(lows[n - 1]!)) continue;
