@@ -40,6 +40,12 @@ export function daysOf(desk: Desk, start: number, end: number, dir: Direction): 
   return d ? { from: isoOf(d.from), ...(d.open ? {} : { to: isoOf(d.to) }) } : {};
 }
 
+/** "since Monday, how many hours": days that stand before the question with nothing else. */
+export function frontedDays(desk: Desk, at: number): { from?: string; to?: string } {
+  const from = sentenceAt(desk, at).start, text = desk.text.slice(from, at);
+  return text.length < 28 && !/\b(?:what|how|where|when|who|did|do|is|was)\b/.test(text) ? daysOf(desk, from, at, 'past') : {};
+}
+
 /** What the dimensions found within the characters [start, end). */
 export function foundIn(desk: Desk, start: number, end: number): (Found & { start: number; end: number })[] {
   return desk.sheet.found.map(f => ({ ...f, start: charOf(desk.line, f.from), end: pastOf(desk.line, f.to) })).filter(f => f.start >= start && f.end <= end);

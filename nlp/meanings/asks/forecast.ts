@@ -28,14 +28,14 @@ export const FORECAST: readonly AskRule[] = [
   { name: 'is it to be dry', open: new RegExp(String.raw`\bis it to (?:be|stay|keep|turn|hold) ${SKY}\b`), weight: 5, make: s => { const d = fore(s)[0]!; const all = daysOf(s.desk, 0, s.start, 'forward'); return [{ ...d, ...('from' in d && d.from ? {} : all) } as Ask]; } },
   { name: 'weather for X', open: new RegExp(String.raw`(?:^|[.?!;,] |\band )(?:the )?(?:weather|forecast)\b(?= (?:between|for|on|over|this|next|tomorrow|today|tonight|at|fit|good|ok|okay|check|all right|from|mon|tue|wed|thu|fri|sat|sun|looking|report|\?)| ?\?)`), weight: 2, weak: true, make: s => fore(s) },
   { name: 'good day to paint', open: /\b(?:which|what|any|whats the best|is there a|whens (?:a|the next|there a|the best)|when is (?:a|the next|there a)|is|will|when will there be a|got a|which is the best|whens|when is) ?(?:(?:next|first|a|any|the|best|good|it|saturday|sunday|monday|tuesday|wednesday|thursday|friday|tomorrow|today|be|this|next|week|weekend|coming|of the week|day|is|would be|will be|looks|looking|going to be|dry|decent|chance of|best|fit|ok|okay) )*(?:day|days|window|spell|stretch|weather window|gap|time|break in the weather|dry spell|weekend|chance|afternoon|morning|dry day|dry days|good|fit|best|ok|okay)\b(?: (?:this|next|coming|in the|of|the|week|weather|dry|good|enough|weekend|for it|forecast))* ?(?:to|for|that|coming|when|dry|fit|long enough)\b/, weight: 2, weak: true, make: s => { const d = doing(s, s.end - 4); return d || /dry|weather|window|rain/.test(s.m[0]) ? fore(s) : undefined; } },
-  { name: 'can I paint outside', open: /\b(?:can|could|should|dare|may|might|would|will|shall) (?:i|we|one) (?:reasonably |possibly |safely |sensibly |usefully |be able to |be ok to |be safe to |chance |get away with |risk |safely |get away with |be |leave |do )*(?=(?:paint|spray|prime|topcoat|coat|varnish|work|put|strip|blast|sand|mow|burn|pour|glue|weld)(?:ing)?\b)/, weight: 3, make: s => (/\b(?:outside|outdoors|weather|rain|out (?:in|of) the|in this (?:cold|wet|damp|humidity)|forecast)\b/.test(s.desk.text.slice(s.start, s.stop)) || onADay(s)) && !/\byet\b/.test(s.desk.text.slice(s.start, s.stop)) ? fore(s) : undefined },
+  { name: 'can I paint outside', open: /\b(?:can|could|should|dare|may|might|would|will|shall) (?:i|we|one) (?:reasonably |possibly |safely |sensibly |usefully |be able to |be ok to |be safe to |chance |get away with |risk |safely |get away with |be |leave |do )*(?=(?:paint|spray|prime|shoot|lacquer|topcoat|coat|varnish|work|put|strip|blast|sand|mow|burn|pour|glue|weld)(?:ing)?\b)/, weight: 3, make: s => (/\b(?:outside|outdoors|weather|rain|out (?:in|of) the|in this (?:cold|wet|damp|humidity)|forecast)\b/.test(s.desk.text.slice(s.start, s.stop)) || onADay(s)) && !/\byet\b/.test(s.desk.text.slice(s.start, s.stop)) ? fore(s) : undefined },
   { name: 'too cold to paint', open: /\b(?:is|will|are|was|be|isnt) (?:it |the shop |that |this )?(?:be |going to be |gonna be )?(?:too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool) enough) (?:to|for) /, weight: 4, make: s => fore(s) },
   { name: 'when will it be dry', open: /\bwhen (?:will|is|does|s) it (?:going to |gonna |next |be )*(?:dry|fit|warm|stop raining|clear up|rain|warm up|dry up|dry out|be dry|be fit|be warm|let up|fine)\b/, weight: 2, make: s => fore(s) },
   { name: 'rain coming?', open: /(?:^|[.?!;,] |\band )(?:any |much |is )?(?:rain|frost|snow|wind|storms?|showers|dry days|dry weather)(?: (?:coming|forecast|due|expected|on the way|about|likely|this|next|tomorrow|tonight|today|over|on|for|at|before|in))+[^.?!]*\?/, weight: 1, make: s => fore(s) },
 ];
 
 /** "can I paint the hood today": work that waits on the weather, and a day for it; "can I put the head on tomorrow" asks what holds it up. */
-const onADay = (s: Seen): boolean => /^(?:paint|spray|prim(?:e|ing)|top ?coat|coat|varnish|strip|blast|mow|burn|pour)/.test(s.desk.text.slice(s.end, s.stop))
+const onADay = (s: Seen): boolean => /^(?:paint|spray|shoot|lacquer|prim(?:e|ing)|top ?coat|coat|varnish|strip|blast|mow|burn|pour)/.test(s.desk.text.slice(s.end, s.stop))
   && /\b(?:today|tomorrow|tonight|this (?:morning|afternoon|evening|arvo|week)|weekend|(?:mon|tues|wednes|thurs|fri|satur|sun)day|next week)\b/.test(s.desk.text.slice(s.start, s.stop));
 
 /** "will it be good" and the like speak of weather only with a day, work out of doors, or a plain weather word. */
@@ -102,6 +102,8 @@ function wish(s: Place, stop: number): string | undefined {
     const got = doing({ ...s, desk: s.desk }, m.index + m[0].length - 3, Math.max(stop, sentenceEnd(s, m.index)));
     if (got) return got;
   }
+  const kind = /\b([a-z]+ing) (?:weather|conditions|day)\b/.exec(text.slice(s.start, stop)), base = kind && verbForms(kind[1]!).find(f => f.form === 'ing')?.base;
+  if (base && base !== 'do') return base;
   const it = /\b(?:paint|spray|prime|coat) (?:it|them)\b/.exec(text.slice(s.start, stop));
   const name = it && spokenOf(s.desk, s.start);
   return it && name ? `${it[0].split(' ')[0]} ${name}` : undefined;

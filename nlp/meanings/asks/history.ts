@@ -1,6 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { verbForms } from '../../words/verbs.ts';
-import { daysOf } from './desk.ts';
+import { daysOf, frontedDays, sentenceAt } from './desk.ts';
 import { spokenOf } from './spoken-of.ts';
 import { thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
@@ -18,7 +18,7 @@ export const HISTORY: readonly AskRule[] = [
   { name: 'history of X', open: /\b(?:history|log|record|story|notes?|work|rundown|run down)(?: (?:of|on|for|done on|to))(?: (?:the )?(?:work|jobs|everything)(?: (?:on|done to|done on))?)? /, things: 'one', weak: true, weight: 2, make: s => /^(?:work|notes?|note|record)/.test(s.m[0]) && !/\b(?:show|list|read|give|what|whats|any|tell|see|pull up|all the|the) (?:me )?(?:back )?(?:the |my |all |all the )?$/.test(s.desk.text.slice(0, s.start)) ? undefined : when(s, s.names[0]) },
   { name: 'X history', open: /(?:^|[.?!;,] |\b(?:show me|the|give me|see|and|whats the|read me) )(?=(?:the )?(?:[a-z]+ ){1,4}history\b)/, things: 'one', tail: /^ ?history/, weak: true, weight: 2, make: s => s.tail || / history$/.test(s.names[0]!) ? [{ kind: 'history', part: s.names[0]!.replace(/ history$/, '') }] : undefined },
   { name: 'what happened to X', open: /\b(?:what (?:happened|went on|got done|has happened|was done|all was done|has been done|was i (?:doing|at|working on|up to)|have i been (?:doing|at|up to|working on)|all got done|did we get done|work was done|work got done)|what did i (?:say|note|write(?: down)?|record|log|put down|tell you|have down))(?: (?:so far|all|then|about|to|on|with|for))?\b/, weight: 2, make: s => /^ (?:was|is) /.test(s.desk.text.slice(s.end)) ? undefined : /\bwhat did i (?:say|note)\b/.test(s.m[0]) && !/about|on/.test(s.m[0]) ? undefined : when(s) },
-  { name: 'have I VERBed X', open: /\b(?:have|did|had) i (?:already |ever |actually |yet )?([a-z]+) (?:out |up |off |down )*(?:yet )?/, things: 'one', weak: true, weight: 1, make: s => done(s) },
+  { name: 'have I VERBed X', open: /\b(?:have|did|had) i (?:already |ever |actually |yet )?([a-z]+) (?:out |up |off |down )*(?:yet )?/, things: 'one', weak: true, weight: 1, make: s => /\b(?:which|what|where|how|why|who)\b[^.?!,]{0,24}$/.test(s.desk.text.slice(sentenceAt(s.desk, s.start).start, s.start)) ? undefined : done(s) },
   { name: 'has X been VERBed', open: /\b(?:has|have|had|did|was|were) (?=(?:the|my|that|those|this)\b)/, things: 'one', tail: /^ (?:ever |already |yet |actually |all )?(?:been|get|gotten|got) (?:ever |already |actually )?([a-z]+)\b(?: (?:yet|already|at all|before))?/, tailNeeded: true, weak: true, weight: 3, make: s => verbForms(s.tail![1]!).some(f => f.form === 'part') && !/^(?:order|deliver|ship|send|post|buy|find|put|hold|be|set|do)$/.test(verbForms(s.tail![1]!)[0]!.base) ? [{ kind: 'history', part: s.names[0] }] : undefined },
   { name: 'everything on X', open: /(?:\b(?:list|show me|give me|read me|tell me|read back|go over|take me through) (?:back )?|(?:^|[.?!] )(?=everything (?:ive|i have|i) (?:done|did)))(?:all|everything|all the work|the work|all the jobs|all ive|the things)(?: (?:that |which )?(?:ive |i |weve |we |was |has been |have |got )*(?:did|done|have done|been done))?(?: (?:to|on|about|for))? /, things: 'maybe', weight: 2, make: s => when(s, s.names[0]) },
   { name: 'what work went into X', open: /\bwhat (?:work|jobs?|all) (?:went|has gone|have gone|gone) (?:into|in|on) /, things: 'one', weight: 2, make: s => when(s, s.names[0]) },
@@ -30,7 +30,7 @@ export const HISTORY: readonly AskRule[] = [
 function when(s: Seen, part?: string): Ask[] {
   const cut = /(?:,? and|,) (?:whats?|where|wheres|how|when|whens|who|is|can|do|any)\b/.exec(s.desk.text.slice(s.end, s.stop));
   const stop = cut ? s.end + cut.index : s.stop;
-  const days = daysOf(s.desk, s.start, stop, 'past');
+  const own = daysOf(s.desk, s.start, stop, 'past'), days = own.from ? own : frontedDays(s.desk, s.start);
   let name = part;
   if (!name) {
     for (const m of s.desk.text.slice(s.end - 4, stop).matchAll(/\b(?:to|on|with|about|for|at|in) (?=(?:the|my|that|this|it|them|both|[a-z]+)\b)/g)) {

@@ -1,4 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
+import { dayOf, isoOf } from '../../dimensions/when/days.ts';
 import { openSheet } from '../../sheet.ts';
 import { daysOf, type Desk, foundIn, type Hit } from './desk.ts';
 import { readAsks } from './read.ts';
@@ -12,6 +13,8 @@ const STANDS = new RegExp(String.raw`^(?:the |my )?(?:(other|opposite)(?: (?:one
 const HAS_PART = /^(?:blocked|buy|where|wasHow|provisional|history|spent|timeSpent|finish|picture)$/;
 const MONEY = /^(?:in |for |the )?(?:money|dollars|cost|cash|quid|bucks|pounds|spend|euros)(?: wise| spent| terms)?(?= ?(?:$|[?.,!]))/, HOURS = /^(?:in |for |the |my )?(?:hours|time|labou?r)(?: wise| spent| terms)?(?= ?(?:$|[?.,!]))/;
 
+const PICTURES = /^(?:(?:the|any|some|and) )?(?:photos?|photographs?|pictures?|pics?|snaps?)(?: (?:of (?:it|that|them|the same)|too|as well|please|also))*(?= ?(?:$|[?.,!]))/;
+
 /**
  * A sentence that only names another thing, side or day after a question asks the same of it: "Where are the pins? And the springs?". The question may
  * stand in the note just before. Sums have their own follow-ups.
@@ -23,7 +26,7 @@ export function likewise(desk: Desk, hits: readonly Hit[]): Hit[] {
     const before = desk.sentences[i - 1];
     const last = before ? [...hits, ...out].filter(h => h.start < before.end && before.start < h.end).sort((a, b) => a.start - b.start).at(-1)?.asks.at(-1) : priorAsk(desk);
     if (!last || last.kind === 'sum') return;
-    const text = desk.text.slice(s.start, s.end), m = TURN.exec(text), bare = !m && s.asked ? /^ ?(?:(?:the|my) )?/.exec(text)! : m;
+    const text = desk.text.slice(s.start, s.end), m = TURN.exec(text), bare = !m && (s.asked || PICTURES.test(text)) ? /^ ?(?:(?:the|my) )?/.exec(text)! : m;
     if (!bare || !s.asked && /^ ?(?:and|so|then|for|on)\b/.test(bare[0])) return;
     const asks = again(desk, last, s.start + (m ? m[0].length : 0), s.end);
     if (asks) out.push({ start: s.start, end: s.end, asks, rule: 'likewise', weight: 3 });
@@ -37,10 +40,13 @@ function again(desk: Desk, last: Ask, from: number, end: number): Ask[] | undefi
   const part = 'part' in last ? last.part : undefined;
   if (last.kind === 'spent' && HOURS.test(rest)) return [{ kind: 'timeSpent', ...(part ? { part } : {}) }];
   if (last.kind === 'timeSpent' && MONEY.test(rest)) return [{ kind: 'spent', ...(part ? { part } : {}) }];
+  if (part && PICTURES.test(rest)) return [{ kind: 'picture', part }];
   const stands = STANDS.exec(rest), side = part && SIDE.exec(part)?.[0];
   if (stands && part) return stands[2] ? [{ ...last, part: side ? part.replace(side, stands[2]) : `${stands[2]} ${part}` } as Ask] : side ? [{ ...last, part: part.replace(side, SIDES[side]!) } as Ask] : undefined;
   if (/^(?:forecast|history|timeSpent)$/.test(last.kind)) {
     const days = daysOf(desk, from - 1, end, last.kind === 'forecast' ? 'forward' : 'past');
+    const shift = /^(?:the )?(day|week) (before|after)(?: that| last)?(?= ?(?:$|[?.,!]))/.exec(rest), was = last as Ask & { from?: string; to?: string };
+    if (shift && was.from && was.to) { const by = (shift[1] === 'week' ? 7 : 1) * (shift[2] === 'after' ? 1 : -1); return [{ ...last, from: isoOf(dayOf(was.from) + by), to: isoOf(dayOf(was.to) + by) } as Ask]; }
     if (days.from && rest.split(' ').length <= 6) { const { from: _f, to: _t, ...same } = last as Ask & { from?: string; to?: string }; return [{ ...same, ...days } as Ask]; }
   }
   if (last.kind === 'next') {

@@ -24,7 +24,7 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   from += LOT.exec(text.slice(from, from + 24))?.[0].length ?? 0;
   const limit = Math.min(bound, from + FURTHEST);
   if (from >= limit) return undefined;
-  const pron = /^(?:it|them(?! [a-z]+s\b)|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
+  const pron = /^(?:it|them(?! [a-z]+s\b)|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?! (?:two|three|four|five|six|several) )(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
   const token = line.tokenAt[from];
   if (token === undefined) return undefined;
   const to = nameLimit(sheet, token, limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length);

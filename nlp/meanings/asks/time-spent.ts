@@ -1,5 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { daysOf } from './desk.ts';
+import { daysOf, frontedDays } from './desk.ts';
 import { spokenOf } from './spoken-of.ts';
 import { thingAt, thingsAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
@@ -26,7 +26,7 @@ function hours(s: Seen): Ask[] | undefined {
   if (/^[^?]*\b(?:could not|couldnt|couldn t|i dont|nobody) (?:say|know)/.test(desk.text.slice(s.end, s.stop))) return undefined;
   const cut = /(?:,? and|,) (?:uh )?(?:whats?|where|wheres|how|when|whens|who|is|can|do|any)\b/.exec(desk.text.slice(s.end, s.stop));
   const stop = cut ? s.end + cut.index : s.stop;
-  const days = daysOf(desk, s.start, stop, 'past');
+  const own = daysOf(desk, s.start, stop, 'past'), days = own.from ? own : frontedDays(desk, s.start);
   if (/\b(?:both|the two|each|all) of them\b|\bthe pair of them\b/.test(desk.text.slice(s.start, stop)) && desk.spoken.length > 1) return [...new Set(desk.spoken.filter(x => x.end <= s.start).map(x => x.name))].map(part => ({ kind: 'timeSpent', part, ...days }));
   const names = partsIn(s, stop);
   return names.length ? names.map(part => ({ kind: 'timeSpent' as const, part, ...days })) : [{ kind: 'timeSpent', ...days }];
