@@ -3,9 +3,11 @@ import type { Log } from '../domain/log/keeper.ts';
 import { machineNames, type Thing } from '../domain/log/shop.ts';
 import { unheardNotes } from '../domain/store/heard.ts';
 import { isSound, mediaOfNote, readMedia } from '../domain/store/media.ts';
+import { outbox } from '../domain/store/outbox.ts';
 import type { Store } from '../domain/store/open.ts';
 import { modelsFor, type Hearer } from '../nlp/hear/hear.ts';
 import { nowAndThen } from './now-and-then.ts';
+import { putOut, type Outgoing } from './outbox.ts';
 import type { ReceivingOptions } from './receive.ts';
 import { sayHearing } from './say/model.ts';
 import type { Service } from './service.ts';
@@ -35,11 +37,16 @@ export function hearWith(hearer: Pick<Hearer, 'hear'>, log: Log, machine: () => 
   }));
 }
 
-/** Hears what was kept while there was nothing to hear with; each is its note read anew. */
-export async function hearKept(service: Pick<Service, 'take'>, store: Store, canHear: () => boolean): Promise<void> {
+/** Hears what was kept while there was nothing to hear with; each is its note read anew, and answered where "the sound is kept" was said. */
+export async function hearKept(service: Pick<Service, 'take'>, store: Store, canHear: () => boolean, onOut?: () => void): Promise<void> {
   for (const note of canHear() ? unheardNotes(store) : []) {
     const files = mediaOfNote(store, note.id).filter(isSound).map(m => ({ bytes: readMedia(store, m), use: 'sound' as const }));
-    await service.take({ key: `heard:${note.id}`, door: 'page', chat: note.chat, at: note.at, text: note.text, edits: note.key, files });
+    const key = `heard:${note.id}`;
+    const { say, buttons, files: shown } = await service.take({ key, door: 'page', chat: note.chat, at: note.at, text: note.text, edits: note.key, files });
+    const told = outbox.byKey(store, note.key);
+    if (!told) continue;
+    putOut(store, { key, door: told.door, at: note.at }, { target: (JSON.parse(told.body) as Outgoing).target, say, buttons, files: shown });
+    onOut?.();
   }
 }
 

@@ -61,7 +61,7 @@ export async function run(config: Config, terminal: Streams | undefined, log: (l
   const reminders = openReminders({ deps, service, callBy: line ? 'telegram' : undefined, onOut });
 
   const able = () => canHear(shelf.options());
-  const stopWaiting = whenHearing(able, () => void hearKept(service, store, able).catch(error => log((error as Error).message)));
+  const stopWaiting = whenHearing(able, () => void hearKept(service, store, able, onOut).catch(error => log((error as Error).message)));
 
   const stop = once(async () => {
     bench?.close();

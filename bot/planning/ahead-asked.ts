@@ -3,8 +3,9 @@ import { addDays, dayOf } from '../../domain/log/days.ts';
 import { openSheet } from '../../nlp/sheet.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { compose } from '../say/reply.ts';
-import { firstPage, moreToCome } from '../turn/pages.ts';
+import { firstPage, MORE, moreToCome } from '../turn/pages.ts';
 import type { Turn, TurnOut } from '../turn/parts.ts';
+import { DRAW_IT } from './draw-button.ts';
 import { keepDrawable } from './draw-it.ts';
 import { factsFor } from './facts.ts';
 
@@ -53,5 +54,5 @@ export function aheadAsked(turn: Turn): TurnOut | undefined {
   const { say, list = [] } = sayAnswer(answer, { at });
   const { now, rest } = firstPage(list);
   const lines = [[say, ...now, moreToCome(rest)].filter(Boolean).join('\n')];
-  return { reply: { ...compose({ note: note.id, at, lines }), answers: [answer] }, ...(rest.length ? { page: { lines: rest } } : {}) };
+  return { reply: { ...compose({ note: note.id, at, lines }), answers: [answer], buttons: [...(rest.length ? [MORE] : []), ...(answer.days.length ? [DRAW_IT] : [])] }, ...(rest.length ? { page: { lines: rest } } : {}) };
 }

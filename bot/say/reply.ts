@@ -6,6 +6,7 @@ import { DRAW_IT } from '../planning/draw-button.ts';
 import type { Answered } from '../turn/answers.ts';
 import type { OpenQuestion } from '../turn/open-question.ts';
 import { areNumbered } from '../turn/choice.ts';
+import { MORE } from '../turn/pages.ts';
 import { scratchNote } from '../turn/strike.ts';
 import { sayEntry } from './entry.ts';
 import { capital, listed, stop } from './words.ts';
@@ -69,7 +70,7 @@ const asked = ({ text, choices }: OpenQuestion): string => {
 function buttons({ open, entries = [], answered, note }: Came): Button[] {
   if (open) return open.choices.map(c => ({ label: c, send: c }));
   return [
-    ...(answered?.page?.lines.length ? [{ label: 'More', send: 'more' }] : []),
+    ...(answered?.page?.lines.length ? [MORE] : []),
     ...(answered?.answers.some(canBeDrawn) ? [DRAW_IT] : []),
     ...(entries.some(e => e.entry.kind !== 'amend') ? [{ label: 'Scratch that', send: scratchNote(note) }] : []),
   ];

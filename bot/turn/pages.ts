@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Button } from '../incoming.ts';
 
 /** Lines that a reply gives at once; the rest waits for "more". Five are read at a glance from across the bench. */
 export const PAGE = 5;
@@ -21,3 +22,6 @@ export function firstPage(lines: readonly string[]): { now: string[]; rest: stri
 }
 
 export const moreToCome = (rest: readonly string[]): string => (rest.length ? `… ${rest.length} more; say "more".` : '');
+
+/** The button under a list that goes on. */
+export const MORE: Button = { label: 'More', send: 'more' };
