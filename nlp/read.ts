@@ -8,7 +8,7 @@ import { Memory } from './clauses/memory.ts';
 import { machineOf } from './machine.ts';
 import { readAsks, type AskRead } from './meanings/asks/read.ts';
 import { remember, tell } from './tell.ts';
-import { openSheet } from './sheet.ts';
+import { openSheet, sheetBefore } from './sheet.ts';
 import type { Sheet } from './types.ts';
 import { traceClauses } from './trace.ts';
 import { unreadOf } from './unread.ts';
@@ -18,18 +18,23 @@ import { unreadOf } from './unread.ts';
  * `ctx.at` dates every relative day; `ctx.prior` are the notes just before, for "it", "same on the left" and corrections.
  */
 export function readNote(text: string, ctx: ReadContext): Reading {
-  const prior = (ctx.prior ?? []).slice(-4);
+  const sheet = openSheet(text, { ...ctx, prior: (ctx.prior ?? []).slice(-REMEMBERED) });
   const memory = new Memory();
   const before: Entry[] = [];
-  prior.forEach((p, i) => {
-    const r = readOne(p, { ...ctx, prior: prior.slice(0, i) }, memory, [...before]);
-    before.push(...r.entries);
-  });
-  return readOne(text, ctx, memory, before);
+  for (const earlier of sheetsBefore(sheet)) before.push(...readOne(earlier, memory, [...before]).entries);
+  return readOne(sheet, memory, before);
 }
 
-function readOne(text: string, ctx: ReadContext, memory: Memory, prior: readonly Entry[]): Reading {
-  const sheet = openSheet(text, ctx);
+/** So many notes before are read for what this one may speak of. */
+const REMEMBERED = 4;
+
+/** The notes before this one, oldest first. */
+function sheetsBefore(sheet: Sheet): Sheet[] {
+  const before = sheetBefore(sheet.ctx);
+  return before ? [...sheetsBefore(before), before] : [];
+}
+
+function readOne(sheet: Sheet, memory: Memory, prior: readonly Entry[]): Reading {
   const named = machineOf(sheet);
   const asked = surelyAsked(sheet, prior, memory);
   const used = asked.flatMap(a => a.used);

@@ -21,6 +21,19 @@ export function openSheet(text: string, ctx: ReadContext): Sheet {
   return sheet;
 }
 
+const before = new WeakMap<readonly string[], Sheet>();
+
+/** The note just before, laid out with those before it for its own: once for each list of notes, whoever asks. */
+export function sheetBefore(ctx: ReadContext): Sheet | undefined {
+  const text = ctx.prior?.at(-1);
+  if (text === undefined) return undefined;
+  const have = before.get(ctx.prior!);
+  if (have && have.text === text && have.ctx.at === ctx.at && have.ctx.parts === ctx.parts && have.ctx.machines === ctx.machines) return have;
+  const made = openSheet(text, { ...ctx, prior: ctx.prior!.slice(0, -1) });
+  before.set(ctx.prior!, made);
+  return made;
+}
+
 /** Drops the full stops that end no sentence; what they cut in two (a measure, a name) is found and tagged anew. */
 function join(sheet: Sheet): void {
   const soft = new Set(softStops(sheet));

@@ -1,6 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { dayOf, isoOf } from '../../dimensions/when/days.ts';
-import { openSheet } from '../../sheet.ts';
+import { sheetBefore } from '../../sheet.ts';
 import { daysOf, type Desk, foundIn, type Hit } from './desk.ts';
 import { readAsks } from './read.ts';
 import { thingsAt } from './thing-at.ts';
@@ -63,6 +63,6 @@ function again(desk: Desk, last: Ask, from: number, end: number): Ask[] | undefi
 
 /** What the note just before asked last. */
 function priorAsk(desk: Desk): Ask | undefined {
-  const { prior, ...rest } = desk.sheet.ctx, text = prior?.at(-1);
-  return text ? readAsks(openSheet(text, { ...rest, prior: prior!.slice(0, -1) })).at(-1)?.ask : undefined;
+  const before = sheetBefore(desk.sheet.ctx);
+  return before && readAsks(before).at(-1)?.ask;
 }

@@ -1,6 +1,6 @@
 import { isMachine, isSource } from '../../clauses/things.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
-import { openSheet } from '../../sheet.ts';
+import { sheetBefore } from '../../sheet.ts';
 import type { Sheet } from '../../types.ts';
 import { NO_THINGS } from '../../words/no-things.ts';
 import { nounClasses } from '../../words/nouns.ts';
@@ -24,9 +24,8 @@ function lastNamed(desk: Desk, before: number, last: (named: readonly Named[], s
   desk.named ??= namedIn(desk.sheet);
   const here = last(desk.named.filter(n => n.to <= stop), desk.sheet);
   if (here) return here;
-  const { prior, ...rest } = desk.sheet.ctx;
-  for (const text of [...prior ?? []].reverse()) {
-    const sheet = openSheet(text, rest), name = last(namedIn(sheet), sheet);
+  for (let sheet = sheetBefore(desk.sheet.ctx); sheet; sheet = sheetBefore(sheet.ctx)) {
+    const name = last(namedIn(sheet), sheet);
     if (name) return name;
   }
   return undefined;

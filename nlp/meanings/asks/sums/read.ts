@@ -1,6 +1,6 @@
 import type { Ask } from '../../../../domain/model/ask.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
-import { openSheet } from '../../../sheet.ts';
+import { sheetBefore } from '../../../sheet.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import { readAsks } from '../read.ts';
 import { type Candidate, candidates } from './candidates.ts';
@@ -129,10 +129,8 @@ function merge(ranges: [number, number][]): [number, number][] {
 
 /** The last sum of the note before, for a note that only follows it up. */
 function priorSum(desk: Desk): Sum | undefined {
-  const { prior, ...rest } = desk.sheet.ctx;
-  const text = prior?.at(-1);
-  if (!text) return undefined;
-  const ask = readAsks(openSheet(text, { ...rest, prior: prior!.slice(0, -1) })).map(r => r.ask).filter(a => a.kind === 'sum').at(-1);
+  const before = sheetBefore(desk.sheet.ctx);
+  const ask = before && readAsks(before).map(r => r.ask).filter(a => a.kind === 'sum').at(-1);
   const kind = ask && kindOf(ask.of);
   return kind ? { kind, given: ask.given } : undefined;
 }
