@@ -58,6 +58,7 @@ function predicate(c: Clause, start: number): void {
         const ing = c.items.findIndex((x, n) => n > i && x.t === 'verb' && x.form === 'ing');
         if (ing > 0 && c.items.slice(i + 1, ing).some(x => x.f?.dim === 'span')) { c.pred = 'verb'; c.verb = c.items[ing]!; c.vi = ing; c.ing = true; return; }
       }
+      if (/^(start|begin|get)$/.test(it.base ?? '') && /^(past|part)$/.test(it.form ?? '')) { const on = it.base === 'get' && next?.base === 'go' ? i + 2 : i + 1, deed = c.items[on + 1]; if (/^(on|at|in on|with)$/.test(c.items[on]?.low ?? '') && deed?.t === 'verb' && deed.form === 'ing') { c.pred = 'verb'; c.verb = deed; c.vi = on + 1; c.ing = true; return; } } // "started on scraping the ways"
       if (it.base === 'make' && next?.np?.said === 'start' && /^(on|at|with)$/.test(c.items[i + 2]?.low ?? '') && c.items[i + 3]?.t === 'verb' && c.items[i + 3]!.form === 'ing') { c.pred = 'verb'; c.verb = c.items[i + 3]!; c.vi = i + 3; c.ing = true; return; }
       if (it.base === 'find' && /^(past|part)$/.test(it.form ?? '') && next?.t === 'to' && c.items[i + 2]?.t === 'be' && !c.items.slice(0, i).some(x => x.np && x.from > (c.subj.at(-1)?.to ?? 0))) continue; // "found to be cracked"
       if (it.base === 'get' && next?.t === 'verb' && /^(past|part)$/.test(next.form ?? '') && c.subj.length && !/^(i|we)$/.test(c.who ?? '')) { be = true; continue; }
@@ -65,7 +66,7 @@ function predicate(c: Clause, start: number): void {
       if (chains(it, next)) { c.pred = 'verb'; c.verb = it; c.vi = i; continue; }
       c.verb = it; c.vi = i; c.pred = 'verb';
       c.ing = it.form === 'ing';
-      c.passive = (be || have >= 0 && c.items.slice(have).some(x => x.low === 'been')) && it.form !== 'ing' && it.form !== 'base' && it.form !== 's';
+      c.passive = (be || have >= 0 && c.items.slice(have).some(x => x.low === 'been')) && it.form !== 'ing' && it.form !== 'base' && it.form !== 's' && !hasDone(c, i);
       if (it.base === 'get' && (be || have >= 0) && next && (next.t === 'np' || next.t === 'det' || next.f)) c.pred = 'have';
       return;
     }
@@ -73,6 +74,9 @@ function predicate(c: Clause, start: number): void {
   }
   c.rest = c.items.slice(i);
 }
+
+/** "somebody's welded the hinge", "he's fixed it": "has", for a person is not welded and fixes something. */
+const hasDone = (c: Clause, i: number): boolean => /^(somebody|someone|he|she|person|nobody|who|whoever)$/.test(c.who ?? '') && c.items.slice(0, i).findLast(x => x.t !== 'adv')?.low === "'s" && (c.items[i + 1]?.np !== undefined && !c.items[i + 1]!.np!.stands || /^(it|them)$/.test(c.items[i + 1]?.low ?? ''));
 
 /** "the gear has chipped teeth": a part with a state ahead of its piece, where only a person "has chipped the teeth". */
 const hasSpoilt = (c: Clause, it: Item, next: Item | undefined): boolean => !c.who && c.subj.length > 0 && CONDITION.has(it.low) && next?.np !== undefined && !next.np.stands && next.np.nameFrom === next.from;

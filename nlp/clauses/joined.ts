@@ -3,6 +3,7 @@ import { PERSONS } from '../words/persons.ts';
 import { TRADE_ENDING } from '../words/sources.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
+import { isClass } from '../words/verbs.ts';
 import type { Item } from './items.ts';
 import { isSource } from './things.ts';
 import { afterNouns, countsOf, endsAt, finite, hasPredicate, isAux, isSubjectPronoun, last, predicateAt } from './predicate.ts';
@@ -46,6 +47,7 @@ export function opensAfter(items: readonly Item[], k: number, cur: readonly Item
   if (it.t === 'np' && it.np!.quant === 'no' && hasPredicate(cur) && endsAt(items, after)) return true;
   if (it.t === 'np' && items[k - 1]?.t === 'cc' && i > k && /^(now|then|so)$/.test(items[i - 1]!.low) && predicateAt(items, after)) return true; // "and now the roll is off"
   if (it.t === 'np' && items[k - 1]?.low === ',' && speaks(it.np!) && /^(say|want|reckon|ask|quote|charge|figure|swear|promise|offer)$/.test(items[after]?.base ?? '') && finite(items[after])) return true; // "canvas for the binder, the sailmaker says 260"
+  if (it.t === 'np' && takesBoth(items, after, cur)) return false;
   if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure'));
   if (it.f?.dim === 'money' && /\b(freight|shipping|post|postage|carriage|delivery)\b.* (was|is|were|'s)\b|^(freight|shipping|post|postage|carriage) /.test(it.low) && items[k - 1]?.t === 'cc' && hasPredicate(cur)) return true;
   if (it.f?.dim === 'number' && items[i + 1]?.t === 'verb' && /^(past|part)$/.test(items[i + 1]!.form ?? '') && endsAt(items, i + 2)) return true;
@@ -57,6 +59,13 @@ export function opensAfter(items: readonly Item[], k: number, cur: readonly Item
 
 /** Who can name a price or a day: a person, a seller, a trade. */
 const speaks = (np: NonNullable<Item['np']>): boolean => PERSONS.test(np.said) || isSource(np) || TRADE_ENDING.test(np.said) && !nounClasses(np.said.split(' ').at(-1)!).has('part');
+/** "took the hood and the grille off": a verb that moves things, its object and a further one, and the particle that is said of both. */
+function takesBoth(items: readonly Item[], after: number, cur: readonly Item[]): boolean {
+  const v = cur.findLastIndex(x => x.t === 'verb' || x.t === 'have'), verb = cur[v];
+  if (items[after]?.t !== 'prt' || !verb || !(verb.t === 'have' || ['off', 'on', 'hang', 'move'].some(k => isClass(verb.base ?? '', k as 'off')))) return false;
+  const between = cur.slice(v + 1);
+  return between.some(x => x.np) && between.every((x, n) => x.np || x.low === ',' || x.t === 'cc' || x.t === 'prep' && between[n + 1]?.np !== undefined);
+}
 
 /** "i'll look at it": a verb with its own object, so that what stands before "i" is none. */
 function ownObject(items: readonly Item[], k: number): boolean {

@@ -7,6 +7,9 @@ export function supposed(sheet: Sheet, c: Clause): boolean {
   return /(^| )(assuming|supposing|suppose|provided|provided that|providing|in case|as long as|so long as|on condition that)$/.test(lead) || /^(assuming|supposing|suppose|provided|providing|in case|as long as|so long as|on condition)\b/.test(own);
 }
 
+/** Whoever was at the machine before: what he did to it is no work of the shop's. */
+export const BODGER = /\b(somebody|someone|whoever|(some|the|that|a|which) (\w+ )?(clown|fool|idiot|genius|butcher|cowboy|eejit|joker|bodger|animal|bright spark|muppet|hero|wally|hooligan|numpty|halfwit|clever dick|previous fella|last fella|last bloke|last fellow|last guy|last lot|fella before me|man before me|fellow before me)|(previous|last|former|old|first) (owner|man|fella|bloke|fellow|guy|lot|mechanic))\b/;
+
 /** How a clause stands to the truth, by its auxiliaries, adverbs and who it is said of. */
 export function reality(c: Clause): Reality {
   const words = c.items.map(i => i.low);
@@ -14,7 +17,7 @@ export function reality(c: Clause): Reality {
   if (c.sub && /^(if|unless|lest|except|whether)$/.test(c.sub)) return 'cond';
   if (/\b(apparently|supposedly|allegedly|reportedly|by all accounts)\b/.test(words.join(' '))) return 'hearsay';
   if (c.passive && /\bby (somebody|someone|whoever|the (last|previous) \w+)\b/.test(words.join(' '))) return 'hearsay';
-  if (/^(somebody|someone|whoever)$/.test(c.who ?? '') && c.verb && !c.passive && /^(past|part)$/.test(c.verb.form ?? '') && !/^(come|call|ring|phone|offer|help|be|say)$/.test(c.verb.base ?? '')) return 'hearsay';
+  if ((/^(somebody|someone|whoever)$/.test(c.who ?? '') || BODGER.test(words.slice(0, Math.max(c.vi, 0)).join(' '))) && c.verb && !c.passive && /^(past|part)$/.test(c.verb.form ?? '') && !/^(come|call|ring|phone|offer|help|be|say)$/.test(c.verb.base ?? '')) return 'hearsay';
   if (/\b(nearly|almost|damn near|all but)\b/.test(head) && c.pred !== 'be' && c.pred !== 'none' && !/^(finish|do|complete)$/.test(c.verb?.base ?? '') && !/\b(finished|done)\b/.test(head)) return 'past plan';
   if (/\b(probably|possibly|perhaps|maybe|likely)\b/.test(c.items.filter((i, k) => !(/^(maybe|perhaps|possibly|probably)$/.test(i.low) && (c.items[k + 1]?.f || c.items[k + 1]?.np?.count !== undefined))).map(i => i.low).join(' ')) && (c.pred === 'be' || c.pred === 'none') && !c.items.some(i => i.f?.dim === 'when' || i.f?.dim === 'money')) return 'maybe';
   if (/\b(was|were) (just |only |really )?(going|gonna|about|meant|supposed|planning|hoping) to\b|\bmeant to\b|\bshould 've\b|\bshould have\b|\bcould 've\b|\bwould 've\b|\bwould have\b|\bcould have\b|\bought to have\b/.test(head)) return 'past plan';

@@ -35,7 +35,7 @@ const A_UNIT = /^(?:milli|centi|kilo)?(?:met(?:re|er)|gram|lit(?:re|er))s?$|^(?:
 export const partLike = (sheet: Sheet, name: string): boolean => {
   const head = name.split(' ').at(-1)!;
   if (/^\d/.test(name) && !isKnownPart(sheet.ctx.parts, name) || A_TRY.test(name)) return false;
-  if (isKnownPart(sheet.ctx.parts, name)) return true;
+  if (isKnownPart(sheet.ctx.parts, name) || /^(stop|boss|standard|cheek|rynd|sear|neck|lip)(e?s)?$/.test(name)) return true;
   if (/^(skin|goes|tries|turns|passes|reasons?|problems?|troubles?|ideas?|luck|dogs?|fingers?|thumbs?|knees?|foot|feet|backs?|hands?|eyes?|cats?|legs?|ears?|cows?)$/.test(name)) return false;
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
   if (!classes.size && A_UNIT.test(name)) return false;
@@ -67,6 +67,10 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   const np = others ? { ...it.np!, stands: true } : sided ? { ...it.np!, stands: true, said: `${it.np!.said.slice(0, -1)} ones` } : lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
   let name = np.stands ? standIn(np, memory, sheet) : np.name;
   if (name === undefined) return undefined;
+  const numbered = !np.stands && !np.known && /^number \S+$/.test(np.said) ? memory.all().find(t => / number \S+$/.test(t.name))?.name : undefined;
+  if (numbered) name = numbered.replace(/number \S+$/, np.said); // "tine bar number three… number five"
+  const owner = np.stands || np.known ? undefined : /^(.+?)'s (?=\S)/.exec(name);
+  if (owner && (isMachine(sheet, owner[1]!) || (sheet.ctx.machines ?? []).some(m => m.toLowerCase().split(' ').includes(owner[1]!)))) name = name.slice(owner[0].length); // "the mower's knife"
   const whole = !np.stands && !np.known && /^(top|bottom|upper|lower|left|right|front|rear|back|inner|outer|near|far) half$/.test(np.said) && items[k + 1]?.low !== 'of' ? memory.all().find(t => !/ half /.test(t.name))?.name : undefined;
   if (whole) name = `${np.said} ${singularName(whole)}`; // "big end brasses… the top half is perfect"
   // What was spoken of decides only when it is one of the choices alone; several of them ("the tie rod end" after left and right) are asked about.

@@ -6,17 +6,21 @@ import { sumsIn } from './lib/money.ts';
 import { SIDES } from '../words/sides.ts';
 import { changed, MARK, numberIn, paidInstead } from './amend/changed.ts';
 import { contrasted, ofAnother, otherSide } from './amend/contrast.ts';
+import { reworded } from './amend/reworded.ts';
 import { quiet, struck } from './amend/strike.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** "it was seventy-two for the tailgate": what "it" is comes straight after. */
-const restated = (c: Clause): boolean => c.pred === 'be' && /^(it|that|they)$/.test(c.who ?? '') && c.rest.find(i => i.t !== 'adv')?.f !== undefined;
+const restated = (c: Clause): boolean => cameTo(c) || c.pred === 'be' && /^(it|that|they)$/.test(c.who ?? '') && c.rest.find(i => i.t !== 'adv')?.f !== undefined;
+
+/** "that came to 41.50 with the postage", "it ended up 55": what it was in the end. */
+const cameTo = (c: Clause): boolean => /^(it|that|they)$/.test(c.who ?? '') && /^(came|ended|worked|turned)$/.test(c.verb?.low ?? '') && c.items.slice(c.vi + 1, c.vi + 4).some(i => i.f?.dim === 'money' || i.f?.dim === 'number' || i.f?.dim === 'measure') && c.items.slice(c.vi + 1).every(i => i.f || /^(to|up|out|at|being|with|the|all|in|more like)$/.test(i.low) || i.np !== undefined || i.t === 'mark' || i.t === 'adv');
 
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
   const c = t.clause, text = lowText(t).replace(/^(no )?[,.;: ]+/, '$1').replace(/^((och|ah|ach|nah|oh|hey|well|so|and|but|right)\b ?,? ?)+(?=\w)/, '');
   if (struck(t, text)) { quiet(t); return [{ kind: 'amend', undo: true } as Entry]; }
-  if (t.at < 4 && t.prior.length && !c.asks) { const right = contrasted(t) ?? (t.at === 0 ? otherSide(t) : undefined); if (right) return right; }
+  if (t.at < 4 && t.prior.length && !c.asks) { const right = contrasted(t) ?? (t.at === 0 ? otherSide(t) : undefined) ?? reworded(t); if (right) return right; }
   if (/^(they|he|she|the [a-z]+) (rang|called|phoned|emailed|texted|wrote|messaged)( back)?( to say)?$/.test(text) && t.prior.some(e => e.kind === 'order' || e.kind === 'out')) return [];
   const later = latelyMoved(t, text);
   if (later) return later;
@@ -25,6 +29,8 @@ export const amend: Meaning = t => {
   if (ADMITS.test(text) && t.prior.length && t.at < 3 && !c.items.some(i => i.f) && t.clauses[t.at + 1]?.items.some(i => i.f || i.np?.count !== undefined)) return []; // "I counted wrong, …"
   if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark') && t.clauses[t.at + 1]?.items[0]?.t !== 'neg') return undefined;
   if (c.neg && /^(pay|buy|want|need|order)$/.test(c.verb?.base ?? '')) return undefined;
+  const again = t.at === 0 && /^(need|want|get|buy|order|take)$/.test(c.verb?.base ?? '') && !c.neg && /^(must|plan|maybe|deed)$/.test(c.reality) && c.verb!.form !== 'past' && c.items.every(i => !i.np || i.np.stands || /^(dozen|pair|lot|one|ones)$/.test(i.np.said)) ? numberIn(t, c) : undefined, wanted = again === undefined ? undefined : t.prior.findLast(e => e.kind === 'want');
+  if (wanted?.kind === 'want' && wanted.qty !== undefined && wanted.qty !== again) return [{ kind: 'amend', field: 'qty', value: again } as Entry]; // "I'll need six of them"
   const comma = c.items[0]?.t === 'neg' ? c.items.findIndex(i => i.low === ',') : -1;
   if (comma > 0 && c.items.slice(1, comma).some(i => i.f) && c.items.slice(comma).some(i => i.f)) return changed(t, { ...c, from: c.items[comma]!.to, items: c.items.slice(comma + 1) }, text); // "not twelve, fourteen thou"
   if (c.items[0]?.t === 'neg' && t.told.some(x => x.entry.kind === 'amend')) return [];
@@ -47,7 +53,7 @@ const ADMITS = /\b(my mistake|my (bad|fault)|misread|miscounted|misheard|mistype
 /** "he rang, the van's broken down, so it's the third now": the day of what is awaited has moved, whatever else is told beside it. */
 function latelyMoved(t: Telling, text: string): Entry[] | undefined {
   const c = t.clause, e = [...t.prior].reverse().find(x => x.kind === 'order' || x.kind === 'out'), day = e && t.at < 5 && dayIn(t, c);
-  if (!day || !/\b(now|pushed|put back|moved|delayed|instead|won't be|isn't till|not till|not until|slipped)\b/.test(text) || c.asks || !/^(it|they|that|he|she)?$/.test(c.who ?? '') || c.subj.some(s => !s.carried)) return undefined;
+  if (!day || !/\b(now|pushed|(put|set|moved|shoved|knocked) (it |them )?back|moved|delayed|instead|won't be|isn't till|not till|not until|slipped)\b/.test(text) || c.asks || !/^(it|they|that|he|she)?$/.test(c.who ?? '') || c.subj.some(s => !s.carried)) return undefined;
   return [{ kind: 'amend', field: e.kind === 'order' ? 'expected' : 'until', value: day } as Entry];
 }
 

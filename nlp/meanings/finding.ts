@@ -1,4 +1,5 @@
 import type { Placed } from '../clauses/clauses.ts';
+import { bodged } from './finding/bodged.ts';
 import { acted, drained, wont } from './finding/does.ts';
 import { fault, flaws, found } from './finding/fault.ts';
 import { fragment, goesOn } from './finding/fragment.ts';
@@ -14,6 +15,8 @@ export const finding: Meaning = t => {
   if (c.who === 'it' && /\b(too|got|getting|was|is) (too )?(cold|dark|late|wet|hot|windy|damp) (to|out|for|in here)\b/.test(lowText(t))) return undefined;
   if (/\bdone for (the (day|night|evening|week|year)|today|tonight|now)\b/.test(lowText(t)) || /^(that|this) ?('s|is) (me|us)\b/.test(lowText(t))) return undefined; // "that's me done for the night"
   if (underIf(t)) return undefined;
+  const bodge = bodged(t);
+  if (bodge) return bodge;
   if (/^(cond|hearsay)$/.test(c.reality) || c.join === 'so' && c.neg && c.pred === 'verb' && t.at === 0) return undefined;
   const later = verdictOnly(t);
   if (later) return later;

@@ -34,6 +34,9 @@ function mends(t: Telling, jobs: readonly Entry[]): void {
   }
 }
 
+/** As much of oil or paint as one gives a part at a time: "a drop of oil". */
+const DAB = /^(drop|dab|spot|squirt|splash|smear|touch|shot|dose|drip|blob|pump|lick|smidge|smidgen)$/;
+
 const entry = (act: string, part?: string): Entry => trim({ kind: 'job', do: act, part }) as Entry;
 
 /** "needs a clean", "wants painting", "needs to be welded", "has to be poured again": the part is the subject. */
@@ -42,15 +45,16 @@ function treated(t: Telling, c: Clause): Entry[] | undefined {
   if (!parts.length || /^(i|we|you|he)$/.test(c.who ?? '') && !c.obj.length === false) return undefined;
   const nouned = /\b(?:needs?|wants?|could do with|due)(?: to have)? (?:a |some |another )?(?:good |proper |thorough |right |full |quick |serious |bit of )*(clean|cleaning|scrub|wash|polish|sand|sanding|paint|painting|coat|grease|oil|weld|skim|service|rebuild|soak|blast|rub down|greasing|regrind|hone|rewind)\b/.exec(lowText(t));
   if (nouned && !/coat of|coats of/.test(lowText(t))) return parts.map(p => entry(NOUN_ACT[nouned[1]!] ?? nouned[1]!.replace(/ing$| down$/, ''), p.name));
-  const k = c.items.findIndex(i => i.t === 'verb' && /^(need|want|require|could)$/.test(i.base ?? '') || i.low === 'requires');
+  const doWith = c.items.findIndex((i, n) => i.low === 'with' && c.items[n - 1]?.base === 'do' && c.items[n - 2]?.low === 'could');
+  const k = doWith >= 0 ? doWith : c.items.findIndex(i => i.t === 'verb' && /^(need|want|require|could)$/.test(i.base ?? '') || i.low === 'requires');
   if (k >= 0) {
     const next = c.items.slice(k + 1).find(i => i.t !== 'adv' && i.t !== 'det');
     if (next?.t === 'verb' && next.form === 'ing' && !/^(replace|renew|watch)$/.test(next.base!)) return parts.map(p => entry(next.base!, p.name));
     if (next?.t === 'verb' && /^(past|part)$/.test(next.form ?? '') && isClass(next.base!, 'work') && c.items[k + 1] === next) return parts.map(p => entry(next.base!, p.name)); // "needs soldered"
     if (next?.np) {
       const words = next.np.said.split(' ');
-      const act = NOUN_ACT[words.at(-1)!] ?? NOUN_ACT[words[0]!];
       const of = c.items[c.items.indexOf(next) + 1]?.low === 'of' ? c.items[c.items.indexOf(next) + 2]?.np?.said : undefined;
+      const act = of && DAB.test(words.at(-1)!) ? NOUN_ACT[of.split(' ').at(-1)!] : NOUN_ACT[words.at(-1)!] ?? NOUN_ACT[words[0]!];
       if (act && !/\bnew\b/.test(next.low)) return parts.map(p => entry(of && /primer|oxide/.test(of) ? 'prime' : act, p.name));
       const ing = words.find(w => /ing$/.test(w) && isClass(w.replace(/ing$/, ''), 'work'));
       if (ing) return parts.map(p => entry(ing.replace(/ing$/, ''), p.name));

@@ -39,7 +39,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'line' && /^(bored?|boring|reamed)$/.test(next)) return 'adv';
   if (/^(first|last)$/.test(low) && next === 'thing' || low === 'thing' && prev === 'adv' && /^(first|last)$/.test(lowAt(tokens, i - 1))) return 'adv'; // "took it over first thing"
   if (low === 'these' && next === 'days' || low === 'days' && lowAt(tokens, i - 1) === 'these') return 'adv';
-  if (/^(red|green|blue|yellow|black|white|grey|gray|silver|cream|orange|maroon|brown)$/.test(low) && (prev === 'verb' || prev === 'noun' && colours(tokens, tags, i)) && !nominal(tokens, i + 1, solid) && !isNumberWord(next)) return 'adj';
+  if (/^(red|green|blue|yellow|black|white|grey|gray|silver|cream|orange|maroon|brown)$/.test(low) && (prev === 'verb' || prev === 'be' && /^(with|from|at|where)$/.test(next) || prev === 'noun' && colours(tokens, tags, i)) && !nominal(tokens, i + 1, solid) && !isNumberWord(next)) return 'adj';
   if (/^(worse|worst)$/.test(low) && (prev === 'adj' || prev === 'noun' || prev === 'be')) return 'adj';
   if (next === 'permitting' || low === 'permitting') return 'adv';
   if (low === 'other' && (isNumberWord(next) || /^\d+$/.test(next))) return 'adj';
@@ -51,7 +51,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (/^(zip|cable)$/.test(low) && /^(tied|ties?)$/.test(next)) return 'adv';
   if (low === 'hand' && /^(tight|tightened|snug)$/.test(next)) return 'adv';
   if (low === 'top' && lowAt(tokens, i - 1) === 'on' && next === 'of') return 'prep';
-  if (low === 'better' && (prev === 'modal' || prev === 'have')) return 'modal';
+  if (low === 'better' && (prev === 'modal' || prev === 'have' || (prev === undefined || prev === 'mark' || prev === 'intj' || prev === 'cc' || /^(i|we)$/.test(lowAt(tokens, i - 1))) && /^(get|have|make|order|buy|take|put|do|go|check|see|fit|leave|ring|find)$/.test(next))) return 'modal';
   if (low === 'wait' && (lowAt(tokens, i - 1) === 'no' || prev === undefined && (/^[,.]$/.test(next) || next === 'no'))) return 'intj';
   if (/^(new|old|spare)$/.test(low) && (nominal(tokens, i + 1, solid) || /^ones?$/.test(next) || SIDES.has(next))) return 'adj';
   if (/^(other|same|another)$/.test(low) && (prev === 'det' || nominal(tokens, i + 1, solid) || next === 'one')) return 'adj';

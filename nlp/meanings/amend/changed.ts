@@ -23,6 +23,8 @@ export function changed(t: Telling, c: Clause, text: string): Entry[] | undefine
     const field = e?.kind === 'order' ? 'expected' : e?.kind === 'out' || e?.kind === 'wait' ? 'until' : e?.kind === 'recheck' ? 'due' : e?.kind === 'hands' ? 'when' : e?.kind === 'weather' ? 'from' : undefined;
     if (field) return one(field, day);
   }
+  const whole = /\b(with|including|incl|inc|all in|counting|plus) (the )?(freight|shipping|post|postage|carriage|delivery)\b/.test(text) && /\b(came|come|comes|ended|worked|total|altogether|all told)\b/.test(text); // "that came to 41.50 with the postage"
+  if (whole && has('order', 'quote', 'bought')) { const v = sums.price || numberIn(t, c); if (v) return one('price', v); }
   if (/\b(freight|shipping|post|postage|carriage|delivery)\b/.test(text) && has('order', 'quote', 'bought')) { const v = sums.shipping ?? sums.price ?? numberIn(t, c); if (v !== undefined) return one('shipping', v); }
   const spec = has('want');
   const measured = t.sheet.found.filter(f => (f.dim === 'measure' || f.dim === 'thread' || f.dim === 'number' && f.value.form !== 'digits' && f.value.form !== 'words') && f.from >= c.from && f.to <= c.to && !/^(not|than)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '')).sort((a, b) => (b.to - b.from) - (a.to - a.from));

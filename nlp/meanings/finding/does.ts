@@ -13,7 +13,7 @@ import { showing } from './proved.ts';
 export function acted(t: Telling): Entry[] | undefined {
   const c = t.clause, verb = c.verb!;
   const base = verb.base!;
-  if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' && !unnamed(t).length || base === 'read' && c.rest[0]?.f) return undefined;
+  if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' && !unnamed(t).length || base === 'read' && c.rest[0]?.f || base === 'go' && /^(with|along)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '')) return undefined;
   if (dims(c.items, 'money').length || /^(that|this)$/.test(c.who ?? '') && /^(go|make|mean|come|leave|do|get|take|put|call|need|want)$/.test(base) || base === 'hang' && /^(in|on|from|by)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '')) return undefined;
   const broken = showing(t) ?? lostOwn(t) ?? wreckedBy(t);
   if (broken) return broken;
@@ -21,9 +21,11 @@ export function acted(t: Telling): Entry[] | undefined {
   const she = c.who === 'she' && c.subj.some(s => s.carried) && (isClass(base, 'state') || isClass(base, 'fail')) && (c.rest.some(i => i.t !== 'mark') || /^(hold|leak|weep|drip|pass|fail|seal|work|break|crack|snap)$/.test(base));
   if (!parts.length || c.who && /^(i|we|he|she|person|you)$/.test(c.who) && !she) return undefined;
   if (dims(c.items, 'measure').length && !/^(break|crack|snap|leak)$/.test(base)) return undefined;
-  if (/^(break|come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t)) || /^(stay|sit)$/.test(base) && /\b(where|put|right|there)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg && !wont(t)) return undefined;
+  if (/^(stay|sit)$/.test(base) && /\b(where|put|right|there)\b/.test(lowText(t)) || c.reality === 'maybe' && c.neg && !wont(t)) return undefined;
   if (c.ing && c.pred === 'verb' && !c.subj.some(s => !s.carried) && c.join === ',') return undefined; // "…, smelling like a saddle"
   const text = condition(t, c, c.neg ? c.items.find(i => /n't$|^not$|^never$|^no$/.test(i.low))?.from ?? verb.from : verb.from);
+  if (base === 'break' && /\b(loose|free)\b/.test(lowText(t))) return undefined;
+  if (/^(come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t))) return c.counted !== undefined || c.subj.some(s => !s.carried) && !c.neg ? parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text))) : undefined;
   if (base === 'look' && /^(at|over|into|for|after)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '') || base === 'measure' && !c.rest.length) return undefined; // looked at, measured: no state
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (parts.every(p => isStuff(p.name))) return undefined;
@@ -32,7 +34,7 @@ export function acted(t: Telling): Entry[] | undefined {
   if (c.passive && isClass(base, 'fail') && (!isClass(base, 'work') || CONDITION.has(verb.low))) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
   if (c.passive && (soiled(t) || verb.low === 'stuck')) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
   if (c.passive) return unlisted(t) ? parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text))) : undefined;
-  if (!(fails || acts)) return /^(get|go|come|let|test|check)$/.test(base) && c.rest.some(i => i.t === 'adj') || base === 'let' ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
+  if (!(fails || acts)) return /^(get|go|come|let|test|check)$/.test(base) && c.rest.some(i => i.t === 'adj') || base === 'let' && (c.prt.includes('go') || /\blet go\b/.test(lowText(t))) ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (c.ing && c.pred === 'verb' && c.items.some(i => i.t === 'to')) return undefined;
   if (/^(go|fit|start|come|sit|stay|move|want|lift|draw|read|float|track|turn)$/.test(base) && !c.rest.length && !c.neg && !/^(start|turn|fit)$/.test(base)) return undefined;
   if (trialRun(c) || verb.low === 'stuck' && c.subj.every(s => s.carried)) return undefined;

@@ -2,6 +2,7 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../../clauses/clause.ts';
 import { isMachine, partLike, said } from '../../clauses/things.ts';
 import { FAULT } from '../../words/faults.ts';
+import { EVERYDAY_PARTS } from '../../words/everyday-parts.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { COMMON } from '../../words/common.ts';
 import { nounClasses, singular } from '../../words/nouns.ts';
@@ -28,7 +29,7 @@ const ruined = (t: Telling): boolean => {
   const c = t.clause;
   if (c.pred === 'have') { const had = c.obj[0]?.np ?? c.items.slice(c.vi + 1).find(i => i.np)?.np; return had !== undefined && nounClasses(had.said.split(' ').at(-1)!).has('part') && (had.quant === 'no' || had.states.length > 0 || c.items[c.vi + 1]?.t === 'adj'); } // "the haydog has no spring"
   const word = c.pred === 'verb' ? c.verb : c.rest.find(i => i.t === 'adj' || i.t === 'verb');
-  return word !== undefined && /(ed|en|nt|rn|wn)$/.test(word.low) && /^(be|none|verb)$/.test(c.pred) && verbForms(word.low).some(f => isClass(f.base, 'fail') && f.form !== 'base') && !c.obj.length && !COMMON.has(singular(c.subj[0]?.name.split(' ').at(-1) ?? ''));
+  return word !== undefined && /(ed|en|nt|rn|wn)$/.test(word.low) && /^(be|none|verb)$/.test(c.pred) && verbForms(word.low).some(f => isClass(f.base, 'fail') && f.form !== 'base') && !c.obj.length && (!COMMON.has(singular(c.subj[0]?.name.split(' ').at(-1) ?? '')) || EVERYDAY_PARTS.test(c.subj[0]!.name) && !/^(my|his|her|your|their|our)$/.test(t.sheet.tokens[c.subj[0]!.np?.from ?? c.from]?.low ?? ''));
 };
 
 /** The words after "is", without days and the closing mark; a number of them stays in: "three cracked". */

@@ -17,7 +17,7 @@ export function doneFor(t: Telling): Entry[] | undefined {
 /** "left bush can be reused": a part of its own with a verdict that "can" gives. */
 export function usable(t: Telling): Entry[] | undefined {
   const c = t.clause;
-  if (c.neg || !/\b(can|could|will|'ll) (be |still be )?(re-?used|reground|rebored|rewound|rebushed|resleeved|sleeved|bushed|skimmed|machined|built up|recut|relined|refaced|soldered|patched|mended|saved|reground|rebored|sleeved|rebushed|skimmed|machined|turned down|rebuilt|welded|repaired|fixed|brazed|straightened|do|go again|go back|run again|last|serve|clean up|polish up|live on|see another)\b/.test(lowText(t))) return undefined;
+  if (c.neg || /\bcould do with\b/.test(lowText(t)) || !/\b(can|could|will|'ll) (be |still be )?(re-?used|reground|rebored|rewound|rebushed|resleeved|sleeved|bushed|skimmed|machined|built up|recut|relined|refaced|soldered|patched|mended|saved|reground|rebored|sleeved|rebushed|skimmed|machined|turned down|rebuilt|welded|repaired|fixed|brazed|straightened|do|go again|go back|run again|last|serve|clean up|polish up|live on|see another)\b/.test(lowText(t))) return undefined;
   const parts = partsOf(t, c.subj).filter(s => !s.carried && namesPart(t.sheet, s.name));
   const modal = c.items.find(i => i.t === 'modal');
   if (!parts.length || !modal) return undefined;

@@ -19,6 +19,7 @@ export function fitState(t: Telling): FitState | undefined {
   if (notFast(t)) return 'temporary';
   if (FOR_GOOD.test(text) && base !== 'tight') return 'on';
   if (TRIED.test(text) && base !== 'tight') return 'tried';
+  if (base === 'tight' && /^(nip|snug|pinch)$/.test(c.verb?.base ?? '') && !/finger|hand/.test(text)) return 'tight';
   if (base === 'tight') return /finger[- ]?tight|hand[- ]?tight|by hand|nipped|roughly|roughed/.test(text) ? 'temporary' : 'tight';
   if (TEMPORARY.test(text)) return 'temporary';
   if (base === 'on' && c.verb?.base === 'do' && [...c.obj, ...c.subj].some(x => isFastener(x.name))) return 'tight'; // "did up the wheel nuts"

@@ -31,7 +31,7 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   const last = t.told.at(-1)?.entry;
   if (base === 'set' && dims(c.items, 'number').length && last?.kind === 'reading' && last.unit === 'in') return 'tight';
   if (pulledDown(c, base, prt) && !off) return 'tight';
-  if (/^(nip|snug|pinch)$/.test(base)) return 'temporary';
+  if (/^(nip|snug|pinch)$/.test(base)) return /\b(nipped|snugged|pinched) (?:it |them |the \S+ |\S+ \S+ )?(?:up |down )?(?:good and |nice and |properly |right )?tight\b/.test(lowText(t)) ? 'tight' : 'temporary';
   if (/^(mock|dummy|offer|dry-fit|dryfit|test-fit|trial-fit)$/.test(base) || base === 'try' && !dims(c.items, 'measure').length && (on || /\bfor (size|fit)\b|\bin (place|position)\b/.test(lowText(t)))) return 'tried';
   if (base === 'bolt' || base === 'screw') { if (/\b(off|out)\b/.test(prt)) return 'off'; return on || base === 'bolt' ? 'on' : undefined; }
   if (c.ing && !c.who && !c.items.some(i => i.t === 'be') && !c.carriedSubj) return base === 'sit' && /\bin (its|place|position)\b/.test(lowText(t)) ? 'on' : undefined;

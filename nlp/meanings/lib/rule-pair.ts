@@ -20,6 +20,7 @@ export function paired(t: Telling): Order | undefined {
   if (/^to (get|have|reach) /.test(text) && c.obj.length && n && !n.sub && !n.asks && n.reality === 'must' && n.subj.some(s => !s.carried)) return { first: n, then: { ...c, who: 'i' } };
   if (n?.sub === 'before' && c.neg && presentish(n)) return { first: n, then: c };
   if (n && /^(till|until|'til)$/.test(n.sub ?? '') && (c.neg || /\b(can't|won't|don't|not|nothing|no)\b/.test(text) || /\b(stays?|leave|hold)\b.*\b(off|out)\b|\b(has|have|had|must|needs?|got) to wait\b|\bmust wait\b/.test(text))) return { first: n, then: c };
+  if (n?.sub === 'unless' && !n.asks && (c.neg || /\b(can't|won't|no)\b/.test(text)) && (n.subj.some(s => !s.carried) || n.obj.some(s => !s.carried)) && (c.subj.some(s => !s.carried) || c.obj.some(s => !s.carried)) && (n.pred === 'be' || n.passive || n.prt.length > 0 || n.items.some(i => i.t === 'prt'))) return { first: n, then: c }; // "can't get the starter out unless the exhaust is off"
   if (n?.sub === 'after' && presentish(n) && bound(c) && !c.neg && (c.reality !== 'deed' || c.verb?.form === 's')) return { first: n, then: c };
   if (/^(till|until|'til)$/.test(c.sub ?? '') && n && !n.sub && !n.asks && n.neg && presentish(c)) return { first: c, then: n };
   if (c.sub === 'after' && n && bound(n) && presentish(c) && n.reality !== 'deed') return { first: c, then: n };

@@ -3,6 +3,13 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const AMENDS: ToldCorpus = {
   kind: 'amend',
   phrases: [
+    ...told([{ kind: 'amend', field: 'where', value: 'on the back shelf' }], ["Should've said the back shelf, not the front.", 'the back shelf, not the front'], { prior: ['Put the coil on the front shelf.'] }),
+    ...told([{ kind: 'amend', field: 'part', value: 'idler' }], ['It was the idler I meant, not the tensioner.', 'I said tensioner, I meant idler.', 'Not the tensioner, the idler.', 'The idler, not the tensioner.'], { prior: ['The tensioner is worn.'] }),
+    ...told([{ kind: 'amend', field: 'source', value: 'chandlers' }], ['it was the chandlers not the breakers', 'Sorry, the chandlers, not the breakers.'], { prior: ['Bought a gasket from the breakers for 14.50.'] }),
+    ...told([{ kind: 'amend', field: 'price', value: 41.5 }], ['That came to 41.50 with the postage.', 'It came to 41.50 all in.'], { prior: ['Bought a gasket from the breakers for 14.50.'] }),
+    ...told([{ kind: 'amend', field: 'qty', value: 6 }], ["I'll need six of them actually", 'better get six'], { prior: ['Need three shear bolts.'] }),
+    ...told([{ kind: 'amend', undo: true }], ["No they didn't, that was last year's.", 'Actually no I never ordered them.', 'Belay that.', 'False alarm.'], { prior: ['Ordered two drive belts from the yard.'] }),
+    ...told([{ kind: 'amend', field: 'expected', value: '2026-03-27' }], ["They've put it back to the 27th."], { prior: ['Ordered a track roller from the yard, due the 24th.'] }),
     ...told([{ kind: 'amend', field: 'part', value: 'left lift arm' }], ['um i said the right lift arm it was the left it was the left one', "Other one. It's the LEFT one that's cracked, I was standing on the wrong side of it"], { prior: ['Right lift arm is cracked at the eye.'] }),
     ...told([{ kind: 'amend', undo: true }], ['Please strike the line about the beam.', 'Please disregard that entry.'], { prior: ['The beam is 14 centimetres out of level.'] }),
     ...told([{ kind: 'amend', field: 'price', value: 95 }], ['95 for the belt, I forgot the five for the dog'], { prior: ['Bought a belt off the fella down the road for 90 dollars.'] }),
