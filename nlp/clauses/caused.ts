@@ -4,7 +4,7 @@ import type { Clause } from './clause.ts';
 /** "had the crank ground", "the gearbox has the seal driven in", "need the head skimmed": what is said is done to the thing had. */
 export function causes(c: Clause, i: number): void {
   const by = c.pred === 'have' ? c.verb?.base ?? 'have' : c.verb?.base ?? '', done = c.items[i], after = c.items[i + 1], thing = c.obj[0];
-  if (!/^(have|get|need|want)$/.test(by) || !thing || done?.t !== 'verb' || !/^(past|part)$/.test(done.form ?? '') || after?.np || after?.t === 'pron' || !DONE_TO.some(k => isClass(done.base!, k)) || c.asks) return;
+  if (!/^(have|get|need|want)$/.test(by) || !thing || done?.t !== 'verb' || !(/^(past|part)$/.test(done.form ?? '') || HOLDS.test(done.low)) || after?.np || after?.t === 'pron' || !HOLDS.test(done.low) && !DONE_TO.some(k => isClass(done.base!, k)) || c.asks) return;
   const definite = thing.carried || thing.np?.known || /^(the|my|our|his|her|its|both|all|that|this|those|these|one|it|them)$/.test(c.items.find(x => x.np && x.from === thing.from)?.low.split(' ')[0] ?? '');
   if (!definite) return;
   const owner = c.subj[0];
@@ -19,6 +19,9 @@ export function causes(c: Clause, i: number): void {
   while (c.items[k] && (c.items[k]!.t === 'adv' || c.items[k]!.t === 'prt' && PARTICLE.test(c.items[k]!.low) && !c.items[k + 1]?.np)) { if (c.items[k]!.t === 'prt') c.prt.push(c.items[k]!.low); k++; }
   c.rest = c.items.slice(k);
 }
+
+/** "got the exhaust hanging from a wire", "have it held with a nail". */
+const HOLDS = /^(hanging|dangling|sitting|resting|perched|balanced|held|hung|suspended|supported|propped)$/;
 
 export const DONE_TO = ['work', 'on', 'off', 'tight', 'hang', 'stow', 'order', 'send'] as const;
 

@@ -93,8 +93,10 @@ function carry(c: Clause, before: Clause): void {
   if (c.verb?.form === 's' && !c.subj.length && before.obj.length && /^(i|we)?$/.test(before.who ?? '')) { c.subj = before.obj.map(t => ({ ...t, carried: true })); c.carriedSubj = true; return; } // "tested the lamp, burns blue"
   const bidding = c.verb?.form === 'base' && c.items.find(i => i.t !== 'cc' && i.t !== 'adv' && i.t !== 'mark') === c.verb && !/^(put|set|cut|shut|fit|read|let|hit|split)$/.test(c.verb.low) && before.reality === 'deed' && !/^(say|tell|ask|beg|warn|remind)$/.test(before.verb?.base ?? '');
   if (before.who && /^(he|they|person|i|we|she)$/.test(before.who) && !(bidding && /^(he|they|person|she)$/.test(before.who))) c.who = before.who; // "my father never trusted cork, so look at those again"
+  if (/^(must|plan|maybe)$/.test(before.reality) && c.passive && c.items.find(x => x.t !== 'cc' && x.t !== 'adv')?.low === 'be') { c.reality = before.reality; return; } // "has to come out and be knurled"
   if (before.passive && /^(must|plan)$/.test(before.reality) && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && (c.join === 'and' || c.join === 'then')) { c.reality = before.reality; c.passive = true; return; }
   if (/^(must|plan|maybe|wish)$/.test(before.reality) && c.verb && (c.join === 'and' || c.join === ',' || c.join === 'then') && verbForms(c.verb.low).some(f => f.form === 'base')) { c.reality = before.reality; c.verb = { ...c.verb, form: 'base' }; }
+  if (/^(must|plan)$/.test(before.reality) && !c.verb && c.items.find(x => x.t !== 'cc' && x.t !== 'adv')?.low === 'have') c.reality = before.reality; // "…and have a look at the chain"
   if ((before.passive || before.pred === 'none' || before.pred === 'be') && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && before.subj.length) c.passive = !c.items.slice(c.vi + 1).some(x => x.t === 'np' && !c.items.slice(c.vi + 1, c.items.indexOf(x)).some(p => p.t === 'prep' || p.t === 'prt'));
 }
 
@@ -134,7 +136,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   causes(c, i);
   // "left the cover soaking": what is being done to it
   if (c.pred === 'verb' && /^(leave|keep|set)$/.test(c.verb!.base ?? '') && c.verb!.form !== 'base' && c.obj.length && items[i]?.t === 'verb' && items[i]!.form === 'ing' && isClass(items[i]!.base!, 'work') && !items[i + 1]?.np) { c.verb = items[i]!; c.vi = i; c.ing = true; c.rest = items.slice(i + 1); }
-  if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && (!(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) || c.verb!.form === 'past' && /^(to|at)$/.test(c.rest[0]?.low ?? '') && c.rest[1]?.f && /^(pull|draw|run|set|bring|tighten|wind|nip)$/.test(c.verb!.base!)) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
+  if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && (!(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) || /^(pull|draw|drop|lift|strip)$/.test(c.verb!.base!) && !c.verb!.low.endsWith('rew') && !c.prt.length && /^(undefined|and|,|with|for|from|ready)$/.test(String(c.rest.find(x => x.low !== '.')?.low)) && c.subj.some(s => s.from >= c.from && !s.machine) || c.verb!.form === 'past' && /^(to|at)$/.test(c.rest[0]?.low ?? '') && c.rest[1]?.f && /^(pull|draw|run|set|bring|tighten|wind|nip)$/.test(c.verb!.base!)) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
 }
 
 /** Work that is said of a coming day as if it were done. */

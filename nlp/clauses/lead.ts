@@ -1,5 +1,4 @@
 import { PERSONS } from '../words/persons.ts';
-import { verbForms } from '../words/verbs.ts';
 import type { Item } from './items.ts';
 import { afterNouns, finite, isAux, isSubjectPronoun, predicateAt } from './predicate.ts';
 
@@ -7,9 +6,8 @@ import { afterNouns, finite, isAux, isSubjectPronoun, predicateAt } from './pred
 const CALLED = /^(trouble|problem|thing|snag|catch|upshot|fact|truth|fault|reason|news|good news|bad news|only thing|main thing|funny thing|odd thing|worst thing|long and short|surprise|best part|worst part|worst)$/;
 /** What was found or went on, between "what" and "was". */
 const TOLD = /^(what|all) (?:(?:i|we) (?:'ve |had |have |did )?(?:just |only |then )?(?:find|found|found out|see|saw|noticed|discovered|got|came across|met|had)(?: out| there| inside| in (?:it|there))?|(?:had |'s |has )?(?:happened|happen|went wrong|gone wrong|gave way|let go|gone|did it)|(?:was|'s|is) wrong(?: with (?:it|her|that))?|it was)$/;
-const DID = /^(what|all) (?:i|we) (?:'ve |have |had )?(?:did|done|managed|got done|managed to do|got round to)(?: so far| today| tonight| this \w+)?$/;
 
-/** "what I found was the key sheared", "all I did was grease the pins", "the trouble is the belt slips": the words that only lead on to what is told are passed over. */
+/** "what I found was the key sheared", "the trouble is the belt slips": the words that only lead on to what is told are passed over. */
 export function withoutLead(items: readonly Item[]): readonly Item[] {
   let s = 0;
   while (items[s] && /^(cc|intj|adv|mark)$/.test(items[s]!.t)) s++;
@@ -19,8 +17,6 @@ export function withoutLead(items: readonly Item[]): readonly Item[] {
     for (let b = s + 2; b < Math.min(items.length, s + 8); b++) {
       if (!/^(is|was|'s)$/.test(items[b]!.low)) continue;
       const lead = items.slice(s, b).map(i => i.low).join(' ');
-      const deed = items[b + 1], base = deed && verbForms(deed.low).find(f => f.form === 'base')?.base;
-      if (DID.test(lead) && deed && base && (items[b + 2]?.np || items[b + 2]?.t === 'prt')) return [...items.slice(0, s), { ...items.find(i => /^(i|we)$/.test(i.low))!, from: first.from }, { ...deed, t: 'verb', base, form: 'past' }, ...items.slice(b + 2)];
       if (TOLD.test(lead) && tells(items, b + 1)) return since(items, s, b + 1);
       if (/^what (i|we)\b/.test(lead) && TOLD.test(lead) && items[b + 1]?.np) return [...items.slice(0, s), { ...items[s + 1]!, from: first.from }, { t: 'verb', low: 'found', base: 'find', form: 'past', from: items[b]!.from, to: items[b]!.to }, ...items.slice(b + 1)]; // "what I found was a cracked cage"
     }
@@ -49,7 +45,7 @@ function tells(items: readonly Item[], k: number): boolean {
 export function withoutWith(items: readonly Item[]): readonly Item[] {
   for (let p = 0; p + 2 < items.length; p++) {
     const thing = items[p + 2];
-    if (items[p]!.t !== 'prt' || !/^(off|on|out|in|back|up)$/.test(items[p]!.low) || items[p + 1]!.low !== 'with' || !thing?.np || thing.np.stands || PERSONS.test(thing.np.said)) continue;
+    if (items[p]!.t !== 'prt' || !/^(off|on|out|in|back|up)$/.test(items[p]!.low) || items[p + 1]!.low !== 'with' || !thing?.np || thing.np.stands && !/^ones?$/.test(thing.np.said) || PERSONS.test(thing.np.said)) continue;
     const s = items[p - 1]?.low === 'back' ? p - 1 : p, before = items[s - 1];
     if (before && !/^(cc|intj|adv|mark)$/.test(before.t) && before.f?.dim !== 'when') continue;
     const end = afterNouns(items, p + 2), last = items[end - 1]!;

@@ -7,6 +7,7 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   if (offAndOff(items, k, cur)) return true;
   if (!hasPredicate(cur)) return fragmentEnds(items, k, cur);
   const it = items[k]!, prev = last(cur);
+  if (it.low === 'not' && prev && (prev.t === 'verb' && /^(past|part)$/.test(prev.form ?? '') || prev.t === 'prt' && cur.some(x => x.t === 'verb')) && !cur.some(isAux) && (items[k + 1]?.t === 'verb' && /^(past|part)$/.test(items[k + 1]!.form ?? '') || items[k + 1]?.low === 'tight')) return true; // "snugged down not torqued yet"
   if (prev?.t === 'be' && cur.at(-1)!.t === 'adv' && /^(home|here|there|away|upstairs|outside|inside|indoors|outdoors|done)$/.test(cur.at(-1)!.low) && (isSubjectPronoun(items[k]) && (isAux(items[k + 1]) || finite(items[k + 1])) || items[k]!.t === 'verb' && items[k]!.form === 'past' && items[k + 1]?.np)) return true;
   if (!prev || prev.t === 'prep' || prev.t === 'wh' || prev.t === 'to' || prev.t === 'cc' || prev.t === 'modal' || prev.t === 'be' || prev.t === 'do' || prev.t === 'neg' || prev.t === 'have') return false;
   if (prev.t === 'mark') return false;

@@ -6,6 +6,8 @@ import { finite, hasPredicate, isSubjectPronoun, last } from './predicate.ts';
 import { opensQuestion } from './question-order.ts';
 import { plainOrder, withoutRelatives } from './reorder.ts';
 import { opensAfterBreath, opensHere } from './run-on.ts';
+import { straightened } from './straightened.ts';
+import { whatIDid } from './what-i-did.ts';
 
 /** A clause's items, with the word that joins it to what went before and the subordinator that opens it. */
 export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens with a question's own word order. */ asks?: boolean }
@@ -16,7 +18,7 @@ export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens wit
  */
 export function splitClauses(items: readonly Item[]): Cut[] {
   const out: Cut[] = [];
-  items = plainOrder(withoutRelatives(withoutWith(withoutLead(withoutIntroductions(items)))));
+  items = plainOrder(straightened(withoutRelatives(withoutWith(withoutLead(withoutIntroductions(whatIDid(items)))))));
   let cur: Cut = { items: [] };
   const close = (next: Cut): void => { if (cur.items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc')) out.push(cur); else if (cur.join && !next.join) next.join = cur.join; cur = next; };
   for (let k = 0; k < items.length; k++) {

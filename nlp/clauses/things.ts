@@ -147,7 +147,7 @@ export function thingsAt(sheet: Sheet, items: readonly Item[], k: number, memory
     next = one.next;
     let j = next;
     while (items[j] && (items[j]!.low === ',' || items[j]!.t === 'cc' && /^(and|plus|or|&|\+)$/.test(items[j]!.low))) j++;
-    if (j === next || items[j]?.t !== 'np' || /^coats?$/.test(items[j]!.np!.said)) break;
+    if (j === next || items[j]?.t !== 'np' || /^coats?$/.test(items[j]!.np!.said) || items[j]!.np!.quant === 'no' && items[next]!.low === ',') break;
     next = j;
   }
   return { things, next };

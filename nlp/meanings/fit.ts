@@ -4,7 +4,7 @@ import { dims, lows, type Clause } from '../clauses/clause.ts';
 import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/things.ts';
 import { singular } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
-import { isFastener, nounsFrom, trim, withPhrase } from './lib/fields.ts';
+import { isFastener, nounsFrom, SHAVING, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { headingOf, underHeading } from './lib/heading.ts';
 import { labelOf } from './lib/label.ts';
@@ -18,10 +18,6 @@ export const fit: Meaning = t => {
   if (/\bonly (one|two|three|four|five|six|half|\d+) of\b/.test(lowText(t)) && c.pred !== 'verb') return []; // so many of them is not all of them
   if (c.verb?.base === 'come' && /\b(twice|\w+ times|every time|time and again)\b/.test(lowText(t))) return undefined; // shed again and again
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while)$/.test(c.sub)) return undefined;
-  const turned = /^(and |but |then |so )*(out|off) (it|they|she|he) (came|comes|went|had to come)\b/.test(lowText(t)) ? t.memory.topic() : undefined;
-  const fronted = /^(and |but |then |so )*(out|off) (came|went) /.test(lowText(t)) ? c.items.filter(i => i.np && !i.np.stands && partLike(t.sheet, i.np.name) && !isMachine(t.sheet, i.np.name)) : []; // "off came the rocker cover"
-  if (fronted.length && !c.items.some(i => i.t === 'prep')) return fronted.map(i => ({ kind: 'fit', part: i.np!.name, state: 'off' }) as Entry);
-  if (turned && !turned.machine) return [{ kind: 'fit', part: turned.name, state: 'off' } as Entry];
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && (c.rest[k + 1]?.np?.stands || c.rest[k + 1]?.t === 'det' && (!c.rest[k + 2] || c.rest[k + 2]!.t === 'adj')))) return undefined; // "…and the nuts are in the red one"
   if (/\b(was|were)\b/.test(lowText(t)) && (WRONG_WAY.test(lowText(t)) || /^(before|when)$/.test(t.clauses[t.at - 1]?.sub ?? '') && c.passive && !c.carriedSubj)) return undefined; // how it was before
   if (/^(put|throw|chuck|toss|drop|go|stick|pop)$/.test(c.verb?.base ?? '') && /\bin with (the|my|its|his|all|them|it)\b/.test(lowText(t)) && !c.rest.some((i, k) => i.low === 'with' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return undefined; // kept together
@@ -39,7 +35,7 @@ export const fit: Meaning = t => {
   if (!state) return undefined;
   const went = t.told.at(-1)?.entry;
   if (state === 'on' && (c.carriedSubj || /^(it|they)$/.test(c.who ?? '')) && went?.kind === 'fit' && went.state === 'off' && c.subj.some(s => s.name === went.part || went.part.endsWith(` ${s.name}`)) && /^(sit|lie|stand|hang|lean|rest|be|go)$/.test(c.verb?.base ?? 'be') && c.rest.some(i => i.np)) return undefined; // "off and sitting on the step"
-  const parts = patientsOf(c).filter(p => (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
+  const parts = patientsOf(c).filter(p => !SHAVING.test(p.name) && (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;
@@ -109,11 +105,13 @@ function holds(t: Telling, state: FitState): string | undefined {
   if (state === 'off') return undefined;
   const w = withPhrase(t.sheet, items.slice(Math.max(t.clause.vi, 0)));
   if (w) return w;
-  const on = items.findIndex((i, k) => k > 0 && (i.low === 'on' || i.low === 'by' || i.low === 'from') && items[k + 1]?.np && (isFastener(items[k + 1]!.np!.said) || HOLDERS.test(items[k + 1]!.np!.said)) && (state === 'temporary' || state === 'tried'));
+  const on = items.findIndex((i, k) => k > 0 && /^(on|by|from|off)$/.test(i.low) && items[k + 1]?.np && holder(items, k + 1) && (state === 'temporary' || state === 'tried'));
   if (on >= 0) return nounsFrom(t.sheet, items, on + 1);
   const comma = items.findIndex((i, k) => i.low === ',' && items[k + 1]?.np && items[k + 1]!.np!.quant !== 'no' && isFastener(lastNoun(items.slice(k + 1))) && k > t.clause.vi);
   return comma >= 0 ? nounsFrom(t.sheet, items, comma + 1) : undefined;
 }
+/** "one bolt", "a wire", "a bit of wire". */
+const holder = (items: Clause['items'], k: number): boolean => [items[k], items[k + 1]?.low === 'of' ? items[k + 2] : undefined].some(i => i?.np && (isFastener(i.np.said) || HOLDERS.test(i.np.said)));
 const lastNoun = (items: Clause['items']): string => items.find(i => i.np)!.np!.said;
 
 /** "…rear cap torqued to 25": the unit is that of the figure before. */

@@ -2,8 +2,11 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
 import { isMachine, partLike } from '../clauses/things.ts';
-import { isClass } from '../words/verbs.ts';
+import { COATS } from '../words/coats.ts';
+import { NAMED } from '../words/quantities.ts';
+import { isClass, verbForms } from '../words/verbs.ts';
 import { trim } from './lib/fields.ts';
+import { stillToDo } from './lib/still-to.ts';
 import { verdictIn } from './lib/verdict.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -16,7 +19,7 @@ export const job: Meaning = t => {
   if (c.neg && !reminded || c.asks || c.sub && !(c.sub === 'when' && c.reality === 'plan') && /^(if|unless|until|till|before|when|after|because|so|that|which|while|since|as)$/.test(c.sub)) return undefined;
   if (/^(maybe|perhaps|possibly|might)\b/.test(lowText(t))) return undefined;
   if (c.reality === 'cond' || c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(don't know|not sure|no idea)\b/.test(lowText(t))) return undefined;
-  const got = treated(t, c) ?? ordered(t, c);
+  const left = stillToDo(t), got = treated(t, c) ?? (left?.parts.length ? left.parts.map(p => entry(left.act, p.name)) : undefined) ?? ordered(t, c);
   if (got) mends(t, got);
   return got;
 };
@@ -60,31 +63,12 @@ function treated(t: Telling, c: Clause): Entry[] | undefined {
       if (ing) return parts.map(p => entry(ing.replace(/ing$/, ''), p.name));
     }
   }
+  const coat = /^(get|have|want|need)$/.test(c.verb?.base ?? (c.pred === 'have' ? 'have' : '')) && /^(must|plan)$/.test(c.reality) ? COATS[[...c.obj].reverse().find(o => COATS[o.name.split(' ').at(-1)!])?.name.split(' ').at(-1) ?? ''] : undefined;
+  if (coat && !/\b(buy|order|from)\b/.test(lowText(t))) return parts.filter(p => partLike(t.sheet, p.name)).map(p => entry(coat, p.name)); // "it'll get enamel on Saturday"
   if ((c.reality === 'must' || c.reality === 'plan') && c.verb && (c.items.some(i => i.low === 'be' || i.low === 'being') || c.passive && c.reality === 'plan' || c.passive && c.carriedSubj) && c.verb.form !== 'ing' && !/^(replace|renew|be)$/.test(c.verb.base!) && (/\b(to be|be|gets|get|getting|being)\b/.test(lowText(t)) || c.passive && c.reality === 'plan' || c.passive && c.carriedSubj) && !/^(i|we)$/.test(c.who ?? '')) {
     return parts.map(p => entry(withParticle(plainAct(c.verb!, c), c.verb!.base!, c), p.name));
   }
-  const off = comesOff(t, c);
-  if (off && !parts.some(p => t.told.some(x => x.entry.kind === 'fit' && x.entry.part === p.name))) return parts.filter(p => partLike(t.sheet, p.name)).map(p => entry(`take ${off}`, p.name));
-  const left = stillTo(c);
-  if (left) return parts.filter(p => partLike(t.sheet, p.name)).map(p => entry(left, p.name));
   return undefined;
-}
-
-/** "brakes still to bleed", "wheel bearings to pack yet": what is left to do stands after the part. */
-function stillTo(c: Clause): string | undefined {
-  const k = c.items.findIndex(i => i.t === 'to'), v = c.items[k + 1];
-  if (k < 1 || v?.t !== 'verb' || v.form !== 'base' || !isClass(v.base!, 'work') || c.pred === 'be' || c.subj.some(s => s.carried)) return undefined;
-  const rest = [...c.items.slice(0, k), ...c.items.slice(k + 2)].filter(i => !i.np && i.t !== 'mark');
-  return rest.every(i => /^(still|yet|just|only|now|and|left|also|all|'s|is|are)$/.test(i.low)) ? v.base : undefined;
-}
-
-/** "the hub has to come off", "the carb's coming off Saturday": what must come off or will on a coming day is to be taken off. */
-function comesOff(t: Telling, c: Clause): string | undefined {
-  const way = c.prt.concat(c.rest.map(i => i.low)).find(p => /^(off|out|apart)$/.test(p));
-  if (c.verb?.base !== 'come' || !way || c.neg || c.subj.every(s => s.carried) && c.who === undefined) return undefined;
-  const ahead = dims(c.items, 'when').some(f => (f.value.from ?? '') > t.sheet.ctx.at.slice(0, 10));
-  const due = c.reality === 'must' || c.reality === 'plan' || c.reality === 'deed' && /\bto come\b/.test(lowText(t)) && c.items.some(i => i.t === 'be');
-  return due || ahead && c.reality === 'deed' && (c.ing || c.verb.form === 's') ? way : undefined;
 }
 
 const plainAct = (v: Item, c: Clause): string => {
@@ -99,13 +83,15 @@ function ordered(t: Telling, c: Clause): Entry[] | undefined {
   if (having && /^(off|out|apart)$/.test(having) && /^(i|we)$/.test(c.who ?? 'i') && !(c.rest.some(i => i.low === having) && c.rest[c.rest.findIndex(i => i.low === having) + 1]?.np && /^(in|on)$/.test(having))) return c.obj.filter(p => partLike(t.sheet, p.name)).map(p => entry(having === 'apart' ? 'take apart' : `take ${having}`, p.name)); // "I'll have the cover off"
   const seen = c.verb?.base === 'see' && /^(plan|must)$/.test(c.reality) ? c.rest.findIndex((i, n) => /^(to|about)$/.test(i.low) && c.rest[n + 1]?.np !== undefined) : -1;
   if (seen >= 0 && partLike(t.sheet, c.rest[seen + 1]!.np!.name)) return [entry(`see ${c.rest[seen]!.low}`, c.rest[seen + 1]!.np!.name)];
-  const verb = c.verb;
+  const looked = c.pred === 'have' && /^(plan|must)$/.test(c.reality) && c.obj.at(-1)?.name === 'look' ? c.rest.findIndex((i, n) => /^(at|over)$/.test(i.low) && c.rest[n + 1]?.np) : -1;
+  if (looked >= 0 && partLike(t.sheet, c.rest[looked + 1]!.np!.name)) return [entry('look', c.rest[looked + 1]!.np!.name)]; // "have a look at the chain"
+  const goesOn = furtherOrder(t, c), verb = goesOn ? { ...c.verb!, form: 'base' as const } : c.verb;
   if (!verb || c.passive || /^(they|he|she|person|you|it)$/.test(c.who ?? '') && c.who !== 'it') return undefined;
   if (c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '') && c.items[c.vi - 1]?.t !== 'to' && c.reality !== 'must') return undefined;
   const today = t.sheet.ctx.at.slice(0, 10);
   const soon = c.ing && !c.subj.some(s => !s.carried) && c.vi === c.items.findIndex(i => i.t === 'verb') && dims(c.items, 'when').some(f => (f.value.from ?? '') > today);
   if (soon && (isClass(verb.base!, 'work') || isClass(verb.base!, 'on') || isClass(verb.base!, 'off')) && c.obj.length + t.memory.lastGroup().length > 0) return (c.obj.length ? c.obj : t.memory.lastGroup().slice(0, 1)).map(p => entry(verb.base!, p.name));
-  const bid = commanded(c) || /\bdon't (let me )?forget to\b/.test(lowText(t));
+  const bid = goesOn || commanded(c) || /\bdon't (let me )?forget to\b/.test(lowText(t));
   const bound = (c.reality === 'must' || c.reality === 'plan') && (/^(i|we)$/.test(c.who ?? '') || !c.who && !c.subj.some(s => !s.carried));
   if (!bid && !bound) return undefined;
   if (verb.form !== 'base' && !(verb.form === 'ing' && c.reality === 'plan' && /^(send|post|ship|mail)$/.test(verb.base!))) return undefined;
@@ -119,7 +105,7 @@ function ordered(t: Telling, c: Clause): Entry[] | undefined {
   const things = c.obj.length ? c.obj : [];
   if (!things.length && !isClass(base, 'work') && !isClass(base, 'tight') && !isClass(base, 'on')) return undefined;
   if (!things.length) return bid && !t.memory.topic() ? undefined : sharedObject(t, act);
-  return things.filter(p => partLike(t.sheet, p.name)).map(p => entry(withParticle(act, base, c), p.name));
+  return things.filter(p => partLike(t.sheet, p.name) || NAMED.test(p.name.replace(/s$/, '')) && p.name.includes(' ')).map(p => entry(withParticle(act, base, c), p.name));
 }
 
 /** "scarf new ash into it", "weld a patch onto the tank": work with a piece of stuff is work on what takes it. */
@@ -137,7 +123,7 @@ const special = (base: string, c: Clause): boolean => (/^(take|get|put)$/.test(b
 
 const withParticle = (act: string, base: string, c: Clause): string => {
   if (/^(drill|knock|press|drive|cut|break|dig|saw|chip|punch|strip|burn|grind|chisel|tap|pull|clean|line|lay|mark)$/.test(base)) { const p = c.prt.find(x => /^(off|out|apart)$/.test(x)); return p ? `${act} ${p}` : act; }
-  if (/^(take|get|put)$/.test(base)) { const p = c.prt.find(x => /^(off|out|on|in|apart|back)$/.test(x)); return /^(take|get)$/.test(base) && p === 'off' ? 'take off' : p ? `${base} ${p}` : act; }
+  if (/^(take|get|put|whip|nip)$/.test(base)) { const p = c.prt.find(x => /^(off|out|on|in|apart|back)$/.test(x)); return /^(take|get|whip|nip)$/.test(base) && /^(off|out)$/.test(p ?? '') ? `take ${p}` : p ? `${base} ${p}` : act; }
   return act;
 };
 
@@ -148,6 +134,12 @@ function commanded(c: Clause): boolean {
   if (first?.t === 'verb' && /^(remember|forget)$/.test(first.base ?? '') ) return !c.neg || first.base === 'forget';
   return first?.t === 'verb' && first.form === 'base' && first === c.verb;
 }
+
+/** "Must grease the strap. And set the clearances.": a verb that may be either goes on with the orders. */
+const furtherOrder = (t: Telling, c: Clause): boolean => {
+  const [cc, ...rest] = c.items, last = t.told.at(-1);
+  return /^(and|then|plus|also)$/.test(cc?.low ?? '') && rest.find(i => i.t !== 'adv') === c.verb && c.verb?.form === 'past' && verbForms(c.verb.low).some(f => f.form === 'base') && !c.who && !c.subj.some(s => !s.carried) && last?.entry.kind === 'job' && last.clause === t.clauses[t.at - 1];
+};
 
 /** "clean and prime the hood": the object stands with the second verb. */
 function sharedObject(t: Telling, act: string): Entry[] | undefined {

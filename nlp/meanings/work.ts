@@ -2,17 +2,17 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
 import { isMachine, isStuff, partLike } from '../clauses/things.ts';
 import { COMMON } from '../words/common.ts';
+import { COATS } from '../words/coats.ts';
 import { singular } from '../words/nouns.ts';
 import { isClass } from '../words/verbs.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { meter } from './reading/meter.ts';
 import { SOILED } from './finding/does.ts';
-import { isConsumable, isTool, nounsFrom, trim, withPhrase } from './lib/fields.ts';
+import { isConsumable, isTool, nounsFrom, SHAVING, trim, withPhrase } from './lib/fields.ts';
 import { namesPart } from './lib/named.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 
-const COATS: Record<string, string> = { primer: 'prime', paint: 'paint', gloss: 'paint', lead: 'prime', undercoat: 'undercoat', topcoat: 'paint', enamel: 'paint', varnish: 'varnish', oil: 'oil', grease: 'grease', wax: 'wax', lacquer: 'lacquer', sealer: 'seal', oxide: 'prime', shellac: 'shellac', stain: 'stain' };
-const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash: 'wash', scrub: 'scrub', polish: 'polish', sand: 'sand', flush: 'flush', wipe: 'wipe', soak: 'soak', rub: 'rub', brush: 'brush', grease: 'grease', blast: 'blast', 'going over': 'clean', blow: 'blow', lick: 'paint', bath: 'soak', 'wire brushing': 'clean', service: 'service', overhaul: 'overhaul', dressing: 'dress', skim: 'skim', regrind: 'regrind' };
+const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash: 'wash', scrub: 'scrub', polish: 'polish', sand: 'sand', flush: 'flush', wipe: 'wipe', soak: 'soak', rub: 'rub', brush: 'brush', grease: 'grease', blast: 'blast', 'going over': 'clean', 'once over': 'clean', dip: 'dip', dunk: 'dip', rinse: 'rinse', hone: 'hone', scrape: 'scrape', buff: 'buff', hosing: 'hose', soaking: 'soak', greasing: 'grease', painting: 'paint', polishing: 'polish', sanding: 'sand', scrubbing: 'scrub', oiling: 'oil', brushing: 'brush', degrease: 'degrease', blow: 'blow', lick: 'paint', bath: 'soak', 'wire brushing': 'clean', service: 'service', overhaul: 'overhaul', dressing: 'dress', skim: 'skim', regrind: 'regrind' };
 
 /** Work done on a part that is not fitting it: cleaned, primed, welded, soaked; begun but not finished where that is said. */
 export const work: Meaning = t => {
@@ -24,10 +24,12 @@ export const work: Meaning = t => {
   if (c.passive && c.items.some(i => i.t === 'be') && SOILED.test(lowText(t)) && !/^(drain|clean)/.test(c.verb!.base!)) return undefined; // soaked with oil, not by him
   if (/^(varnish|gum|sludge|silt)$/.test(c.verb!.base!) && c.prt.includes('up')) return undefined; // gummed, not coated
   if (c.items.slice(0, c.vi).some((i, k) => i.t === 'to' && /^(get|have)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? ''))) return undefined; // "to get it tested": why, not what
-  const given = tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
+  const given = shaved(t) ?? tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;
   const got = c.verb!.base === 'get' && c.verb!.form !== 'base' && c.obj.length > 0 && c.rest[0]?.t === 'verb' && /^(past|part)$/.test(c.rest[0].form ?? '') && isClass(c.rest[0].base!, 'work') ? c.rest[0] : undefined;
   if (got) return c.obj.filter(o => partLike(t.sheet, o.name)).map(o => trim({ kind: 'work', part: o.name, action: got.base!, product: productOf(t, c) }) as Entry);
+  const likewise = sameDone(t, c);
+  if (likewise) return likewise;
   const verb = c.verb!;
   const base = verb.base!;
   if (!isWork(t, c)) return undefined;
@@ -41,15 +43,26 @@ export const work: Meaning = t => {
   if (!parts.length && !c.obj.length && c.join === 'and' && lastDid?.entry.kind === 'work' && lastDid.clause === t.clauses[t.at - 1] && isClass(base, 'work') && !c.subj.length && topic && (c.rest.length === 0 || /^(with|in|and|\.|,)$/.test(c.rest[0]!.low)) && c.who !== 'he') parts.push({ ...topic, name: lastDid.entry.part, carried: true });
   if (!parts.length) { const inIt = flawIn(t, c); if (inIt) parts.push(inIt); }
   if (!parts.length) return undefined;
+  const sat = t.told.at(-1);
+  if (FASTENING.test(base) && sat?.entry.kind === 'fit' && sat.entry.state !== 'off' && sat.clause === t.clauses[t.at - 1] && parts.every(p => p.name === (sat.entry as { part: string }).part)) return []; // "slid it back on and pinned it" says only how it is held
   const begun = isBegun(t, c);
   const product = productOf(t, c);
   return parts.map(p => trim({ kind: 'work', part: p.name, action: action(base, c), done: begun ? false : undefined, product }) as Entry);
 };
 
+/** "rewiring the loom. Headlamps done": done as the work that was just told of; what is about half done is begun. */
+function sameDone(t: Telling, c: Clause): Entry[] | undefined {
+  const last = t.told.findLast(x => x.entry.kind === 'work')?.entry, parts = c.subj.filter(s => !s.carried && partLike(t.sheet, s.name));
+  if (c.verb?.base !== 'do' || !/^(done)$/.test(c.verb.low) || c.obj.length || c.prt.length || c.who || !parts.length || last?.kind !== 'work' || t.told.at(-1)!.entry !== last) return undefined;
+  return parts.map(p => trim({ kind: 'work', part: p.name, action: last.action, done: isBegun(t, c) ? false : undefined }) as Entry);
+}
+
+const FASTENING = /^(pin|key|cotter|clip|peg|lockwire|lock-wire|circlip|wire|stake|lock)$/;
+
 /** "welded the crack in it": work on a flaw is work on what has it. */
 function flawIn(t: Telling, c: Clause): Thing | undefined {
-  if (!c.obj.some(o => /^(crack|cracks|rust|dirt|hole|holes|sides?|ends?|paint)$/.test(o.name.split(' ').at(-1)!))) return undefined;
-  const k = c.items.findIndex((i, n) => n > c.vi && /^(in|on|of|off)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron'));
+  if (![...c.obj, ...(c.passive ? c.subj : [])].some(o => /^(cracks?|splits?|tears?|dents?|gashe?s?|rust|dirt|holes?|sides?|ends?|paint)$/.test(o.name.split(' ').at(-1)!))) return undefined;
+  const k = c.items.findIndex((i, n) => (n > c.vi || c.passive) && /^(in|on|of|off)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron'));
   const np = k >= 0 ? c.items[k + 1]!.np : undefined;
   if (np && !np.stands && partLike(t.sheet, np.name)) return { name: np.name, from: np.from, to: np.to, plural: false };
   return k >= 0 ? t.memory.topic() : undefined;
@@ -74,6 +87,9 @@ const isWork = (t: Telling, c: Clause): boolean => {
 };
 
 function action(base: string, c: Clause): string {
+  if (/^(knock|run|rough|whip|cobble|turn|make|bend|fold|rustle|machine)$/.test(base) && c.prt.includes('up') && base !== 'turn') return base === 'bend' || base === 'machine' ? base : 'make'; // "knocked up a new key"
+  if (base === 'wheel') return 'clean'; // with a wire wheel
+  if (base === 'face' && c.items[c.vi - 1]?.low === 'hard') return 'hardface';
   if (base === 'top' && c.prt.includes('up')) return 'fill';
   if (base === 'miked' || base === 'mike') return 'measure';
   return base;
@@ -89,7 +105,7 @@ function isBegun(t: Telling, c: Clause): boolean {
   const inside = (k: number): boolean => t.sheet.found.some(f => f.dim !== 'number' && f.from <= k && k < f.to);
   const text = t.sheet.tokens.slice(c.from, c.to).map(x => x.low).filter((_, k) => !inside(c.from + k)).join(' '), after = t.clauses.slice(t.at + 1, t.at + 3).filter(n => !n.asks).map(n => lowText(t, n)).join(' , ');
   if (startsWork(c)) return true;
-  if (/\b(half|partly|part way|partway|most of|halfway|about half|so far|made a start|the first (side|half))\b/.test(text) && !/half and half|half an? /.test(text)) return true;
+  if (/\b(half|partly|part way|partway|most of|halfway|about half|so far|made a start|in the (middle|midst) of|busy|the first (side|half))\b/.test(text) && !/half and half|half an? /.test(text)) return true;
   if (/\b(soaking|soak overnight|still soaking|left .* to soak|sitting in)\b/.test(text)) return true;
   return /^(not finished|not done|didn't finish|but (i )?(didn't|haven't|not)( get)? (finish|done)|haven't finished|still (more|some|a bit|half|plenty)|not even close|only got|only did|half of it|got (halfway|half way)|about half)/.test(after);
 }
@@ -99,6 +115,9 @@ function productOf(t: Telling, c: Clause): string | undefined {
   const after = c.items.slice(c.vi + 1);
   const w = withPhrase(t.sheet, after);
   if (w) return w;
+  if (c.verb!.base === 'wheel') return 'wire wheel';
+  const from = /^(turn|make|knock|bend|cut|saw|fold|forge|carve|whittle|fabricate|machine|run|build)$/.test(c.verb!.base!) ? after.findIndex((i, k) => (i.low === 'from' || i.low === 'of' && after[k - 1]?.low === 'out') && after[k + 1]?.np) : -1;
+  if (from >= 0) return nounsFrom(t.sheet, after, from + 1); // "made from angle iron"
   const bath = after.findIndex((i, k) => (i.low === 'in' || i.low === 'into') && after[k + 1]?.np && isConsumable(after[k + 1]!.np!.said));
   if (bath >= 0) return nounsFrom(t.sheet, after, bath + 1);
   const of = after.findIndex((i, k) => i.low === 'of' && after[k + 1]?.np && /coats?|layers?/.test(after[k - 1]?.low ?? ''));
@@ -121,14 +140,14 @@ function gave(t: Telling): Entry[] | undefined {
   if (!thing) return undefined;
   const given = nps.find(i => (i.from >= thing.to || items[0]?.t === 'pron') && i.np!.said.split(' ').some(w => NOUNED[w])) ?? nps.findLast(i => i.from >= thing.to || items[0]?.t === 'pron');
   const nouned = new RegExp(`\\bg[ai]ve .+? (?:a|another|some|its|the)(?: \\w+){0,2} (${Object.keys(NOUNED).join('|')})\\b`).exec(lowText(t));
-  if (nouned && !items.some(i => i.low === 'of')) return [trim({ kind: 'work', part: thing.name, action: NOUNED[nouned[1]!]!, product: withPhrase(t.sheet, items) }) as Entry];
+  if (nouned && !items.some(i => i.low === 'of')) return [trim({ kind: 'work', part: thing.name, action: NOUNED[nouned[1]!]!, product: givenIn(t, items) }) as Entry];
   if (!given) return undefined;
   const words = given.np!.said.split(' ');
   const coat = items.findIndex(i => i.low === 'of');
   const stuff = coat >= 0 ? items[coat + 1]?.np?.said : undefined;
   if (stuff) { const act = COATS[stuff.split(' ').at(-1)!]; if (act) return [trim({ kind: 'work', part: thing.name, action: act, product: stuff }) as Entry]; }
   const act = words.map(w => NOUNED[w]).find(Boolean);
-  return act ? [trim({ kind: 'work', part: thing.name, action: act, product: withPhrase(t.sheet, items) }) as Entry] : undefined;
+  return act ? [trim({ kind: 'work', part: thing.name, action: act, product: givenIn(t, items) }) as Entry] : undefined;
 }
 
 /** "ran a file over the guides", "took the hone to the bore": the tool is the work. */
@@ -142,6 +161,21 @@ function tooled(t: Telling): Entry[] | undefined {
   const np = c.items[k + 1]!.np;
   const part = np && !np.stands ? np.name : (np?.stands ? undefined : t.memory.topic()?.name) ?? t.memory.topic()?.name;
   return part ? [{ kind: 'work', part, action: acts[tool]! } as Entry] : undefined;
+}
+
+/** "a soak in diesel", "a rub with emery". */
+function givenIn(t: Telling, items: Clause['items']): string | undefined {
+  const bath = items.findIndex((i, k) => i.low === 'in' && items[k + 1]?.np && isConsumable(items[k + 1]!.np!.said));
+  return withPhrase(t.sheet, items) ?? (bath >= 0 ? nounsFrom(t.sheet, items, bath + 1) : undefined);
+}
+
+/** "took a skim off the flywheel", "ran a light cut across the face": the piece taken off is the work. */
+function shaved(t: Telling): Entry[] | undefined {
+  const c = t.clause, cut = SHAVING.exec(c.obj[0]?.name ?? '')?.[1];
+  if (!cut || !/^(take|run|put|make|give|turn|have)$/.test(c.verb?.base ?? '') || c.verb!.form === 'base' && c.verb!.low !== 'run') return undefined;
+  const k = c.items.findIndex((i, n) => n > c.vi && /^(off|across|over|along|from|down|through|on)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron')), np = c.items[k + 1]?.np;
+  const name = np && !np.stands ? np.name : k >= 0 ? t.memory.topic()?.name : undefined;
+  return name && partLike(t.sheet, name) ? [{ kind: 'work', part: name, action: cut === 'skim' ? 'skim' : 'machine' } as Entry] : undefined;
 }
 
 /** "got the hub hot with the torch": heated. */

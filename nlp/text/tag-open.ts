@@ -123,6 +123,14 @@ function finiteAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<
     || verbForms(low).some(f => f.form !== 'base') && !PREP.has(low) || /^\d/.test(low) && NAMED.test(tokens[i - 1]?.low ?? '') || isNumberWord(low) && NAMED.test(tokens[i - 1]?.low ?? '');
 }
 
+/** Whether something was done to the nouns from here, and nothing more is said than where or with what: they are a subject without "is". */
+function doneAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
+  let i = from;
+  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  const forms = verbForms(tokens[i]?.low ?? '');
+  return forms.some(f => f.form === 'part') && !forms.some(f => f.form === 'base') && !ARTICLE.has(tokens[i + 1]?.low ?? '') && !/^(it|them)$/.test(tokens[i + 1]?.low ?? '');
+}
+
 /** Whether "is" or the like follows the nouns from here, which are then a subject. */
 function isAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
   let i = from;
@@ -137,12 +145,13 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (ing && /^(noises?|sounds?|marks?)$/.test(next)) return 'adj'; // "a tapping noise"
   if (ing && prev === 'det' && /^(the|a|an|my|his|her)$/.test(tokens[i - 1]!.low) && !nominal(tokens, i + 1, solid) && !solid.has(i + 1)) return 'noun'; // "the feeling that…"
   if (ing && prev === 'noun' && (next === "'s" || AUX_BE.has(next))) return 'noun'; // "the leather facing's worn"
-  if (participle && prev === 'be' && /^(on|onto|into|off|together|back|home)$/.test(next) && forms.some(f => isClass(f.base, 'on') || isClass(f.base, 'off')) && !forms.some(f => isClass(f.base, 'fail'))) return 'verb'; // "the pinion is shrunk on"
+  if (participle && prev === 'be' && (/^(on|onto|into|off|together|back|home)$/.test(next) || /^(up|down)$/.test(next) && low !== 'stuck') && forms.some(f => isClass(f.base, 'on') || isClass(f.base, 'off')) && !forms.some(f => isClass(f.base, 'fail'))) return 'verb'; // "the pinion is shrunk on"
   if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';
   if (prev === 'noun' && forms.every(f => f.form === 's' || f.form === 'base') && /^(pits|cracks|dents|leaks|scores|chips|burrs|splits|tears|wears|scuffs|nicks|dings|breaks)$/.test(low) && tokens.slice(Math.max(0, i - 3), i).some(t => /^(got|has|had|have|of|some|few|with)$/.test(t.low))) return 'noun';
   if (beforeNoun(prev) && forms.every(f => f.form === 'base' || f.form === 's') && prev !== 'num' && (!CONDITION.has(tokens[i - 1]?.low ?? '') || tags[i - 2] === 'det' || ARTICLE.has(tokens[i - 2]?.low ?? ''))) return 'noun';
   if (/^(crack|cracks|leak|leaks|dent|dents|split|tear|chip|chips|burr|rust|wear|rot|weep|seep|drip|knock|scuff|score|pit|pits)$/.test(low) && (prev === undefined || prev === 'mark' || prev === 'adj') && /^(in|on|at|along|across|around|from|through|and|scale|marks?|all)$/.test(next)) return 'noun';
   if (ing && (prev === undefined || /^(mark|cc|intj|adv|sub)$/.test(prev)) && nominal(tokens, i + 1, solid) && finiteAhead(tokens, i + 1, solid) && !gerundOf(tokens, i + 1, solid)) return 'adj'; // "the locking ring is cracked", without its article
+  if (forms.length && forms.every(f => f.form === 'base') && (prev === undefined || prev === 'mark') && !/^(check|see|ensure|make|let|get|remember|note)$/.test(low) && !ARTICLE.has(next) && nominal(tokens, i + 1, solid) && doneAhead(tokens, i + 1, solid)) return 'noun'; // "reach rod refitted"
   if (participle && !ing && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'intj') && nominal(tokens, i + 1, solid) && isAhead(tokens, i + 1, solid)) return 'adj'; // "bonded lining is dear"
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
   if (low === 'stripped' && (prev === 'be' || prev === 'noun' || prev === 'have') && !/(thread|bolt|nut|stud|spline|gear|tooth|teeth|screw|hole|plug|head|insert|pinion|worm)s?$/.test(tokens.slice(0, i).findLast((_, k) => tags[k] === 'noun')?.low ?? 'thread')) return 'verb'; // a carburettor is taken apart, a thread is spoilt

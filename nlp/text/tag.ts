@@ -29,6 +29,9 @@ function measuredTokens(found: readonly Found[]): Map<number, Tag> {
   return out;
 }
 
+/** "etch primed", "hard faced", "grit blasted": how the work was done, before its verb. */
+const WAYS: Readonly<Record<string, RegExp>> = { etch: /^prim(ed|ing)$/, hard: /^fac(ed|ing)$/, wire: /^wheel(ed|ing|led|ling)$/, grit: /^blast(ed|ing)$/, bead: /^blast(ed|ing)$/, soda: /^blast(ed|ing)$/, shot: /^(blast|peen)(ed|ing)$/, vapour: /^blast(ed|ing)$/, silver: /^solder(ed|ing)$/, soft: /^solder(ed|ing)$/, spot: /^(weld|prim|fac)(ed|ing)$/, stitch: /^weld(ed|ing)$/, plug: /^weld(ed|ing)$/, spray: /^paint(ed|ing)$/, brush: /^paint(ed|ing)$/, hand: /^(paint|fil|scrap|lapp|ream)(ed|ing)$/, steam: /^clean(ed|ing)$/, jet: /^wash(ed|ing)$/, power: /^wash(ed|ing)$/, wet: /^(sand|flatt?)(ed|ing)$/, cold: /^(straighten|chisel|rivet)(ed|ing)$/, hot: /^(rivet|dipp|blu)(ed|ing)$/, flame: /^(cut|clean)(ting|ed|ing)?$/, gas: /^(weld|cut)(ted|ting|ed|ing)?$/, powder: /^coat(ed|ing)$/ };
+
 const lowAt = (tokens: readonly Token[], i: number): string => tokens[i]?.low ?? '';
 
 function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
@@ -36,8 +39,8 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (!/[\p{L}\p{N}]/u.test(low)) return low === '&' ? 'cc' : low === '+' ? 'cc' : 'mark';
   if (low === "'s") return clitic(tokens, tags, i, solid);
   if (low === 'hang' && next === 'on') return 'intj';
-  if (low === 'line' && /^(bored?|boring|reamed)$/.test(next)) return 'adv';
   if (/^(first|last)$/.test(low) && next === 'thing' || low === 'thing' && prev === 'adv' && /^(first|last)$/.test(lowAt(tokens, i - 1))) return 'adv'; // "took it over first thing"
+  if (low === 'line' && /^(bored?|boring|reamed)$/.test(next) || WAYS[low]?.test(next)) return 'adv';
   if (low === 'these' && next === 'days' || low === 'days' && lowAt(tokens, i - 1) === 'these') return 'adv';
   if (/^(red|green|blue|yellow|black|white|grey|gray|silver|cream|orange|maroon|brown)$/.test(low) && (prev === 'verb' || prev === 'be' && /^(with|from|at|where)$/.test(next) || prev === 'noun' && colours(tokens, tags, i)) && !nominal(tokens, i + 1, solid) && !isNumberWord(next)) return 'adj';
   if (/^(worse|worst)$/.test(low) && (prev === 'adj' || prev === 'noun' || prev === 'be')) return 'adj';

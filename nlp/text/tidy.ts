@@ -101,7 +101,7 @@ function idioms(tokens: readonly Token[]): [number, number][] {
     const hit = SET.find(s => s.every((w, k) => tokens[i + k]?.low === w));
     if (!hit) continue;
     const edge = (k: number): boolean => k < 0 || k >= tokens.length || /^[.,;:!?…–—-]+$/.test(tokens[k]!.low);
-    const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it|inside and out|wouldn't you know it|wouldn't you know|would you believe|needless to say)$/.test(hit.join(' '));
+    const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it|inside and out|wouldn't you know it|wouldn't you know|would you believe|needless to say|lord willing|god willing|weather permitting|no bother|no bother at all|no trouble at all)$/.test(hit.join(' '));
     const whole = edge(i - 1) && edge(i + hit.length);
     if (!(whole || loose || hit.length >= 3 && (edge(i - 1) || edge(i + hit.length)))) continue;
     if (/^(hang on|hold on|hold up|as usual|let me see|let 's see)$/.test(hit.join(' ')) && !whole) continue;

@@ -14,7 +14,8 @@ export const tally: Meaning = t => (t.clause.items.some(i => i.f?.dim === 'numbe
 /** "needles: 3 bent, 1 ok", "22 sections, 4 chipped", "flat now": a state without a name is said of what was just named. */
 export function fragment(t: Telling): Entry[] | undefined {
   const c = t.clause;
-  if (c.pred !== 'none' || c.subj.some(s => !s.carried) && !c.counted || c.who) return undefined;
+  const clean = c.subj.length === 1 && c.subj[0]!.np?.quant === 'no' && FAULT.test(c.subj[0]!.name) && t.told.at(-1)?.clause === t.clauses[t.at - 1]; // "soldered the float, no leaks"
+  if (c.pred !== 'none' || c.subj.some(s => !s.carried) && !c.counted && !clean || c.who) return undefined;
   const items = c.items.filter(i => i.t !== 'cc' && i.t !== 'mark' && i.t !== 'adv');
   const k = items.findIndex(i => i.t === 'adj' && CONDITION.has(i.low) || i.t === 'verb' && isClass(i.base ?? '', 'fail'));
   const topic = t.memory.topic();

@@ -17,12 +17,12 @@ export function doneFor(t: Telling): Entry[] | undefined {
 /** "left bush can be reused": a part of its own with a verdict that "can" gives. */
 export function usable(t: Telling): Entry[] | undefined {
   const c = t.clause;
-  if (c.neg || /\bcould do with\b/.test(lowText(t)) || !/\b(can|could|will|'ll) (be |still be )?(re-?used|reground|rebored|rewound|rebushed|resleeved|sleeved|bushed|skimmed|machined|built up|recut|relined|refaced|soldered|patched|mended|saved|reground|rebored|sleeved|rebushed|skimmed|machined|turned down|rebuilt|welded|repaired|fixed|brazed|straightened|do|go again|go back|run again|last|serve|clean up|polish up|live on|see another)\b/.test(lowText(t))) return undefined;
+  if (c.neg || c.verb?.base === 'go' && /\b(back|on|in|together)\b/.test(c.prt.join(' ')) || /\bcould do with\b/.test(lowText(t)) || !/\b(can|could|will|'ll) (be |still be )?(re-?used|reground|rebored|rewound|rebushed|resleeved|sleeved|bushed|skimmed|machined|built up|recut|relined|refaced|soldered|patched|mended|saved|reground|rebored|sleeved|rebushed|skimmed|machined|turned down|rebuilt|welded|repaired|fixed|brazed|straightened|do|go again|go back|run again|last|serve|clean up|polish up|live on|see another)\b/.test(lowText(t))) return undefined;
   const parts = partsOf(t, c.subj).filter(s => !s.carried && namesPart(t.sheet, s.name));
   const modal = c.items.find(i => i.t === 'modal');
   if (!parts.length || !modal) return undefined;
   const text = condition(t, c, modal.from);
-  return parts.map(p => make(p.name, text, verdictIn(lowText(t)) ?? (/re-?used|\b(do|go|run|last|serve|clean|polish|live|see)\b/.test(lowText(t)) ? 'reuse' : 'repair')));
+  return parts.map(p => make(p.name, text, verdictIn(lowText(t)) ?? (/re-?used|\b(do|go(?! (back|on|in|together)\b)|run|last|serve|clean|polish|live|see)\b/.test(lowText(t)) ? 'reuse' : 'repair')));
 }
 
 /** "keep an eye on that one": what is watched. */

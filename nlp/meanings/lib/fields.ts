@@ -5,6 +5,9 @@ import { PERSONS } from '../../words/persons.ts';
 import type { Sheet } from '../../types.ts';
 import { nounClasses } from '../../words/nouns.ts';
 
+/** A piece taken off in one pass of the tool: "a skim", "a light cut". */
+export const SHAVING = /^(?:(?:light|fine|finishing|roughing|quick|thin|wee|bare|clean-?up|first|second|last|final|heavy) )*(skim|cut|shaving|lick|whisker|pass)$/;
+
 /** Without the keys that hold undefined. */
 export const trim = <T extends object>(o: T): T => Object.fromEntries(Object.entries(o).filter(([, v]) => v !== undefined)) as T;
 

@@ -3,12 +3,12 @@ import { isPlaceNoun, partLike } from '../../clauses/things.ts';
 import { isClass } from '../../words/verbs.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { isFastener } from './fields.ts';
-import { TEMPORARY, TRIED } from './fit-phrases.ts';
+import { HOLDERS, TEMPORARY, TRIED } from './fit-phrases.ts';
 import type { FitState } from './fit-state.ts';
 
 const OFF_ALONE = /^(pull|remove|unbolt|unscrew|dismount|detach|disconnect|uncouple|extract|unpin|unhook|unhitch|dismantle|disassemble|undo|unship|withdraw|yank|draw)$/;
 const OFF_WITH = /^(take|get|come|knock|drive|press|punch|tap|lift|slide|drop|pop|break|slip|draw|drag|haul|whip|prise|pry|wrestle|jack|crack|bring|have|cut|work|tease|coax|beat|chisel|drill|fall|split|strip|hoist|swing|drift|persuade|lower|twist|screw|roll|push|force|back|turn|let|ease|burn|put|hammer|shift|fetch)$/;
-const ON_ALONE = /^(fit|install|mount|refit|reinstall|remount|reattach|attach|replace|reconnect|connect|reassemble|renew|reseat|swap|bolt|rivet|exchange|marry|rehome|refasten|rehang)$/;
+const ON_ALONE = /^(fit|install|mount|refit|reinstall|remount|reattach|attach|replace|reconnect|connect|reassemble|renew|reseat|swap|bolt|rivet|exchange|marry|mate|rehome|refasten|rehang)$/;
 const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thread|hook|get|set|lower|lift|push|knock|button|assemble|pop|stick|nail|couple|ease|pin|have|build|bring|seat|fasten|clip|pull|drift|swing|come|work|hammer|feed|turn|wind|hoist|snap|do|lay|roll|run|change|hitch|bed|fix|tie|close|hang|turn|spin|settle|bump|fire|sit)$/;
 const TIGHT = /^(torque|retorque|tighten|retighten|adjust|readjust|gap|regap|tension|retension|preload|cinch)$/;
 const HELD = /^(hold|hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|cable-tie|tie|balance|strap|clamp|wedge|chock)$/;
@@ -16,6 +16,11 @@ const HELD = /^(hold|hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|cable-ti
 const FASTENS = /^(pin|screw|nail|clip|peg|hook|chain|tape|key|cotter|button)$/;
 /** Verbs whose "out" and "off" take no part away: "sorted the carb out", "shut the tap off". */
 const NOT_REMOVAL = /^(sort|check|figure|find|work|turn|give|hold|mark|lay|set|rough|measure|send|call|finish|square|level|top|start|shut|switch|leave|write|pick|pay|even|point|line|make|try|see|go|run|rule|miss|ask|order|stand|keep|put|show|read|try|kick|drain|fire|store|box|ship|post|mail|carry|rent|hire|lend|loan|head|figure|throw|chuck|toss|rig|let|look|help|bottom|max|wear|stretch|dish|map|draw|drop|slacken|loosen)$/;
+
+/** "a quarter turn", "one flat", "two clicks": brought to its adjustment by so much. */
+const ADJUSTS = /^(nip|snug|pinch|give|take|wind|turn|back|screw|tweak|slacken|ease|let|run|bring|draw|move|drop|crank)$/;
+export const BY_TURNS = /\b(a|an|one|two|three|four|five|six|half|quarter|another|couple|\d+)( (of|a|an|more|half|quarter|full))* (turns?|flats?|notch(es)?|clicks?|flats|splines?)\b/;
+const ADJUSTER = /(nuts?|screws?|adjusters?|glands?|turnbuckles?|tensioners?|bolts?|locknuts?|needles?|jets?|stops?|toggles?|cones?|cups?|brakes?|clutch|caps?|studs?)$/;
 
 /** The state that a verb with its particles gives its part: "took off", "pressed in", "torqued to". */
 export function byVerb(t: Telling, c: Clause): FitState | undefined {
@@ -25,18 +30,20 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   const off = away(c, prt);
   const toward = !c.rest.some(i => i.np && isPlaceNoun(i.np) && !i.np.known) && c.rest.some(i => /^(into|onto)$/.test(i.low)) || c.rest.some((i, k) => (i.low === 'in' || i.low === 'on') && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!));
   const on = !/\b(off|out|apart)\b/.test(prt) && !off && (/\b(on|in|back|up|together|home|down|over|through)\b/.test(prt) || toward);
+  if (/^(knock|run|whip|rough|cobble|fold|make|turn)$/.test(base) && prt === 'up' && c.obj.length > 0 && !dims(c.items, 'measure').length && (/\b(a|an|another|some|new|two|three|four)\b/.test(lowText(t)) || c.rest.some(i => i.low === 'from' || i.low === 'out'))) return undefined; // made, not fitted
   if (TIGHT.test(base)) return 'tight';
   if (/^(set|pull|bring|do|run|take|snug|nip|pinch|talk|wind|crank|draw|screw|wrench)$/.test(base) && dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m)$/.test(m.value.unit))) return 'tight';
   if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°|psi|bar)$/.test(m.value.unit))) return 'tight';
   const last = t.told.at(-1)?.entry;
   if (base === 'set' && dims(c.items, 'number').length && last?.kind === 'reading' && last.unit === 'in') return 'tight';
   if (pulledDown(c, base, prt) && !off) return 'tight';
+  if (ADJUSTS.test(base) && BY_TURNS.test(lowText(t)) && !t.sheet.tokens.some((x, k) => x.low === 'end' && t.sheet.tokens[k + 1]?.low === 'play') && [...c.obj, ...c.subj].some(o => ADJUSTER.test(o.name))) return 'tight'; // "nipped the gland up a quarter turn"
   if (/^(nip|snug|pinch)$/.test(base)) return /\b(nipped|snugged|pinched) (?:it |them |the \S+ |\S+ \S+ )?(?:up |down )?(?:good and |nice and |properly |right )?tight\b/.test(lowText(t)) ? 'tight' : 'temporary';
   if (/^(mock|dummy|offer|dry-fit|dryfit|test-fit|trial-fit)$/.test(base) || base === 'try' && !dims(c.items, 'measure').length && (on || /\bfor (size|fit)\b|\bin (place|position)\b/.test(lowText(t)))) return 'tried';
   if (base === 'bolt' || base === 'screw') { if (/\b(off|out)\b/.test(prt)) return 'off'; return on || base === 'bolt' ? 'on' : undefined; }
   if (c.ing && !c.who && !c.items.some(i => i.t === 'be') && !c.carriedSubj) return base === 'sit' && /\bin (its|place|position)\b/.test(lowText(t)) ? 'on' : undefined;
-  if (/^(cut|burn|make)$/.test(base) && /\bout of\b/.test(lowText(t))) return undefined;
-  if (HELD.test(base) && !KEPT_ON.test(placeWords(c, c.rest.findIndex(i => i.low === 'on' || i.low === 'from') + 1)) && c.rest.some((i, k) => /^(by|on|from)$/.test(i.low) && c.rest.slice(k + 1, k + 4).some(x => x.np && isFastener(x.np.said)))) return 'temporary';
+  if ((/^(cut|burn|make)$/.test(base) || /^(turn|knock|bend|saw|carve|forge|fold|machine)$/.test(base) && prt === 'up') && /\bout of\b/.test(lowText(t))) return undefined;
+  if (HELD.test(base) && !KEPT_ON.test(placeWords(c, c.rest.findIndex(i => i.low === 'on' || i.low === 'from') + 1)) && c.rest.some((i, k) => /^(by|on|from|off|with)$/.test(i.low) && c.rest.slice(k + 1, k + 4).some(x => x.np && (isFastener(x.np.said) || HOLDERS.test(x.np.said))))) return 'temporary';
   if (OFF_ALONE.test(base) && (off || !/\b(up|down|back|together|on|in)\b/.test(prt))) return /^(pull|draw)$/.test(base) && (c.obj.length === 0 && !c.passive && c.verb!.form !== 'part' || base === 'draw' && /\b(on paper|sketch\w*|to scale|amps?)\b/.test(lowText(t))) && !off ? undefined : 'off';
   if (base === 'hang' && c.rest.some((i, k) => /^(on|off|from|in|by|behind|over|against)$/.test(i.low) && KEPT_ON.test(placeWords(c, k + 1)))) return undefined; // kept there, not held on the machine
   if (HELD.test(base) && c.ing && !on) return undefined;
@@ -50,12 +57,12 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (base === 'run' && /\bon the\b/.test(lowText(t)) && TRIED.test(lowText(t))) return 'tried';
   if (base === 'drop' && /\bright in|in like\b/.test(lowText(t))) return 'on';
   if (ON_WITH.test(base) && on && !(/\b(off|out|apart)\b/.test(prt))) return putting(base, c, prt, toward) ? 'on' : undefined;
-  if (c.obj.length && (isClass(base, 'stow') || isClass(base, 'on') || isClass(base, 'hang') || base === 'get' || base === 'have') && TO_SEE.test(lowText(t))) return 'tried';
+  if ((c.obj.length || c.passive) && (isClass(base, 'stow') || isClass(base, 'on') || isClass(base, 'hang') || base === 'get' || base === 'have') && TO_SEE.test(lowText(t))) return 'tried';
   return carried(t, c, base, prt);
 }
 
 /** Put there to see something. */
-const TO_SEE = /\b(just |only )?to (see|check|try|test|find out) (if|how|would|does|do|did|will|is|whether|what|where|the|it|was)\b|\bto see$|\bfor a (trial|try|dry run)\b/;
+const TO_SEE = /\b(just |only )?to (see|check|try|test|find out) (if|how|would|does|do|did|will|is|whether|what|where|the|it|was)\b|\bto (see|look at)( it| them)?$|\bfor a (trial|try|dry run)\b/;
 
 /** Any verb of handling a part with "off", "out" or "back on": "manhandled the gearbox out", "coaxed the crank back in". */
 function carried(t: Telling, c: Clause, base: string, prt: string): FitState | undefined {
@@ -79,13 +86,14 @@ function away(c: Clause, prt: string): boolean {
   return /\bdown\b/.test(prt) && (/^(take|strip)$/.test(base) || /^(get|bring|let|lower|lift|haul|come|pull)$/.test(base) && /^(off|from|out)$/.test(c.rest[0]?.low ?? ''));
 }
 
-const offFrom = (c: Clause): boolean => /^(take|get|lift|come|pull|drop|knock|drive|press|slide|bring|let|lower|haul)$/.test(c.verb?.base ?? '') && c.rest.some((i, k) => (i.low === 'off' || i.low === 'out') && !c.rest.slice(0, k).some(x => x.t === 'adj' || x.t === 'verb') || i.low === 'from' && c.verb?.base !== 'get' && c.verb?.base !== 'bring');
+const offFrom = (c: Clause): boolean => /^(take|get|lift|come|pull|drop|knock|drive|press|slide|bring|let|lower|haul|pop|prise|pry|punch|tap|drift|slip|draw|whip|drag|unscrew|unbolt|hoist|wrestle|ease|coax|tease|jack|hammer|twist|swing|roll|push|strip)$/.test(c.verb?.base ?? '') && c.rest.some((i, k) => (i.low === 'off' || i.low === 'out') && !c.rest.slice(0, k).some(x => x.t === 'adj' || x.t === 'verb') || i.low === 'from' && c.verb?.base !== 'get' && c.verb?.base !== 'bring');
 
 /** Verb and particle that really take a part away: not "came out well", "turned out", "dropped off at the shop", "broke down". */
 function loosening(base: string, c: Clause, prt: string): boolean {
   if (/^(drill|come)$/.test(base) && dims(c.items, 'measure').length) return false;
   if (base === 'drop' && /off/.test(prt)) return false;
   if (base === 'put' || base === 'turn' && /out/.test(prt) && c.obj.length === 0 || base === 'let' && !/down/.test(prt)) return false;
+  if (/^(beat|hammer|knock|press|push|work|tap|roll)$/.test(base) && /^out/.test(prt) && [...c.obj, ...c.subj].some(o => /\b(dents?|creases?|pan|panels?|fenders?|mudguards?|wings?|bonnet|hood|guards?|tin|tinwork|grille|cowl|shroud|doors?|tank|bumps?|kinks?|dings?)$/.test(o.name))) return false; // a dented sheet is beaten out
   if (/^(break|fall|split|crack|burn)$/.test(base)) return base === 'split' && /apart/.test(prt) && c.obj.length > 0;
   if (base === 'strip') return /down|apart|off/.test(prt);
   if (base === 'have') return true;

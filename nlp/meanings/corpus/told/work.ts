@@ -23,6 +23,12 @@ export const WORKS: ToldCorpus = {
     ...told([work('radiator', 'flush')], ['They flushed the radiator.', 'Flushed the radiator out.', 'radiator flushed', 'He flushed the radiator.']),
     ...told([{ kind: 'fit', part: 'bearing', state: 'off' }, work('bearing', 'clean'), work('bearing', 'pack', { product: 'grease' }), { kind: 'fit', part: 'bearing', state: 'on' }], ['Took the bearing out, cleaned it, packed it with grease and put it back in.', 'took the bearing out cleaned it packed it with grease and put it back in']),
     ...told([{ kind: 'work', part: 'hopper', action: 'paint', product: 'green' }], ["The hopper's had its second coat of green.", 'Hopper has had a coat of green.']),
+    ...told([work('flywheel', 'skim')], ['Took a skim off the flywheel.', 'Ran a light skim across the flywheel.']),
+    ...told([work('woodruff key', 'make', { product: 'gauge plate' })], ['Knocked up a new woodruff key from gauge plate.', 'Made a woodruff key out of gauge plate.']),
+    ...told([work('loom', 'rewire', { done: false })], ["I'm halfway through rewiring the loom.", "I'm in the middle of rewiring the loom."]),
+    ...told([work('hubs', 'clean', { product: 'wire wheel' })], ['Wire wheeled the hubs.', 'hubs wire wheeled']),
+    ...told([work('pump body', 'prime')], ['Etch primed the pump body.']),
+    ...told([work('chains', 'soak', { product: 'diesel' })], ['Gave the chains a soak in diesel.']),
   ],
   never: [
     'Dropped the coil off with the engine man to get it tested.', 'Made 11 bales with it.', 'I delivered it to myself.', 'Whoever designed it was paid by the bolt.', 'If the screw turns out bent I am in trouble.', 'The wind caught the door and bent the hinge.',    'Need to clean the tank.', "Didn't paint the hood.", 'I was going to sand the fender.', 'Going to prime it tomorrow.', 'I should weld that bracket.', 'Clean the tank tomorrow.', 'If I weld it the crack will spread.', 'Did I grease the kingpin?', 'He wants to paint his truck.', "Haven't greased it yet.", 'The paint is on the shelf.', 'Cut my thumb.', 'Painted the kitchen for my wife.', 'Washed the dishes.', 'Turned the radio on.', 'Filled my flask.', 'Would have primed it if the gun worked.', "I can weld it.",
