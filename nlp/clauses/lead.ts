@@ -1,3 +1,4 @@
+import { CONDITION } from '../words/conditions.ts';
 import { PERSONS } from '../words/persons.ts';
 import type { Item } from './items.ts';
 import { afterNouns, finite, isAux, isSubjectPronoun, predicateAt } from './predicate.ts';
@@ -22,6 +23,8 @@ export function withoutLead(items: readonly Item[]): readonly Item[] {
     }
     return items;
   }
+  const said = items[s + 2];
+  if (first.low === 'it' && /^('s|is|was)$/.test(items[s + 1]?.low ?? '') && said?.np && /^(the|my|that)\b/.test(said.low) && items[s + 3]?.low === ',' && (items[s + 4]?.t === 'adj' && CONDITION.has(items[s + 4]!.low) || items[s + 4]?.t === 'verb' && /^(past|part)$/.test(items[s + 4]!.form ?? '') && !items[s + 5]?.np)) return [...items.slice(0, s), { ...said, from: first.from }, ...items.slice(s + 4)]; // "it was the screen, blocked solid"
   const turn = first.low === 'it' ? s + 1 : s;
   if (items[turn]?.base === 'turn' && items[turn]!.form !== 'base' && items[turn + 1]?.low === 'out') { const on = items[turn + 2]?.low === 'that' ? turn + 3 : turn + 2; return tells(items, on) ? since(items, s, on) : items; }
   const be = first.np && CALLED.test(first.np.said) ? s + 1 : -1;

@@ -25,6 +25,7 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'past' && (next?.t === 'np' || next?.t === 'pron') && !/^(get|have|keep|start|begin|help|go|come)$/.test(verb.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'base' && !/^(help|let|make|have|get|be)$/.test(verb.base ?? '') && (next?.t === 'np' || next?.t === 'pron')) return true;
   if (/^(it|them)$/.test(it.low) && prev.t === 'prt' && /^(in|on|under)$/.test(prev.low) && !cur.some(i => isAux(i) || i.t === 'verb')) return false; // "the gasket in it is torn"
+  if (/^(they|it|i|we|he|she|you)$/.test(it.low) && prev.np && /^(day|way|time|moment|minute|morning|night|first time|last time|same day|year)$/.test(prev.np.said) && !it.pause) return false; // "like the day they were cut"
   if (isSubjectPronoun(it) && (isAux(next) || finite(next) || next?.t === 'adv' && (isAux(items[k + 2]) || finite(items[k + 2])))) {
     if (it.low === 'it' || /^(that|this|those|these|them|one|both|all)$/.test(it.low)) return (prev !== verb || finite(next) && /^(swear|think|reckon|hope|know|guess|claim|suppose|figure|bet|believe)$/.test(verb?.base ?? '')) && (isAux(next) || finite(next)) && prev.t !== 'prt' || prev.t === 'prt' && isAux(next);
     return true;

@@ -1,14 +1,14 @@
 import type { Phrase } from '../dimensions/part/phrase.ts';
 import { snap } from '../dimensions/part/snap.ts';
 import type { Sheet } from '../types.ts';
-import { nounClasses } from '../words/nouns.ts';
+import { nounClasses, singular } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Clause, Thing } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
 import { withOwner } from './owner.ts';
-import { afterNouns, finite, isAux } from './predicate.ts';
+import { afterNouns, finite, isAux, predicateAt } from './predicate.ts';
 import { isStuff, partLike, thingsAt } from './things.ts';
 
 /** Reads what stands before the predicate; gives the item index where the predicate begins. */
@@ -25,12 +25,14 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') { i++; lead = c.items[i]; } else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
     i++;
   }
+  if (c.items[i]?.t === 'neg' && c.items[i]!.low === 'not' && /^(a|an|one)\b/.test(c.items[i + 1]?.low ?? '') && c.items[i + 1]?.np && predicateAt(c.items, i + 2)) { c.neg = true; i++; } // "not a bolt gets tightened"
   const within = owning(c.items, i);
   if (within) i = within;
   if (c.items[i]?.t === 'prt' && /^(on|in|over|up|down)$/.test(c.items[i]!.low) && c.items[i + 1]?.np && !c.items[i + 1]!.np!.stands && c.items[i + 2]?.np && (isAux(c.items[i + 3]) || finite(c.items[i + 3]))) i += 2; // "on the left side the bush is worn"
   const it = c.items[i];
   if (it?.t === 'pron') {
     if (/^(those|these)$/.test(it.low) && c.items[i + 1]?.f?.dim === 'number') { c.who = 'they'; c.subj = pronoun('them', memory) ?? []; return i + 2; } // "those four have got to go"
+    if (it.low === 'one' && isAux(c.items[i + 1]) && memory.several()[0]?.plural && memory.several().length === 1) { c.subj = pronoun('them', memory) ?? []; c.counted = 'one'; return i + 1; } // "one's good, one's junk"
     c.who = /^(himself|herself)$/.test(it.low) ? 'person' : it.low;
     if (/^(nobody|nothing|none)$/.test(it.low)) c.neg = true;
     const named = lead?.np && /^(it|they|them|she)$/.test(it.low) && partLike(sheet, lead.np.name) && !isStuff(lead.np.name) ? thingsAt(sheet, c.items, c.items.indexOf(lead), memory).things : pronoun(it.low, memory); // "on the chain this morning, it's cleaned"
@@ -66,7 +68,7 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     if (/^(trial|test|dry|mock)$/.test(it.np!.said) && c.items[i + 1]?.base === 'fit') return i + 1; // "trial fitted both fenders"
     const { things, next } = thingsAt(sheet, c.items, i, memory);
     if (within) for (const t of things) if (t.np && !t.np.stands && !t.np.known) t.name = piece(sheet, t.name, c.items[within - 2]!.np!, memory);
-    c.subj = things;
+    c.subj = ownFace(things, sheet, memory);
     if (it.np!.quant === 'neither') c.neg = true;
     let n = next;
     if (c.items[n]?.np?.stands && /^(all|both|each)$/.test(c.items[n]!.np!.said) && things.length && c.items[n + 1]) return n + 1; // "starter, dynamo and fan all off"
@@ -109,6 +111,13 @@ function owning(items: readonly Item[], k: number): number | undefined {
   if (!/^(on|in|inside)$/.test(items[k]?.low ?? '') || !whole || whole.stands || items[k + 2]?.low !== ',' || !items[k + 3]?.np || items[k + 3]!.np!.stands) return undefined;
   const after = afterNouns(items, k + 3);
   return isAux(items[after]) || finite(items[after]) ? k + 3 : undefined;
+}
+
+/** What is the surface of a part and no part of its own: "…nut came off, thread's rough" is of the nut. */
+const SURFACE = /^(?:(?:top|bottom|upper|lower|inner|outer|front|rear|left|right) )?(threads?|lips?|edges?|races?|seats?|bores?|splines?|keyways?|journals?|rims?|webs?|flanges?|grooves?|teeth|tips?|skirts?|crowns?|throats?|faces?)$/;
+function ownFace(things: readonly Thing[], sheet: Sheet, memory: Memory): Thing[] {
+  const whole = memory.topic();
+  return things.map(t => (things.length === 1 && t.np && !t.np.stands && !t.np.known && SURFACE.test(t.name) && whole && whole.name !== t.name && !whole.machine && partLike(sheet, whole.name) && !isStuff(whole.name) && !SURFACE.test(whole.name) && !whole.name.split(' ').includes(t.name) ? { ...t, name: `${whole.name.replace(/\S+$/, singular)} ${t.name}` } : t));
 }
 
 /** The name of a piece with what it is of, or the side that it is on, in front. */

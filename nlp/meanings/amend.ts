@@ -48,7 +48,7 @@ export const amend: Meaning = t => {
 };
 
 /** How people own up to a slip of the eye, the tongue or the thumb. */
-const ADMITS = /\b(my mistake|my (bad|fault)|misread|miscounted|misheard|mistyped|typo|typed it wrong|counted (it |them )?wrong|read (it|the \w+|that|them) wrong|measured (it )?wrong|slip of the (tongue|thumb|pen)|i tell a lie|tell a lie|i (got|had) (that|it|them) (wrong|backwards|back to front|the wrong way round|upside down)|(had|hadn't got|without) my (readers|glasses|specs|spectacles)( on| off)?|fat (finger|thumb)s?|i forgot the|forgot to add|left out the|added it (up )?wrong|wrong way round|i was (out|off) by|i lied|read(ing)? the wrong|should read)\b/;
+const ADMITS = /\b(my mistake|my (bad|fault)|misread|miscounted|(i )?(can't|couldn't|cannot|never could) (count|add( up)?|read)|misheard|mistyped|typo|typed it wrong|counted (it |them )?wrong|read (it|the \w+|that|them) wrong|measured (it )?wrong|slip of the (tongue|thumb|pen)|i tell a lie|tell a lie|i (got|had) (that|it|them) (wrong|backwards|back to front|the wrong way round|upside down)|(had|hadn't got|without) my (readers|glasses|specs|spectacles)( on| off)?|fat (finger|thumb)s?|i forgot the|forgot to add|left out the|added it (up )?wrong|wrong way round|i was (out|off) by|i lied|read(ing)? the wrong|should read)\b/;
 
 /** "he rang, the van's broken down, so it's the third now": the day of what is awaited has moved, whatever else is told beside it. */
 function latelyMoved(t: Telling, text: string): Entry[] | undefined {

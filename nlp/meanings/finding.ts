@@ -4,6 +4,7 @@ import { acted, drained, wont } from './finding/does.ts';
 import { fault, flaws, found } from './finding/fault.ts';
 import { fragment, goesOn } from './finding/fragment.ts';
 import { possessed } from './finding/had.ts';
+import { sides } from './finding/sides.ts';
 import { stated } from './finding/stated.ts';
 import { doneFor, usable, verdictOnly } from './finding/verdict.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -11,10 +12,11 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 /** The condition a part was found in, in the words of the note, with a verdict only where it is plain. */
 export const finding: Meaning = t => {
   const c = t.clause;
-  if (c.asks || c.sub && /^(if|unless|until|till|before|that|which|who|whether|so|how|what|where|why|when|than|as)$/.test(c.sub)) return undefined;
+  if (c.asks || c.sub && /^(if|unless|until|till|before|after|once|that|which|who|whether|so|how|what|where|why|when|than|as)$/.test(c.sub)) return undefined;
   if (c.who === 'it' && /\b(too|got|getting|was|is) (too )?(cold|dark|late|wet|hot|windy|damp) (to|out|for|in here)\b/.test(lowText(t))) return undefined;
   if (/\bdone for (the (day|night|evening|week|year)|today|tonight|now)\b/.test(lowText(t)) || /^(that|this) ?('s|is) (me|us)\b/.test(lowText(t))) return undefined; // "that's me done for the night"
   if (underIf(t)) return undefined;
+  if (/\blet's\b/.test(lowText(t))) return undefined; // said for the sake of it
   const bodge = bodged(t);
   if (bodge) return bodge;
   if (/^(cond|hearsay)$/.test(c.reality) || c.join === 'so' && c.neg && c.pred === 'verb' && t.at === 0) return undefined;
@@ -26,7 +28,7 @@ export const finding: Meaning = t => {
   if (can) return can;
   const about = c.reality === 'maybe' && /\b(maybe|perhaps|possibly|probably) (about )?(a|an|half|\d|\w+ (inch|thou|mm))/.test(lowText(t)) && c.rest[0]?.t === 'adj'; // "bent maybe a quarter inch"
   if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !about && !wont(t) && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
-  return drained(t) ?? flaws(t) ?? fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
+  return sides(t) ?? drained(t) ?? flaws(t) ?? fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
 };
 
 /** "if the frame's cracked she's finished": what hangs on an "if" was not found so. */

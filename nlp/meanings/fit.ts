@@ -2,7 +2,7 @@ import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, lows, type Clause } from '../clauses/clause.ts';
 import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/things.ts';
-import { singular } from '../words/nouns.ts';
+import { nounClasses, singular } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, SHAVING, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
@@ -35,7 +35,7 @@ export const fit: Meaning = t => {
   if (!state) return undefined;
   const went = t.told.at(-1)?.entry;
   if (state === 'on' && (c.carriedSubj || /^(it|they)$/.test(c.who ?? '')) && went?.kind === 'fit' && went.state === 'off' && c.subj.some(s => s.name === went.part || went.part.endsWith(` ${s.name}`)) && /^(sit|lie|stand|hang|lean|rest|be|go)$/.test(c.verb?.base ?? 'be') && c.rest.some(i => i.np)) return undefined; // "off and sitting on the step"
-  const parts = patientsOf(c).filter(p => !SHAVING.test(p.name) && (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && p.np?.quant !== 'no' && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
+  const parts = patientsOf(c).filter(p => !SHAVING.test(p.name) && (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && !/^(no|half)$/.test(p.np?.quant ?? '') && !/ (cracks?|chips?|dents?|holes?|burrs?)$/.test(` ${p.name}`) && !appliedTool(t, p, state) && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;
@@ -44,6 +44,12 @@ export const fit: Meaning = t => {
   const named = parts.map(p => (bareQuantity(p.name) && state === 'tight' ? { part: hasIt(t, p.to) ?? p.name, what: p.name } : measuredName(p.name)));
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
   return [...named.map(n => trim({ kind: 'fit', part: state === 'off' ? outOf(t, n.part) : n.part, state, with: held })) as Entry[], ...figures(t, c, named.map(n => n.part), named[0]?.what)];
+};
+
+/** "put a straightedge across the deck", "had a level on the bed": a tool laid on to see by is no part of the machine. */
+const appliedTool = (t: Telling, p: Clause['subj'][number], state: FitState): boolean => {
+  const classes = nounClasses(p.name).size ? nounClasses(p.name) : nounClasses(p.name.split(' ').at(-1)!);
+  return state !== 'off' && state !== 'tight' && classes.has('tool') && !['part', 'fastener', 'machine'].some(k => classes.has(k as 'part')) && !isKnownPart(t.sheet.ctx.parts, p.name) && /^(put|lay|run|set|throw|clap|hold|have|stick|try|get)$/.test(t.clause.verb?.base ?? (t.clause.pred === 'have' ? 'have' : ''));
 };
 
 /** "end play", "air gap": a quantity without what has it. */

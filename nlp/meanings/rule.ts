@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { paired } from './lib/rule-pair.ts';
 import { phrase } from './lib/rule-phrase.ts';
+import { sequence } from './lib/rule-sequence.ts';
 import { awaited } from './out.ts';
 import { lowText, type Meaning } from './telling.ts';
 
@@ -9,6 +10,11 @@ import { lowText, type Meaning } from './telling.ts';
 export const rule: Meaning = t => {
   const c = t.clause;
   if (c.asks || /\b(till|until|'til)\b/.test(lowText(t)) && dims(c.items, 'when').length) return undefined;
+  const steps = sequence(t);
+  if (steps.length) {
+    const said = steps.map(s => ({ first: phrase(t, s.first, 'first'), then: phrase(t, s.then, 'then') }));
+    if (said.every(s => s.first && s.then)) { for (const s of steps) (s.then as Clause & { spoken?: boolean }).spoken = true; for (const x of t.clauses) if (steps.some(s => s.then.from === x.from)) (x as Clause & { spoken?: boolean }).spoken = true; return said.map(s => ({ kind: 'rule', ...s }) as Entry); }
+  }
   const pair = paired(t);
   if (!pair) return undefined;
   let first = phrase(t, pair.first, 'first');

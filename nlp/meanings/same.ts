@@ -37,7 +37,7 @@ function latest(t: Telling): Entry[] {
 function fellow(t: Telling, was: string): { side?: string; name?: string } | undefined {
   const np = t.clause.items.find(i => i.np && !/^(same|ditto|likewise|thing|same thing|story|treatment|deal|job|repeat)$/.test(i.np.said))?.np;
   if (!np) return /\bother\b/.test(lowText(t)) ? { side: 'other' } : undefined;
-  const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'side' && w !== 'same');
+  const words = np.said.split(' ').filter(w => w !== 'one' && w !== 'ones' && w !== 'side' && w !== 'hand' && w !== 'same');
   const side = words.filter(w => SIDES.has(w) || /^other|second|first|third$/.test(w));
   if (side.length && side.length === words.length) return { side: side.join(' ') };
   if (np.stands && words.length) {

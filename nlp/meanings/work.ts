@@ -73,6 +73,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
   const begun = startsWork(c) || atIt(t, c);
   if (form === 's' || form === 'base' && !(begun && c.items.some(i => i.t === 'verb' && /^(start|begin|commence)$/.test(i.base ?? '') && i.form === 'past'))) return false;
   if (form === 'ing' && !begun && !(c.who && /^(i|we)$/.test(c.who)) && !/\b(spent|been|still|half|hours?)\b/.test(lowText(t))) return false;
+  if (begun && /^(take|get|put|have|come|go|bring)$/.test(base!)) return false; // "began taking the tyre off": no deed yet
   if (begun && (form === 'ing' || form === 'base') && (isClass(base!, 'off') || isClass(base!, 'on') || isClass(base!, 'work') || isClass(base!, 'tight'))) return c.obj.length > 0 || c.subj.length > 0;
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
   if (isClass(base!, 'fail') && CONDITION.has(c.verb!.low) && (c.carriedSubj && !c.who && c.subj.some(s => !partLike(t.sheet, s.name)) || !c.obj.length && !c.passive && !/^(i|we|he|they|she)$/.test(c.who ?? ''))) return false; // "wind caught the door and bent the hinge", "turns out bent"

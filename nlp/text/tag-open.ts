@@ -83,6 +83,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (opens && bare) {
     if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || /^(check|grease|oil|drain|test|clean|fit|time|plane|watch|turn|measure|paint|pack|weld|lap|file|seal)$/.test(low) && /^(again|after|every|up|over|later|tomorrow)$/.test(next)) return 'verb';
     if (/^(part|fastener)$/.test([...nounClasses(low)].find(k => k === 'part' || k === 'fastener') ?? '') && wholeStretch(tokens, i, solid)) return 'noun'; // "Rod bolts.": a headline and no order
+    if (headingAhead(tokens, i + 1, solid) && !/^(buy|get|need|order|do|check|note|list|remember|read|see|find|fit|make|want)$/.test(low)) return 'noun'; // "swing jaw bushes: left tight"
     return nominal(tokens, i + 1, solid) && !finiteAhead(tokens, i + 1, solid) && !(nounClasses(low).has('part') && figureAhead(tokens, i + 1, solid)) ? 'verb' : 'noun';
   }
   if (opens && !bare && forms.some(f => f.form === 'past')) return nominal(tokens, i + 1, solid) || /^(and)$/.test(next) ? 'verb' : 'noun';
@@ -109,6 +110,13 @@ function figureAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<
   while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
   const low = tokens[i]?.low ?? '';
   return /^(\d|[:–—-]$)/.test(low) || isNumberWord(low);
+}
+
+/** Whether a colon closes the nouns from here, which are then a heading. */
+function headingAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
+  let i = from;
+  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  return i > from && tokens[i]?.low === ':';
 }
 
 /** Whether the noun phrase from here is followed by a verb or a state, so that it is a subject and not an object. */

@@ -6,6 +6,7 @@ import { dayIn } from '../lib/day.ts';
 import { isFastener, placeFrom, sourceIn } from '../lib/fields.ts';
 import { sumsIn } from '../lib/money.ts';
 import { lowText, type Telling } from '../telling.ts';
+import { isOld } from './contrast.ts';
 
 /** Words that say outright that something said before was wrong. */
 export const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it|the \w+)|should (be|have|'ve)|not \S+$|misread|wrong|mistake|i said|change (that|it|the)|turns out|no wait|wait no|wait|oops|scrap that|read it wrong|correct that|meant to say|better make|(counted|measured|looked|checked|miked|weighed) (it |them |that )?again|added that|on second thoughts?)\b|^no\b|isn't .* it's|wasn't .* it was/;
@@ -27,7 +28,7 @@ export function changed(t: Telling, c: Clause, text: string): Entry[] | undefine
   if (whole && has('order', 'quote', 'bought')) { const v = sums.price || numberIn(t, c); if (v) return one('price', v); }
   if (/\b(freight|shipping|post|postage|carriage|delivery)\b/.test(text) && has('order', 'quote', 'bought')) { const v = sums.shipping ?? sums.price ?? numberIn(t, c); if (v !== undefined) return one('shipping', v); }
   const spec = has('want');
-  const measured = t.sheet.found.filter(f => (f.dim === 'measure' || f.dim === 'thread' || f.dim === 'number' && f.value.form !== 'digits' && f.value.form !== 'words') && f.from >= c.from && f.to <= c.to && !/^(not|than)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '')).sort((a, b) => (b.to - b.from) - (a.to - a.from));
+  const measured = t.sheet.found.filter(f => (f.dim === 'measure' || f.dim === 'thread' || f.dim === 'number' && f.value.form !== 'digits' && f.value.form !== 'words') && f.from >= c.from && f.to <= c.to && !isOld(t, f.from)).sort((a, b) => (b.to - b.from) - (a.to - a.from));
   if (spec?.spec && measured.length && !has('reading')) return one('spec', respec(t, c, spec.spec, measured[0]!));
   if ((certain || sums.price !== undefined && latest[0] && /^(bought|order|quote)$/.test(latest[0].kind)) && has('bought', 'order', 'quote')) {
     if (/\b(freight|shipping|post|postage|carriage|delivery)\b/.test(text)) { const v = sums.shipping ?? sums.price ?? numberIn(t, c); if (v !== undefined) return one('shipping', v); }

@@ -9,8 +9,8 @@ import { NAMED } from '../../words/quantities.ts';
 import { SIDES } from '../../words/sides.ts';
 import type { Telling } from '../telling.ts';
 
-const OTHER: Readonly<Record<string, string>> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', inlet: 'exhaust', exhaust: 'inlet' };
-const ERRED = /\b(wrong (side|one|end|way round|way)|other (one|side|way|end)|mixed (up|them)|i (said|put|wrote|told you)|meant|i mean|sorry|correction|back to front|backwards|mistake|muddled|switched|swapped them)\b/;
+const OTHER: Readonly<Record<string, string>> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', inlet: 'exhaust', exhaust: 'inlet', nearside: 'offside', offside: 'nearside', inboard: 'outboard', outboard: 'inboard' };
+const ERRED = /\b(wrong (side|one|end|way round|way)|other (one|side|way|end)|mixed (up|them)|i (said|put|wrote|told you)|meant|i mean|sorry|correction|back to front|backwards|other way (about|round|around)|wrong way (about|round|around)|mistake|muddled|switched|swapped them)\b/;
 const FIELDS = ['value', 'qty', 'price', 'shipping', 'hours', 'after'] as const;
 
 /** The first two sentences of the note, as far as nobody asks: where a correction is said, and its clauses. */
@@ -25,11 +25,11 @@ export function ofAnother(t: Telling, c: Clause): boolean {
   const known = t.prior.flatMap(e => [('part' in e && e.part) || '', ('item' in e && e.item) || '', ('where' in e && e.where) || '', ('source' in e && e.source) || '', ('with' in e && e.with) || '']).join(' ').toLowerCase().split(/[^a-z0-9]+/).map(singular);
   const neg = c.items.findIndex(i => i.t === 'neg');
   const told = c.items.slice(0, neg > 0 ? neg : undefined).filter(i => i.np && !i.np.stands && !PERSONS.test(i.np.said) && !NAMED.test(i.np.said) && partLike(t.sheet, i.np.name));
-  return told.some(i => !/\b(freight|shipping|post|postage|carriage|delivery|price|cost|total|bill|slip|receipt|dial|gauge|reading|note|correction|number|figure|count|tape|rule|side|end|list|one|mistake|thou)s?$/.test(i.np!.said) && !i.np!.said.split(/[ -]/).some(w => known.includes(singular(w))));
+  return told.some(i => !/\b(freight|shipping|post|postage|carriage|delivery|price|cost|total|bill|slip|receipt|dial|gauge|reading|note|correction|number|figure|count|tape|rule|side|end|list|one|mistake|thou|vat|tax|top)s?$/.test(i.np!.said) && !i.np!.said.split(/[ -]/).some(w => known.includes(singular(w))));
 }
 
 /** Whether the words before token `at` say that what stands there was wrong: "not", "I said", "instead of". */
-function isOld(t: Telling, at: number): boolean {
+export function isOld(t: Telling, at: number): boolean {
   const before = t.sheet.tokens.slice(Math.max(0, at - 4), at).map(x => x.low).filter(w => w !== ',').join(' ').replace(/ (?='|n't)/g, '');
   return /\b(not|never|wasn't|isn't|weren't|aren't)( the| a| an| on the| in the)?$/.test(before) || /\b(instead of|rather than|i said|i put|i wrote|i told you|i had|i read|i called)( the| it| it as| it the| that| a)?$/.test(before);
 }

@@ -11,7 +11,7 @@ const W = "((?:(?!not\\b|instead\\b|rather\\b|i\\b)[\\w/.'-]+ ){0,4}[\\w/.'-]+)"
 const LEAD = "^(?:(?:no|sorry|actually|correction|oops|wait|hang on|tell a lie|i tell a lie|ah|och|ach|oh|well|that|and|but|my mistake) )*";
 const IS = "(?:(?:it|that|they|those|this) ?(?:'s|'re|is|are|was|were|should be|should 've been|should have been|should read) |(?:should 've|should have|i should 've|i should have) (?:said|been|put|written) |should be |i (?:meant|mean) |i meant to say |meant |make (?:that|it) |read |say )?";
 /** "the idler, not the tensioner", "not the tensioner, the idler", "I said tensioner, I meant idler". The groups: new and old, or old and new. */
-const NEW_OLD = [new RegExp(`${LEAD}${IS}(?:the |a |an )?${W}(?: (?:i meant|i was (?:on about|thinking of|talking about)|that was it))? (?:and )?(?:not|instead of|rather than) (?:the |a |an |in the |on the |from the )?${W}$`)];
+const NEW_OLD = [new RegExp(`${LEAD}${IS}(?:the |a |an )?${W}(?: (?:i meant|i mean|i was (?:on about|thinking of|talking about)|that was it))? (?:and )?(?:not|instead of|rather than) (?:the |a |an |in the |on the |from the )?${W}$`)];
 const OLD_NEW = [new RegExp(`${LEAD}not (?:the |a |an |in the |on the |from the )?${W} (?:but )?(?:it 's |it was |they 're |i meant |that 's )?(?:the |a |an )${W}$`), new RegExp(`${LEAD}i (?:said|put|wrote|told you|called it|had) (?:the |a |an )?${W} (?:but |and )?(?:i )?(?:meant|mean|it 's|it was|it should be|should be|should 've been|should have been) (?:the |a |an )?${W}$`)];
 
 /** A word of an earlier entry put right by another: what the note says it was not stands in that entry. */
@@ -32,7 +32,7 @@ export function reworded(t: Telling): Entry[] | undefined {
 }
 
 function put(t: Telling, now: string, old: string): Entry[] | undefined {
-  const each = (w: string): string => singular(w.replace(/(\d)s$/, '$1')), was = old.split(' ').map(each), new_ = now.replace(/^(?:in|on|at|from|off) (?:the )?/, '').replace(/(\d)s\b/g, '$1');
+  const each = (w: string): string => singular(w.replace(/(\d)s$/, '$1')), was = old.split(' ').map(each), new_ = now.replace(/^(?:in|on|at|from|off) (?:the )?/, '').replace(/(\d)s\b/g, '$1').replace(/ ones?$/, '');
   if (was.every(w => /^(it|that|them|this|yet|now|here|there|on|off|in|out|one|so|sure|good|bad|tight|loose)$/.test(w)) || was.every(w => SIDES.has(w)) && new_.split(' ').every(w => SIDES.has(w)) || /^\d+(\.\d+)?$/.test(now) && /^\d+(\.\d+)?$/.test(old)) return undefined;
   for (const e of [...t.prior].reverse()) for (const field of WORDED) {
     const value = (e as Record<string, unknown>)[field];

@@ -30,7 +30,7 @@ export function acted(t: Telling): Entry[] | undefined {
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (parts.every(p => isStuff(p.name))) return undefined;
   if (/^(need|want)$/.test(base) && /\b(new|another|replacement)\b/.test(lowText(t)) && c.obj.length) return undefined; // a want
-  const fails = isClass(base, 'fail'), acts = isClass(base, 'state') || nowDoes(c) || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
+  const fails = isClass(base, 'fail'), acts = wont(t) || isClass(base, 'state') || nowDoes(c) || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
   if (c.passive && isClass(base, 'fail') && (!isClass(base, 'work') || CONDITION.has(verb.low))) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
   if (c.passive && (soiled(t) || verb.low === 'stuck')) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
   if (c.passive) return unlisted(t) ? parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text))) : undefined;
@@ -99,7 +99,7 @@ function lostOwn(t: Telling): Entry[] | undefined {
 }
 
 /** "battery won't hold a charge": what a part refuses to do now is how it is. */
-export const wont = (t: Telling): boolean => /\b(won't|will not|refuses to|can't) (hold|turn|start|fire|run|idle|charge|engage|disengage|seal|seat|light|open|close|shut|lift|lower|pump|spin|latch|lock|release|return|stay|work|draw|prime|rev|crank|catch)\b/.test(lowText(t)) && t.clause.subj.some(s => !s.carried);
+export const wont = (t: Telling): boolean => /\b(won't|will not|refuses to|can't) (hold|turn|start|fire|run|idle|charge|engage|disengage|seal|seat|light|open|close|shut|lift|lower|pump|spin|latch|lock|release|return|stay|work|draw|prime|rev|crank|catch|budge|shift|move|grip|track|feed|tie|cut|pick up|dump|tip|trip|reset|come (off|out|free|loose|apart)|go (in|on|home|back)|bite|grab|screw in|thread)\b/.test(lowText(t)) && t.clause.subj.some(s => !s.carried);
 
 /** "Drained it. The oil came out like chocolate milk": how what was in it looked is how it was found. */
 export function drained(t: Telling): Entry[] | undefined {

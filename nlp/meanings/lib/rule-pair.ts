@@ -4,6 +4,7 @@ import { isMachine, partLike } from '../../clauses/things.ts';
 import { isClass } from '../../words/verbs.ts';
 import { isTradeWord } from '../../words/nouns.ts';
 import { lowText, type Telling } from '../telling.ts';
+import { before as namedBefore, doing, nothingOn } from './rule-sequence.ts';
 
 export interface Order { first: Clause; then: Clause }
 
@@ -11,15 +12,19 @@ export interface Order { first: Clause; then: Clause }
 export function paired(t: Telling): Order | undefined {
   const c = t.clause, n = t.clauses[t.at + 1];
   const text = lowText(t);
-  const bare = elliptic(t, c) ?? without(t, c) ?? waitsOn(t, c) ?? toReach(t, c) ?? priorTo(t, c) ?? inOrder(t, c);
+  const bare = elliptic(t, c) ?? without(t, c) ?? waitsOn(t, c) ?? toReach(t, c) ?? priorTo(t, c) ?? inOrder(t, c) ?? namedBefore(t, c);
   if (bare) return bare;
   const bound = (x: Clause): boolean => isBound(t, x);
   if (c.sub === 'before' && n && !n.asks && n.sub === undefined && bound(n) && presentish(c)) return { first: n, then: c };
+  if (n?.sub === 'before' && /\b(make (good and )?sure|be sure|see that|see to it|mind that|check that)\b/.test(text) && presentish(n)) { const k = c.items.findIndex((i, x) => x > 1 && i.np !== undefined); if (k > 0 && !c.items[k]!.np!.stands) return { first: noun(c, k), then: n }; }
   if (n?.sub === 'before' && !n.asks && presentish(n) && bound(c) && !c.neg) return { first: c, then: n };
+  const later = n?.join === 'and' && n.subj.every(s => s.carried) && n.verb && !n.obj.some(o => !o.carried) && t.clauses[t.at + 2]?.sub === 'before' ? t.clauses[t.at + 2] : undefined;
+  if (n && later && !later.asks && presentish(later) && c.reality === 'must' && !c.neg) { (n as Clause & { spoken?: boolean }).spoken = true; return { first: c, then: later }; } // "has to be lapped and measured before the piston goes in"
+  if (n?.sub === 'before' && /\bno (use|point|good|sense)\b/.test(text) && (n.subj.length || n.obj.length)) return { first: n, then: doing(c) };
   if (n?.sub === 'before' && c.pred === 'none' && !c.verb && c.subj.some(s => !s.carried) && c.items.at(-1)?.t === 'prt' && n.verb?.form !== 'past' && (n.subj.length || n.obj.length)) return { first: c, then: n }; // "fuel tank off before the head comes off"
   if (/^to (get|have|reach) /.test(text) && c.obj.length && n && !n.sub && !n.asks && n.reality === 'must' && n.subj.some(s => !s.carried)) return { first: n, then: { ...c, who: 'i' } };
   if (n?.sub === 'before' && c.neg && presentish(n)) return { first: n, then: c };
-  if (n && /^(till|until|'til)$/.test(n.sub ?? '') && (c.neg || /\b(can't|won't|don't|not|nothing|no)\b/.test(text) || /\b(stays?|leave|hold)\b.*\b(off|out)\b|\b(has|have|had|must|needs?|got) to wait\b|\bmust wait\b/.test(text))) return { first: n, then: c };
+  if (n && /^(till|until|'til)$/.test(n.sub ?? '') && (c.neg || /\b(can't|won't|don't|not|nothing|nobody|no)\b/.test(text) || /\b(stays?|staying|leave|leaving|leaves|keep|keeping|hold|holding)\b.*\b(off|out|apart)\b|\b(has|have|had|must|needs?|got) to wait\b|\bmust wait\b|\b(waits|is waiting|are waiting)\b/.test(text)) && !(c.verb?.form === 'past' && !c.passive)) return { first: n, then: nothingOn(t, doing(c)) };
   if (n?.sub === 'unless' && !n.asks && (c.neg || /\b(can't|won't|no)\b/.test(text)) && (n.subj.some(s => !s.carried) || n.obj.some(s => !s.carried)) && (c.subj.some(s => !s.carried) || c.obj.some(s => !s.carried)) && (n.pred === 'be' || n.passive || n.prt.length > 0 || n.items.some(i => i.t === 'prt'))) return { first: n, then: c }; // "can't get the starter out unless the exhaust is off"
   if (n?.sub === 'after' && presentish(n) && bound(c) && !c.neg && (c.reality !== 'deed' || c.verb?.form === 's')) return { first: n, then: c };
   if (/^(till|until|'til)$/.test(c.sub ?? '') && n && !n.sub && !n.asks && n.neg && presentish(c)) return { first: c, then: n };

@@ -13,7 +13,7 @@ export function phrase(t: Telling, c: Clause, side: 'first' | 'then'): string | 
   const text = lowText(t, c);
   if (!part) return base && c.verb!.form !== 's' ? base : undefined;
   const prt = c.prt.concat(c.rest.filter(i => i.t === 'prt').map(i => i.low));
-  if (/^(leave|keep|stay|remain|hold|wait)$/.test(base ?? '') && (prt.includes('off') || prt.includes('out') || base === 'wait')) return part; // "leave the mudguards off until…"
+  if (/^(leave|keep|stay|remain|hold|wait)$/.test(base ?? '') && (prt.includes('off') || prt.includes('out') || prt.includes('apart') || base === 'wait')) return part; // "leave the mudguards off until…"
   if (base === 'get' && c.obj.length && /^(out|off)$/.test(prt[0] ?? '') && c.who === 'i' && side === 'then') return `get the ${part} ${prt[0]}`;
   if (prt.includes('off') && (!base || /^(be|come|take|get|go|have|pull|need|want)$/.test(base) || c.pred === 'be')) return `${part} off`;
   if (prt.includes('out') && (!base || /^(be|come|take|get|go|have|pull|need|want)$/.test(base) || c.pred === 'be')) return `${part} out`;

@@ -20,6 +20,7 @@ export function counts(t: Telling, c: Clause): Entry[] {
   c.items.forEach((it, k) => {
     const np = it.np;
     if (c.counted && k < 4) return;
+    if (np && c.items.slice(0, k).some(x => x.np && /^(chip|crack|piece|chunk|bit|lump|split|nick)s?$/.test(x.np.said))) return; // "a chip out of two teeth"
     const counted = np && np.count !== undefined && !/^(rust|pin|worm|bullet|oil|dry|cracked|worn) /.test(np.said) && COUNTED.has(singular(np.said.split(' ').at(-1)!));
     if (counted && !c.items.some(x => x.t === 'adj' && CONDITION.has(x.low)) && !/\b(bent|broken|cracked|missing|worn|bad|rotten|gone|loose)\b/.test(lowText(t))) {
       const side = sideAfter(c, k);

@@ -5,6 +5,14 @@ const rule = (first: string, then: string): Record<string, unknown> => ({ kind: 
 export const RULES: ToldCorpus = {
   kind: 'rule',
   phrases: [
+    ...told([rule('piston', 'rings'), rule('rings', 'rod')], ['Piston, then rings, then the rod.', 'piston then rings then rod']),
+    ...told([rule('shoes', 'drum')], ['Fit the shoes, then the drum.', 'Shoes before the drum.', 'Shoes before drum this time.', 'Shoes, then the drum.']),
+    ...told([rule('paint the frame', 'frame')], ["Nothing goes on that frame till it's been painted."]),
+    ...told([rule('cut the glass', 'mirror')], ["It's no good putting the mirror back until the glass is cut.", 'No point putting the mirror on until the glass is cut.']),
+    ...told([rule('bleed the hydraulics', 'chains')], ["I'm leaving the chains off until the hydraulics are bled.", 'The chains stay off until the hydraulics are bled.']),
+    ...told([rule('lap the liner', 'piston')], ['The liner has to be lapped and measured before the piston goes in.']),
+    ...told([rule('dowels', 'drop the head')], ["Make sure the dowels are in before the head's dropped on.", 'Dowels in before the head drops on.']),
+    ...told([rule('frame square', 'tighten the bolt')], ['Not a bolt gets tightened till the frame is square.']),
     ...told([{ kind: 'rule', first: 'exhaust off', then: 'starter out' }], ["You can't get the starter out unless the exhaust is off.", "The starter won't come out unless the exhaust comes off first."]),
     ...told([rule('true the flywheel', 'crankshaft')], ['Before the crankshaft goes in I have to true the flywheel.', 'The flywheel has to be trued before the crankshaft goes in.', "Don't put the crankshaft in till the flywheel's been trued.", "The crankshaft can't go in until the flywheel is trued.", "Can't put the crankshaft in until the flywheel is trued.", 'The flywheel must be trued before the crankshaft goes back in.', 'crankshaft cant go in till the flywheel is trued', "Don't let me put the crankshaft in before the flywheel's been trued.", 'The crankshaft only goes in after the flywheel is trued.', "Nothing goes in till"].slice(0, 8)),
     ...told([rule('guide', 'thread the belt')], ['The guide has to go on before the belt gets threaded.', 'Guide goes on before the belt is threaded.', 'the guide has to be on before i thread the belt', "Don't thread the belt before the guide is on."]),
