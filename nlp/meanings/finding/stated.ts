@@ -19,7 +19,7 @@ export function stated(t: Telling): Entry[] | undefined {
   if (!parts.length || !first) return undefined;
   if (parts.some(p => p.np?.quant === 'no' && !p.carried)) return undefined; // "no gasket paper left": what there is none of is in no state
   if (first.low === 'like' && parts.every(p => isStuff(p.name) && !/oil|coolant|water|petrol|fuel|grease|paraffin|diesel/.test(p.name))) return undefined;
-  if (first.t === 'prt' && rest[1]?.f) return undefined;
+  if (first.t === 'prt' && rest[1]?.f || /^(in|on|off)$/.test(first.low) && !rest.slice(1).some(i => i.t !== 'mark')) return undefined;
   const kept = first.low === 'in' && /\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim)\b/.test(lowText(t)); // "in excellent order"
   if (first.t === 'prt' && !kept && !/^(out)$/.test(first.low) && !(/^(down|through|up)$/.test(first.low) && /^(to|on)$/.test(rest[1]?.low ?? '') && rest[2]?.np && !isMachine(t.sheet, rest[2].np.name) && first.low === 'down')) return undefined;
   if (first.t === 'dim' && first.low === 'half' && rest[1] && (rest[1].t === 'adj' || rest[1].t === 'verb')) return parts.map(p => make(p.name, condition(t, c, first.from), verdictIn(condition(t, c, first.from)))); // "half blocked with chaff"
