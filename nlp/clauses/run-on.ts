@@ -1,3 +1,5 @@
+import { nounClasses } from '../words/nouns.ts';
+import { isClass } from '../words/verbs.ts';
 import { PERSONS } from '../words/persons.ts';
 import type { Item } from './items.ts';
 import { afterNouns, countsOf, finite, hasPredicate, isAux, isSubjectPronoun, last, predicateAt } from './predicate.ts';
@@ -16,7 +18,7 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   if (it.pause && (it.t === 'np' && predicateAt(items, afterNouns(items, k, false)) || isSubjectPronoun(it) && (isAux(items[k + 1]) || finite(items[k + 1])))) return true;
   const next = items[k + 1];
   if (it.low === 'there' && isAux(next) && (prev.t === 'np' || prev.t === 'prt' || prev.f)) return true;
-  if (countsOf(items, k)) return true;
+  if (countsOf(items, k) && !(prev === verb && /^(have|get|find|leave|see|need|want)$/.test(prev.base ?? ''))) return true;
   if (/^(those|these)$/.test(it.low) && next?.f?.dim === 'number' && (isAux(items[k + 2]) || finite(items[k + 2]))) return true;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(next?.low ?? '') && items[k + 2]?.np) return true;
   if (it.t === 'modal' && /^(should|ought|will|could|might)$/.test(it.low) && (it.pause || verb !== undefined) && prev.t !== 'pron' && prev.t !== 'np' && !cur.some(x => x.t === 'modal')) return true; // "…that's it ordered should be here friday"
@@ -32,6 +34,8 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   }
   if (it.t === 'np') {
     if (prev === verb && cur.some(x => x.np) && !cur.some(x => x.t === 'pron') && isAux(next) && /^(past|part)$/.test(verb!.form ?? '') && !/^(find|get|have|see|need|want|think|say|know|leave)$/.test(verb!.base ?? '')) return true;
+    const done = items[afterNouns(items, k, false)];
+    if (prev === verb && verb.form === 'past' && !cur.some(x => x.t === 'pron' || isAux(x) || PERSONS.test(x.np?.said ?? '')) && cur.find(x => x.t !== 'adv' && x.t !== 'cc' && x.t !== 'mark')?.np && isPart(cur.find(x => x.np)!) && isPart(it) && !/^(the|a|an|my|its|his|that|this|some)\b/.test(it.low) && done?.t === 'verb' && /^(past|part)$/.test(done.form ?? '') && (['work', 'on', 'off', 'tight'] as const).some(cls => isClass(done.base ?? '', cls) && isClass(verb.base ?? '', 'work') || isClass(done.base ?? '', cls) && isClass(verb.base ?? '', cls))) return true; // "oil pump primed pickup tightened"
     const tookOff = prev.t === 'prt' && verb !== undefined && cur[cur.lastIndexOf(prev) - 1]?.t === 'np' && isAux(next) && /^(off|out|on|up|down)$/.test(prev.low) && /^(take|get|pull|lift|knock|drive|press|slide|drop|put|bolt|push|slip|tap|pop|screw)$/.test(verb.base ?? '');
     if (tookOff) return true;
     if (prev.t === 'prt' && /^(in|on|over|through)$/.test(prev.low) && cur.at(-1) === prev && cur.at(-2)?.t === 'prt' && /^(off|out|up|down)$/.test(cur.at(-2)!.low)) return false; // "broke off in the housing"
@@ -51,6 +55,8 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && (prev !== verb || /^(past|part)$/.test(prev.form ?? '')) && prev.t !== 'pron') return true;
   return it.t === 'adj' && it.low === 'good' && next?.t === 'to' && prev.t !== 'det';
 }
+
+const isPart = (i: Item): boolean => i.np !== undefined && !i.np.stands && (i.np.known === true || nounClasses(i.np.said).has('part') || nounClasses(i.np.said.split(' ').at(-1)!).has('part'));
 
 /** "exhaust off manifold off studs came out": one thing and how it sits, right after another. */
 function offAndOff(items: readonly Item[], k: number, cur: readonly Item[]): boolean {

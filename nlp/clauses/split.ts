@@ -7,6 +7,7 @@ import { opensQuestion } from './question-order.ts';
 import { plainOrder, withoutRelatives } from './reorder.ts';
 import { opensAfterBreath, opensHere } from './run-on.ts';
 import { straightened } from './straightened.ts';
+import { toDo } from './to-do.ts';
 import { whatIDid } from './what-i-did.ts';
 
 /** A clause's items, with the word that joins it to what went before and the subordinator that opens it. */
@@ -18,7 +19,7 @@ export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens wit
  */
 export function splitClauses(items: readonly Item[]): Cut[] {
   const out: Cut[] = [];
-  items = plainOrder(straightened(withoutRelatives(withoutWith(withoutLead(withoutIntroductions(whatIDid(items)))))));
+  items = plainOrder(straightened(withoutRelatives(withoutWith(withoutLead(withoutIntroductions(whatIDid(toDo(items))))))));
   let cur: Cut = { items: [] };
   const close = (next: Cut): void => { if (cur.items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc')) out.push(cur); else if (cur.join && !next.join) next.join = cur.join; cur = next; };
   for (let k = 0; k < items.length; k++) {

@@ -42,7 +42,7 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
   if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;
   if (classes.has('source') || classes.size === 1 && classes.has('quantity')) return false;
   const owner = name.split(' ').slice(0, -1).join(' ');
-  if (/^(ends?|heads?|points?|sides?|tops?|bottoms?|middles?|turns?|flights?|drives?|edges?|lips?|corners?|eyes|feet|foot|fingers?|legs?|knees?|noses?|races?)$/.test(head) && owner && nounClasses(owner.split(' ').at(-1)!).has('part')) return true; // "tie rod end"
+  if (/^(ends?|heads?|points?|hal(f|ves)|sides?|tops?|bottoms?|middles?|turns?|flights?|drives?|edges?|lips?|corners?|eyes|feet|foot|fingers?|legs?|knees?|noses?|races?)$/.test(head) && owner && nounClasses(owner.split(' ').at(-1)!).has('part')) return true; // "tie rod end"
   if (EVERYDAY.has(head) || EVERYDAY.has(singular(head)) || NO_THINGS.has(head) || NO_THINGS.has(singular(head)) || PERSONS.test(name)) return false;
   return head !== name || mayBeMade(name) || mayBeMade(singular(name));
 };

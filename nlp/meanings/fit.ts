@@ -26,8 +26,8 @@ export const fit: Meaning = t => {
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
   if (/\bon (its|their|the|his|her|my) way\b/.test(lowText(t))) return undefined; // going somewhere, not on anything
   const listed = underHeading(t);
-  const as = listed && HEADS[listed.says];
-  if (HEADS[headingOf(t) ?? '']) return [];
+  const as = listed && headState(listed.says);
+  if (headState(headingOf(t) ?? '') && (HEADS[headingOf(t)!] || !c.obj.length && !c.subj.some(s => !s.carried))) return [];
   if (listed && as) return listed.things.filter(p => partLike(t.sheet, p.name)).map(p => ({ kind: 'fit', part: p.name, state: as }) as Entry);
   const state = fitState(t);
   const anew = state ? undefined : thereNew(t);
@@ -35,7 +35,7 @@ export const fit: Meaning = t => {
   if (!state) return undefined;
   const went = t.told.at(-1)?.entry;
   if (state === 'on' && (c.carriedSubj || /^(it|they)$/.test(c.who ?? '')) && went?.kind === 'fit' && went.state === 'off' && c.subj.some(s => s.name === went.part || went.part.endsWith(` ${s.name}`)) && /^(sit|lie|stand|hang|lean|rest|be|go)$/.test(c.verb?.base ?? 'be') && c.rest.some(i => i.np)) return undefined; // "off and sitting on the step"
-  const parts = patientsOf(c).filter(p => !SHAVING.test(p.name) && (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && !/^(no|half)$/.test(p.np?.quant ?? '') && !/ (cracks?|chips?|dents?|holes?|burrs?)$/.test(` ${p.name}`) && !appliedTool(t, p, state) && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
+  const parts = patientsOf(c).filter(p => !SHAVING.test(p.name) && !/(^| )(smear|dab|blob|squirt|film|wipe|bead|coat|lick|drop|shot) ?$/.test(p.name) && (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && !/^(no|half)$/.test(p.np?.quant ?? '') && !/ (cracks?|chips?|dents?|holes?|burrs?)$/.test(` ${p.name}`) && !appliedTool(t, p, state) && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
     if (!again || again.machine) return undefined;
@@ -70,6 +70,13 @@ function thereNew(t: Telling): string | undefined {
   if (rest.some(i => !(i.t === 'pron' && /^(it|there)$/.test(i.low)))) return undefined;
   const name = np.stands || /^ones?$/.test(np.said) ? t.clause.subj[0]?.name ?? t.memory.topic()?.name : np.name;
   return name !== undefined && partLike(t.sheet, name) && !isStuff(name) && !isMachine(t.sheet, name) ? name : undefined;
+}
+
+/** "everything forward of the firewall is off: …", "I've refitted what I could: …" say it in a clause. */
+function headState(says: string): FitState | undefined {
+  const all = /^(?:everything|all|the lot|what(?: i|'s| is| i've)?|these|those|the following|bits|parts|things)\b.* (off|out|removed|on|back on|back in|in|fitted|refitted|tightened|torqued)$/.exec(says)?.[1];
+  const mine = /^(?:(?:i|we)(?:'ve| have)? )?(?:now |also |just |only |already )*(fitted|refitted|removed|installed|replaced|tightened|torqued|taken off|stripped off|put back)(?: (?:what|these|those|the following|as much|most|the lot|everything|a few|some)\b.*)?$/.exec(says)?.[1];
+  return HEADS[says] ?? HEADS[all ?? ''] ?? HEADS[mine ?? ''];
 }
 
 /** What a heading over a list of parts says of them. */

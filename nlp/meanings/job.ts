@@ -44,7 +44,8 @@ const entry = (act: string, part?: string): Entry => trim({ kind: 'job', do: act
 
 /** "needs a clean", "wants painting", "needs to be welded", "has to be poured again": the part is the subject. */
 function treated(t: Telling, c: Clause): Entry[] | undefined {
-  const parts = c.subj.filter(p => !isMachine(t.sheet, p.name) || !p.carried);
+  const opens = c.items.find(i => !/^(adv|cc|mark|intj)$/.test(i.t)), bare = !c.subj.length && !c.who && opens?.t === 'verb' && /^(want|need)$/.test(opens.base ?? '') && opens.form === 's' ? t.memory.topic() : undefined; // "Just wants bolting on."
+  const parts = (bare ? [bare] : c.subj).filter(p => !isMachine(t.sheet, p.name) || !p.carried);
   if (!parts.length || /^(i|we|you|he)$/.test(c.who ?? '') && !c.obj.length === false) return undefined;
   const nouned = /\b(?:needs?|wants?|could do with|due)(?: to have)? (?:a |some |another )?(?:good |proper |thorough |right |full |quick |serious |bit of )*(clean|cleaning|scrub|wash|polish|sand|sanding|paint|painting|coat|grease|oil|weld|skim|service|rebuild|soak|blast|rub down|greasing|regrind|hone|rewind)\b/.exec(lowText(t));
   if (nouned && !/coat of|coats of/.test(lowText(t))) return parts.map(p => entry(NOUN_ACT[nouned[1]!] ?? nouned[1]!.replace(/ing$| down$/, ''), p.name));
@@ -52,7 +53,7 @@ function treated(t: Telling, c: Clause): Entry[] | undefined {
   const k = doWith >= 0 ? doWith : c.items.findIndex(i => i.t === 'verb' && /^(need|want|require|could)$/.test(i.base ?? '') || i.low === 'requires');
   if (k >= 0) {
     const next = c.items.slice(k + 1).find(i => i.t !== 'adv' && i.t !== 'det');
-    if (next?.t === 'verb' && next.form === 'ing' && !/^(replace|renew|watch)$/.test(next.base!)) return parts.map(p => entry(next.base!, p.name));
+    if (next?.t === 'verb' && next.form === 'ing' && !/^(replace|renew|watch)$/.test(next.base!)) return parts.map(p => entry(isClass(next.base!, 'work') && !/^(bolt|press|knock|drill|cut|grind)$/.test(next.base!) ? next.base! : [next.base!, c.items[c.items.indexOf(next) + 1]].map(x => (typeof x === 'string' ? x : x?.t === 'prt' ? x.low : '')).join(' ').trim(), p.name));
     if (next?.t === 'verb' && /^(past|part)$/.test(next.form ?? '') && isClass(next.base!, 'work') && c.items[k + 1] === next) return parts.map(p => entry(next.base!, p.name)); // "needs soldered"
     if (next?.np) {
       const words = next.np.said.split(' ');
@@ -105,6 +106,8 @@ function ordered(t: Telling, c: Clause): Entry[] | undefined {
   const things = c.obj.length ? c.obj : [];
   if (!things.length && !isClass(base, 'work') && !isClass(base, 'tight') && !isClass(base, 'on')) return undefined;
   if (!things.length) return bid && !t.memory.topic() ? undefined : sharedObject(t, act);
+  const mended = things.some(p => FLAW.test(p.name)) ? flawed(t, c) : undefined;
+  if (mended) return [entry(withParticle(act, base, c), mended)];
   return things.filter(p => partLike(t.sheet, p.name) || NAMED.test(p.name.replace(/s$/, '')) && p.name.includes(' ')).map(p => entry(withParticle(act, base, c), p.name));
 }
 
@@ -114,6 +117,14 @@ function pieced(t: Telling, c: Clause): string | undefined {
   const k = c.rest.findIndex(i => /^(into|onto|over|on|in)$/.test(i.low)), at = c.rest[k + 1];
   if (k !== 0 || !at) return undefined;
   const name = at.np ? at.np.stands ? undefined : at.np.name : at.t === 'pron' && /^(it|that)$/.test(at.low) ? t.memory.topic()?.name : undefined;
+  return name && partLike(t.sheet, name) ? name : undefined;
+}
+
+/** "knock the dent out of the tank", "solder the pinhole": work on a flaw is work on what has it. */
+const FLAW = /^(?:\w+ )?(dents?|cracks?|pinholes?|splits?|tears?|creases?|kinks?|burrs?|gouges?|leaks?|ridge|dings?)$/;
+function flawed(t: Telling, c: Clause): string | undefined {
+  const k = c.items.findIndex((i, n) => n > c.vi && /^(in|on|of|from|off)$/.test(i.low) && c.items[n + 1]?.np), np = c.items[k + 1]?.np;
+  const name = np && !np.stands ? np.name : (t.told.findLast(x => x.entry.kind === 'job' || x.entry.kind === 'finding')?.entry as { part?: string } | undefined)?.part ?? t.memory.topic()?.name;
   return name && partLike(t.sheet, name) ? name : undefined;
 }
 

@@ -47,8 +47,15 @@ export const work: Meaning = t => {
   if (FASTENING.test(base) && sat?.entry.kind === 'fit' && sat.entry.state !== 'off' && sat.clause === t.clauses[t.at - 1] && parts.every(p => p.name === (sat.entry as { part: string }).part)) return []; // "slid it back on and pinned it" says only how it is held
   const begun = isBegun(t, c);
   const product = productOf(t, c);
-  return parts.map(p => trim({ kind: 'work', part: p.name, action: action(base, c), done: begun ? false : undefined, product }) as Entry);
+  return [...parts.map(p => trim({ kind: 'work', part: p.name, action: action(base, c), done: begun ? false : undefined, product }) as Entry), ...(begun ? [] : broughtTo(c, parts[0]!.name))];
 };
+
+/** "reamed it to 1.2505 inches", "turned down to 30 mm": the size that the work brought it to. */
+function broughtTo(c: Clause, part: string): Entry[] {
+  const m = dims(c.items, 'measure').find(f => /^(in|mm)$/.test(f.value.unit) && !f.value.to), k = c.items.findIndex(i => i.f === m), base = c.verb!.base!;
+  const what = /^(bore|rebore|ream|hone|open|sleeve|line-bore)$/.test(base) ? 'bore' : /^(turn|grind|regrind|machine|part)$/.test(base) ? 'diameter' : undefined;
+  return m && what && (/^(to|at)$/.test(c.items[k - 1]?.low ?? '') || k === c.vi + 1) && !/\b(under|over|off|undersize|oversize)\b/.test(c.items.slice(k + 1).map(i => i.low).join(' ')) ? [{ kind: 'reading', part, what, value: m.value.value, unit: m.value.unit } as Entry] : [];
+}
 
 /** "rewiring the loom. Headlamps done": done as the work that was just told of; what is about half done is begun. */
 function sameDone(t: Telling, c: Clause): Entry[] | undefined {
@@ -88,7 +95,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
 };
 
 function action(base: string, c: Clause): string {
-  if (/^(knock|run|rough|whip|cobble|turn|make|bend|fold|rustle|machine)$/.test(base) && c.prt.includes('up') && base !== 'turn') return base === 'bend' || base === 'machine' ? base : 'make'; // "knocked up a new key"
+  if (/^(knock|run|whip|cobble|turn|make|bend|fold|rustle|machine)$/.test(base) && c.prt.includes('up') && base !== 'turn') return base === 'bend' || base === 'machine' ? base : 'make'; // "knocked up a new key"
   if (base === 'wheel') return 'clean'; // with a wire wheel
   if (base === 'face' && c.items[c.vi - 1]?.low === 'hard') return 'hardface';
   if (base === 'top' && c.prt.includes('up')) return 'fill';
@@ -117,7 +124,7 @@ function productOf(t: Telling, c: Clause): string | undefined {
   const w = withPhrase(t.sheet, after);
   if (w) return w;
   if (c.verb!.base === 'wheel') return 'wire wheel';
-  const from = /^(turn|make|knock|bend|cut|saw|fold|forge|carve|whittle|fabricate|machine|run|build)$/.test(c.verb!.base!) ? after.findIndex((i, k) => (i.low === 'from' || i.low === 'of' && after[k - 1]?.low === 'out') && after[k + 1]?.np) : -1;
+  const from = /^(turn|make|knock|bend|fold|forge|carve|whittle|fabricate|machine|run|build)$/.test(c.verb!.base!) ? after.findIndex((i, k) => (i.low === 'from' || i.low === 'of' && after[k - 1]?.low === 'out') && after[k + 1]?.np) : -1;
   if (from >= 0) return nounsFrom(t.sheet, after, from + 1); // "made from angle iron"
   const bath = after.findIndex((i, k) => (i.low === 'in' || i.low === 'into') && after[k + 1]?.np && isConsumable(after[k + 1]!.np!.said));
   if (bath >= 0) return nounsFrom(t.sheet, after, bath + 1);
@@ -208,11 +215,11 @@ function coated(t: Telling): Entry[] | undefined {
   }
   if (!/^(put|get|slap|throw|lay|brush|spray|rub|have|wipe|apply|roll|hit|shoot|dust|coat)$/.test(c.verb?.base ?? '')) return undefined;
   if (/^(hit|shoot|dust|coat|spray)$/.test(c.verb!.base!) && c.obj.length && /\bwith\b/.test(lowText(t))) {
-    const k = c.items.findIndex((i, n) => i.low === 'with' && c.items[n + 1]?.np && COATS[c.items[n + 1]!.np!.said.split(' ').at(-1)!]);
-    if (k >= 0) return c.obj.map(o => ({ kind: 'work', part: o.name, action: COATS[c.items[k + 1]!.np!.said.split(' ').at(-1)!]!, product: c.items[k + 1]!.np!.said }) as Entry);
+    const w = c.items.findIndex((i, n) => i.low === 'with' && c.items[n + 1]?.np), k = /^(coats?|layers?|lick|dose)$/.test(c.items[w + 1]?.np?.said ?? '') && c.items[w + 2]?.low === 'of' ? w + 2 : w; // "with two coats of enamel"
+    if (w >= 0 && c.items[k + 1]?.np && COATS[c.items[k + 1]!.np!.said.split(' ').at(-1)!]) return c.obj.map(o => ({ kind: 'work', part: o.name, action: COATS[c.items[k + 1]!.np!.said.split(' ').at(-1)!]!, product: c.items[k + 1]!.np!.said }) as Entry);
   }
   const stuff = c.items.find(i => i.np && i.from > c.verb!.from && COATS[i.np.said.split(' ').at(-1)!] && isConsumable(i.np.said));
-  if (!stuff || !/\b(coats?|layer|some|bit|lick)\b/.test(lowText(t))) return undefined;
+  if (!stuff || !/\b(coats?|layers?|some|bit|lick|smear|dab|blob|film|wipe|squirt|coating|splash|dose|plenty|spot|touch)\b/.test(lowText(t))) return undefined;
   const k = c.items.indexOf(stuff);
   const on = c.items.findIndex((i, n) => n > k && (i.low === 'on' || i.low === 'onto' || i.low === 'over'));
   const np = on >= 0 ? c.items[on + 1] : undefined;

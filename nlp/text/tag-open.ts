@@ -80,6 +80,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   const object = ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || past && /^(up|down|off|out|in|on)$/.test(next) || isNumberWord(next) && !bare;
   const opens = prev === undefined || prev === 'cc' || prev === 'mark' || prev === 'intj' || prev === 'adv' || prev === 'wh' || prev === 'sub';
   if (!bare && object && (opens || prev === 'noun')) return 'verb';
+  if (opens && bare && /^(up|out|off|down)$/.test(next) && ARTICLE.has(tokens[i + 2]?.low ?? '')) return 'verb'; // "…, wire up the tail lamps"
   if (opens && bare) {
     if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || /^(check|grease|oil|drain|test|clean|fit|time|plane|watch|turn|measure|paint|pack|weld|lap|file|seal)$/.test(low) && /^(again|after|every|up|over|later|tomorrow)$/.test(next)) return 'verb';
     if (/^(part|fastener)$/.test([...nounClasses(low)].find(k => k === 'part' || k === 'fastener') ?? '') && wholeStretch(tokens, i, solid)) return 'noun'; // "Rod bolts.": a headline and no order

@@ -30,7 +30,7 @@ function measuredTokens(found: readonly Found[]): Map<number, Tag> {
 }
 
 /** "etch primed", "hard faced", "grit blasted": how the work was done, before its verb. */
-const WAYS: Readonly<Record<string, RegExp>> = { etch: /^prim(ed|ing)$/, hard: /^fac(ed|ing)$/, wire: /^wheel(ed|ing|led|ling)$/, grit: /^blast(ed|ing)$/, bead: /^blast(ed|ing)$/, soda: /^blast(ed|ing)$/, shot: /^(blast|peen)(ed|ing)$/, vapour: /^blast(ed|ing)$/, silver: /^solder(ed|ing)$/, soft: /^solder(ed|ing)$/, spot: /^(weld|prim|fac)(ed|ing)$/, stitch: /^weld(ed|ing)$/, plug: /^weld(ed|ing)$/, spray: /^paint(ed|ing)$/, brush: /^paint(ed|ing)$/, hand: /^(paint|fil|scrap|lapp|ream)(ed|ing)$/, steam: /^clean(ed|ing)$/, jet: /^wash(ed|ing)$/, power: /^wash(ed|ing)$/, wet: /^(sand|flatt?)(ed|ing)$/, cold: /^(straighten|chisel|rivet)(ed|ing)$/, hot: /^(rivet|dipp|blu)(ed|ing)$/, flame: /^(cut|clean)(ting|ed|ing)?$/, gas: /^(weld|cut)(ted|ting|ed|ing)?$/, powder: /^coat(ed|ing)$/ };
+const WAYS: Readonly<Record<string, RegExp>> = { etch: /^primed$/, hard: /^faced$/, sand: /^cast$/, wire: /^wheel(led|ed)$/, grit: /^blasted$/, bead: /^blasted$/, soda: /^blasted$/, shot: /^(blast|peen)ed$/, vapour: /^blasted$/, silver: /^soldered$/, soft: /^soldered$/, spot: /^(weld|prim|fac)ed$/, stitch: /^welded$/, plug: /^welded$/, spray: /^painted$/, brush: /^painted$/, hand: /^(paint|fil|scrap|lapp|ream)ed$/, steam: /^cleaned$/, jet: /^washed$/, power: /^washed$/, wet: /^(sand|flatt?)ed$/, cold: /^(straighten|chisel|rivet)ed$/, hot: /^(rivet|dipp|blu)ed$/, flame: /^(cut|cleaned)$/, gas: /^(welded|cut)$/, powder: /^coated$/ };
 
 const lowAt = (tokens: readonly Token[], i: number): string => tokens[i]?.low ?? '';
 
@@ -45,6 +45,9 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (/^(red|green|blue|yellow|black|white|grey|gray|silver|cream|orange|maroon|brown)$/.test(low) && (prev === 'verb' || prev === 'be' && /^(with|from|at|where)$/.test(next) || prev === 'noun' && colours(tokens, tags, i)) && !nominal(tokens, i + 1, solid) && !isNumberWord(next)) return 'adj';
   if (/^(worse|worst)$/.test(low) && (prev === 'adj' || prev === 'noun' || prev === 'be')) return 'adj';
   if (next === 'permitting' || low === 'permitting') return 'adv';
+  if (/^(cut|pass|skim|lick)$/.test(low) && /^(light|fine|heavy|small|finishing|roughing|first|second|final|last|quick|thin|clean-up|cleanup|wee)$/.test(lowAt(tokens, i - 1)) && /^(off|across|over|along|from|down)$/.test(next)) return 'noun'; // "took a light cut off the face"
+  if (/^(one|other|ones|others)$/.test(lowAt(tokens, i - 1)) && /^(stays|stops|sits|sticks|binds|drags|rubs|leaks|clips|slides)$/.test(low) && (next === '' || /^(on|off|out|in|up|put|where|there|tight|loose|a|bad|badly|like|[.,;])$/.test(next))) return 'verb'; // "left one stays on"
+  if (low === 'far' && lowAt(tokens, i - 1) === 'so') return 'adv';
   if (low === 'other' && (isNumberWord(next) || /^\d+$/.test(next))) return 'adj';
   if (/^(right|now|well|okay)$/.test(low) && prev === undefined && /^(the|my|that|this|we|i)$/.test(next)) return 'adv';
   if (low === 'leaves' && /^(in|at)$/.test(next) && isNumberWord(lowAt(tokens, i + 2))) return 'verb';

@@ -1,5 +1,5 @@
 import { ENGLISH_VERBS } from './english.ts';
-import { BENCH_VERBS } from './bench-verbs.ts';
+import { BENCH_VERBS, DONE_NOUNS } from './bench-verbs.ts';
 import { IRREGULAR } from './irregular.ts';
 import { nounClasses } from './nouns.ts';
 
@@ -7,8 +7,8 @@ import { nounClasses } from './nouns.ts';
 export type VerbClass = 'off' | 'on' | 'hang' | 'tight' | 'work' | 'send' | 'arrive' | 'order' | 'buy' | 'quote' | 'stow' | 'measure' | 'begin' | 'stop' | 'find' | 'spend' | 'state' | 'say' | 'think' | 'move' | 'own' | 'help' | 'wait' | 'check' | 'fail';
 
 const BY_CLASS: Record<VerbClass, string> = {
-  off: 'decouple demount unclip uncap unjam unlash unseat unsolder unwrap pull remove unbolt unscrew dismount detach disconnect uncouple extract unpin unhook unhitch dismantle disassemble strip undo draw separate split whip yank haul prise pry wrestle lift take knock drive press punch tap pop slide drop tease chisel cut get unship withdraw jack crack slip beat tear back drift slack coax work',
-  on: 'fit install mount refit reinstall remount reattach attach replace swap bolt put press drive tap shrink slip slide drop seat screw thread pin rivet hook connect reconnect couple hitch assemble reassemble button pop stick nail clip slot lower lift set swing get drift home renew change lace reseat insert fasten marry bed secure ease knock feed push stand secure refasten wire lag exchange',
+  off: 'rip peel unshackle unhang unrivet unclamp unlace unlock unseat wrench winkle lever worm bash nurse manhandle hump shuck ditch offload unload decouple demount unclip uncap unjam unlash unseat unsolder unwrap pull remove unbolt unscrew dismount detach disconnect uncouple extract unpin unhook unhitch dismantle disassemble strip undo draw separate split whip yank haul prise pry wrestle lift take knock drive press punch tap pop slide drop tease chisel cut get unship withdraw jack crack slip beat tear back drift slack coax work',
+  on: 'bond dog locate fit install mount refit reinstall remount reattach attach replace swap bolt put press drive tap shrink slip slide drop seat screw thread pin rivet hook connect reconnect couple hitch assemble reassemble button pop stick nail clip slot lower lift set swing get drift home renew change lace reseat insert fasten marry bed secure ease knock feed push stand secure refasten wire lag exchange',
   hang: 'hang rehang tack mock offer prop perch rest dry-fit dryfit clamp lay sit wire zip-tie tie lash rig strap bungee',
   tight: 'tighten torque retorque retighten adjust readjust gap regap tension retension set reset snug nip preload cinch tweak pinch talk pull do run bring',
   work: `${BENCH_VERBS} bond rebond build clean paint prime grease oil weld grind machine seal mask unmask test rebuild drain fill flush sand blast sandblast scrape soak strip straighten hone ream bore rebore turn lap polish buff file drill tap solder braze patch pour re-pour repour
@@ -79,6 +79,12 @@ for (const base of [...IRREGULAR.keys(), 'trust', 'rely', 'exhibit', 'display', 
 for (const [word, base] of [['got', 'get'], ['fit', 'fit'], ['lit', 'light'], ['learnt', 'learn'], ['burnt', 'burn'], ['spelt', 'spell'], ['leant', 'lean'], ['proven', 'prove'], ['shrunken', 'shrink'], ['stripped', 'strip'], ['swelled', 'swell'], ['swollen', 'swell'], ['mic', 'mike'], ['mics', 'mike'], ['mikes', 'mike'], ['miked', 'mike'], ['welt', 'weld'], ['mated', 'mate']] as const) {
   const have = forms.get(word) ?? [];
   forms.set(word, [...have.filter(h => h.base !== base || h.form === 'base'), { base, form: 'past' }, { base, form: 'part' }]);
+}
+
+for (const [word, base] of DONE_NOUNS.trim().split(/[|\n]/).map(x => x.split(' ') as [string, string])) {
+  const have = forms.get(word) ?? [];
+  forms.set(word, [...have.filter(h => h.base !== base), { base, form: 'past' }, { base, form: 'part' }]);
+  classes.set(base, (classes.get(base) ?? new Set<VerbClass>()).add('work'));
 }
 
 const tradeForms: readonly string[] = [...forms.keys()], inShop: ReadonlySet<string> = new Set(tradeForms);

@@ -28,6 +28,7 @@ function named({ today, dir, line, m }: Say): Days {
   const [, lead, name, tail] = m;
   const wd = WEEKDAYS[name!]!;
   if (SHY.has(name!) && !lead && !/\b(?:on|by|till|til|until|since|from|to|thru|through|for|before|and|or|due|is|was|back|here|come|every|do|done|free|over|hot|dry|rain|frost|wind) $/.test(line.slice(0, m.index)) && !AFTER_DAY.test(line.slice(0, m.index)) && !new RegExp(`^(?: (?:to|through|thru) )? ?${WD}`).test(line.slice(m.index + m[0].length))) return undefined;
+  if (name === 'sat' && /\b(?:is|was|are|were|s) $/.test(line.slice(0, m.index)) && /^ (?:on|in|at|there|up|under|by|over|just|back|loose|down)\b/.test(line.slice(m.index + m[0].length))) return undefined; // "it is sat on two studs"
   if (tail === 'week') return one(nearest(today, wd, 'forward') + 7);
   if (tail === 'fortnight') return one(nearest(today, wd, 'forward') + 14);
   if (lead === 'last' || tail === 'gone' || tail === 'last' || tail === 'just gone') return one(nearest(today, wd, 'past'));

@@ -25,6 +25,7 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
   if (first.low === 'out') return second?.f || second?.low === 'at' || second?.low === 'for' || second?.low === 'to' || second?.low === 'of' && /^(true|round|square|stock|line|shape|date|production|balance|track|adjustment|alignment|tune|order|sync|phase|reach|sight)/.test(rest[2]?.low ?? '') ? undefined : 'off';
   if (first.low === 'apart') return 'off';
   if (first.low === 'back' && second?.t === 'prt' && /^(off|out|apart)$/.test(second.low) && !rest[2]?.np) return 'off'; // "so it's back off again"
+  if (first.low === 'back' && /^(under|underneath|beneath|round|around|over|behind)$/.test(second?.low ?? '') && (rest[2]?.t === 'pron' || rest[2]?.np && !isPlaceNoun(rest[2].np))) return 'on'; // "the axle's back under her"
   if (first.low === 'back') return second?.t === 'prt' && /^(on|in|together|up)$/.test(second.low) && !(rest[2]?.np && isPlaceNoun(rest[2].np) && !isKnownPart(t.sheet.ctx.parts, rest[2].np.name)) ? 'on' : undefined;
   if (first.low === 'together') return 'on';
   if (first.low === 'down') return /^(off|from|out)$/.test(second?.low ?? '') ? 'off' : undefined;
@@ -32,9 +33,10 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
 }
 
 /** "on", "in", "on the engine", "in its housing": in its place on the machine, not on a shelf, on order or in a bad way. */
-function seated(t: Telling, _c: Clause, rest: Clause['rest'], words: string): FitState | undefined {
+function seated(t: Telling, c: Clause, rest: Clause['rest'], words: string): FitState | undefined {
   const first = rest[0]!, second = rest[1];
-  if (first.low === 'in' && /^in (there|here)\b/.test(words)) return undefined;
+  if (first.low === 'in' && /^in (there|here)\b/.test(words)) return c.rest.some((i, k) => /^(on|by|with)$/.test(i.low) && c.rest[k + 1]?.np && (isFastener(c.rest[k + 1]!.np!.said) || HOLDERS.test(c.rest[k + 1]!.np!.said))) ? 'on' : undefined;
+  if (second?.np && first.low === 'in' && /^(its|their) /.test(second.low) && !isPlaceNoun(second.np)) return /\b(box|bag|wrapper|packet|packaging|crate)s?$/.test(second.np.said) ? undefined : 'on'; // "in its housing"
   if (second?.np) {
     if (first.low === 'in' && (isPlaceNoun(second.np) || /\b(bits|pieces?|half|two|tatters|ribbons|shape|order|nick|condition|fettle|state|trouble|water|oil)$/.test(second.np.said))) return undefined;
     if (first.low === 'in' && !second.np.known && !nounClasses(second.np.said.split(' ').at(-1)!).has('part')) return undefined; // in a chest, in a length of pipe: kept there
@@ -50,5 +52,6 @@ function seated(t: Telling, _c: Clause, rest: Clause['rest'], words: string): Fi
 function raised(c: Clause, rest: Clause['rest']): FitState | undefined {
   if (c.subj.some(s => s.machine || /\b(pressure|temp|temperature|price|compression|voltage|level|speed|revs|jack|current|window|time|rpm)s?$/.test(s.name))) return undefined;
   const tail = rest.slice(1).filter(i => i.t !== 'mark');
+  if (/^on (the |its |her |their |axle |jack |four |three |two )*(blocks|stands|axle stands|jacks|ramps|lift|hoist|cribbing|trestles|sleepers|horses|sawhorses)\b/.test(tail.map(i => i.low).join(' ')) && c.who !== undefined) return undefined; // "and she's up on blocks"
   return tail.every((i, k) => i.f?.dim === 'when' || i.t === 'cc' || /^(with|by|for|so)$/.test(i.low) || i.np && /^(with|by|for|on|of)$/.test(tail[k - 1]?.low ?? '') && !isPlaceNoun(i.np) || i.low === 'on' && tail[k + 1]?.np && (/^(its|their|the)\b/.test(tail[k + 1]!.low) || isFastener(tail[k + 1]!.np!.said) || HOLDERS.test(tail[k + 1]!.np!.said)) || i.low === 'of') ? 'on' : undefined;
 }

@@ -6,16 +6,16 @@ import { isFastener } from './fields.ts';
 import { HOLDERS, TEMPORARY, TRIED } from './fit-phrases.ts';
 import type { FitState } from './fit-state.ts';
 
-const OFF_ALONE = /^(pull|remove|unbolt|unscrew|dismount|detach|disconnect|uncouple|extract|unpin|unhook|unhitch|dismantle|disassemble|undo|unship|withdraw|yank|draw)$/;
-const OFF_WITH = /^(take|get|come|knock|drive|press|punch|tap|lift|slide|drop|pop|break|slip|draw|drag|haul|whip|prise|pry|wrestle|jack|crack|bring|have|cut|work|tease|coax|beat|chisel|drill|fall|split|strip|hoist|swing|drift|persuade|lower|twist|screw|roll|push|force|back|turn|let|ease|burn|put|hammer|shift|fetch)$/;
+const OFF_ALONE = /^(pull|remove|unbolt|unscrew|dismount|detach|disconnect|uncouple|extract|unpin|unhook|unhitch|dismantle|disassemble|undo|unship|withdraw|yank|draw|unshackle|unhang|unrivet|unclamp|unlace|unclip|demount|decouple|withdraw)$/;
+const OFF_WITH = /^(take|rip|peel|winkle|wrench|lever|worm|bash|nurse|manhandle|fish|dig|gas|heave|walk|tug|batter|saw|grind|torch|snap|unwind|get|come|knock|drive|press|punch|tap|lift|slide|drop|pop|break|slip|draw|drag|haul|whip|prise|pry|wrestle|jack|crack|bring|have|cut|work|tease|coax|beat|chisel|drill|fall|split|strip|hoist|swing|drift|persuade|lower|twist|screw|roll|push|force|back|turn|let|ease|burn|put|hammer|shift|fetch)$/;
 const ON_ALONE = /^(fit|install|mount|refit|reinstall|remount|reattach|attach|replace|reconnect|connect|reassemble|renew|reseat|swap|bolt|rivet|exchange|marry|mate|rehome|refasten|rehang)$/;
-const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thread|hook|get|set|lower|lift|push|knock|button|assemble|pop|stick|nail|couple|ease|pin|have|build|bring|seat|fasten|clip|pull|drift|swing|come|work|hammer|feed|turn|wind|hoist|snap|do|lay|roll|run|change|hitch|bed|fix|tie|close|hang|turn|spin|settle|bump|fire|sit)$/;
+const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thread|hook|get|set|lower|lift|push|knock|button|assemble|pop|stick|nail|couple|ease|pin|have|build|bring|seat|fasten|clip|pull|drift|swing|come|work|hammer|feed|turn|wind|hoist|snap|do|lay|roll|run|change|hitch|bed|fix|tie|close|hang|turn|spin|settle|bump|fire|sit|bond|dog|stitch|locate|spin|spring)$/;
 const TIGHT = /^(torque|retorque|tighten|retighten|adjust|readjust|gap|regap|tension|retension|preload|cinch)$/;
 const HELD = /^(hold|hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|cable-tie|tie|balance|strap|clamp|wedge|chock)$/;
 /** Ways of fastening that say nothing of for how long: the words around them do. */
 const FASTENS = /^(pin|screw|nail|clip|peg|hook|chain|tape|key|cotter|button)$/;
 /** Verbs whose "out" and "off" take no part away: "sorted the carb out", "shut the tap off". */
-const NOT_REMOVAL = /^(sort|check|figure|find|work|turn|give|hold|mark|lay|set|rough|measure|send|call|finish|square|level|top|start|shut|switch|leave|write|pick|pay|even|point|line|make|try|see|go|run|rule|miss|ask|order|stand|keep|put|show|read|try|kick|drain|fire|store|box|ship|post|mail|carry|rent|hire|lend|loan|head|figure|throw|chuck|toss|rig|let|look|help|bottom|max|wear|stretch|dish|map|draw|drop|slacken|loosen)$/;
+const NOT_REMOVAL = /^(blank|cap|mask|close|seal|plug|wall|fence|rope|rinse|wash|clean|wipe|brush|dust|blow|hose|steam|sort|check|figure|find|work|turn|give|hold|mark|lay|set|rough|measure|send|call|finish|square|level|top|start|shut|switch|leave|write|pick|pay|even|point|line|make|try|see|go|run|rule|miss|ask|order|stand|keep|put|show|read|try|kick|drain|fire|store|box|ship|post|mail|carry|rent|hire|lend|loan|head|figure|throw|chuck|toss|rig|let|look|help|bottom|max|wear|stretch|dish|map|draw|drop|slacken|loosen)$/;
 
 /** "a quarter turn", "one flat", "two clicks": brought to its adjustment by so much. */
 const ADJUSTS = /^(nip|snug|pinch|give|take|wind|turn|back|screw|tweak|slacken|ease|let|run|bring|draw|move|drop|crank)$/;
@@ -47,15 +47,19 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (OFF_ALONE.test(base) && (off || !/\b(up|down|back|together|on|in)\b/.test(prt))) return /^(pull|draw)$/.test(base) && (c.obj.length === 0 && !c.passive && c.verb!.form !== 'part' || base === 'draw' && /\b(on paper|sketch\w*|to scale|amps?)\b/.test(lowText(t))) && !off ? undefined : 'off';
   if (base === 'hang' && c.rest.some((i, k) => /^(on|off|from|in|by|behind|over|against)$/.test(i.low) && KEPT_ON.test(placeWords(c, k + 1)))) return undefined; // kept there, not held on the machine
   if (HELD.test(base) && c.ing && !on) return undefined;
+  if (base === 'sit' && c.passive && c.rest.some((i, k) => /^(on|by|with)$/.test(i.low) && c.rest[k + 1]?.np && (isFastener(c.rest[k + 1]!.np!.said) || HOLDERS.test(c.rest[k + 1]!.np!.said)))) return 'temporary'; // "is sat on two studs"
   if (base === 'sit' && (on || prt === '')) return on ? 'on' : c.subj.length > 0 && /\b(just|only) (sitting|sat)\b/.test(lowText(t)) && !c.rest.some(i => i.np && isPlaceNoun(i.np)) ? 'temporary' : undefined;
   if (OFF_WITH.test(base) && off) return loosening(base, c, prt) ? 'off' : undefined;
   if (HELD.test(base)) return /\b(on|in|up|back|over|down)\b/.test(prt) && !(/^(on|to|from|in|by|against|over|behind|under)$/.test(c.rest[0]?.low ?? '') && KEPT_ON.test(placeWords(c, 0))) || TEMPORARY.test(lowText(t)) && base !== 'hang' || toward && !/^(rest|wire|tie|clamp|wedge|strap)$/.test(base) ? 'temporary' : base === 'hang' && !c.rest.some((i, k) => (i.t === 'prep' || i.t === 'prt' && c.rest[k + 1]?.np) && !/^(with|for|by)$/.test(i.low)) ? 'temporary' : undefined;
   if (base === 'thread' && /^(on|onto)$/.test(c.rest[0]?.low ?? '') && /\b(wire|string|rope|cord|twine|nail|rod|stick)\b/.test(placeWords(c, 1))) return undefined; // kept on a wire
-  if (base === 'lay' && on) return 'on';
+  if (base === 'lay' && on && !wentOff(t)) return 'on';
   if (ON_ALONE.test(base)) return 'on';
   if (FASTENS.test(base) && (c.passive || c.obj.length > 0) && TEMPORARY.test(lowText(t))) return 'temporary';
   if (base === 'run' && /\bon the\b/.test(lowText(t)) && TRIED.test(lowText(t))) return 'tried';
   if (base === 'drop' && /\bright in|in like\b/.test(lowText(t))) return 'on';
+  if (base === 'drop' && prt === '' && c.obj.length > 0 && c.obj.every(o => DROPPED.test(o.name)) && !c.rest.some(i => i.np || /^(in|into|on|onto)$/.test(i.low))) return 'off'; // "dropped the sump"
+  if (SEATS.test(base) && (c.passive || c.obj.length > 0) && /\b(flush|home|square|up tight|hard home|fully in|to the shoulder|to depth)\b/.test(lowText(t))) return 'on'; // "seal tapped flush"
+  if (/^(press|slide|slip|drive|shrink|drop|fit|pull|tap|push|thread|ease)$/.test(base) && c.obj.length > 0 && c.rest.some((i, k) => i.low === 'over' && c.rest[k + 1]?.np && !isPlaceNoun(c.rest[k + 1]!.np!))) return 'on'; // "pressed a sleeve over the groove"
   if (ON_WITH.test(base) && on && !(/\b(off|out|apart)\b/.test(prt))) return putting(base, c, prt, toward) ? 'on' : undefined;
   if ((c.obj.length || c.passive) && (isClass(base, 'stow') || isClass(base, 'on') || isClass(base, 'hang') || base === 'get' || base === 'have') && TO_SEE.test(lowText(t))) return 'tried';
   return carried(t, c, base, prt);
@@ -74,6 +78,13 @@ function carried(t: Telling, c: Clause, base: string, prt: string): FitState | u
 
 /** "pulled the head down", "brought the nuts down in three goes": tightened onto its seat. */
 const pulledDown = (c: Clause, base: string, prt: string): boolean => /^(pull|draw|bring)$/.test(base) && /^(down|up tight)\b/.test(prt) && [...c.obj, ...c.subj].some(o => /\b(head|caps?|nuts?|bolts?|studs?|flange|cover|manifold|bearings?|barrel|gland|clamps?|screws?)$/.test(o.name));
+
+/** "swung the boom off and laid it on two sleepers": what was just taken off is put down, not on. */
+const wentOff = (t: Telling): boolean => { const last = t.told.at(-1)?.entry, c = t.clause; return last?.kind === 'fit' && last.state === 'off' && c.obj.length > 0 && c.obj.every(o => o.carried || o.name === last.part) && !/\bback\b/.test(c.prt.join(' ')) && c.rest.some((i, k) => /^(on|in|over|across|against|under|onto|into)$/.test(i.low) && c.rest[k + 1]?.np); };
+
+/** What hangs under a machine, and is dropped to get it off. */
+const DROPPED = /\b(sump|pan|oil pan|transmission|gearbox|trans|tank|axle|diff|differential|exhaust|subframe|driveshaft|drive shaft|propshaft|prop shaft|muffler|silencer|skid plate|belly pan|transfer case|final drive)s?$/;
+const SEATS = /^(tap|press|drive|knock|push|seat|pull|drift|bump)$/;
 
 const KEPT_ON = /\b(door|wall|nail|hook|peg|rafters?|fence|rack|shed|barn|tree|loft|gate|shelf|bench|post|stall|line|clothesline)\b/;
 const placeWords = (c: Clause, k: number): string => c.rest.slice(k, k + 3).map(i => i.low).join(' ');
@@ -110,7 +121,7 @@ function putting(base: string, c: Clause, prt: string, toward: boolean): boolean
   if (base === 'get') return c.obj.length > 0 && /\b(on|in|back|together)\b/.test(prt) && !/\bback\b$/.test(prt);
   if (base === 'have') return c.obj.length > 0 && /\b(on|in)\b/.test(prt);
   if (base === 'do') return /up/.test(prt) && (c.obj.length > 0 || c.passive);
-  if (base === 'pull' || base === 'bring') return /\b(together|up tight|in)\b/.test(prt);
+  if (base === 'pull' || base === 'bring') return /\b(together|up tight|in)\b/.test(prt) || base === 'pull' && /\bon\b/.test(prt) && (c.passive || c.obj.length > 0);
   if (/^(spin|slip)$/.test(base) && !c.obj.length && !c.passive) return false; // "it had spun in its housing"
   if (/^(turn|change|run|work|close|build|swing|lift|hoist|roll|tie|fire)$/.test(base)) return /\b(in|on|back|together)\b/.test(prt) && c.obj.length > 0 && !toward;
   if (base === 'set' || base === 'sit' || base === 'lay') return /\b(in|on|back)\b/.test(prt);

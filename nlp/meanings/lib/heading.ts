@@ -17,5 +17,5 @@ const isList = (c: Clause): boolean => c.join === ':' && !c.verb && c.pred === '
 
 function words(t: Telling, c: Clause): string | undefined {
   const says = lowText(t, c).replace(/ ?:$/, '').replace(/\b(today|tonight|this (morning|afternoon|evening|week)|yesterday|so far|now|on \w+day)\b/g, '').replace(/\s+/g, ' ').trim();
-  return says && says.split(' ').length <= 4 ? says : undefined;
+  return says && says.split(' ').length <= 9 ? says : undefined;
 }
