@@ -8,6 +8,7 @@ import { askToDraw } from './draw-named.ts';
 import { helpHere } from './help-here.ts';
 import { hoistSaid, readHoist } from './hoist-said.ts';
 import { awaySaid, hoursSaid } from './hours-said.ts';
+import { listAsked } from './list-asked.ts';
 import { orderRefused } from './refuse.ts';
 import { readDropped, ruleDropped } from './rule-dropped.ts';
 import { soundsSupposed } from './supposed.ts';
@@ -16,7 +17,7 @@ import { supposed } from './what-if.ts';
 
 /** What words about the plan can mean, before they are read as a note: none of it is said of the shop. Undefined: none of these. */
 export const aboutThePlan = (turn: Turn, ways: { readAndRecord: ReadAndRecord; recorded: Recorded }): TurnOut | undefined =>
-  drawAsked(turn) ?? orderRefused(turn) ?? ruleDropped(turn, ways.recorded) ?? hoursSaid(turn) ?? awaySaid(turn) ?? hoistSaid(turn) ?? orderByAsked(turn) ?? aheadAsked(turn) ?? supposed(turn) ?? chanceOf(turn, ways.recorded) ?? coatMeasured(turn, ways.recorded) ?? helpHere(turn, ways);
+  drawAsked(turn) ?? orderRefused(turn) ?? ruleDropped(turn, ways.recorded) ?? hoursSaid(turn) ?? awaySaid(turn) ?? hoistSaid(turn) ?? orderByAsked(turn) ?? aheadAsked(turn) ?? listAsked(turn, ways.recorded) ?? supposed(turn) ?? chanceOf(turn, ways.recorded) ?? coatMeasured(turn, ways.recorded) ?? helpHere(turn, ways);
 
 /** A chance by a day is asked in words that a note's reader would take for a thing's. */
 function chanceOf(turn: Turn, recorded: Recorded): TurnOut | undefined {

@@ -7,6 +7,7 @@ import { sayDue } from './due.ts';
 import { sayFinish } from './finish.ts';
 import { sayForecast, sayPicture } from './forecast.ts';
 import { sayHistory } from './history.ts';
+import { sayList } from './list.ts';
 import { sayNext } from './next.ts';
 import { sayOrderBy } from './order-by.ts';
 import { sayProvisional } from './provisional.ts';
@@ -36,6 +37,7 @@ export function sayAnswer(a: Answer, saying: Saying): Spoken {
     case 'whatIf': return sayWhatIf(a, saying);
     case 'orderBy': return sayOrderBy(a, saying);
     case 'ahead': return sayAhead(a, saying);
+    case 'list': return sayList(a, saying);
     case 'picture': return sayPicture(a);
     case 'sum': return saySum(a);
   }

@@ -68,9 +68,13 @@ export interface WhatIfAnswer {
 export interface OrderByAnswer { kind: 'orderBy'; item?: string; items: { item: string; by: string; late?: boolean }[]; why?: string }
 /** The work as it is laid out, day by day; `from`, `to`: what was asked for. `stuck`: works that can't be given a day. */
 export interface AheadAnswer { kind: 'ahead'; from?: string; to?: string; days: { day: string; works: string[] }[]; stuck: string[]; why?: string }
+/** What of the shop is so: away for work, left alone to cure, in an order of the person's own, in need of a second pair of hands. `until`: YYYY-MM-DD. */
+export type ListOf = 'out' | 'curing' | 'rules' | 'hands';
+export interface ListItem { what: string; machine?: string; where?: string; do?: string; until?: string; /** By the usual time of what was laid on, not by the person's word. */ usual?: boolean; /** A rule that holds up nothing any more. */ met?: boolean }
+export interface ListAnswer { kind: 'list'; of: ListOf; items: ListItem[] }
 export interface PictureAnswer { kind: 'picture'; part: string; files: string[] }
 export type Answer =
   | BlockedAnswer | BuyAnswer | NextAnswer | WhereAnswer | WasHowAnswer | ProvisionalAnswer | DueAnswer | HistoryAnswer | SpentAnswer
-  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | OrderByAnswer | AheadAnswer | PictureAnswer | SumAnswer;
+  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | OrderByAnswer | AheadAnswer | ListAnswer | PictureAnswer | SumAnswer;
 
 export type AnswerOf<K extends Answer['kind']> = Extract<Answer, { kind: K }>;
