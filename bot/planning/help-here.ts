@@ -23,7 +23,7 @@ const GONE = [
   new RegExp(`${start}${WHO}(?:'s| is| are| has|'ve| have) (?:just )?(?:gone(?: home| off| again)?|left(?: again)?|had to (?:go|leave)|off home|not (?:here|coming)(?: any ?more| today| after all)?)(?: now| again| today)*$`, 'i'),
   new RegExp(`${start}${WHO} (?:just )?(?:left|went home|had to (?:go|leave)|can't make it|isn't coming|didn't (?:come|show(?: up)?))(?: now| today| again| after all)*$`, 'i'),
   new RegExp(`${start}(?:i'm|i am) (?:on my own|all alone|alone|by myself|working alone|single[- ]handed)(?: here| now| again| today| this (?:morning|afternoon|evening))*$`, 'i'),
-  new RegExp(`${start}(?:there's |i've got |got |i have )?(?:no help|nobody to help(?: me)?|no one to help(?: me)?|nobody here(?: to help)?)(?: here| now| again| today)*$`, 'i'),
+  new RegExp(`${start}(?:there's |i've got |got |i have )?(?:no (?:help(?:er)?|hands)|nobody to help(?: me)?|no one to help(?: me)?|nobody here(?: to help)?)(?: here| now| again| today)*$`, 'i'),
 ];
 /** Spoken of before; that they help, or that help was here to go, must be known. */
 const SPOKEN_OF = /^(?:he|she|they)$/i;

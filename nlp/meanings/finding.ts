@@ -13,7 +13,7 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 export const finding: Meaning = t => {
   const c = t.clause;
   if (c.asks || c.sub && /^(if|unless|until|till|before|after|once|that|which|who|whether|so|how|what|where|why|when|than|as)$/.test(c.sub)) return undefined;
-  if (c.who === 'it' && /\b(too|got|getting|was|is) (too )?(cold|dark|late|wet|hot|windy|damp) (to|out|for|in here)\b/.test(lowText(t))) return undefined;
+  if (c.who === 'it' && /(?:\b(?:too|got|getting|was|is|turned)|'s) (?:too |pretty |very |fierce |bitter |awful )?(?:cold|dark|late|wet|hot|windy|damp|dry|warm|chilly|frosty|miserable|muggy|freezing|raw|close|light) (?:to|out|outside|outdoors|for|in here|out there|today|tonight|this (?:morning|evening|afternoon))\b/.test(lowText(t))) return undefined;
   if (/\bdone for (the (day|night|evening|week|year)|today|tonight|now)\b/.test(lowText(t)) || /^(that|this) ?('s|is) (me|us)\b/.test(lowText(t))) return undefined; // "that's me done for the night"
   if (underIf(t)) return undefined;
   if (/\blet's\b/.test(lowText(t))) return undefined; // said for the sake of it

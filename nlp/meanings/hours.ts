@@ -11,6 +11,7 @@ const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to
 /** Time spent: "two hours on the sweep", "spent an hour scraping", "that took me three hours"; a sum so far where it says so. */
 export const hours: Meaning = t => {
   const c = t.clause;
+  if (/^(something|anything|what)$/.test(c.who ?? '') || /^(something|anything)\b/.test(lowText(t))) return undefined; // "something for inside, twenty minutes" asks for a job
   if (c.neg || c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|before|when|once)$/.test(c.sub)) return undefined;
   const text = lowText(t);
   if (meter(t)) return undefined;

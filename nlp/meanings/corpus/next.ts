@@ -4,6 +4,8 @@ export const NEXT_CORPUS: AskCorpus = {
   phrases: [
     { text: "what have i got that'll fill twenty minutes while the load shifts round", asks: [{ kind: 'next', minutes: 20 }] },
     { text: 'In the circumstances, what may usefully be done under cover within the hour?', asks: [{ kind: 'next', minutes: 60, place: 'indoors' }] },
+    { text: 'something for inside, twenty minutes', asks: [{ kind: 'next', minutes: 20, place: 'indoors' }] },
+    { text: "it's wet out, what can I do", asks: [{ kind: 'next' }] },
     { text: "it's dry, what'll I do outside?", asks: [{ kind: 'next', place: 'outdoors' }] },
     { text: 'School bus is at ten to three so call it forty minutes, what can I knock off outside?', asks: [{ kind: 'next', minutes: 40, place: 'outdoors' }] },
     { text: "I've half an hour before tea, what's a job I could get done?", asks: [{ kind: 'next', minutes: 30 }] },

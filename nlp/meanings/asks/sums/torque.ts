@@ -95,7 +95,7 @@ export const TORQUE: SumKind = {
     /\bwhat (?:should|does|will) (?:the |my )?(?:torque )?wrench (?:say|read|be set)/,
     /\bwhats (?:it|that|this|she|they|that one|one of those|those) (?:want|take|get|need|pull(?:ed)? to|tighten to|go to|torque(?: to)?)(?: to)?\b/,
   ],
-  unless: /\b(?:to (?:break|snap|shear|fail)|what was|what were|did i (?:torque|do|pull|set|tighten)|had i|whatd i|torque was|(?:was|were) (?:it |they |that )?torqued|before i (?:took|pulled)|convert|torqued (?:the|it|them) to)\b/,
+  unless: /\b(?:what (?:can|could|should|shall|do|would) i do(?= ?(?:$|[?.,;]|now|next|first|today|in|inside|while|with|about))|to (?:break|snap|shear|fail)|what was|what were|did i (?:torque|do|pull|set|tighten)|had i|whatd i|torque was|(?:was|were) (?:it |they |that )?torqued|before i (?:took|pulled)|convert|torqued (?:the|it|them) to)\b/,
   given,
   needs: ['size', 'grade', 'surface'],
   telling: [['size', 'grade']],
