@@ -1,4 +1,6 @@
 import { nameKey } from '../../domain/model/names.ts';
+import { remembered } from '../../domain/model/remembered.ts';
+import { byList } from '../dimensions/part/by-list.ts';
 import { singular } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
 import { type Sound, soundOf } from './phones.ts';
@@ -9,6 +11,8 @@ export interface ExpectedName {
   /** The words in the singular. */
   bare: readonly string[];
   sound: Sound;
+  /** Its consonants as they may be heard. */
+  like: readonly string[];
 }
 
 /** The names that may be heard, found by their sound so that looking does not grow with how many there are. */
@@ -22,17 +26,19 @@ export interface Expected {
   near(sound: Sound): readonly ExpectedName[];
 }
 
-const cache = new WeakMap<readonly string[], Expected>();
+/** A list that grew by a name is listened to for that name alone. */
+const expectedName = remembered((key: string): ExpectedName => {
+  const words = key.split(' '), sound = soundOf(words);
+  return { words, bare: words.map(singular), sound, like: likeKeys(sound.row) };
+});
 
-/** The index of a list of names; kept for as long as the list itself, so hand in the same array. */
-export function expectedNames(names: readonly string[]): Expected {
-  const have = cache.get(names);
-  if (have) return have;
+/** The index of a list of names. */
+export const expectedNames = byList((names): Expected => {
   const entries = new Map<string, ExpectedName>();
   const add = (words: readonly string[]): void => {
     const key = words.join(' ');
     if (entries.has(key) || !words.every(w => /^[a-z'’-]+$/.test(w))) return;
-    entries.set(key, { words, bare: words.map(singular), sound: soundOf(words) });
+    entries.set(key, expectedName(key));
   };
   for (const name of names) {
     if (!nameKey(name)) continue;
@@ -43,15 +49,13 @@ export function expectedNames(names: readonly string[]): Expected {
     if (words.length > 1) for (const w of words) if (w.length >= 5 && !SIDES.has(w)) add([w]);
   }
   const table = new Map<string, ExpectedName[]>();
-  for (const e of entries.values()) for (const key of likeKeys(e.sound.row)) { const list = table.get(key); if (list) list.push(e); else table.set(key, [e]); }
+  for (const e of entries.values()) for (const key of e.like) { const list = table.get(key); if (list) list.push(e); else table.set(key, [e]); }
   const whole = new Map<string, ExpectedName>();
   for (const e of [...entries.values()].reverse()) { const letters = e.words.join('').replace(/-/g, ''); if (letters.length >= 6) { whole.set(letters, e); whole.set(letters.replace(/s$/, ''), e); } }
   const byWord = new Map<string, ExpectedName[]>();
   for (const e of entries.values()) if (e.words.length > 1) for (const w of new Set(e.bare)) { const list = byWord.get(w); if (list) list.push(e); else byWord.set(w, [e]); }
-  const index: Expected = { holding: word => { const list = byWord.get(word) ?? NONE; return list.length > 100 ? NONE : list; }, joined: letters => whole.get(letters) ?? whole.get(letters.replace(/s$/, '')), size: entries.size, near: sound => [...new Set(likeKeys(sound.row).flatMap(key => table.get(key) ?? NONE))] };
-  cache.set(names, index);
-  return index;
-}
+  return { holding: word => { const list = byWord.get(word) ?? NONE; return list.length > 100 ? NONE : list; }, joined: letters => whole.get(letters) ?? whole.get(letters.replace(/s$/, '')), size: entries.size, near: sound => [...new Set(likeKeys(sound.row).flatMap(key => table.get(key) ?? NONE))] };
+});
 const NONE: readonly ExpectedName[] = [];
 
 /**

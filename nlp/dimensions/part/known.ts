@@ -1,4 +1,5 @@
 import { isCompoundHalf, nameKey, nameWords } from '../../../domain/model/names.ts';
+import { byList } from './by-list.ts';
 import { oneSpelling } from '../../words/spelt.ts';
 
 /** The shop's names, indexed by word so that looking one up does not grow with how many there are. */
@@ -21,12 +22,8 @@ export interface KnownNames {
 /** More choices than this are no choice: the name stays as it was said. */
 const MOST = 40;
 
-const cache = new WeakMap<readonly string[], KnownNames>();
-
-/** The index of a list of names; kept for as long as the list itself, so hand in the same array. */
-export function knownNames(names: readonly string[]): KnownNames {
-  const have = cache.get(names);
-  if (have) return have;
+/** The index of a list of names. */
+export const knownNames = byList((names): KnownNames => {
   const lows = new Set(names.map(n => n.toLowerCase()));
   const wordsOf = new Map<string, readonly string[]>();
   const byKey = new Map<string, string>(), bySpelling = new Map<string, string>(), byWord = new Map<string, string[]>();
@@ -41,7 +38,7 @@ export function knownNames(names: readonly string[]): KnownNames {
     longest = Math.max(longest, key.split(' ').length, name.split(/[\s-]+/).length);
     for (const w of words) { const list = byWord.get(w); if (list) list.push(name); else byWord.set(w, [name]); }
   }
-  const index: KnownNames = {
+  return {
     exact: key => byKey.get(key),
     spelt: key => bySpelling.get(oneSpelling(key)),
     holding: (words, head) => {
@@ -59,9 +56,7 @@ export function knownNames(names: readonly string[]): KnownNames {
     longest,
     words: byWord,
   };
-  cache.set(names, index);
-  return index;
-}
+});
 
 const NO_NAMES: readonly string[] = [];
 /** Whether the shop has a part of this name, word for word in lower case; does not grow with how many there are. */
