@@ -3,7 +3,7 @@ import type { NearMiss } from '../../domain/model/reading.ts';
 import type { Clause, Thing } from '../clauses/clause.ts';
 import type { Memory } from '../clauses/memory.ts';
 import { textOf } from '../dimensions/part/text-of.ts';
-import type { Sheet } from '../types.ts';
+import type { Sheet, Token } from '../types.ts';
 
 /** What a meaning is shown: one clause, with the note around it. */
 export interface Telling {
@@ -29,8 +29,20 @@ export type Meaning = (t: Telling) => Entry[] | undefined;
 export const clauseText = (t: Telling, c: Clause = t.clause): string =>
   textOf(t.sheet, c.from, c.to).replace(/^[\s,;:.!?–—-]+|[\s,;:.!?–—-]+$/g, '');
 
-/** Low-case words of a clause with mended words, joined by a space: for tests of fixed phrases. */
-export const lowText = (t: Telling, c: Clause = t.clause): string => t.sheet.tokens.slice(c.from, c.to).map(x => x.low).join(' ').replace(/ (?='(?:s|d|ll|re|ve|m)\b)/g, '').replace(/[ .,;:!?–—-]+$/, '');
+const lows = new WeakMap<readonly Token[], Map<number, string>>();
+
+/** Low-case words of a clause with mended words, joined by a space: for tests of fixed phrases. Every meaning asks for them, so they are kept with the note. */
+export function lowText(t: Telling, c: Clause = t.clause): string {
+  const { tokens } = t.sheet, place = c.from * (tokens.length + 1) + c.to;
+  let kept = lows.get(tokens);
+  if (!kept) lows.set(tokens, kept = new Map());
+  const have = kept.get(place);
+  if (have !== undefined) return have;
+  const made = lowWords(tokens, c);
+  kept.set(place, made);
+  return made;
+}
+const lowWords = (tokens: readonly Token[], c: Clause): string => tokens.slice(c.from, c.to).map(x => x.low).join(' ').replace(/ (?='(?:s|d|ll|re|ve|m)\b)/g, '').replace(/[ .,;:!?–—-]+$/, '');
 
 /** The things a deed was done to: the object, or the subject of a passive or of a verb that stands alone. */
 export function patients(c: Clause): Thing[] {

@@ -20,10 +20,11 @@ export interface Expected {
   size: number;
   /** A name whose letters run together are these, in the singular or as said. */
   joined(letters: string): ExpectedName | undefined;
-  /** Names of several words that hold this word, in the singular; none where so many do that it tells nothing. */
-  holding(word: string): readonly ExpectedName[];
-  /** Names whose consonants are those of the sound, but for one. */
-  near(sound: Sound): readonly ExpectedName[];
+  /**
+   * Names about as long to hear as the sound whose consonants are its own but for one, and those of several words that hold one of these, in the
+   * singular; not where so many hold it that it tells nothing.
+   */
+  near(sound: Sound, words: readonly string[]): Set<ExpectedName>;
 }
 
 /** A list that grew by a name is listened to for that name alone. */
@@ -54,15 +55,27 @@ export const expectedNames = byList((names): Expected => {
   for (const e of [...entries.values()].reverse()) { const letters = e.words.join('').replace(/-/g, ''); if (letters.length >= 6) { whole.set(letters, e); whole.set(letters.replace(/s$/, ''), e); } }
   const byWord = new Map<string, ExpectedName[]>();
   for (const e of entries.values()) if (e.words.length > 1) for (const w of new Set(e.bare)) { const list = byWord.get(w); if (list) list.push(e); else byWord.set(w, [e]); }
-  return { holding: word => { const list = byWord.get(word) ?? NONE; return list.length > 100 ? NONE : list; }, joined: letters => whole.get(letters) ?? whole.get(letters.replace(/s$/, '')), size: entries.size, near: sound => [...new Set(likeKeys(sound.row).flatMap(key => table.get(key) ?? NONE))] };
+  const holding = (word: string): readonly ExpectedName[] => { const list = byWord.get(word) ?? NONE; return list.length > 100 ? NONE : list; };
+  return { joined: letters => whole.get(letters) ?? whole.get(letters.replace(/s$/, '')), size: entries.size, near: (sound, words) => aboutAsLong(sound, [...likeKeys(sound.row).map(key => table.get(key) ?? NONE), ...words.map(holding)]) };
 });
 const NONE: readonly ExpectedName[] = [];
+
+/** Names of which there is neither much more nor much less to hear. */
+function aboutAsLong(sound: Sound, lists: readonly (readonly ExpectedName[])[]): Set<ExpectedName> {
+  const out = new Set<ExpectedName>(), most = .4 * sound.heavy;
+  for (const list of lists) for (const name of list) if (Math.abs(name.sound.heavy - sound.heavy) <= most) out.add(name);
+  return out;
+}
+
+/** The sounds that are heard for one another go by the first of them; those that come and go by none. */
+const GROUP: ReadonlyMap<string, string> = new Map(['pbfv', 'tdT', 'kg', 'szSCJ', 'mn', 'lr'].flatMap(g => [...g].map((c): [string, string] => [c, g[0]!])).concat([...'aeiouhywR'].map(c => [c, ''])));
 
 /**
  * The consonants of a row by the groups that are heard for one another, and that row with each one left out: two rows that differ in one consonant have
  * one of these in common. Sounds that come and go (R, H, W, Y) are not counted.
  */
 function likeKeys(row: string): string[] {
-  const groups = row.replace(/[aeiouhywR]/g, '').replace(/[pbfv]/g, 'p').replace(/[tdT]/g, 't').replace(/[kg]/g, 'k').replace(/[szSCJ]/g, 's').replace(/[mn]/g, 'm').replace(/[lr]/g, 'l');
+  let groups = '';
+  for (const phone of row) groups += GROUP.get(phone) ?? phone;
   return [...new Set([groups, ...Array.from(groups, (_, at) => groups.slice(0, at) + groups.slice(at + 1))])];
 }

@@ -86,8 +86,7 @@ function saidRight(tokens: readonly Token[], at: number, parts: KnownNames, mach
 function nameFor(run: Run, expected: Expected): Hit | undefined {
   const { words, sound } = run;
   let best: Hit | undefined, rival = false;
-  for (const name of new Set([...expected.near(sound), ...(words.length > 1 ? run.bare.flatMap(w => expected.holding(w)) : [])])) {
-    if (Math.abs(name.sound.heavy - sound.heavy) > .4 * sound.heavy) continue;
+  for (const name of expected.near(sound, words.length > 1 ? run.bare : [])) {
     const cap = mostAllowed(run, name);
     if (cap <= 0) continue;
     const d = apart(sound, name.sound, cap);

@@ -18,12 +18,16 @@ export interface Run {
   /** Those of `bare` that are words as they stand. */
   plain: ReadonlySet<string>;
   /** Whether a part plainly stands here. */
-  slot: 'sure' | 'may' | undefined;
+  readonly slot: 'sure' | 'may' | undefined;
 }
 
 export function runAt(tokens: readonly Token[], at: number, n: number): Run {
   const words = tokens.slice(at, at + n).map(t => t.low), bare = words.map(singular);
-  return { tokens, at, n, words, bare, sound: soundOf(words), plain: new Set(bare.filter(isWord)), slot: partSlot(tokens, at, n) };
+  let slot: Run['slot'], looked = false;
+  return {
+    tokens, at, n, words, bare, sound: soundOf(words), plain: new Set(bare.filter(isWord)),
+    get slot() { if (!looked) { looked = true; slot = partSlot(tokens, at, n); } return slot; }, // few runs come near enough to a name for it to matter
+  };
 }
 
 /** Whether a name can have been said here: words in one breath, none of which parts one phrase from the next. */

@@ -57,19 +57,19 @@ export function soundOf(words: readonly string[]): Sound {
   return { row, codes, heavy: weightOf(row), costs: Float64Array.from(codes, (_, at) => weight(row[at]!, row, at)) };
 }
 
-const VOWEL = /[aeiou]/;
+const isVowel = (p: string): boolean => p !== '' && 'aeiou'.includes(p);
 const NEAR: ReadonlyMap<string, number> = new Map(Object.entries({
   pb: .35, td: .35, kg: .35, fv: .35, sz: .15, CJ: .35, CS: .4, sS: .4, zS: .4, sC: .5, zJ: .5, tC: .5, dJ: .5, kC: .6, Tf: .35, Tt: .5, Td: .4, Ts: .4, Tv: .4, Tz: .5, mn: .4, lr: .6, rw: .4, lw: .5, fp: .5, vb: .5, vw: .5, kt: .7, gd: .7, pt: .8, pk: .8, bd: .8, rR: .2, lR: .6,
 }).flatMap(([k, v]) => [[k, v], [k[1]! + k[0]!, v]] as [string, number][]));
 
 const weight = (p: string, row: string, at: number): number =>
-  VOWEL.test(p) ? .3 : p === 'R' ? .2 : p === 'h' || p === 'y' ? .3 : p === 'w' ? .5
-    : p === 'l' && VOWEL.test(row[at - 1] ?? '') && !VOWEL.test(row[at + 1] ?? '') ? .5
-      : (p === 's' || p === 'z') && at === row.length - 1 ? .3 : (p === 't' || p === 'd') && !VOWEL.test(row[at + 1] ?? '') ? .5 : p === 'n' || p === 'm' ? .7 : 1;
+  isVowel(p) ? .3 : p === 'R' ? .2 : p === 'h' || p === 'y' ? .3 : p === 'w' ? .5
+    : p === 'l' && isVowel(row[at - 1] ?? '') && !isVowel(row[at + 1] ?? '') ? .5
+      : (p === 's' || p === 'z') && at === row.length - 1 ? .3 : (p === 't' || p === 'd') && !isVowel(row[at + 1] ?? '') ? .5 : p === 'n' || p === 'm' ? .7 : 1;
 
 function change(a: string, b: string): number {
   if (a === b) return 0;
-  const va = VOWEL.test(a), vb = VOWEL.test(b);
+  const va = isVowel(a), vb = isVowel(b);
   if (va && vb) return .25;
   if (va !== vb) return (a === 'l' || b === 'l' || a === 'R' || b === 'R') ? .5 : 1.2;
   return NEAR.get(a + b) ?? 1;
@@ -78,12 +78,21 @@ function change(a: string, b: string): number {
 const CHANGE = Array.from({ length: 128 }, (_, a) => Float64Array.from({ length: 128 }, (__, b) => change(String.fromCharCode(a), String.fromCharCode(b))));
 
 /** How much there is to hear in a row of phones. */
-export const weightOf = (row: string): number => [...row].reduce((sum, p) => sum + (VOWEL.test(p) ? .4 : p === 'R' || p === 'h' ? .3 : 1), 0);
+export function weightOf(row: string): number {
+  let sum = 0;
+  for (const p of row) sum += isVowel(p) ? .4 : p === 'R' || p === 'h' ? .3 : 1;
+  return sum;
+}
+
+/** Room for the count, kept from one to the next. */
+let rows: [Float64Array, Float64Array] = [new Float64Array(64), new Float64Array(64)];
 
 /** The cost of turning one row into the other over the weight of the heavier: 0 sounds the same, 0.3 is another word. `most` stops the count early, at 1. */
 export function apart(a: Sound, b: Sound, most = 1): number {
   const whole = Math.max(a.heavy, b.heavy, .1), limit = most * whole, wide = b.codes.length;
-  let above = new Float64Array(wide + 1), row = new Float64Array(wide + 1);
+  if (rows[0].length <= wide) rows = [new Float64Array(2 * wide), new Float64Array(2 * wide)];
+  let [above, row] = rows;
+  above[0] = 0;
   for (let j = 1; j <= wide; j++) above[j] = above[j - 1]! + b.costs[j - 1]!;
   for (let i = 0; i < a.codes.length; i++) {
     const out = a.costs[i]!, changed = CHANGE[a.codes[i]!]!;

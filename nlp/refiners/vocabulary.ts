@@ -1,3 +1,4 @@
+import { remembered } from '../../domain/model/remembered.ts';
 import { ENGLISH_ADJECTIVES, ENGLISH_ADVERBS } from '../words/english.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { COMMON } from '../words/common.ts';
@@ -11,11 +12,11 @@ import { allVerbForms, verbForms } from '../words/verbs.ts';
 import { isClosed } from '../text/tag.ts';
 
 /** Whether a word is one that is meant as it stands: of the language, the trade, or a regular form of such a word. */
-export function isWord(low: string): boolean {
+export const isWord = remembered((low: string): boolean => {
   if (isClosed(low) || isTradeWord(low) || CONDITION.has(low) || COMMON.has(low) || LOOKALIKES.has(low) || ENGLISH_ADJECTIVES.has(low) || ENGLISH_ADVERBS.has(low) || EVERYDAY.has(low) || NO_THINGS.has(low) || NO_THINGS.has(singular(low)) || SIDES.has(low) || PERSONS.test(low) || verbForms(low).length) return true;
   const stems = [singular(low), low.replace(/^(re|un|over|under|out|pre|mis|de|dis)-?/, ''), low.replace(/^(re|un|over|under|pre|mis|de)-?/, '').replace(/(ed|ing)$/, ''), low.replace(/^(re|un|over|under|pre|mis|de)-?/, '').replace(/(ed|ing)$/, 'e'), low.replace(/(ed|ing|er|est|ly|y|ish|ness|less|ful|able)$/, ''), low.replace(/(ed|ing|er|est)$/, 'e'), low.replace(/i(ed|er|est|ly|ness)$/, 'y'), low.replace(/(.)\1(ed|ing|er|est|y)$/, '$1')];
   return stems.some(s => s !== low && s.length > 2 && (COMMON.has(s) || EVERYDAY.has(s) || verbForms(s).length > 0 || isTradeWord(s) || CONDITION.has(s)));
-}
+});
 
 /** Words of the trade by their length, for finding the one that a slip of the thumb was meant to be. */
 export const BY_LENGTH: ReadonlyMap<number, readonly string[]> = (() => {
