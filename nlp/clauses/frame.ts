@@ -18,7 +18,7 @@ const SPEAKS = /^(say|tell|reckon|promise|ask|think|phone|ring|email|text|foreca
 export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | undefined): Clause {
   const items = cut.items.filter(i => i.t !== 'intj');
   const c: Clause = {
-    from: cut.items[0]!.from, to: cut.items.at(-1)!.to, items, subj: [], pred: 'none', vi: -1, passive: false, ing: false, neg: false, reality: 'deed', prt: [], obj: [], rest: [],
+    from: Math.min(...cut.items.map(i => i.from)), to: Math.max(...cut.items.map(i => i.to)), items, subj: [], pred: 'none', vi: -1, passive: false, ing: false, neg: false, reality: 'deed', prt: [], obj: [], rest: [],
     ...(cut.join ? { join: cut.join } : {}), ...(cut.sub ? { sub: cut.sub } : {}), ...(cut.asks ? { asks: true } : {}),
   };
   const start = subject(sheet, c, memory);

@@ -48,7 +48,7 @@ export function opensAfter(items: readonly Item[], k: number, cur: readonly Item
   if (it.t === 'np' && items[k - 1]?.t === 'cc' && i > k && /^(now|then|so)$/.test(items[i - 1]!.low) && predicateAt(items, after)) return true; // "and now the roll is off"
   if (it.t === 'np' && items[k - 1]?.low === ',' && speaks(it.np!) && /^(say|want|reckon|ask|quote|charge|figure|swear|promise|offer)$/.test(items[after]?.base ?? '') && finite(items[after])) return true; // "canvas for the binder, the sailmaker says 260"
   if (it.t === 'np' && takesBoth(items, after, cur)) return false;
-  if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure'));
+  if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure' || x.f?.dim === 'number' && it.np!.count !== undefined));
   if (it.f?.dim === 'money' && /\b(freight|shipping|post|postage|carriage|delivery)\b.* (was|is|were|'s)\b|^(freight|shipping|post|postage|carriage) /.test(it.low) && items[k - 1]?.t === 'cc' && hasPredicate(cur)) return true;
   if (it.f?.dim === 'number' && items[i + 1]?.t === 'verb' && /^(past|part)$/.test(items[i + 1]!.form ?? '') && endsAt(items, i + 2)) return true;
   if (it.f?.dim === 'number' && (items[i + 1]?.t === 'adj' || items[i + 1]?.low === 'of' && items[i + 3]?.t === 'adj') && predicateAt(items, i + 1 + (items[i + 1]?.low === 'of' ? 2 : 0)) && !cur.some(x => x.base === 'need' || x.base === 'want')) return true;

@@ -46,5 +46,5 @@ export const endsAt = (items: readonly Item[], k: number): boolean => items[k] =
 export const countsOf = (items: readonly Item[], k: number): boolean => {
   const of = /^(more|others?)$/.test(items[k + 1]?.low ?? '') ? k + 2 : k + 1;
   const bare = items[k]?.f?.dim === 'number' && !/^(other|others|the|those|these|all|my|his)$/.test(items[k - 1]?.low.split(' ').at(-1) ?? '') && (items[k + 1]?.t === 'be' && (items[k + 2]?.t === 'adj' || items[k + 2]?.t === 'verb') || items[k + 1]?.t === 'modal' && items[k + 2]?.t !== 'neg' || /^(need|want|look)$/.test(items[k + 1]?.base ?? '')); // "four are chipped", "two will do"
-  return bare || (items[k]?.f?.dim === 'number' || items[k]?.t === 'num' || /^(most|some|none|half|both|several)$/.test(items[k]?.low ?? '')) && items[of]?.low === 'of' && (items[of + 1]?.t === 'pron' || items[of + 1]?.t === 'np') && predicateAt(items, items[of + 1]!.t === 'np' ? afterNouns(items, of + 1, false) : of + 2);
+  return bare || (items[k]?.f?.dim === 'number' || items[k]?.t === 'num' || /^(most|some|none|half|both|several)$/.test(items[k]?.low ?? '')) && items[of]?.low === 'of' && (items[of + 1]?.t === 'pron' || items[of + 1]?.t === 'np') && (predicateAt(items, items[of + 1]!.t === 'np' ? afterNouns(items, of + 1, false) : of + 2) || items[of + 2]?.low === 'missing');
 };

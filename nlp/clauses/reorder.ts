@@ -13,6 +13,7 @@ export function plainOrder(items: readonly Item[]): readonly Item[] {
   // "there's a bolt broke off in the housing"
   const there = items.findIndex((x, n) => x.low === 'there' && items[n + 1]?.t === 'be' && !/n't$/.test(items[n + 1]!.low) && items[n + 2]?.t === 'np' && items[n + 2]!.np!.quant !== 'no' && items[n + 3]?.t === 'verb' && /^(past|part)$/.test(items[n + 3]!.form ?? '') && !items[n + 4]?.np);
   if (there >= 0) items = [...items.slice(0, there), { ...items[there + 2]!, from: items[there]!.from }, ...items.slice(there + 3)];
+  items = timeLast(withoutLead(items));
   const out = [...items];
   for (let k = 0; k + 3 < out.length; k++) {
     const that = out[k]!, be = out[k + 1]!, what = out[k + 2]!;
@@ -25,6 +26,31 @@ export function plainOrder(items: readonly Item[]): readonly Item[] {
     if (done || seats) out.splice(k, s - k, { ...what, from: that.from }, ...out.slice(k + 3, s), { ...be, from: out[s - 1]!.to - 1, to: out[s - 1]!.to });
   }
   return out;
+}
+
+/** "after the first 50 miles go round the nuts", "every ten hours grease the kingpins": an order with its time before it. */
+function timeLast(items: readonly Item[]): readonly Item[] {
+  const k = items.findIndex(x => x.f?.dim === 'span' || x.f?.dim === 'when');
+  if (k < 0 || k > 3 || items[0]!.f?.dim === 'when' || !items.slice(0, k).every(x => /^(sub|prep|det|adj|adv|cc)$/.test(x.t) || x.np?.stands && /^first$/.test(x.np.said)) || !items.slice(0, k).some(x => /^(after|in|at|every|come|within|by|each|from|once)$/.test(x.low))) return items;
+  let n = k + 1;
+  while (items[n] && (items[n]!.np && /^(running|work|use|driving|time|run)$/.test(items[n]!.np!.said) || /^(of|'|,|s)$/.test(items[n]!.low))) n++;
+  const verb = items[n];
+  if (verb?.t !== 'verb' || verb.form !== 'base' || !items[n + 1]) return items;
+  const end = items.findIndex((x, m) => m > n && (x.t === 'mark' && x.low !== ',' || x.t === 'cc' && finite(items[m + 1]))), to = end < 0 ? items.length : end;
+  return [...items.slice(n, to), ...items.slice(0, n).filter(x => x.t !== 'mark'), ...items.slice(to)];
+}
+
+/** "what I found was forty thou of lift", "reckon there's an eighth of play": how the speaker comes to say it is passed over. */
+function withoutLead(items: readonly Item[]): readonly Item[] {
+  const k = items.findIndex(x => x.t !== 'cc' && x.t !== 'adv' && x.t !== 'mark' && x.t !== 'intj'), at = (n: number): Item | undefined => items[k + n];
+  if (k < 0) return items;
+  if (at(0)!.low === 'what' && /^(i|we)$/.test(at(1)?.low ?? '')) {
+    const be = items.findIndex((x, n) => n > k + 2 && x.t === 'be');
+    if (be > 0 && be <= k + 4 && /^(find|have|get|see|measure|notice|count)$/.test(items.slice(k + 2, be).findLast(x => x.t === 'verb' || x.t === 'have')?.base ?? 'have') && items[be + 1]) return [...items.slice(0, k), { ...items[be + 1]!, from: items[k]!.from }, ...items.slice(be + 2)];
+  }
+  const own = /^(i|we)$/.test(at(0)!.low) ? 1 : 0, said = own && /^('d|would)$/.test(at(1)?.low ?? '') ? 2 : own;
+  if (/^(reckon|figure|guess|say|think)$/.test(at(said)?.low ?? '') && at(said)!.t === 'verb' && at(said + 1)?.low === 'there' && at(said + 2)?.t === 'be' && items.slice(k + said).some(x => x.f?.dim === 'measure')) return [...items.slice(0, k), { ...at(said + 1)!, from: items[k]!.from }, ...items.slice(k + said + 2)];
+  return items;
 }
 
 /** "the breather I'd ordered for the gearbox turned up": the words that only say which one are passed over. */

@@ -8,6 +8,8 @@ import { isFastener, nounsFrom, SHAVING, trim, withPhrase } from './lib/fields.t
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { headingOf, underHeading } from './lib/heading.ts';
 import { labelOf } from './lib/label.ts';
+import { suits } from './lib/quantity.ts';
+import { BY_UNIT } from '../words/gauging.ts';
 import { HOLDERS, ONLY_HOLDS, STAYS, WRONG_WAY } from './lib/fit-phrases.ts';
 import { fitState, type FitState } from './lib/fit-state.ts';
 
@@ -17,7 +19,8 @@ export const fit: Meaning = t => {
   if (STAYS.test(lowText(t)) && c.neg && t.told.at(-1)?.entry.kind === 'fit' && !c.subj.some(s => !s.carried)) return [];
   if (/\bonly (one|two|three|four|five|six|half|\d+) of\b/.test(lowText(t)) && c.pred !== 'verb') return []; // so many of them is not all of them
   if (c.verb?.base === 'come' && /\b(twice|\w+ times|every time|time and again)\b/.test(lowText(t))) return undefined; // shed again and again
-  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while)$/.test(c.sub)) return undefined;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while|as)$/.test(c.sub)) return undefined;
+  if (dims(c.items, 'measure').some(m => m.value.unit === 'turns') && /^(take|need|come|count|back|go|wind|unscrew|want|make)$/.test(c.verb?.base ?? '')) return undefined; // "took 22 turns to back off"
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && (c.rest[k + 1]?.np?.stands || c.rest[k + 1]?.t === 'det' && (!c.rest[k + 2] || c.rest[k + 2]!.t === 'adj')))) return undefined; // "…and the nuts are in the red one"
   if (/\b(was|were)\b/.test(lowText(t)) && (WRONG_WAY.test(lowText(t)) || /^(before|when)$/.test(t.clauses[t.at - 1]?.sub ?? '') && c.passive && !c.carriedSubj)) return undefined; // how it was before
   if (/^(put|throw|chuck|toss|drop|go|stick|pop)$/.test(c.verb?.base ?? '') && /\bin with (the|my|its|his|all|them|it)\b/.test(lowText(t)) && !c.rest.some((i, k) => i.low === 'with' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return undefined; // kept together
@@ -43,7 +46,7 @@ export const fit: Meaning = t => {
   }
   const named = parts.map(p => (bareQuantity(p.name) && state === 'tight' ? { part: hasIt(t, p.to) ?? p.name, what: p.name } : measuredName(p.name)));
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
-  return [...named.map(n => trim({ kind: 'fit', part: state === 'off' ? outOf(t, n.part) : n.part, state, with: held })) as Entry[], ...figures(t, c, named.map(n => n.part), named[0]?.what)];
+  return [...named.map(n => trim({ kind: 'fit', part: state === 'off' ? outOf(t, n.part) : n.part, state, with: held })) as Entry[], ...figures(t, c, named.map(n => n.part), named[0]?.what), ...(state === 'tight' ? othersTo(t, c, named[0]?.what) : [])];
 };
 
 /** "put a straightedge across the deck", "had a level on the bed": a tool laid on to see by is no part of the machine. */
@@ -127,6 +130,19 @@ function holds(t: Telling, state: FitState): string | undefined {
 const holder = (items: Clause['items'], k: number): boolean => [items[k], items[k + 1]?.low === 'of' ? items[k + 2] : undefined].some(i => i?.np && (isFastener(i.np.said) || HOLDERS.test(i.np.said)));
 const lastNoun = (items: Clause['items']): string => items.find(i => i.np)!.np!.said;
 
+/** "…and the mains to 70": the next part of the same breath, with the figure that it was brought to. */
+function othersTo(t: Telling, c: Clause, named?: string): Entry[] {
+  const first = dims(c.items, 'measure')[0];
+  if (!first) return [];
+  return c.items.flatMap((i, k) => {
+    const f = c.items[k + 2]?.f, np = i.np;
+    if (!np || np.stands || i.from < first.to || !/^(to|at)$/.test(c.items[k + 1]?.low ?? '') || !/^(and|,|&|plus)$/.test(c.items[k - 1]?.low ?? '') || f?.dim !== 'measure' && f?.dim !== 'number' && f?.dim !== 'money' || !partLike(t.sheet, np.name)) return [];
+    const thou = first.value.unit === 'in' && first.value.value < 0.1 && f.dim !== 'measure';
+    const value = thou ? f.value.value / 1000 : f.value.value, unit = f.dim === 'measure' ? f.value.unit : first.value.unit;
+    return [{ kind: 'fit', part: np.name, state: 'tight' }, { kind: 'reading', part: np.name, what: named ?? (/^(lb-ft|lb-in|N·m)$/.test(unit) ? 'torque' : unit === 'psi' ? 'pressure' : 'gap'), value, unit }] as Entry[];
+  });
+}
+
 /** "…rear cap torqued to 25": the unit is that of the figure before. */
 function bareFigure(t: Telling, c: Clause, parts: string[]): Entry[] {
   const n = dims(c.items, 'number')[0], last = t.told.findLast(x => x.entry.kind === 'reading' && x.entry.what === 'torque')?.entry;
@@ -142,14 +158,15 @@ function thousandths(t: Telling, c: Clause, parts: string[]): Entry[] {
 
 /** "Torqued to 35 foot-pounds", "gapped to 15 thou": the figure that a part was brought to is a reading beside the fit. */
 function figures(t: Telling, c: Clause, parts: string[], named?: string): Entry[] {
-  const m = dims(c.items, 'measure').find(f => !f.value.to);
+  const m = dims(c.items, 'measure').find(f => !f.value.to && !(/^(rpm|V)$/.test(f.value.unit) && !/^(to|at)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '')));
   if (!m && /^(torque|retorque)$/.test(c.verb?.base ?? '')) return bareFigure(t, c, parts);
   if (!m && /^(set|gap|adjust|reset|regap)$/.test(c.verb?.base ?? '')) return thousandths(t, c, parts);
   if (!m || !/\b(to|at)\b/.test(lows(c.items.filter(i => i.from < m.from))) && !/^(gap|torque|retorque|regap|tighten)$/.test(c.verb?.base ?? '')) return [];
   const base = c.verb?.base ?? '', text = lowText(t);
-  const what = named ?? (/^(lb-ft|lb-in|N·m)$/.test(m.value.unit) ? 'torque'
-    : /^(in|mm)$/.test(m.value.unit) && /gap|set|adjust|reset|regap|shim/.test(base) ? (/(clearance|lash|end play|sag|travel)/.exec(text)?.[0] ?? 'gap')
-      : m.value.unit === 'psi' ? 'pressure' : undefined);
-  const spot = labelOf(t.sheet, m.to, c.to, true).where;
+  const label = labelOf(t.sheet, m.to, c.to, true), told = label.what && suits(label.what, m.value.unit) ? label.what : undefined;
+  const what = named ?? told ?? (/^(lb-ft|lb-in|N·m)$/.test(m.value.unit) ? 'torque'
+    : /^(in|mm)$/.test(m.value.unit) && /gap|set|adjust|reset|regap|shim|^(do|bring|take|wind|tweak|dial|space|nip|pinch|snug|close|screw)$/.test(base) ? (/(clearance|lash|end play|sag|travel)/.exec(text)?.[0] ?? 'gap')
+      : /^(psi|bar|rpm|V)$/.test(m.value.unit) ? BY_UNIT[m.value.unit] : undefined);
+  const spot = label.where;
   return what ? parts.slice(0, 1).map(p => ({ kind: 'reading', part: p, what: spot ? `${what} ${spot}` : what, value: m.value.value, unit: m.value.unit }) as Entry) : [];
 }

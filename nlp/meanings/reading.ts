@@ -2,9 +2,10 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import type { Found } from '../types.ts';
 import { trim } from './lib/fields.ts';
+import { TAKES_BACK } from './lib/gauge-state.ts';
 import { gauged, secondHand } from './lib/gauged.ts';
 import { quantityOf } from './lib/quantity.ts';
-import { asWas } from './reading/as-was.ts';
+import { asWas, wasBefore } from './reading/as-was.ts';
 import { counts } from './reading/counts.ts';
 import { meter } from './reading/meter.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -12,7 +13,7 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 /** Something counted or measured on a part. */
 export const reading: Meaning = t => {
   const c = t.clause;
-  const slip = takenBack(t);
+  const slip = takenBack(t) ?? howRead(t);
   if (slip) return slip;
   if (c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|so|that)$/.test(c.sub)) return undefined;
   const run = meter(t);
@@ -20,6 +21,7 @@ export const reading: Meaning = t => {
   if (/\b(book|manual|should be|supposed|says)\b/.test(lowText(t).replace(/\b(where|when|against|and|but) (the )?(book|manual)\b.*$/, '').replace(/\b(dial|gauge|indicator|mike|mic|micrometer|meter|clock|caliper|calipers|verniers?|tester|ammeter|voltmeter) says\b/, '')) && !/\b(i|we) (got|get|measure|read)/.test(lowText(t))) return undefined;
   const counted = counts(t, c);
   const got = counted.some(e => e.kind === 'reading' && e.what === 'bars') ? counted : [...counted, ...measures(t, c)]; // "counted 28 bars" is no pressure
+  if (got.length === 1 && got[0]!.kind === 'reading' && wasBefore(t, got[0]!, t.told.at(-1)?.entry)) return [{ ...got[0]!, asWas: true } as Entry];
   if (got.length === 1 && (restates(t, got[0]!) || concludes(t, got[0]!))) return [];
   return got.length ? got : undefined;
 };
@@ -35,6 +37,14 @@ function takenBack(t: Telling): Entry[] | undefined {
   return [];
 }
 
+/** "38 pounds, hot": how the figure before was read is no state of its own. */
+function howRead(t: Telling): Entry[] | undefined {
+  const last = t.told.at(-1), word = t.clause.items.filter(i => i.t !== 'mark');
+  if (last?.entry.kind !== 'reading' || last.clause !== t.clauses[t.at - 1] || word.length !== 1 || !/^(hot|cold|warm|cranking|idling|static)$/.test(word[0]!.low)) return undefined;
+  if (!last.entry.what.includes(word[0]!.low)) last.entry.what += ` ${word[0]!.low}`;
+  return [];
+}
+
 /** "…34.9 millimetres, so it is an inch and three eighths": what a figure comes to is no second reading. */
 const concludes = (t: Telling, now: Entry): boolean => {
   const last = t.told.at(-1)?.entry;
@@ -44,17 +54,21 @@ const concludes = (t: Telling, now: Entry): boolean => {
 /** "…set to one and a half thou. No, dial says one thou": the later figure holds. */
 function restates(t: Telling, now: Entry): boolean {
   const last = t.told.at(-1)?.entry;
-  const lead = t.sheet.tokens.slice(Math.max(0, t.clause.from - 2), t.clause.from + 2).map(x => x.low).join(' ');
+  const gap = t.told.at(-1) ? t.sheet.tokens.slice(t.told.at(-1)!.clause.to, t.clause.from).map(x => x.low).join(' ') : '';
+  const lead = TAKES_BACK.test(gap) && gap.trim() ? ', no' : t.sheet.tokens.slice(Math.max(0, t.clause.from - 2), t.clause.from + 2).map(x => x.low).join(' ');
   if (now.kind !== 'reading' || last?.kind !== 'reading' || last.unit !== now.unit || !/(^|[.,;] )(no|wait|sorry|correction|actually|scratch that|make that)\b/.test(lead)) return false;
   last.value = now.value;
   return true;
 }
 
+/** Pounds that are neither money nor a load to be lifted: a weight read off the scales, or a pressure. */
+const HEAVY = /\b(weigh(s|ed|ing)?|on the scales?|pressure|compression|gauge|relief|(cracks?|blows?|lifts?|pops?)( off| open)? at)\b/;
+
 /** Measures in a clause, each with what it measures and on what. */
 function measures(t: Telling, c: Clause): Entry[] {
-  if (dims(c.items, 'measure').some(m => m.value.unit === 'lb') && t.sheet.found.some(f => f.dim === 'money' && f.value.certainCurrency)) return [];
+  if (dims(c.items, 'measure').some(m => m.value.unit === 'lb') && !HEAVY.test(lowText(t)) && t.sheet.found.some(f => f.dim === 'money' && f.value.certainCurrency)) return [];
   if (secondHand(c) && !/^(i|we)$/.test(c.who ?? '')) return [];
-  if (/^(need|want|order|buy|fit|use|cut|make|paint|pay|cost|ask|send|find|mix|add|fill|drill|tap|ream|leave|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb') return [];
+  if (/^(need|want|order|buy|fit|use|cut|paint|pay|cost|ask|send|mix|add|fill|drill|tap|ream|leave|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb' || c.verb?.base === 'find' && c.verb.form === 'base' || c.verb?.base === 'make' && !/\b(i|we) (make|made) (it|that|them)\b|\bmakes\b/.test(lowText(t)) && c.obj.length > 0) return [];
   if (dims(c.items, 'money').some(m => m.value.certainCurrency)) return [];
   const own = gauged(t, c);
   if (own) return own.map(r => trim({ kind: 'reading', ...r, asWas: asWas(t, c) || undefined }) as Entry);

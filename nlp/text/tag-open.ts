@@ -15,6 +15,9 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   if (/^(bit|touch|tad|shade|smidge)$/.test(low) && tokens[i - 1]?.low === 'a' && (CONDITION.has(tokens[i + 1]?.low ?? '') || ENGLISH_ADJECTIVES.has(tokens[i + 1]?.low ?? '') || /[^aeiou]y$/.test(tokens[i + 1]?.low ?? ''))) return 'adv'; // "a bit notchy"
   const noun = nounClasses(low).size > 0 || isTradeWord(low) || FLAW.test(low);
   const condition = CONDITION.has(low);
+  if (prev === 'noun' && forms.length && tellsFigure(tokens, i, solid)) return 'verb';
+  if (low === 'level' && prev === 'noun' && /^(oil|fuel|float|water|coolant|fluid|electrolyte|acid|grease|diesel|petrol)$/.test(tokens[i - 1]!.low)) return 'noun';
+  if (prev === 'num' && /^(hours?|hrs|miles|days?|weeks?|months?|fortnight)$/.test(tokens[i - 1]!.low) && forms.some(f => f.form === 'base') && (ARTICLE.has(tokens[i + 1]?.low ?? '') || /^(it|them|all|those|my|round|over|her|that)$/.test(tokens[i + 1]?.low ?? ''))) return 'verb'; // "every ten hours grease the kingpins"
   if (HOW.test(low) && TREATED.test(tokens[i + 1]?.low ?? '') && prev !== 'det' && prev !== 'poss') return 'adv';
   if (/^(fourth|fifth|sixth|seventh|eighth|ninth|tenth|remaining)$/.test(low) && prev === 'det') return 'adj';
   if (low === 'fit' && tokens[i + 1]?.low === 'for' && (prev === 'cc' || prev === 'be' || prev === 'adv' || prev === 'mark')) return 'adj';
@@ -37,6 +40,17 @@ const FLAW = /^(cracks?|leaks?|drips?|tears?|splits?|bends?|twists?|dents?|knock
 /** States that trade names hold too ("free wheel", "dead axle"); behind a noun with nothing after they say how it is. */
 const STATED = /^(free|stuck|dead|junk|scrap|shot|toast|loose|tight|slack|dry|wet|clean|open|clear|solid|sound|split|cracked|bust)$/;
 const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?|tests?|checks?|opens?|closes?|blows|spins?|moves?|swings?|clears?|groans?|shows?|rumbles?|growls?|tracks?|floats?|rocks?|shakes?|lacks?|needs?|fits?|ticks?|taps?|hums?|buzzes|bangs?|scrapes?|rubs?|catches|hangs|wanders?|jams?|locks|chatters?|shudders?|judders?|misses|pumps?|primes?|seals?|seats?)$/;
+
+const TELLS = /^(mike|mic|measure|read|gauge|check|test|weigh|draw|pull|make|show|run|lift|crack|pop|open|idle|rev|top|sag|charge|blow|pump|kick|come|work|register|clock|vent|bypass|sit|settle|tick|turn|spin|stand|leak|drop|float|rock|lean|bow|stretch|wear|start|cut)s?$/;
+/** "the mains mike out at two and a quarter", "valve cracks off at 1900": a verb that agrees with the noun before it and leads on to a figure. */
+export function tellsFigure(tokens: readonly Token[], i: number, solid: ReadonlySet<number>): boolean {
+  const low = tokens[i]!.low, before = tokens[i - 1]?.low ?? '';
+  if (i === 0 || !TELLS.test(low) || solid.has(i) || nounClasses(`${before} ${low}`).size || /s$/.test(low) !== (singular(before) === before)) return false;
+  let k = i + 1;
+  while (/^(out|off|up|down|in|over|open|at|to|around|about|near|nearly|just|only|roughly|a|an|between|under|less|more|than|back|by|itself)$/.test(tokens[k]?.low ?? '') && k < i + 5) k++;
+  const led = tokens.slice(i + 1, k).some(t => /^(at|to|between|by|around|about|under|over)$/.test(t.low));
+  return (led || /^(mike|mic|measure|read|weigh|draw|show|register|make|clock|gauge)s?$/.test(low)) && (/^\.?\d/.test(tokens[k]?.low ?? '') || isNumberWord(tokens[k]?.low ?? '') || /^(half|quarter|minus)$/.test(tokens[k]?.low ?? ''));
+}
 
 /** "clutch slips", "lights work": a noun and what it does, the two agreeing in number, at the end of what is said. */
 function acts(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): boolean {
@@ -123,11 +137,12 @@ function headingAhead(tokens: readonly Token[], from: number, solid: ReadonlySet
 /** Whether the noun phrase from here is followed by a verb or a state, so that it is a subject and not an object. */
 function finiteAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
   let i = from;
-  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i)) && !(i > from && tellsFigure(tokens, i, solid))) i++;
   let on = i;
   while (/^(on|of|in|for|from|off)$/.test(tokens[on]?.low ?? '')) { on++; while (on < tokens.length && (ARTICLE.has(tokens[on]!.low) || nominal(tokens, on, solid) || solid.has(on))) on++; }
   if (/^(i|we)$/.test(tokens[on]?.low ?? '') && verbForms(tokens[on + 1]?.low ?? '').some(f => f.form === 'past')) return true; // "pin boss on the bucket i welded"
   const low = tokens[i]?.low ?? '';
+  if (i > from && i < tokens.length && tellsFigure(tokens, i, solid)) return true;
   return AUX_BE.has(low) || AUX_HAVE.has(low) || MODAL.has(low) || low === "'s" || CONDITION.has(low) || /^(off|on|out|in|came|got|wants?|needs?)$/.test(low)
     || verbForms(low).some(f => f.form !== 'base') && !PREP.has(low) || /^\d/.test(low) && NAMED.test(tokens[i - 1]?.low ?? '') || isNumberWord(low) && NAMED.test(tokens[i - 1]?.low ?? '');
 }

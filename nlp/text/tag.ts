@@ -44,6 +44,8 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'these' && next === 'days' || low === 'days' && lowAt(tokens, i - 1) === 'these') return 'adv';
   if (/^(red|green|blue|yellow|black|white|grey|gray|silver|cream|orange|maroon|brown)$/.test(low) && (prev === 'verb' || prev === 'be' && /^(with|from|at|where)$/.test(next) || prev === 'noun' && colours(tokens, tags, i)) && !nominal(tokens, i + 1, solid) && !isNumberWord(next)) return 'adj';
   if (/^(worse|worst)$/.test(low) && (prev === 'adj' || prev === 'noun' || prev === 'be')) return 'adj';
+  if (/^(hot|cold|warm|dry|wet)$/.test(low) && prev === 'num' && !nominal(tokens, i + 1, solid) && !SIDES.has(next)) return 'adj'; // "12 thou cold"
+  if (low === 'due' && prev === 'noun' && /^(a|an|another|for|at|on|in|again|back|out|its|their|this|next|after)$/.test(next)) return 'adj';
   if (next === 'permitting' || low === 'permitting') return 'adv';
   if (/^(cut|pass|skim|lick)$/.test(low) && /^(light|fine|heavy|small|finishing|roughing|first|second|final|last|quick|thin|clean-up|cleanup|wee)$/.test(lowAt(tokens, i - 1)) && /^(off|across|over|along|from|down)$/.test(next)) return 'noun'; // "took a light cut off the face"
   if (/^(one|other|ones|others)$/.test(lowAt(tokens, i - 1)) && /^(stays|stops|sits|sticks|binds|drags|rubs|leaks|clips|slides)$/.test(low) && (next === '' || /^(on|off|out|in|up|put|where|there|tight|loose|a|bad|badly|like|[.,;])$/.test(next))) return 'verb'; // "left one stays on"
@@ -95,6 +97,7 @@ function colours(tokens: readonly Token[], tags: readonly Tag[], i: number): boo
 function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
   const prev = tags[i - 1], next = lowAt(tokens, i + 1);
   if (/^ones?$/.test(lowAt(tokens, i - 1))) return 'be';
+  if (/^(day|week|month|year|hour|fortnight|season|morning|night)$/.test(lowAt(tokens, i - 1)) && /^(work|use|running|run|driving|mowing|baling|wear|sawing|time|grace|notice|rest|cure|curing|drying)$/.test(next)) return 'poss'; // "after a week's use"
   if (prev === 'pron' && !/^(one|someone|somebody|everyone|nobody)$/.test(lowAt(tokens, i - 1)) || prev === 'wh' || prev === 'adv') return 'be';
   if (someonesPlace(tokens, tags, i)) return 'poss';
   if (!nominal(tokens, i + 1, solid) && !SIDES.has(next)) return 'be';

@@ -21,7 +21,7 @@ const BY_CLASS: Record<VerbClass, string> = {
   buy: 'acquire procure source buy get pick pay purchase grab score nab find bag snag collect',
   quote: 'quote ask want say reckon charge offer list sell',
   stow: 'bin lob plonk plop whack stockpile put stow store stash stack leave stick tuck lay keep box bag hang shove set throw toss chuck park drop pop pack move place hide shelve wrap file slide sling dump bury lean',
-  measure: 'measure read mike count check weigh gauge clock find get show come record note draw make sit run pull hold spec see drop register give test blow put',
+  measure: 'calliper caliper register average hover dial measure read mike count check weigh gauge clock find get show come record note draw make sit run pull hold spec see drop register give test blow put',
   begin: 'start begin try commence get',
   stop: 'stop quit finish halt pause give leave',
   find: 'find notice discover spot see',
@@ -33,7 +33,7 @@ const BY_CLASS: Record<VerbClass, string> = {
   own: 'have own got get need want',
   help: 'help lend give come',
   wait: 'wait leave let cure dry set rest sit cool touch stand',
-  check: 'check recheck re-check inspect look re-torque retorque examine verify test see watch',
+  check: 'revisit eyeball check recheck re-check inspect look re-torque retorque examine verify test see watch',
   fail: 'seep spall balloon fatigue explode burst chafe derail mildew craze moulder unravel unwind detach crack break snap shear strip wear rust seize jam leak split bend warp corrode rot pit score chip tear fail burn perish gall scuff groove chew wallow stretch collapse crumble swell crush twist distort flatten dent melt fracture hole gum glaze harden sag let rub rot egg blow lose foul shatter mushroom scorch weather delaminate soften stiffen round mash bust',
 };
 

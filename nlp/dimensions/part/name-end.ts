@@ -63,7 +63,7 @@ export function inName(sheet: Sheet, k: number, to: number): boolean {
   if (tag === 'noun') return true;
   const more = k + 1 < to && (['noun', 'adj', 'pron', 'num', 'poss'].includes(tags[k + 1]!));
   if (tag === 'pron') return /^(one|ones)$/.test(low);
-  if (tag === 'adj' && /^(short|low)$/.test(low) && tags[k + 1] === 'num') return false;
+  if (tag === 'adj' && /^(short|low|hot|cold|warm|wet|dry|cranking)$/.test(low) && tags[k + 1] === 'num') return false;
   if (tag === 'adj') return more && !(k > 0 && tags[k - 1] === 'noun' && CONDITION.has(low) && !SIDES.has(low) && !nounClasses(`${low} ${tokens[k + 1]!.low}`).size && statedAfter(sheet, k, to));
   if (tag === 'poss') return more || tags[k + 1] !== 'noun' && low === "'s";
   if (tag === 'num') return more && isNumberWord(low) && tags[k + 1] === 'noun' && !(tags[k - 1] === 'noun' && nounClasses(tokens[k - 1]!.low).has('part') && !/^(cylinder|leg|section|bay)$/.test(tokens[k - 1]!.low));

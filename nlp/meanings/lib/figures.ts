@@ -73,16 +73,20 @@ function valuesIn(sheet: Sheet, c: Clause): Found[] {
     const named = sheet.tokens.slice(c.from, i).some((x, k) => NAMED.test(singular(x.low)) && k < i - c.from);
     const prev = sheet.tokens[i - 1]?.low ?? '', next = sheet.tokens[v.to]?.low ?? '';
     const ordinal = v.dim === 'number' && COUNTS_OFF.test(prev) || v.dim === 'number' && out.length > 0 && /^(on|in|for)$/.test(prev) && Number.isInteger(v.value.value) && v.value.value <= 12;
+    const told = v.dim === 'number' && Number.isInteger(v.value.value) && v.value.value <= 12 && sheet.tags[i - 1] === 'noun' && valueAt(sheet, v.to, c.to) !== undefined; // "inlet 1 12 thou"
     const place = prev === 'at' && out.length > 0 && !sheet.tokens.slice(out.at(-1)!.to, i).some(x => CUT.test(x.low));
     const sized = !named && sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm)\b/.test(said));
     const beyond = sheet.tokens.slice(v.to, v.to + 3).map(x => x.low).join(' ');
-    if (v.dim === 'measure' && (/^(up|down|along|in|back|off|away|above|below|out) (from|the|of the)\b|^too \w+/.test(beyond) || /^of\b/.test(beyond) && /^(L|gal|qt|kg|lb|ft|m)$/.test(v.value.unit) && !sheet.tokens.slice(v.to + 1, v.to + 4).some(x => NAMED.test(x.low)))) { i = v.to - 1; continue; } // "pitted a foot up from the gland", "two litres of paint"
+    if (v.dim === 'measure' && !/^(turns|tpi)$/.test(v.value.unit) && (/^(up|down|along|in|back|off|away|above|below|out) (from|the|of the)\b|^too \w+/.test(beyond) || /^of\b/.test(beyond) && /^(L|gal|qt|kg|lb|ft|m)$/.test(v.value.unit) && !sheet.tokens.slice(v.to + 1, v.to + 4).some(x => NAMED.test(x.low)))) { i = v.to - 1; continue; } // "pitted a foot up from the gland", "two litres of paint"
     const counts = v.dim === 'number' && (next === 'of' || next === 'at' && Number.isInteger(v.value.value) && v.value.value <= 12 && sheet.tags[v.to + 1] === 'num');
-    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !sized && !counts && !place && !/^(by|within|for)$/.test(prev) && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
+    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !told && !sized && !counts && !place && !(/^(by|within|for)$/.test(prev) && !(prev === 'by' && OUT_BY.test(sheet.tokens.slice(Math.max(0, i - 4), i).map(x => x.low).join(' ')))) && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
     i = v.to - 1;
   }
   return out;
 }
+
+/** "proud by five", "out of round by three", "down by an eighth": by how much it is out. */
+const OUT_BY = /(proud|out|out of \w+|down|up|short|long|high|low|over|under|bent|bowed|off|worn|tapered|oval|slack|undersize|oversize|thin|wide|narrow|tight|adrift|sunk|recessed|lifted|stretched|shrunk|closed|opened|dropped|moved|overhangs?|misaligned) by$/;
 
 const CUT = /^(,|;|and|but|then|&|-|–|—|plus|\.\.\.|…|\(|\))$/;
 /** Where the words of one figure end and those of the next begin: at the mark between them; without one, after the first one's "at the top" or "on one". */

@@ -1,5 +1,5 @@
 import type { Entry } from '../../../domain/model/entry.ts';
-import type { Clause } from '../../clauses/clause.ts';
+import { dims, type Clause } from '../../clauses/clause.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { isFastener } from './fields.ts';
 import { FOR_GOOD, NOT_FAST, ONLY_HOLDS, TEMPORARY, TRIED, WRONG_WAY } from './fit-phrases.ts';
@@ -20,7 +20,7 @@ export function fitState(t: Telling): FitState | undefined {
   if (FOR_GOOD.test(text) && base !== 'tight') return 'on';
   if (TRIED.test(text) && base !== 'tight') return 'tried';
   if (base === 'tight' && /^(nip|snug|pinch)$/.test(c.verb?.base ?? '') && !/finger|hand/.test(text)) return 'tight';
-  if (base === 'tight') return !BY_TURNS.test(text) && /finger[- ]?tight|hand[- ]?tight|by hand|nipped|roughly|roughed/.test(text) ? 'temporary' : 'tight';
+  if (base === 'tight') return !BY_TURNS.test(text) && !dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m|in|mm)$/.test(m.value.unit)) && /finger[- ]?tight|hand[- ]?tight|by hand|nipped|roughly|roughed/.test(text) ? 'temporary' : 'tight';
   if (TEMPORARY.test(text)) return 'temporary';
   if (base === 'on' && c.verb?.base === 'do' && [...c.obj, ...c.subj].some(x => isFastener(x.name))) return 'tight'; // "did up the wheel nuts"
   if (base === 'on' && /\b(torqued|tightened|tight|torqued (up|down)|done up|pulled (up|down) tight)\b/.test(text) && !/not (yet )?(torqued|tight)/.test(text)) return 'tight';

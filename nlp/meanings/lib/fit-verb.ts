@@ -33,7 +33,8 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (/^(knock|run|whip|rough|cobble|fold|make|turn)$/.test(base) && prt === 'up' && c.obj.length > 0 && !dims(c.items, 'measure').length && (/\b(a|an|another|some|new|two|three|four)\b/.test(lowText(t)) || c.rest.some(i => i.low === 'from' || i.low === 'out'))) return undefined; // made, not fitted
   if (TIGHT.test(base)) return 'tight';
   if (/^(set|pull|bring|do|run|take|snug|nip|pinch|talk|wind|crank|draw|screw|wrench)$/.test(base) && dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m)$/.test(m.value.unit))) return 'tight';
-  if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°|psi|bar)$/.test(m.value.unit))) return 'tight';
+  if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°|psi|bar|rpm|V)$/.test(m.value.unit))) return 'tight';
+  if (/^(do|bring|take|wind|tweak|dial|reset|space|shim|nip|pinch|snug|close|screw)$/.test(base) && c.items.some((i, k) => i.f?.dim === 'measure' && /^(to|at)$/.test(c.items[k - 1]?.low ?? '') && (i.f.value.unit === 'in' && i.f.value.value < 0.2 || i.f.value.unit === 'mm' && i.f.value.value < 5))) return 'tight'; // "tappets done to 12 thou"
   const last = t.told.at(-1)?.entry;
   if (base === 'set' && dims(c.items, 'number').length && last?.kind === 'reading' && last.unit === 'in') return 'tight';
   if (pulledDown(c, base, prt) && !off) return 'tight';

@@ -23,11 +23,14 @@ export interface Label {
   book?: boolean;
 }
 
-const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastigauge|rule|tape|square)$/;
+const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastigauge|rule|ruler|tape|square|scales?|surface plate|straight ?edge|vee? blocks?|trammel|ohmmeter|tach|tacho|bench|dial test indicator|dti)$/;
 const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
 const STATE = /^(hot|cold|cranking|warm|idling|charging|loaded|wet|dry|running|resting|wide|narrow)$/;
 const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|top dead centre|top dead center|bottom dead centre|bottom dead center|far end|near end|big end|small end|drive end|other end|free end|lip|step|face|neck)$/;
-const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|lh|rh)$/;
+const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|rest|others|remaining|lh|rh|lefts|rights|fronts|rears|backs|inners|outers|uppers|lowers|inlets|exhausts|intakes|primaries)$/;
+
+/** "left front", "offside rear", "bottom two", "inlet 1": which ones of several. */
+const FELLOW = /^(?:(?:left|right|near|off|nearside|offside|inner|outer|front|rear|back|upper|lower|top|bottom) (?:front|rear|back|hand|inner|outer|left|right|two|three|four|pair)|(?:inlet|exhaust|intake|cylinder) (?:\d|one|two|three|four|five|six))$/;
 
 /** Reads the tokens [from, to) beside a figure. `tail`: they stand after it. */
 export function labelOf(sheet: Sheet, from: number, to: number, tail = false): Label {
@@ -36,6 +39,8 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
   const low = (k: number): string => tokens[k]?.low ?? '';
   for (let k = from; k < to; k++) {
     if (BOOK.test(low(k)) && !(low(k) === 'new' && tags[k + 1] === 'noun')) out.book = true;
+    if (/^(near|nearly|close)$/.test(low(k)) && /^(enough|as|on|to)$/.test(low(k + 1))) { k++; continue; }
+    if (tail && k === from && low(k) === 'left' && /^(at|on|in|of|before|to|,|\.|)$/.test(low(k + 1))) continue; // what is left of it
     const cylinder = numberedAt(sheet, k, to);
     if (cylinder) { out.part = cylinder.name; k = cylinder.to - 1; continue; }
     const running = low(k) === 'with' ? sheet.tokens.slice(k, Math.min(k + 5, to)).findIndex(x => /^(on|off|running)$/.test(x.low)) : -1;
@@ -111,7 +116,7 @@ function named(sheet: Sheet, [from, to]: [number, number]): Label {
   const whole = words(sheet, from, to).replace(/^the /, '');
   if (SPOT.test(whole)) return { where: `at the ${whole}` };
   const said = words(sheet, from, to).replace(/ (one|ones|side|end)$/, '').replace(/ 's\b/g, "'s");
-  if (WHICH.test(said) || / ones?$/.test(whole) && /^(top|bottom|middle)$/.test(said)) return { which: said };
+  if (WHICH.test(said) || FELLOW.test(said) || / ones?$/.test(whole) && /^(top|bottom|middle)$/.test(said)) return { which: said };
   if (SPOT.test(said)) return { where: `at the ${said}` };
   if (/^\w+ (side|face|edge)$/.test(whole) && !nounClasses(whole).has('part')) return { where: `on the ${whole}` }; // "on the thrust side"
   if (NAMED.test(said)) return { what: said };

@@ -1,3 +1,4 @@
+import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
 import { lowText, type Telling } from '../telling.ts';
@@ -10,9 +11,20 @@ export function asWas(t: Telling, c: Clause): boolean {
   const text = opened(t, c), place = (c as Placed).sentence;
   if (/\bnow\b/.test(text)) return false;
   if (AS_WAS.test(text)) return true;
+  if (/\b(was|were|had|stood|sat|ran|read|measured|showed|came)\b.* (before|previously|beforehand|originally|to (begin|start) with|at (the )?first)$/.test(text)) return true;
+  if (t.clauses.slice(t.at + 1, t.at + 3).some(x => x.sub === 'before' && (x as Placed).sentence === place && takesOn(x))) return true;
   const after = t.clauses[t.at + 1], beyond = t.clauses[t.at + 2];
   if ([after, beyond].some(x => x?.sub !== undefined && !x.asks && (x as Placed).sentence === place && AS_WAS.test(opened(t, x)))) return true;
   return t.clauses.some((x, k) => x !== c && !x.asks && Math.abs(k - t.at) <= 3 && Math.abs((x as Placed).sentence - place) <= 1 && ((x as Placed).sentence === place || remarkOnly(t, x)) && NEAR.test(opened(t, x)));
+}
+/** "before I unscrewed them", "before I did the brushes": what the speaker then did to it changed it. */
+const takesOn = (x: Clause): boolean => /^(i|we|he|they)$/.test(x.who ?? '') && x.verb?.form === 'past' && x.pred === 'verb' && !x.neg && x.reality === 'deed' && !/^(give|quit|stop|leave|go|come|run|lose|notice|know|realise|realize|think|get|finish|fall|die|need|call|pack|knock|have|see|hear|find)$/.test(x.verb.base ?? '') && (x.obj.length > 0 || x.prt.length > 0);
+
+/** "Plug gap 30 thou, was 18", "lifts to thirty-one, used to be forty": the figure that the one just told stands against. */
+export function wasBefore(t: Telling, now: Entry, last: Entry | undefined): boolean {
+  if (now.kind !== 'reading' || last?.kind !== 'reading' || last.asWas || now.part !== last.part || now.unit !== last.unit || now.what.split(' ')[0] !== last.what.split(' ')[0]) return false;
+  const text = opened(t, t.clause), told = lowText(t, t.told.at(-1)!.clause);
+  return /\b(was|were|wasn't|weren't|used to|had been|before|previously|originally)\b/.test(text) && !/\bnow\b/.test(text) && (!/\b(was|were)\b/.test(told) || /\bbefore\b/.test(text));
 }
 /** The words of a clause with the one that opens it ("when", "before", "as"), which its own stretch leaves out. */
 const opened = (t: Telling, c: Clause): string => `${c.sub ? `${c.sub} ` : ''}${lowText(t, c)}`;

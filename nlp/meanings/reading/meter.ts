@@ -17,11 +17,11 @@ export function meter(t: Telling): Entry | undefined {
   const distance = span ? span.value.unit === 'miles' : /odo|speedo/.test(dial ?? '');
   const value = span?.value.amount ?? (dial && !/rpm|revs/.test(text) && /\b(reads?|says|shows|showing|reading|is|at|on|now|was|over|of)\b|:/.test(text) ? plain?.value.value ?? money?.value.value : undefined);
   if (value === undefined || ran && value < 50) return undefined;
-  return { kind: 'reading', part: machineOf(t, text, dial), what: distance ? 'distance' : 'running time', value, unit: distance ? 'mi' : 'h' } as Entry;
+  return { kind: 'reading', part: machineOf(t, text), what: distance ? 'distance' : 'running time', value, unit: distance ? 'mi' : 'h' } as Entry;
 }
 
 /** The machine that the dial is on: named before its "'s", after "on", as the subject, or the only one of the shop. */
-function machineOf(t: Telling, text: string, dial: string | undefined): string {
+function machineOf(t: Telling, text: string): string {
   const c = t.clause, machines = (t.sheet.ctx.machines ?? []).map(m => m.toLowerCase());
   const full = (name: string): string => machines.find(m => m === name) ?? machines.find(m => m.split(' ').includes(name) || m.endsWith(name)) ?? name;
   const owned = /\b((?:\w+ )?\w+) ?'s (?:hour ?-?meter|hourmeter|meter|clock|odometer|tach\w*|speedo\w*)\b/.exec(text)?.[1]?.replace(/^(on|the|her|his|my|of|and) /, '');
@@ -29,5 +29,5 @@ function machineOf(t: Telling, text: string, dial: string | undefined): string {
   const on = c.items.findIndex((i, k) => /^(on|in|of|for)$/.test(i.low) && c.items[k + 1]?.np && !/\b(clock|meter|hour meter|tach|tacho|odometer|dial)$/.test(c.items[k + 1]!.np!.said));
   const np = on >= 0 ? c.items[on + 1]!.np! : undefined;
   if (np && !np.stands && (isMachine(t.sheet, np.name) || np.said === 'engine' || machines.some(m => m.includes(np.said)))) return full(np.name);
-  return c.subj.find(s => s.machine)?.name ?? (machines.length === 1 ? machines[0]! : /\bengine\b/.test(text) || !dial ? 'engine' : dial.replace(/^on the /, ''));
+  return c.subj.find(s => s.machine)?.name ?? (machines.length === 1 ? machines[0]! : 'engine');
 }
