@@ -16,7 +16,7 @@ export const hands: Meaning = t => {
   const c = t.clause;
   const text = lowText(t);
   if (/^hands? off\b/.test(text)) return undefined;
-  if (c.neg || c.asks || c.sub && /^(if|unless|that|until|till)$/.test(c.sub) || /^(past plan|wish|maybe|cond|hearsay)$/.test(c.reality) && !promised(t, c) || /\b(was|were) (coming|going|due)\b|\b(helped|came)\b/.test(text)) return undefined;
+  if (c.neg || c.asks || c.sub && /^(if|unless|that|until|till)$/.test(c.sub) || /^(past plan|wish|maybe|cond|hearsay)$/.test(c.reality) && !promised(t, c) && !(c.reality === 'maybe' && /\bcan (come|be|help|give|lend|do|make|get|bring|stop|hold|spare)\b/.test(text) && /^(he|she|they|person)$/.test(c.who ?? 'person')) || /\b(was|were) (coming|going|due)\b|\b(helped|came)\b/.test(text)) return undefined;
   const booked = /\b(got|have|having|'ve) (got )?(some |extra |more )?(help|a hand|two hands|hands|a helper|helpers|an extra pair|(a|two) pairs? of hands)\b|^(and |some |extra )?(help|hands|a helper|helper|(a|two|extra|another|an extra) pairs? of hands)\b/.test(text);
   const crew = /\b(got|have|having|'ve got) (\w+ )?(two|three|four|a couple of|some|a few|the) (\w+ )?(lads|fellows|fellas|men|blokes|helpers|mates|neighbours|neighbors)\b/.test(text);
   const people = crew || /\b(bloke|lad|fella|fellow|man|chap|guy|girl|neighbou?r) (from )?(next door|down the road|across the road|over the road|up the road)\b/.test(text) || c.items.some(i => i.np && PERSONS.test(i.np.said)) || /^(he|she|they)$/.test(c.who ?? '') && t.clauses.slice(Math.max(0, t.at - 2), t.at).some(p => p.items.some(i => i.np && PERSONS.test(i.np.said))) || /\b(got|have|having) (help|a hand|two hands|hands|somebody|someone|company)\b|\bhelp('s| is| coming| arrives)\b/.test(text);

@@ -5,11 +5,15 @@ import { phrase } from './lib/rule-phrase.ts';
 import { sequence } from './lib/rule-sequence.ts';
 import { awaited } from './out.ts';
 import { lowText, type Meaning } from './telling.ts';
+import { wait } from './wait.ts';
 
 /** One thing before another: "before the spindle goes in I've got to…", "don't pour till it's polished", "can't… until". */
 export const rule: Meaning = t => {
   const c = t.clause;
   if (c.asks || /\b(till|until|'til)\b/.test(lowText(t)) && dims(c.items, 'when').length) return undefined;
+  if (/\b(again|another look)\b/.test(lowText(t)) && c.items.some(i => i.f?.dim === 'when' || i.f?.dim === 'span')) return undefined; // to be looked at again, whatever hangs on it
+  if (/^this time\b/.test(t.clauses[t.at + 1] ? lowText(t, t.clauses[t.at + 1]!) : '')) return undefined; // "till this time tomorrow" is a day
+  if (dims(c.items, 'span').length && wait(t)) return undefined; // "give it two days to go off before we fill it"
   const steps = sequence(t);
   if (steps.length) {
     const said = steps.map(s => ({ first: phrase(t, s.first, 'first'), then: phrase(t, s.then, 'then') }));

@@ -9,9 +9,13 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 const WAITS = /\b(clamps? (stay|stays|on|off|come off)|leave|leaving|let|letting|cure|cures|curing|dry|dries|drying|set|sets|setting|harden|cool|cools|cooling|soak in|off[- ]?gas|sit|sits|flash|don't touch|can't touch|not (to be )?touch\w*|hands off|no touching|shan't touch|won't touch|stays? (clamped|in the clamps|put|where|masked|wrapped|warm|covered|as)|wait|waits|give|needs?|wants?|has to (sit|dry|cure|set|cool)|to (cure|dry|set|harden|cool|go off)|before (i|it|we)( can| )?(touch|handle|sand|load|recoat|run|use|move|go near))\b/;
 /** "Nobody touches it", "nobody so much as breathes on it": an order to leave it alone. */
 const NOBODY = /\b(nobody|no ?one|not a soul|don't (anyone|anybody|you)|nobody's)\b.*\b(touch\w*|breath\w*|lays? (a|so much as a) (finger|hand)|goes (near|anywhere near)|handl\w*|moves?|leans?|sits?|uses?|pok\w*)\b/;
+/** "can't be handled until Sunday", "not to be touched before Monday". */
+const CANT = /\b(can't|cannot|can not|mustn't|shouldn't|not to|won't) be (handled|touched|moved|loaded|sanded|run|started|used|leaned on|sat on|worked|driven|recoated|filled|fitted|pressured|pressurised|disturbed)\b.*\b(until|till|before|for)\b/;
+/** Time that a thing is said to want for itself. */
+const CURE_TIME = /\b(cure|curing|drying|setting|cooling|dry|set)(ing)? time\b/;
 const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*|cool\w*|alone|touch\w*|be|clamp\w*|sit|sits|stays?|glue|paint|epoxy|sealer|sealant|varnish|primer|silicone|goo|adhesive|filler|lacquer|putty|mastic|resin|undercoat|topcoat|jb|off|overnight|stand|rest|till|until|before|go off|handle|tack)\b/;
 
-const STUFF = / (silicone|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|goo|filler|adhesive)$/;
+const STUFF = / (silicone|concrete|second coat|first coat|top coat|babbitt|bond|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|goo|filler|adhesive)$/;
 
 /** Leave it alone until then: curing, drying, setting, cooling. */
 export const wait: Meaning = t => {
@@ -19,8 +23,9 @@ export const wait: Meaning = t => {
   if (c.asks || c.sub && /^(if|unless)$/.test(c.sub) || c.reality === 'past plan' || c.who && /^(he|they|she|person|you)$/.test(c.who) && !c.subj.length && !/^hands off\b/.test(text)) return undefined;
   const label = c.verb?.base === 'say' && /\b(tin|can|label|packet|tube|bottle|sheet|instructions|book)\b/.test(text) && t.told.some(x => x.entry.kind === 'work' && /paint|prime|seal|glue|varnish|coat|undercoat|line|fill|patch|bed|caulk/.test(x.entry.action));
   const bareSpan = /^(and |so |now |just )?(leave|let|leaving|give) (it|them|that|her|him|the \w+)\b/.test(text) && t.sheet.found.some(f => (f.dim === 'span' || f.dim === 'when') && f.from >= t.clause.from && f.to <= t.clause.to);
-  const warned = NOBODY.test(text);
-  if (!label && !warned && !WAITS.test(text) || !label && !REASON.test(text) && !bareSpan && !warned) return undefined;
+  const warned = NOBODY.test(text) || CANT.test(text);
+  const next = t.clauses[t.at + 1], until0 = next && /^(before|until|till)$/.test(next.sub ?? '') && /^(leave|let|give|need|want|take)$/.test(c.verb?.base ?? '') ? ` before ${lowText(t, next)}` : '';
+  if (!label && !warned && !CURE_TIME.test(text) && !WAITS.test(text) || !label && !REASON.test(text + until0) && !bareSpan && !warned) return undefined;
   const base = c.verb?.base ?? '';
   if (!warned && !/^(leave|let|cure|dry|set|harden|cool|sit|touch|wait|give|need|want|stay|flash|be|have|go|stand|rest|keep|soak|off-gas|handle|get|take|say)$/.test(base) && c.pred !== 'be' && c.pred !== 'none') return undefined;
   if (base === 'set' && c.obj.length && !c.obj.some(o => o.carried) || base === 'dry' && c.verb!.form === 'past' && c.obj.length || base === 'leave' && c.verb!.form === 'past' && /soak/.test(text)) return undefined;

@@ -23,7 +23,7 @@ export const weather: Meaning = t => {
   const text = lowText(t);
   if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
   if (/\b(could|can) do with\b|\bneed(s|ing)? (a|some)\b|\bpray\w*\b/.test(text)) return undefined;
-  const sky = skyIn(t, text);
+  const sky = skyIn(t, text) ?? degrees(t, text) ?? clearing(t, text);
   if (!sky) return undefined;
   const more = severalSkies(t);
   if (more) return more;
@@ -38,6 +38,18 @@ export const weather: Meaning = t => {
   const from = upTo ?? named[0]!.value.from, to = named.at(-1)!.value.to ?? (openEnded(t, named.at(-1)!) ? undefined : named.at(-1)!.value.from);
   return [trim({ kind: 'weather', sky, from, to: stays(t) ?? to }) as Entry];
 };
+
+/** "forecast is for thirty-eight degrees Friday": heat told by its figure. */
+function degrees(t: Telling, text: string): Sky | undefined {
+  const c = t.clause, f = t.sheet.found.find(x => (x.dim === 'measure' && /^°/.test(x.value.unit) || x.dim === 'number') && x.from >= c.from && x.to <= c.to);
+  if (!f || f.dim !== 'measure' && f.dim !== 'number' || !/\b(forecast|they|radio|tv|weather|met|app|going to be|supposed to (be|hit|get)|expecting|high of|up to|tops? of)\b/.test(text) || f.dim === 'number' && !/\b(high of|tops? of|hit|hitting|degrees|forecast)\b/.test(text)) return undefined;
+  const unit = f.dim === 'measure' ? f.value.unit : '°', v = f.value.value;
+  return unit !== '°F' && v <= 0 || unit === '°F' && v <= 32 ? 'frost' : unit === '°C' && v >= 30 || unit === '°F' && v >= 88 || unit === '°' && (v >= 34 && v <= 48 || v >= 88 && v < 125) ? 'hot' : undefined;
+}
+
+/** "rain Saturday, clearing up for Sunday": what follows the wet is dry. */
+const clearing = (t: Telling, text: string): Sky | undefined =>
+  (/\b(clearing( up)?|clears? up|brighten\w*( up)?|drying up|dries up|faring up|fairing up|easing off|settling down)\b/.test(text) && t.told.at(-1)?.entry.kind === 'weather' ? 'dry' : undefined);
 
 /** "rain Saturday, staying till Monday": the clause after says how long. */
 function stays(t: Telling): string | undefined {

@@ -96,7 +96,7 @@ function colours(tokens: readonly Token[], tags: readonly Tag[], i: number): boo
 /** "'s" owns when a noun phrase follows that a verb or preposition closes; otherwise it is "is" or "has". */
 function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
   const prev = tags[i - 1], next = lowAt(tokens, i + 1);
-  if (/^ones?$/.test(lowAt(tokens, i - 1))) return 'be';
+  if (/^ones?$/.test(lowAt(tokens, i - 1)) || next === 'due') return 'be';
   if (/^(day|week|month|year|hour|fortnight|season|morning|night)$/.test(lowAt(tokens, i - 1)) && /^(work|use|running|run|driving|mowing|baling|wear|sawing|time|grace|notice|rest|cure|curing|drying)$/.test(next)) return 'poss'; // "after a week's use"
   if (prev === 'pron' && !/^(one|someone|somebody|everyone|nobody)$/.test(lowAt(tokens, i - 1)) || prev === 'wh' || prev === 'adv') return 'be';
   if (someonesPlace(tokens, tags, i)) return 'poss';

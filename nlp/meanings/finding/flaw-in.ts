@@ -3,6 +3,8 @@ import { dims } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { isMachine, isStuff, partLike, said, thingAt } from '../../clauses/things.ts';
 import { FAULT } from '../../words/faults.ts';
+import { singular } from '../../words/nouns.ts';
+import { COUNTED, NAMED } from '../../words/quantities.ts';
 import { namesPart } from '../lib/named.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { lowText, type Meaning, type Telling } from '../telling.ts';
@@ -20,7 +22,9 @@ const SOUND = /\b(nothing|not a thing|not one thing|nowt) (at all |much |really 
 export const flawIn: Meaning = t => {
   const c = t.clause, items = c.items.filter(i => i.t !== 'mark' || i.low === ',');
   if (belongsThere(t)) return undefined;
-  if (dims(items, 'measure').length || dims(items, 'money').length) return undefined;
+  if (dims(items, 'measure').length || dims(items, 'money').length || items.some(i => i.np?.count !== undefined && COUNTED.has(singular(i.np.said.split(' ').at(-1)!)))) return undefined; // "22 teeth on the sprocket"
+  const next = t.clauses[t.at + 1];
+  if (c.pred === 'none' && NAMED.test(items.find(i => i.np)?.np?.said ?? '') && next && dims(next.items, 'measure').length && !next.items.some(i => i.np)) return undefined; // "Runout on the shaft. I get seven thou."
   if (SOUND.test(lowText(t))) return sound(t, items);
   if (c.asks || c.sub || !/^(deed|maybe)$/.test(c.reality)) return undefined;
   const there = items.findIndex(i => i.low === 'there'), from = there >= 0 && items[there + 1]?.t === 'be' ? there + 2 : 0;

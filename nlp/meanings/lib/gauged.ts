@@ -72,7 +72,7 @@ const singularLast = (name: string): string => name.replace(/\S+$/, w => singula
 const plural = (word: string): string => (singular(word) !== word ? word : `${word}s`);
 
 /** "my neighbour reckons the head takes 60": another's word. */
-export const secondHand = (c: Clause): boolean => c.items.some((x, k) => x.t === 'verb' && /^(say|reckon|claim|tell|swear|figure|think|guess|suppose|believe|bet)$/.test(x.base ?? '') && c.items.slice(0, k).some(p => p.np && PERSONS.test(p.np.said) || /^(he|she|they|somebody|someone|everybody|i)$/.test(p.low)))
+export const secondHand = (c: Clause): boolean => c.items.some((x, k) => x.t === 'verb' && /^(reckon|claim|swear|believe|guess|bet|suppose)$/.test(x.base ?? '') && c.items.slice(0, k).some(p => p.np)) || c.items.some((x, k) => x.t === 'verb' && /^(say|reckon|claim|tell|swear|figure|think|guess|suppose|believe|bet)$/.test(x.base ?? '') && c.items.slice(0, k).some(p => p.np && PERSONS.test(p.np.said) || /^(he|she|they|somebody|someone|everybody|i)$/.test(p.low)))
   || c.who === 'person' && c.items.some(x => /^(claims?|says|reckons|swears|tells)$/.test(x.low));
 
 /** "right one's an inch and a quarter", "rear main 1.9965": a fragment that goes on from the figure before it measures the same. */
