@@ -4,7 +4,7 @@ import type { AskRule } from './rule.ts';
 const PIC = String.raw`(?:photos?|photographs?|foto?s?|pictures?|picture's|pics?|pix|piccies|snaps?|snapshots?|shots|images?)`;
 const each = (names: string[]): Ask[] => names.map(part => ({ kind: 'picture', part }));
 /** Taking or sending a picture is a deed, not a wish to see one. */
-const TOOK = /\b(?:took|showed|sent|emailed|texted|posted|take|taking|taken|snapped|shot|sent|got him to take|made|make|i have|ive got|put up|posted|send him|forgot|drew|saved|add|adding|added|attached|heres?|here are|some|a few|couple of) (?:a |an |the |some |more |lots of |a few |a couple of |two |three |four |\d+ |plenty of |him |her |them )*$/;
+const TOOK = /\b(?:took|showed|sent|emailed|texted|posted|take|taking|taken|snapped|shot|sent|got him to take|made|make|i have|ive got|put up|posted|send him|forgot|drew|saved|add|adding|added|attached|had a look at|looked (?:at|through|over)|went (?:through|by|over)|going by|according to|judging (?:by|from)|from|checked|compared|matches|match|like|heres?|here are|some|a few|couple of) (?:a |an |the |some |more |lots of |a few |a couple of |two |three |four |\d+ |plenty of |him |her |them )*$/;
 
 /** Show the photos of a part. */
 export const PICTURE: readonly AskRule[] = [

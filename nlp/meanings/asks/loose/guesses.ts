@@ -34,7 +34,7 @@ export const GUESSES: readonly (readonly [name: string, guess: Guess])[] = [
   ['where', (d, c) => stashed(d, c)],
   ['needed', (d, c) => GET.test(c.text) && !/\b(?:before (?:i|we)|out of the way)\b/.test(c.text) && /\b(?:what|whats|whatever|bits|anything|owt|any|list|parts|which|left|things|something|am i|everything|do i)\b/.test(c.text) && !/\bget (?:on|at|to|the|into|through|done|it|back)\b/.test(c.text) ? [{ kind: 'buy', status: 'needed', ...opt('part', needy(d, c) ?? about(d, c, FOR)) }] : undefined],
   ['blocked', (d, c) => MAY.test(c.text) && doable(c) || HELD.test(c.text) && !/\bcan i (?:do|have|see|ask|use)\b/.test(c.text) ? withPart('blocked', about(d, c)) : undefined],
-  ['history', (d, c) => (LOG.test(c.text) || /\b(?:ever|did i|have i|did we|have we|has|have [a-z ]+ been)\b/.test(c.text)) && (deed(c) || LOG.test(c.text)) ? history(d, c) : undefined],
+  ['history', (d, c) => !/\b(?:can|could|might|should|shall|ought) (?:i|we|be|get)\b/.test(c.text) && (LOG.test(c.text) || /\b(?:ever|did i|have i|did we|have we|has|have [a-z ]+ been)\b/.test(c.text)) && (deed(c) || LOG.test(c.text)) ? history(d, c) : undefined],
   ['next', (d, c) => TODO.test(c.text) && /\b(?:what|anything|something|which|whats|where|any|job|jobs|suggest|give me|find me)\b/.test(c.text) && !/\b(?:wrong|with (?:it|the)|about|before (?:the|i|it)|left to do on)\b/.test(c.text) ? next(d, c) : undefined],
 ];
 
