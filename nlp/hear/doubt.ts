@@ -37,8 +37,14 @@ export function wordsOf(pieces: string[], scores: number[]): HeardWord[] {
     // A mark belongs to its word ("4.2", "mock-up"), but how sure it was says nothing of the word.
     else words[words.length - 1] = { word: last.word + piece, score: /[\p{L}\p{N}]/u.test(piece) ? Math.min(last.score, scores[i]!) : last.score };
   }
-  return words.map(({ word, score }) => ({ word: word.replace(/^[^\p{L}\p{N}$]+|[^\p{L}\p{N}%]+$/gu, ''), score })).filter(({ word }) => word !== '');
+  return words.map(({ word, score }) => ({ word: bare(word), score })).filter(({ word }) => word !== '');
 }
+
+/** A word without the marks around it. */
+const bare = (word: string) => word.replace(/^[^\p{L}\p{N}$]+|[^\p{L}\p{N}%]+$/gu, '');
+
+/** The words of a transcript, as `wordsOf` names them. */
+export const bareWords = (text: string): string[] => text.split(/\s+/).map(bare).filter(Boolean);
 
 /**
  * What recognisers of this family write where nobody spoke, as whole transcripts. Known from public reports of the model

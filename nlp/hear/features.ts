@@ -15,6 +15,13 @@ interface Band {
   weights: Float64Array;
 }
 
+/** Log10 of the power in each band and frame, band by band. Frames from `sounding` on are the padding. */
+export interface Powers {
+  logs: Float32Array;
+  frames: number;
+  sounding: number;
+}
+
 const FLOOR = 1e-10;
 
 function trim(filter: ArrayLike<number>): Band {
@@ -34,36 +41,25 @@ export class LogMel {
   private readonly bands: Band[];
   private readonly spectrum: PowerSpectrum;
 
-  /** Bands a frame. */
-  get bandCount(): number {
-    return this.bands.length;
-  }
-
   constructor(private readonly setting: FeatureSetting) {
     this.bands = setting.filters.map(trim);
     this.spectrum = new PowerSpectrum(setting.window.length);
   }
 
-  /** `samples`: 16 kHz, at most 30 s. Gives bands × frames, band by band. */
-  compute(samples: Float32Array): Float32Array {
+  /** `samples`: 16 kHz, at most 30 s. */
+  measure(samples: Float32Array): Powers {
     const { hop, frames, window } = this.setting;
     const margin = window.length / 2;
     const sounding = Math.min(frames, Math.ceil((samples.length + margin) / hop));
-    const out = new Float32Array(this.bands.length * frames).fill(Math.log10(FLOOR));
+    const logs = new Float32Array(this.bands.length * frames).fill(Math.log10(FLOOR));
     const frame = new Float64Array(window.length);
     const power = new Float64Array(window.length / 2 + 1);
-    let loudest = Math.log10(FLOOR);
     for (let f = 0; f < sounding; f++) {
       this.cut(samples, f * hop - margin, frame);
       this.spectrum.compute(frame, power);
-      for (let b = 0; b < this.bands.length; b++) {
-        const value = Math.log10(Math.max(FLOOR, weigh(this.bands[b]!, power)));
-        out[b * frames + f] = value;
-        if (value > loudest) loudest = value;
-      }
+      for (let b = 0; b < this.bands.length; b++) logs[b * frames + f] = Math.log10(Math.max(FLOOR, weigh(this.bands[b]!, power)));
     }
-    for (let i = 0; i < out.length; i++) out[i] = (Math.max(out[i]!, loudest - 8) + 4) / 4;
-    return out;
+    return { logs, frames, sounding };
   }
 
   /** Copies one windowed frame; past the sound it is zero, and both ends of the 30 s are mirrored. */
@@ -72,6 +68,13 @@ export class LogMel {
     const last = hop * frames - 1;
     for (let i = 0; i < frame.length; i++) frame[i] = (samples[last - Math.abs(last - Math.abs(start + i))] ?? 0) * window[i]!;
   }
+}
+
+/** Powers as the model wants them: nothing further than 80 dB under the loudest. */
+export function asFeatures({ logs }: Powers): Float32Array {
+  let loudest = -Infinity;
+  for (let i = 0; i < logs.length; i++) if (logs[i]! > loudest) loudest = logs[i]!;
+  return logs.map((x) => (Math.max(x, loudest - 8) + 4) / 4);
 }
 
 function weigh({ from, weights }: Band, power: Float64Array): number {

@@ -1,6 +1,6 @@
 import { AutoProcessor, AutoTokenizer, env, LogLevel, Tensor, WhisperForConditionalGeneration } from '@xenova/transformers';
 import { repeated, splitCache, type Cache } from './cache.ts';
-import { LogMel } from './features.ts';
+import { asFeatures, LogMel, type Powers } from './features.ts';
 import type { ModelChoice } from './model-files.ts';
 
 /** The special pieces of this model's vocabulary. */
@@ -79,10 +79,9 @@ export class Whisper {
   /** Text of ordinary pieces; the end mark is left off. */
   text = (pieces: number[]): string => this.tokenizer.decode(pieces.filter((piece) => piece < this.ids.end));
 
-  /** What is said in the sound, as the decoder wants it: [1, positions, width]. `samples`: 16 kHz, at most 30 s. */
-  async hearSound(samples: Float32Array): Promise<Tensor> {
-    const features = this.features.compute(samples);
-    const input = new Tensor('float32', features, [1, this.features.bandCount, features.length / this.features.bandCount]);
+  /** What is said in the sound, as the decoder wants it: [1, positions, width]. */
+  async hearSound(powers: Powers): Promise<Tensor> {
+    const input = new Tensor('float32', asFeatures(powers), [1, powers.logs.length / powers.frames, powers.frames]);
     const output = await this.library.sessions['model']!.run({ input_features: (input as unknown as { ort_tensor: object }).ort_tensor });
     return asTensor(output['last_hidden_state']);
   }

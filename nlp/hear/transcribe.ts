@@ -1,9 +1,12 @@
 import { HEARING_RATE } from './decode/sound.ts';
 import { poorWords, trust, unsureWords, wordsOf, type Trust } from './doubt.ts';
 import { SAID_FORMS } from './expected-words.ts';
+import type { Powers } from './features.ts';
 import type { Whisper } from './model.ts';
 import { promptText } from './prompt.ts';
 import { search, type Found } from './search.ts';
+import { surerOf } from './second-hearing.ts';
+import { isNoisy, withoutSteadyNoise } from './steady-noise.ts';
 import { buildWordTree, type WordNode } from './word-tree.ts';
 
 /** Words written down for one stretch of sound, and how far to trust them. */
@@ -42,10 +45,17 @@ export function expectNames(whisper: Whisper, names: string[]): Expected {
   };
 }
 
-/** Hears one stretch of at most 30 s (16 kHz). */
+/** Hears one stretch of at most 30 s (16 kHz); where a machine runs under the voice, twice. */
 export async function transcribe(whisper: Whisper, samples: Float32Array, expected: Expected): Promise<Transcript> {
-  const sound = await whisper.hearSound(samples);
+  const powers = whisper.features.measure(samples);
   const seconds = samples.length / HEARING_RATE;
+  const first = await hearPowers(whisper, powers, seconds, expected);
+  if (!isNoisy(powers)) return first;
+  return surerOf(first, await hearPowers(whisper, withoutSteadyNoise(powers), seconds, expected));
+}
+
+async function hearPowers(whisper: Whisper, powers: Powers, seconds: number, expected: Expected): Promise<Transcript> {
+  const sound = await whisper.hearSound(powers);
   const listen = (before: number[]) =>
     search(whisper, sound, [...before, whisper.ids.start, ...whisper.ids.after], { readings: READINGS, bonus: BONUS, expected: expected.words, most: mostPieces(seconds) });
   const found = await listen([whisper.ids.before, ...expected.prompt]);

@@ -40,7 +40,7 @@ async function samplesOf(bytes: Uint8Array): Promise<Float32Array> {
 /** The recogniser alone: the likeliest piece each time, no names, no bonus, no mending. */
 async function alone(whisper: Whisper, bytes: Uint8Array): Promise<string> {
   const samples = await samplesOf(bytes);
-  const found = await search(whisper, await whisper.hearSound(samples), [whisper.ids.start, ...whisper.ids.after],
+  const found = await search(whisper, await whisper.hearSound(whisper.features.measure(samples)), [whisper.ids.start, ...whisper.ids.after],
     { readings: 1, bonus: 0, expected: buildWordTree([], whisper.encode), most: Math.ceil((7 * samples.length) / 16_000) + 12 });
   return whisper.text(found.pieces).trim();
 }
