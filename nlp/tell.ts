@@ -7,6 +7,7 @@ import type { Clause } from './clauses/clause.ts';
 import type { Memory } from './clauses/memory.ts';
 import { isSpoken } from './meanings/lib/reach.ts';
 import { remark } from './meanings/remark.ts';
+import { settle } from './settle.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { BESIDE, MEANINGS } from './pipeline.ts';
 import type { Sheet } from './types.ts';
@@ -104,23 +105,6 @@ function old(sheet: Sheet, x: Told, told: readonly Told[]): Told {
   const saidOld = sheet.tokens.slice(x.clause.from, x.clause.to).some((t, k) => t.low === 'old' && (name.startsWith(sheet.tokens[x.clause.from + k + 1]?.low ?? '-') || /^ones?$/.test(sheet.tokens[x.clause.from + k + 1]?.low ?? '')));
   const other = told.some(y => y !== x && y.clause !== x.clause && (y.entry.kind === 'fit' && y.entry.part === name && y.entry.state !== 'off' || y.entry.kind === 'arrival' && y.entry.item === name));
   return saidOld && other ? { ...x, entry: { ...x.entry, part: `old ${name}` } as Entry } : x;
-}
-
-/** A fit said again in one breath ("lowered it down, it's just hung there") is one fact; the later word holds. */
-function settle(told: readonly Told[]): Told[] {
-  const out: Told[] = [];
-  for (const x of told) {
-    const run = out.slice(out.findLastIndex(y => y.entry.kind !== x.entry.kind) + 1);
-    const was = run.findLast(y => y.entry.kind === 'fit' && x.entry.kind === 'fit' && y.entry.part === x.entry.part) ?? out.findLast(y => y.entry.kind === x.entry.kind);
-    if (x.entry.kind === 'fit' && was?.entry.kind === 'fit' && was.entry.part === x.entry.part && (x.entry.state === was.entry.state || was.entry.state === 'on' && x.entry.state !== 'off')) {
-      was.entry.state = x.entry.state;
-      was.entry.with = x.entry.with ?? was.entry.with;
-      if (was.entry.with === undefined) delete was.entry.with;
-      continue;
-    }
-    out.push(x);
-  }
-  return out;
 }
 
 function finish(sheet: Sheet, x: Told): Entry {

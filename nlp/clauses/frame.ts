@@ -67,7 +67,7 @@ function predicate(c: Clause, start: number): void {
       c.verb = it; c.vi = i; c.pred = 'verb';
       c.ing = it.form === 'ing';
       c.passive = (be || have >= 0 && c.items.slice(have).some(x => x.low === 'been')) && it.form !== 'ing' && it.form !== 'base' && it.form !== 's' && !hasDone(c, i);
-      if (it.base === 'get' && (be || have >= 0) && next && (next.t === 'np' || next.t === 'det' || next.f)) c.pred = 'have';
+      if (it.base === 'get' && (be || have >= 0) && next && (next.t === 'np' || next.t === 'det' || next.f || /^(adv|adj|verb)$/.test(next.t) && !/^(past|part)$/.test(next.form ?? '') && c.items[i + 2]?.np)) c.pred = 'have';
       return;
     }
     break;
@@ -130,6 +130,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
     c.obj = of.np ? thingAt(sheet, items, i + 2, memory) ? [thingAt(sheet, items, i + 2, memory)!.thing] : [] : pronoun(of.low, memory) ?? [];
     i += 3;
   }
+  else if (it?.f?.dim === 'measure' && /^(off|from)$/.test(items[i + 1]?.low ?? '') && items[i + 2]?.np && isClass(c.verb?.base ?? '', 'work') && !c.passive) { const of = thingAt(sheet, items, i + 2, memory); if (of) { c.obj = [of.thing]; i = of.next; } } // "skimmed ten thou off the head"
   else if (it?.f?.dim === 'number' && items[i + 1]?.t === 'prt' && PARTICLE.test(items[i + 1]!.low) && !items[i + 2]?.np && /^(i|we|he|they)$/.test(c.who ?? 'i') && DONE_TO.some(k => isClass(c.verb?.base ?? '', k)) && memory.topic()?.plural) { c.obj = [{ ...memory.topic()!, carried: true }]; i++; } // "they're here, drove thirty in"
   particles();
   c.rest = items.slice(i);

@@ -13,7 +13,7 @@ export function opensSub(items: readonly Item[], k: number): boolean {
   const low = items[k]!.low;
   if (low === 'that' && /^(make|call)$/.test(items[k - 1]?.base ?? '')) return false;
   if (low === 'as' && items[k - 1]?.low === 'much') return false; // "so much as"
-  if (low === 'as' || low === 'that' && items[k - 1]?.t === 'np') return predicateAt(items, afterNouns(items, k + 1)) || isSubjectPronoun(items[k + 1]);
+  if (low === 'as' || low === 'that' && items[k - 1]?.t === 'np') return predicateAt(items, afterNouns(items, k + 1, low !== 'as')) || isSubjectPronoun(items[k + 1]);
   if (low === 'that') return isSubjectPronoun(items[k + 1]) || predicateAt(items, afterNouns(items, k + 1));
   if (!/^(before|after|until|till|'til)$/.test(low)) return true;
   if (isSubjectPronoun(items[k + 1]) && (isAux(items[k + 2]) || finite(items[k + 2]))) return true;
@@ -41,7 +41,8 @@ export function opensAfter(items: readonly Item[], k: number, cur: readonly Item
     if (isSubjectPronoun(items[subj]) && (isAux(items[subj + 1]) || finite(items[subj + 1]))) return true;
   }
   if (measuresHere(items, i, cur)) return true;
-  const after = it.t === 'np' ? afterNouns(items, i, !(hasPredicate(cur) && items[k - 1]?.t === 'cc')) : i;
+  let after = it.t === 'np' ? afterNouns(items, i, !(hasPredicate(cur) && items[k - 1]?.t === 'cc')) : i;
+  if (after > i && /^(in|on|with|under|behind|over|around|inside|below|above)$/.test(items[after]?.low ?? '') && /^(it|them|that)$/.test(items[after + 1]?.low ?? '') && (isAux(items[after + 2]) || finite(items[after + 2]))) after += 2; // "…but the frame under it is solid"
   if (it.t === 'np' && items[after]?.t === 'pron' && /^(i|we)$/.test(items[after]!.low) && hasPredicate(cur)) return !(items[k - 1]?.t === 'cc' && last(cur)?.np && ownObject(items, after + 1));
   if (it.t === 'np' && (items[after]?.f?.dim === 'number' || items[after]?.f?.dim === 'measure') && endsAt(items, after + 1) && cur.some(x => x.np) && cur.some(x => x.f?.dim === items[after]!.f!.dim) && !cur.some(x => /^(need|want|get|order|buy|for|pay|say|plus)$/.test(x.base ?? x.low) || x.f?.dim === 'money')) return true;
   if (it.t === 'np' && it.np!.quant === 'no' && hasPredicate(cur) && endsAt(items, after)) return true;

@@ -10,6 +10,7 @@ import { isMachine, isPlaceNoun, isPlural, isSource, isStuff, partLike } from '.
 
 /** The owner's name in front; undefined when the tail is no owner (a place, a person) and the clause goes on. */
 export function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memory: Memory): string | undefined {
+  if (/^(bits|pieces|half|two|three|tatters|ribbons|shreds|rags|flakes|layers|lumps|strips|places|spots|parts|scale|scales|total|general|particular|the end)$/.test(owner.said) && !owner.known) return undefined; // "cage in bits"
   if (/^(order|back order|backorder|hold|loan|approval|trial|mail|post|parcel|packet)$/.test(owner.said)) return undefined;
   const known = snap(`${owner.said} ${name}`, sheet.ctx);
   if (known.known) return known.name;

@@ -17,7 +17,7 @@ export function reality(c: Clause): Reality {
   if (c.sub && /^(if|unless|lest|except|whether)$/.test(c.sub)) return 'cond';
   if (/\b(apparently|supposedly|allegedly|reportedly|by all accounts)\b/.test(words.join(' '))) return 'hearsay';
   if (c.passive && /\bby (somebody|someone|whoever|the (last|previous) \w+)\b/.test(words.join(' '))) return 'hearsay';
-  if ((/^(somebody|someone|whoever)$/.test(c.who ?? '') || BODGER.test(words.slice(0, Math.max(c.vi, 0)).join(' '))) && c.verb && !c.passive && /^(past|part)$/.test(c.verb.form ?? '') && !/^(come|call|ring|phone|offer|help|be|say)$/.test(c.verb.base ?? '')) return 'hearsay';
+  if ((/^(somebody|someone|whoever)$/.test(c.who ?? '') || BODGER.test(words.slice(0, Math.max(c.vi, 0)).join(' '))) && c.verb && (!c.passive || /^(somebody|someone)$/.test(c.who ?? '')) && /^(past|part)$/.test(c.verb.form ?? '') && !/^(come|call|ring|phone|offer|help|be|say)$/.test(c.verb.base ?? '')) return 'hearsay';
   if (/\b(nearly|almost|damn near|all but)\b/.test(head) && c.pred !== 'be' && c.pred !== 'none' && !/^(finish|do|complete)$/.test(c.verb?.base ?? '') && !/\b(finished|done)\b/.test(head)) return 'past plan';
   if (/\b(probably|possibly|perhaps|maybe|likely)\b/.test(c.items.filter((i, k) => !(/^(maybe|perhaps|possibly|probably)$/.test(i.low) && (c.items[k + 1]?.f || c.items[k + 1]?.np?.count !== undefined))).map(i => i.low).join(' ')) && (c.pred === 'be' || c.pred === 'none') && !c.items.some(i => i.f?.dim === 'when' || i.f?.dim === 'money')) return 'maybe';
   if (/\b(was|were) (just |only |really )?(going|gonna|about|meant|supposed|planning|hoping) to\b|\bmeant to\b|\bshould 've\b|\bshould have\b|\bcould 've\b|\bwould 've\b|\bwould have\b|\bcould have\b|\bought to have\b/.test(head)) return 'past plan';

@@ -85,7 +85,7 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     // "the carburettor from the yard cost me": a phrase that only says which one stands before the verb
     while (c.items[n] && /^(from|at|off|by|behind|under|down|up|over|across|along|near|round)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
     if (/^(from|between)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(to|and)$/.test(c.items[n + 2]?.low ?? '') && c.items[n + 3]?.t === 'np' && (isAux(c.items[n + 4]) || finite(c.items[n + 4]))) n += 4; // "the chain from the gearbox to the beater is stiff"
-    if (/^(in|on|with|under|to|for)$/.test(c.items[n]?.low ?? '') && /^(it|them|that)$/.test(c.items[n + 1]?.low ?? '') && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2; // "the gasket in it is torn"
+    if (/^(in|on|with|under|to|for|behind|over|around|inside|below|above)$/.test(c.items[n]?.low ?? '') && /^(it|them|that)$/.test(c.items[n + 1]?.low ?? '') && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2; // "the gasket in it is torn"
     // "one adapter M18 on G half inch is": its size stands before the verb
     if (/^(thread|measure|number)$/.test(c.items[n]?.f?.dim ?? '')) {
       let j = n;

@@ -11,6 +11,7 @@ export const bath: Meaning = t => {
   const c = t.clause, text = lowText(t), m = BATH.exec(text);
   if (!m || c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '';
+  if (c.pred === 'be' && /\b(free|loose|clean|clear|off|out|better|good|moving|bright)\b/.test(text) && /\bafter\b/.test(text)) return undefined; // "it's free again after three days in diesel"
   const put = /^(put|leave|drop|stick|chuck|set|throw|pop|dunk|submerge|steep|have|get)$/.test(base) && c.verb!.form !== 'base' && c.obj.length > 0;
   const lies = c.pred === 'be' && !c.verb || /^(sit|soak|lie|steep|stew|bubble)$/.test(base) && !c.obj.length || c.pred === 'none' && /\b(soaking|overnight)\b/.test(text);
   if (!put && !lies || /^(leaks?|found|full|rust|water|metal|glitter)\b/.test(text) || put && /^(get|have)$/.test(base) && !/\bsoak/.test(text)) return undefined;

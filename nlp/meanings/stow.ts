@@ -15,6 +15,7 @@ const PUTS = /^(put|stand|stow|store|stash|stack|leave|stick|tuck|lay|keep|box|b
 export const stow: Meaning = t => {
   const c = t.clause;
   if (c.pred === 'be' && !c.verb && CONDITION.has(c.rest.find(i => i.t !== 'adv')?.low ?? '') && c.rest.find(i => i.t !== 'adv')!.t === 'adj') return undefined;
+  if (c.pred === 'none' && c.rest[0]?.t === 'adj' && CONDITION.has(c.rest[0].low) || /^whatever$/.test(c.subj[0]?.name ?? '')) return undefined; // "shaft pitted under the seal"
   if (/^(count|measure|mike|gauge|weigh)$/.test(c.verb?.base ?? '')) return undefined;
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '';

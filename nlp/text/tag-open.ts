@@ -12,15 +12,18 @@ import { isNumberWord } from './number-words.ts';
 export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
   const low = tokens[i]!.low, prev = tags[i - 1];
   const forms = verbForms(low);
-  if (/^(bit|touch|tad|shade|smidge)$/.test(low) && tokens[i - 1]?.low === 'a' && (CONDITION.has(tokens[i + 1]?.low ?? '') || ENGLISH_ADJECTIVES.has(tokens[i + 1]?.low ?? '') || /[^aeiou]y$/.test(tokens[i + 1]?.low ?? ''))) return 'adv'; // "a bit notchy"
+  if (/^(bit|touch|tad|shade|smidge|smidgen|hair|whisker|fraction|trifle|wee bit)$/.test(low) && tokens[i - 1]?.low === 'a' && (/^(under|over|proud|shy|off|out|down|high)$/.test(tokens[i + 1]?.low ?? '') && !nominal(tokens, i + 2, solid) || CONDITION.has(tokens[i + 1]?.low ?? '') || ENGLISH_ADJECTIVES.has(tokens[i + 1]?.low ?? '') || /[^aeiou]y$/.test(tokens[i + 1]?.low ?? ''))) return 'adv'; // "a bit notchy"
   const noun = nounClasses(low).size > 0 || isTradeWord(low) || FLAW.test(low);
   const condition = CONDITION.has(low);
   if (prev === 'noun' && forms.length && tellsFigure(tokens, i, solid)) return 'verb';
   if (low === 'level' && prev === 'noun' && /^(oil|fuel|float|water|coolant|fluid|electrolyte|acid|grease|diesel|petrol)$/.test(tokens[i - 1]!.low)) return 'noun';
   if (prev === 'num' && /^(hours?|hrs|miles|days?|weeks?|months?|fortnight)$/.test(tokens[i - 1]!.low) && forms.some(f => f.form === 'base') && (ARTICLE.has(tokens[i + 1]?.low ?? '') || /^(it|them|all|those|my|round|over|her|that)$/.test(tokens[i + 1]?.low ?? ''))) return 'verb'; // "every ten hours grease the kingpins"
+  if (/^(pressure|leak|crack|flow|bench|spark|load|dye|water|road|field)$/.test(low) && tokens[i + 1]?.low === 'tested' && (prev === 'pron' || prev === undefined || prev === 'cc')) return 'adv'; // "I pressure tested it"
   if (HOW.test(low) && TREATED.test(tokens[i + 1]?.low ?? '') && prev !== 'det' && prev !== 'poss') return 'adv';
+  if (SPOILT.test(low) && (prev === undefined || /^(mark|cc|intj|adv|prep)$/.test(prev)) && nominal(tokens, i + 1, solid) && standsAlone(tokens, i + 1, solid)) return 'adj'; // "broken spring in the seat"
   if (/^(fourth|fifth|sixth|seventh|eighth|ninth|tenth|remaining)$/.test(low) && prev === 'det') return 'adj';
   if (low === 'fit' && tokens[i + 1]?.low === 'for' && (prev === 'cc' || prev === 'be' || prev === 'adv' || prev === 'mark')) return 'adj';
+  if (low === 'rest' && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'det') && (/^(ok|okay|is|are|was|were|all|look|looks|seem|seems|of)$/.test(tokens[i + 1]?.low ?? '') || CONDITION.has(tokens[i + 1]?.low ?? ''))) return 'noun'; // "…, rest ok"
   if (prev === 'to' || prev === 'modal' || prev === 'do') if (forms.some(f => f.form === 'base')) return 'verb';
   if (condition && prev === 'noun' && STATED.test(low) && !/^(it|them)$/.test(tokens[i + 1]?.low ?? '') && !nominal(tokens, i + 1, solid) && !nounClasses(`${tokens[i - 1]!.low} ${low}`).size) return 'adj';
   if (forms.length && noun && acts(tokens, tags, i, solid)) return 'verb';
@@ -96,6 +99,7 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
   if (!bare && object && (opens || prev === 'noun')) return 'verb';
   if (opens && bare && /^(up|out|off|down)$/.test(next) && ARTICLE.has(tokens[i + 2]?.low ?? '')) return 'verb'; // "…, wire up the tail lamps"
   if (opens && bare) {
+    if (low === 'grease' && next === 'all' || low === 'oil' && /^(all|in|on|from)$/.test(next)) return 'noun'; // "oil all over the clutch"
     if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || /^(check|grease|oil|drain|test|clean|fit|time|plane|watch|turn|measure|paint|pack|weld|lap|file|seal)$/.test(low) && /^(again|after|every|up|over|later|tomorrow)$/.test(next)) return 'verb';
     if (/^(part|fastener)$/.test([...nounClasses(low)].find(k => k === 'part' || k === 'fastener') ?? '') && wholeStretch(tokens, i, solid)) return 'noun'; // "Rod bolts.": a headline and no order
     if (headingAhead(tokens, i + 1, solid) && !/^(buy|get|need|order|do|check|note|list|remember|read|see|find|fit|make|want)$/.test(low)) return 'noun'; // "swing jaw bushes: left tight"
@@ -162,6 +166,14 @@ function isAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<numb
   return /^(is|are|was|were)$/.test(tokens[i]?.low ?? '');
 }
 
+const SPOILT = /^(cracked|broken|worn|torn|bent|snapped|sheared|seized|rusted|perished|frayed|chipped|pitted|scored|blown|burst|buckled|twisted|kinked|dented|warped|missing|leaking|weeping|corroded|rotted|busted|smashed|mangled)$/;
+/** Whether the noun run from here ends what is said, or only its place follows. */
+function standsAlone(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
+  let i = from;
+  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  return i >= tokens.length || /^([.,;:!?]|in|on|at|under|behind|inside)$/.test(tokens[i]!.low);
+}
+
 function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, forms: readonly VerbForm[], solid: ReadonlySet<number>): Tag {
   const low = tokens[i]!.low, prev = tags[i - 1], next = tokens[i + 1]?.low ?? '';
   const participle = forms.some(f => f.form === 'part') || CONDITION.has(low);
@@ -179,7 +191,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (participle && !ing && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'intj') && nominal(tokens, i + 1, solid) && isAhead(tokens, i + 1, solid)) return 'adj'; // "bonded lining is dear"
   if (participle && prev === 'be' && /^(be|been|being)$/.test(tokens[i - 1]!.low) && forms.length) return 'verb';
   if (low === 'stripped' && (prev === 'be' || prev === 'noun' || prev === 'have') && !/(thread|bolt|nut|stud|spline|gear|tooth|teeth|screw|hole|plug|head|insert|pinion|worm)s?$/.test(tokens.slice(0, i).findLast((_, k) => tags[k] === 'noun')?.low ?? 'thread')) return 'verb'; // a carburettor is taken apart, a thread is spoilt
-  if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv') && !ARTICLE.has(next) && !/^(it|them)$/.test(next)) return 'adj';
+  if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv' || prev === 'pron' && /^(one|ones)$/.test(tokens[i - 1]!.low)) && !ARTICLE.has(next) && !/^(it|them)$/.test(next)) return 'adj';
   if (prev === 'noun' && forms.every(f => f.form === 'base') && /^(a|an|one|another)$/.test(tokens[i - 2]?.low ?? '') && singular(tokens[i - 1]!.low) === tokens[i - 1]!.low && !tokens.slice(Math.max(0, i - 5), i).some(t => MODAL.has(t.low) || /^(do|does|did|let|make|made|help|see|saw|watch|hear|heard|to)$/.test(t.low))) return 'noun'; // "a kebab stick": a singular would stand before "sticks"
   if (prev === 'num' && low === 'leaves') return 'noun';
   if (low === 'stripped' && participle) return 'verb';

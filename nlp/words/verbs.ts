@@ -34,7 +34,7 @@ const BY_CLASS: Record<VerbClass, string> = {
   help: 'help lend give come',
   wait: 'wait leave let cure dry set rest sit cool touch stand',
   check: 'revisit eyeball check recheck re-check inspect look re-torque retorque examine verify test see watch',
-  fail: 'seep spall balloon fatigue explode burst chafe derail mildew craze moulder unravel unwind detach crack break snap shear strip wear rust seize jam leak split bend warp corrode rot pit score chip tear fail burn perish gall scuff groove chew wallow stretch collapse crumble swell crush twist distort flatten dent melt fracture hole gum glaze harden sag let rub rot egg blow lose foul shatter mushroom scorch weather delaminate soften stiffen round mash bust',
+  fail: 'flog hollow mangle batter butcher maul ding cup splay fog mist discolour discolor contaminate emulsify curdle congeal clog choke seep spall balloon fatigue explode burst chafe derail mildew craze moulder unravel unwind detach crack break snap shear strip wear rust seize jam leak split bend warp corrode rot pit score chip tear fail burn perish gall scuff groove chew wallow stretch collapse crumble swell crush twist distort flatten dent melt fracture hole gum glaze harden sag let rub rot egg blow lose foul shatter mushroom scorch weather delaminate soften stiffen round mash bust',
 };
 
 export interface VerbForm { base: string; form: 'base' | 's' | 'past' | 'part' | 'ing' }

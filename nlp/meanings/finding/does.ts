@@ -29,7 +29,8 @@ export function acted(t: Telling): Entry[] | undefined {
   if (base === 'look' && /^(at|over|into|for|after)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '') || base === 'measure' && !c.rest.length) return undefined; // looked at, measured: no state
   if (base === 'look' && /^like (it|that|this|he|she|they|i|we)\b/.test(c.rest.map(i => i.low).join(' '))) return undefined; // "it looks like it's me"
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
-  if (parts.every(p => isStuff(p.name))) return undefined;
+  if (parts.every(p => isStuff(p.name)) && !(/^(smell|stink|taste|turn|go|set|thicken|congeal|curdle|separate|reek)$/.test(base) && c.rest.length > 0 && !/^(in|into|on|through|down|to)$/.test(c.rest[0]!.low === 'to' && base === 'turn' ? '' : c.rest[0]!.low))) return undefined;
+  if (/^(smell|stink|taste|reek)$/.test(base) && c.rest.length || base === 'turn' && /^(to|into)$/.test(c.rest[0]?.low ?? '') && c.rest[1]?.np && !c.obj.length || base === 'come' && /^(un\w+ed|undone|unstuck|loose|adrift|apart|open)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '')) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
   if (/^(need|want)$/.test(base) && /\b(new|another|replacement)\b/.test(lowText(t)) && c.obj.length) return undefined; // a want
   const fails = isClass(base, 'fail'), acts = wont(t) || isClass(base, 'state') || nowDoes(c) || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
   if (c.passive && isClass(base, 'fail') && (!isClass(base, 'work') || CONDITION.has(verb.low))) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
@@ -105,6 +106,8 @@ export const wont = (t: Telling): boolean => /\b(won't|will not|refuses to|can't
 /** "Drained it. The oil came out like chocolate milk": how what was in it looked is how it was found. */
 export function drained(t: Telling): Entry[] | undefined {
   const c = t.clause, last = t.told.at(-1)?.entry;
+  const alone = c.subj.length === 1 && !c.subj[0]!.carried && c.verb?.base === 'come' && c.prt.includes('out') && /^(?:[\w-]+ )*(oil|coolant|fuel|grease|antifreeze|fluid)$/.test(c.subj[0]!.name) && c.rest.some(i => i.low === 'like' || i.t === 'adj');
+  if (alone && !c.neg && !(last?.kind === 'work' && /^(drain|flush|bleed|change)$/.test(last.action))) return [make(c.subj[0]!.name, condition(t, c, c.verb!.from))]; // "diff oil came out like chocolate milk"
   if (c.neg || last?.kind !== 'work' || !/^(drain|flush|bleed|fill|change)$/.test(last.action) || !c.subj.length || !c.subj.every(s => /^(oil|water|coolant|fuel|fluid|grease|antifreeze|petrol|diesel|gas|old oil|gear oil)$/.test(s.name)) || !/^(come|run|look|be|smell|pour)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : ''))) return undefined;
   return [make(last.part, clauseText(t).replace(/^(the|and|but|so)\s+/i, '').toLowerCase())];
 }

@@ -29,6 +29,8 @@ export function found(t: Telling): Entry[] | undefined {
       const text = condition(t, c, first.from);
       return [make(obj.name, text, verdictIn(text))];
     }
+    const gone = first?.low === 'with' ? c.rest.findIndex((i, k) => k > 0 && i.np !== undefined && (c.rest[k + 1]?.t === 'adj' || c.rest[k + 1]?.t === 'verb' && c.rest[k + 1]!.form !== 'base') || i.np !== undefined && FAULT.test(i.np.said.split(' ').at(-1)!)) : -1;
+    if (gone > 0) return [make(obj.name, condition(t, c, c.rest[gone]!.from), undefined)]; // "found the pinion with two teeth missing"
     if (obj.np?.states.length) return [make(obj.name, obj.np.states.join(' '), verdictIn(obj.np.states.join(' ')))];
   }
   return undefined;

@@ -27,13 +27,14 @@ export const flawIn: Meaning = t => {
   if (c.pred === 'none' && NAMED.test(items.find(i => i.np)?.np?.said ?? '') && next && dims(next.items, 'measure').length && !next.items.some(i => i.np)) return undefined; // "Runout on the shaft. I get seven thou."
   if (SOUND.test(lowText(t))) return sound(t, items);
   if (c.asks || c.sub || !/^(deed|maybe)$/.test(c.reality)) return undefined;
-  const there = items.findIndex(i => i.low === 'there'), from = there >= 0 && items[there + 1]?.t === 'be' ? there + 2 : 0;
-  if (there < 0 && c.pred !== 'none' && !(c.verb && flawed(c.verb)) || there > 1 || c.who && there < 0 && !/^(nothing|not)$/.test(c.who)) return undefined;
-  const at = items.findIndex((i, k) => k > from && WHERE.test(i.low) && items[k + 1]?.np);
+  const has = HAS.exec(lowText(t)) && (c.subj.every(s => s.machine || s.carried)) ? items.findIndex(i => i.low === 'got' || i.t === 'have') : -1;
+  const there = has >= 0 ? -1 : items.findIndex(i => i.low === 'there'), from = has >= 0 ? has + 1 + Number(items[has + 1]?.low === 'got') : there >= 0 && items[there + 1]?.t === 'be' ? there + 2 : 0;
+  if (there < 0 && has < 0 && c.pred !== 'none' && !(c.verb && flawed(c.verb)) || there > 1 || c.who && there < 0 && has < 0 && !/^(nothing|not)$/.test(c.who)) return undefined;
+  const at = items.findIndex((i, k) => k > from && WHERE.test(i.low) && items[k + 1]?.np && !(i.low === 'from' && !/\b(leak|weep|drip|seep|noise|knock|smell|smoke|rattle|hiss|squeal|whine|tap|rumble|water|oil|leakage|sound)\w*\b/.test(lowText(t))));
   if (at < 0) return undefined;
   const lead = items.slice(from, at), none = there >= 0 && /n't$/.test(items[there + 1]?.low ?? '') || lead[0]?.t === 'neg';
   const flaw = lead.findLastIndex(i => flawed(i));
-  if (flaw < 0 || !lead.every((i, k) => k === flaw || flawed(i) || i.np && AMOUNT.test(i.np.said) || i.low === 'of' || i.low === ',' || /^(adv|adj|neg|cc|det|intj)$/.test(i.t) || i.low === 'left') || lead.slice(flaw + 1).some(i => i.t !== 'adv' && i.t !== 'adj' && i.low !== 'left')) return undefined;
+  if (flaw < 0 || !lead.every((i, k) => k === flaw || flawed(i) || i.np && AMOUNT.test(i.np.said) || i.low === 'of' || i.low === ',' || /^(adv|adj|neg|cc|det|intj)$/.test(i.t) || i.low === 'left') || lead.slice(flaw + 1).some(i => i.t !== 'adv' && i.t !== 'adj' && !/^(left|all|right|only)$/.test(i.low))) return undefined;
   const spot = SPOT.test(items[at + 1]!.np!.said) && items[at + 2]?.low === 'of' && items[at + 3]?.np ? at + 3 : at + 1;
   const owner = thingAt(t.sheet, items, spot, t.memory);
   if (!owner || owner.thing.carried || isMachine(t.sheet, owner.thing.name) || !partLike(t.sheet, owner.thing.name) || !namesPart(t.sheet, owner.thing.name)) return undefined;
@@ -50,6 +51,8 @@ export const belongsThere = (t: Telling): boolean => {
 const STUFF = '(oil|grease|petrol|diesel|paraffin|fuel|coolant|antifreeze)';
 const HOME = '(tank|bowl|hub|pin|bearing|gearbox|sump|box|case|casing|housing|lubricator|cup|nipple|radiator|hopper|can|drum|line|pipe|pump|filter|carb|carburettor|diff|differential|transmission|joint|chain|pivot|final drive)s?$';
 
+/** "she's got end float in the countershaft", "I've a leak at the union", "I can live with the slop in the linkage". */
+const HAS = /^(and |but |so )*(she|it|i|we|i can|we can)( 've|'ve|'s| has| have| had)? ?(still )?(got|a|some|live with)\b|^(and |but )*(got|have) (a|some)\b/;
 const flawed = (i: Item): boolean => FAULT.test(i.np ? i.np.said.split(' ').slice(-2).join(' ') : i.low) || i.np !== undefined && FAULT.test(i.np.said.split(' ').at(-1)!);
 
 function sound(t: Telling, items: readonly Item[]): Entry[] | undefined {

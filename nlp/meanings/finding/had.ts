@@ -19,7 +19,7 @@ export function possessed(t: Telling): Entry[] | undefined {
   const np = c.items.slice(c.vi + 1).find(i => i.np);
   const adj = after.find(i => i.t === 'adj' && CONDITION.has(i.low));
   if (!np && !adj) return undefined;
-  if (np && np.np!.count !== undefined && !FAULT.test(np.np!.said.split(' ').at(-1)!)) return undefined;
+  if (np && np.np!.count !== undefined && !adj && !FAULT.test(np.np!.said.split(' ').at(-1)!)) return undefined;
   if (np && !FAULT.test(np.np!.said.split(' ').at(-1)!) && !np.np!.states.length && !adj && !/\b(no|worst|bad|nice|too|plenty|more|good)\b/.test(lowText(t))) { if (nounClasses(np.np!.said).size) return undefined; }
   const text = condition(t, c, first.from) + throughIt(t);
   return parts.map(p => make(p.name, text, verdictIn(text)));

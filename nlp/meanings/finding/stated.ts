@@ -29,11 +29,12 @@ export function stated(t: Telling): Entry[] | undefined {
     const words = first.np!.said.split(' ');
     if (parts.some(p => p.name.split(' ').at(-1) === words.at(-1))) return undefined; // "the hole is a clearance hole"
     const statish = CONDITION.has(words.at(-1)!) || c.pred === 'be' && CONDITION.has(first.low.split(' ')[0]!) || first.np!.states.length > 0 || FAULT.test(words.at(-1)!) || verdictIn(first.low) !== undefined;
-    if (!statish && (c.pred === 'none' || !/\b(like|more|mess|state|bit|lot|size|shape|piece|pieces|colour|color|wreck|lace|toast|history|case|write-off|throughout|all over|fit|lost cause|mass|lump|disaster|dog|pain|pig)\b/.test(first.low))) return undefined;
+    const after = rest[1]?.t === 'adj' && CONDITION.has(rest[1].low) && c.pred === 'be'; // "paper thin", "dog rough"
+    if (!statish && !after && (c.pred === 'none' || !/\b(like|more|mess|state|bit|lot|size|shape|piece|pieces|colour|color|wreck|lace|toast|history|case|write-off|throughout|all over|fit|lost cause|mass|lump|disaster|dog|pain|pig|mirror|colander|sieve|rag|rags|sponge|jelly|soup|porridge|joke|disgrace|ruin|shell|skeleton|goner|keeper|beauty|picture|dream|peach|belter|cracker|bugger|swine|banana|corkscrew|washboard|cheese grater|teabag|tea bag|museum piece|antique|ornament|death trap|liability)\b/.test(first.low))) return undefined;
   }
-  if (first.t === 'prep' && !/^(like|past|beyond|without|in|out|of|at|full)$/.test(first.low) && !(first.low === 'for' && verdictIn(lowText(t)) === 'replace')) return undefined; // "for the bin"
+  if (first.t === 'prep' && !(/^(under|over)$/.test(first.low) && !rest[1]?.np) && !/^(like|past|beyond|without|in|out|of|at|full)$/.test(first.low) && !(first.low === 'for' && verdictIn(lowText(t)) === 'replace')) return undefined; // "for the bin"
   if ((first.low === 'in' || first.low === 'at') && !/\b(shape|order|nick|condition|state|bits|pieces|half|two|tatters|ribbons|fettle|trim|limits|tolerance|spec)\b/.test(lowText(t))) return undefined;
-  if (c.pred === 'none' && first.t !== 'adj' && first.t !== 'np' && first.t !== 'prep' && !(first.low === 'down' && rest[1]?.t === 'to')) return undefined;
+  if (c.pred === 'none' && !kept && first.t !== 'adj' && first.t !== 'np' && first.t !== 'prep' && !(first.low === 'down' && rest[1]?.t === 'to')) return undefined;
   if (first.t === 'num' || first.t === 'pron' || first.t === 'to' || first.t === 'cc' || first.t === 'mark' || first.t === 'verb' && first.form === 'ing') return undefined;
   if (parts.length === 1 && NAMED.test(parts[0]!.name) && !(/^(float|bore|taper|lift)$/.test(parts[0]!.name) && !c.rest.some(i => /^(on|in|at)$/.test(i.low)))) { // "compression's down on the front pot": said of the pot
     const on = c.rest.findIndex((i, k) => /^(on|in|at)$/.test(i.low) && c.rest[k + 1]?.np);

@@ -49,7 +49,7 @@ export function verdictOnly(t: Telling): Entry[] | undefined {
   const welded = /\b(on|onto|to|in|into) (it|them|that|those|the end)\b/.test(text) && v === 'repair' && t.memory.topic() ? [t.memory.topic()!] : undefined; // "I can weld a tip on them": what is mended is what gets it
   const about = welded ?? (v === 'watch' && !c.obj.some(o => partLike(t.sheet, o.name)) ? aboutAfterOn(t, c) : c.obj.length ? c.obj : c.subj).filter(s => partLike(t.sheet, s.name));
   const just = t.told.at(-1);
-  if (just?.entry.kind === 'finding' && !just.entry.verdict && !welded && about.every(a => a.carried && !a.np?.stands) && t.clauses.indexOf(just.clause) >= t.at - 3) { just.entry.verdict = v; return []; } // said of what was just found
+  if (just?.entry.kind === 'finding' && !just.entry.verdict && !welded && !some && about.every(a => a.carried && !a.np?.stands) && t.clauses.indexOf(just.clause) >= t.at - 3) { just.entry.verdict = v; return []; } // said of what was just found
   if (!about.length) about.push(...t.memory.lastGroup().slice(0, 1));
   const names = about.map(a => a.name);
   const same = t.told.findLast(x => x.entry.kind === 'finding' && names.includes(x.entry.part));

@@ -5,6 +5,15 @@ const found = (part: string, condition: string, verdict?: string): Record<string
 export const FINDINGS: ToldCorpus = {
   kind: 'finding',
   phrases: [
+    ...told([found('frame weld', 'cracked')], ["There's a cracked weld on the frame.", 'Cracked weld on the frame.']),
+    ...told([found('seat spring', 'broken')], ["There's a broken spring in the seat."]),
+    ...told([found('exhaust stack', 'paper thin')], ['Exhaust stack is paper thin.']),
+    ...told([found('shaft', 'pitted under the seal')], ['Shaft pitted under the seal.', 'shaft pitted under the seal']),
+    ...told([found('countershaft', 'end float')], ["She's got end float in the countershaft."]),
+    ...told([found('bearing cage', 'in bits')], ['Bearing cage in bits.', 'Bearing cage is in bits.']),
+    ...told([found('pinion', 'two teeth missing')], ['Found the pinion with two teeth missing.']),
+    ...told([found('diff oil', 'came out like chocolate milk')], ['Diff oil came out like chocolate milk.']),
+    ...told([found('seat pan', 'rusted through'), found('frame', 'solid', 'good')], ['The seat pan is rusted through but the frame under it is solid.']),
     ...told([found('spindle', 'bit of play')], ['Bit of play in the spindle.', "There's a bit of play in the spindle."]),
     ...told([found('race', 'heavy pitting')], ['Heavy pitting on the race.', 'There is heavy pitting on the race.']),
     ...told([found('tank', 'rust and scale')], ["There's rust and scale in the tank.", 'Rust and scale in the bottom of the tank.'].slice(0, 1)),

@@ -1,0 +1,31 @@
+import type { Told } from './meanings/telling.ts';
+
+/** A fit said again in one breath ("lowered it down, it's just hung there") is one fact; the later word holds. */
+export function settle(told: readonly Told[]): Told[] {
+  const out: Told[] = [];
+  for (const x of told) {
+    const run = out.slice(out.findLastIndex(y => y.entry.kind !== x.entry.kind) + 1);
+    const was = run.findLast(y => y.entry.kind === 'fit' && x.entry.kind === 'fit' && y.entry.part === x.entry.part) ?? out.findLast(y => y.entry.kind === x.entry.kind);
+    if (x.entry.kind === 'fit' && was?.entry.kind === 'fit' && was.entry.part === x.entry.part && (x.entry.state === was.entry.state || was.entry.state === 'on' && x.entry.state !== 'off')) {
+      was.entry.state = x.entry.state;
+      was.entry.with = x.entry.with ?? was.entry.with;
+      if (was.entry.with === undefined) delete was.entry.with;
+      continue;
+    }
+    const found = out.at(-1);
+    if (x.entry.kind === 'finding' && found?.entry.kind === 'finding' && found.entry.part === x.entry.part && goesWith(x, found)) {
+      found.entry.condition = [found.entry.condition, x.entry.condition].filter(Boolean).join(', ');
+      found.entry.verdict = x.entry.verdict ?? found.entry.verdict;
+      if (found.entry.verdict === undefined) delete found.entry.verdict;
+      found.to = Math.max(found.to ?? found.clause.to, x.to ?? x.clause.to);
+      continue;
+    }
+    out.push(x);
+  }
+  return out;
+}
+
+/** "it sits hard over to discharge. Short somewhere.": what is said next of a part without naming it goes on with how it was found; so many of a set, or how it is now, are a finding of their own. */
+const goesWith = (x: Told, was: Told): boolean => x.clause.from >= was.clause.to && x.clause.subj.every(s => s.carried && !s.np?.stands) && !x.clause.counted && !was.clause.counted
+  && !x.clause.items.some(i => i.np?.stands || i.f?.dim === 'number' || /^(now|again|anymore)$/.test(i.low)) && ![x, was].some(y => y.entry.kind === 'finding' && SO_MANY.test(y.entry.condition));
+const SO_MANY = /^(\d|(one|two|three|four|five|six|seven|eight|nine|ten|most|some|half|rest|others?|all but|about|both)\b)/i;
