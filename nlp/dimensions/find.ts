@@ -14,8 +14,8 @@ import { whenPieces } from './when/rules.ts';
 export function findDimensions(tokens: Token[], ctx: ReadContext): Found[] {
   const slate = slateOf(lineOf(tokens), ctx.at);
   const all = [...measurePieces(slate), ...threadPieces(slate), ...moneyPieces(slate), ...spanPieces(slate), ...percentPieces(slate), ...whenPieces(slate)];
-  const over = covering(all, slate.line.text.length);
-  const larger = all.filter(a => { const b = over[a.start]; return !b || b === a || !covers(b, a) || b.end - b.start <= a.end - a.start || !(a.sure === 'implied' || b.dim === 'thread'); });
+  const over = covering(all, slate.line.text.length), fine = (a: { dim: string; start: number; end: number }): boolean => a.dim === 'money' && /^\d*\.\d{3,}$/.test(slate.line.text.slice(a.start, a.end)); // three decimals are no money
+  const larger = all.filter(a => { if (fine(a)) return false; const b = over[a.start]; return !b || b === a || !covers(b, a) || b.end - b.start <= a.end - a.start || !(a.sure === 'implied' || b.dim === 'thread'); });
   const kept = covering(larger, slate.line.text.length);
   const numbers = numberPieces(slate).filter(n => { const b = kept[n.start]; return !b || !covers(b, n); });
   return [...numbers, ...larger].map(p => toFound(slate.line, p)).sort((a, b) => a.from - b.from || b.to - a.to);

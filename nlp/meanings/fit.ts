@@ -7,7 +7,8 @@ import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, SHAVING, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { headingOf, underHeading } from './lib/heading.ts';
-import { labelOf } from './lib/label.ts';
+import { gauged } from './lib/gauged.ts';
+import { INSTRUMENT, labelOf } from './lib/label.ts';
 import { suits } from './lib/quantity.ts';
 import { BY_UNIT } from '../words/gauging.ts';
 import { HOLDERS, ONLY_HOLDS, STAYS, WRONG_WAY } from './lib/fit-phrases.ts';
@@ -24,6 +25,7 @@ export const fit: Meaning = t => {
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && (c.rest[k + 1]?.np?.stands || c.rest[k + 1]?.t === 'det' && (!c.rest[k + 2] || c.rest[k + 2]!.t === 'adj')))) return undefined; // "…and the nuts are in the red one"
   if (/\b(was|were)\b/.test(lowText(t)) && (WRONG_WAY.test(lowText(t)) || /^(before|when)$/.test(t.clauses[t.at - 1]?.sub ?? '') && c.passive && !c.carriedSubj)) return undefined; // how it was before
   if (/^(put|throw|chuck|toss|drop|go|stick|pop)$/.test(c.verb?.base ?? '') && /\bin with (the|my|its|his|all|them|it)\b/.test(lowText(t)) && !c.rest.some((i, k) => i.low === 'with' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return undefined; // kept together
+  if (c.subj.some(s => INSTRUMENT.test(s.name)) && c.items.some(i => i.f && i.f.dim !== 'when') || /^(rest|sit|hover|settle)$/.test(c.verb?.base ?? '') && c.items.some((i, k) => /^(on|at|to|around)$/.test(c.items[k - 1]?.low ?? '') && i.f && i.f.dim !== 'when' && !c.items[k + 1]?.np)) return undefined; // "battery's resting on 12.4"
   if (c.sub === 'once' && t.clauses[t.at + 1] && t.clauses[t.at + 1]!.reality !== 'deed') return undefined; // "once the head is on I can…"
   if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out|down)$/.test(c.prt.join(' ')) && !c.rest.some((i, k) => i.np && c.rest[k - 1]?.low !== 'for')) return undefined; // "it's going back", "it's coming off again"
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
@@ -46,7 +48,7 @@ export const fit: Meaning = t => {
   }
   const named = parts.map(p => (bareQuantity(p.name) && state === 'tight' ? { part: hasIt(t, p.to) ?? p.name, what: p.name } : measuredName(p.name)));
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
-  return [...named.map(n => trim({ kind: 'fit', part: state === 'off' ? outOf(t, n.part) : n.part, state, with: held })) as Entry[], ...figures(t, c, named.map(n => n.part), named[0]?.what), ...(state === 'tight' ? othersTo(t, c, named[0]?.what) : [])];
+  return [...named.map(n => trim({ kind: 'fit', part: state === 'off' ? outOf(t, n.part) : n.part, state, with: held })) as Entry[], ...(state === 'tight' ? toldApart(t, c) : undefined) ?? [...figures(t, c, named.map(n => n.part), named[0]?.what), ...(state === 'tight' ? othersTo(t, c, named[0]?.what) : [])]];
 };
 
 /** "put a straightedge across the deck", "had a level on the bed": a tool laid on to see by is no part of the machine. */
@@ -129,6 +131,13 @@ function holds(t: Telling, state: FitState): string | undefined {
 /** "one bolt", "a wire", "a bit of wire". */
 const holder = (items: Clause['items'], k: number): boolean => [items[k], items[k + 1]?.low === 'of' ? items[k + 2] : undefined].some(i => i?.np && (isFastener(i.np.said) || HOLDERS.test(i.np.said)));
 const lastNoun = (items: Clause['items']): string => items.find(i => i.np)!.np!.said;
+
+/** "ring gaps set at sixteen thou on the tops and fourteen on the seconds": one setting, told for each of them. */
+function toldApart(t: Telling, c: Clause): Entry[] | undefined {
+  if (dims(c.items, 'measure').length + dims(c.items, 'number').length < 2 || c.items.some((i, k) => i.np && /^(to|at)$/.test(c.items[k + 1]?.low ?? '') && c.items.slice(0, k).some(x => x.f))) return undefined;
+  const got = gauged(t, c, true);
+  return got && got.length > 1 && new Set(got.map(g => g.part)).size > 1 ? got.map(({ was, ...g }) => trim({ kind: 'reading', ...g, asWas: was }) as Entry) : undefined;
+}
 
 /** "…and the mains to 70": the next part of the same breath, with the figure that it was brought to. */
 function othersTo(t: Telling, c: Clause, named?: string): Entry[] {

@@ -14,7 +14,7 @@ export const hours: Meaning = t => {
   if (/^(something|anything|what)$/.test(c.who ?? '') || /^(something|anything)\b/.test(lowText(t))) return undefined; // "something for inside, twenty minutes" asks for a job
   if (c.neg || c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|before|when|once)$/.test(c.sub)) return undefined;
   const text = lowText(t);
-  if (meter(t)) return undefined;
+  if (meter(t) || /\b(more|another) \S* ?hours?\b.*\b(will|should|'ll|ought|to go|would)\b|\bhours? (to go|yet)\b/.test(text)) return undefined;
   if (elsewhere(t, c, text)) return undefined;
   const both = withSum(t, c);
   if (both) return both;

@@ -68,10 +68,10 @@ const HEAVY = /\b(weigh(s|ed|ing)?|on the scales?|pressure|compression|gauge|rel
 function measures(t: Telling, c: Clause): Entry[] {
   if (dims(c.items, 'measure').some(m => m.value.unit === 'lb') && !HEAVY.test(lowText(t)) && t.sheet.found.some(f => f.dim === 'money' && f.value.certainCurrency)) return [];
   if (secondHand(c) && !/^(i|we)$/.test(c.who ?? '')) return [];
-  if (/^(need|want|order|buy|fit|use|cut|paint|pay|cost|ask|send|mix|add|fill|drill|tap|ream|leave|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb' || c.verb?.base === 'find' && c.verb.form === 'base' || c.verb?.base === 'make' && !/\b(i|we) (make|made) (it|that|them)\b|\bmakes\b/.test(lowText(t)) && c.obj.length > 0) return [];
+  if (/^(need|want|order|buy|fit|use|cut|paint|pay|cost|ask|send|mix|add|fill|drill|tap|ream|walk|drive)$/.test(c.verb?.base ?? '') && c.pred === 'verb' || c.verb?.base === 'leave' && !/\bleft\b.* at\b|\bleaves (it|them|us|me)\b/.test(lowText(t)) || c.verb?.base === 'find' && c.verb.form === 'base' || c.verb?.base === 'make' && !/\b(i|we) (make|made) (it|that|them)\b|\bmakes\b/.test(lowText(t)) && c.obj.length > 0) return [];
   if (dims(c.items, 'money').some(m => m.value.certainCurrency)) return [];
   const own = gauged(t, c);
-  if (own) return own.map(r => trim({ kind: 'reading', ...r, asWas: asWas(t, c) || undefined }) as Entry);
+  if (own) return own.map(({ was, ...r }) => trim({ kind: 'reading', ...r, asWas: was || asWas(t, c) || undefined }) as Entry);
   if (dims(c.items, 'money').length) return [];
   const out: Entry[] = [];
   const all = c.items.flatMap((it, k) => ((it.f?.dim === 'measure' || it.f?.dim === 'percent' || it.f?.dim === 'number' || it.f?.dim === 'thread') && !(it.np) ? [{ f: it.f as Found, k }] : []));

@@ -10,7 +10,7 @@ const WAITS = /\b(clamps? (stay|stays|on|off|come off)|leave|leaving|let|letting
 /** "Nobody touches it", "nobody so much as breathes on it": an order to leave it alone. */
 const NOBODY = /\b(nobody|no ?one|not a soul|don't (anyone|anybody|you)|nobody's)\b.*\b(touch\w*|breath\w*|lays? (a|so much as a) (finger|hand)|goes (near|anywhere near)|handl\w*|moves?|leans?|sits?|uses?|pok\w*)\b/;
 /** "can't be handled until Sunday", "not to be touched before Monday". */
-const CANT = /\b(can't|cannot|can not|mustn't|shouldn't|not to|won't) be (handled|touched|moved|loaded|sanded|run|started|used|leaned on|sat on|worked|driven|recoated|filled|fitted|pressured|pressurised|disturbed)\b.*\b(until|till|before|for)\b/;
+const CANT = /\b(can't|cannot|can not|mustn't|shouldn't|not to|won't) be (hard|dry|cured|set|cool|ready to|handled|touched|moved|loaded|sanded|run|started|used|leaned on|sat on|worked|driven|recoated|filled|fitted|pressured|pressurised|disturbed)\b.*\b(until|till|before|for)\b/;
 /** Time that a thing is said to want for itself. */
 const CURE_TIME = /\b(cure|curing|drying|setting|cooling|dry|set)(ing)? time\b/;
 const REASON = /\b(cure|cures|curing|dry|dries|drying|set|sets|setting|harden\w*|cool\w*|alone|touch\w*|be|clamp\w*|sit|sits|stays?|glue|paint|epoxy|sealer|sealant|varnish|primer|silicone|goo|adhesive|filler|lacquer|putty|mastic|resin|undercoat|topcoat|jb|off|overnight|stand|rest|till|until|before|go off|handle|tack)\b/;

@@ -12,10 +12,10 @@ const LENGTH = /^(in|mm|ft|cm|m|mil)$/, PRESSURE = /^(psi|bar|kPa|)$/;
 export const BY_VERB: readonly (readonly [said: RegExp, unit: RegExp, what: string])[] = [
   [/\b(lifts?|lifted|pops?|popped|cracks?|cracked|blows?|blew)( off| open)? at\b/, PRESSURE, 'lifting pressure'], [/\b(opens?|opened|opening|starts? to open|cracks? open) (up )?at\b/, /^(psi|bar)$/, 'opening pressure'],
   [/\b(opens?|opened|opening|starts? to open|started to open|cracks? open) (up )?at\b/, /^(°.?|)$/, 'opening temperature'], [/\bcuts? in\b/, /./, 'cut-in'], [/\bcuts? out\b/, /./, 'cut-out'],
-  [/\bruns? out\b|\brunning out\b|\bout of true\b/, LENGTH, 'runout'], [/\bout of round\b/, LENGTH, 'out of round'], [/\bproud\b/, LENGTH, 'protrusion'], [/\bsags?\b/, LENGTH, 'sag'], [/\bclosed (up|in)\b/, LENGTH, 'closed up'],
+  [/\bruns? out\b|\brunning out\b|\bout of true\b/, LENGTH, 'runout'], [/\bout of round\b/, LENGTH, 'out of round'], [/\bproud\b/, LENGTH, 'protrusion'], [/\b(hollow|dished|concave)\b/, LENGTH, 'hollow'], [/\b(sunk|recessed|below flush|under flush)\b/, LENGTH, 'depth'], [/\bsags?\b/, LENGTH, 'sag'], [/\bclosed (up|in)\b/, LENGTH, 'closed up'],
   [/\bundersize\b|\bunder size\b|\b(under|down)\b[ .]*$/, LENGTH, 'undersize'], [/\boversize\b|\bover size\b|\bover\b[ .]*$/, LENGTH, 'oversize'], [/\bbow(s|ed)?\b/, LENGTH, 'bow'], [/\bstretch(ed|es)?\b/, LENGTH, 'stretch'], [/\bworn\b|\bwear\b/, LENGTH, 'wear'],
   [/\bacross( the)? flats\b/, /^(in|mm|)$/, 'across the flats'], [/\b(tick|turn)(s|ed|ing)? over at\b|\bidl(es|ed|ing)( down)?\b|\bidle at\b/, /^(rpm|)$/, 'idle speed'], [/\b(top|max|rev|run|govern)(s|ped|ning|ing|ned|med)?( \w+)? out at\b|\bflat out\b|\bgoverned at\b/, /^rpm$/, 'top speed'],
-  [/\b(charg(es?|ed|ing)|puts?|putting|kicks?|kicking|knocks?|knocking)( out)?( at)?\b/, /^V$/, 'voltage'], [/\bcharg(es?|ed|ing)( out)? at\b/, /^$/, 'charge'],
+  [/\b(charg(es?|ed|ing)|puts?|putting|kicks?|kicking|knocks?|knocking)( out)?( at)?\b/, /^V$/, 'voltage'], [/\bcharg(es?|ed|ing)( out)? at\b|\b(push|put|pump)(es|s|ing) \S+ into\b/, /^$/, 'charge'],
   [/\bon the gauge\b|\b(pump|blow|pull|build)(s|ed|ing)? up to\b|\b(pull|pump|blew|blow|made|makes?)(s|ed|ing)?\b.*\bon (number|no|cylinder|pot|one|two|three|four|the (first|second|third|fourth|front|rear|back|left|right))\b/, PRESSURE, 'pressure'],
   [/\b(good|safe|protect\w*|tests?|tested|ok|okay|reads?) (down )?to (minus|-)/, /^(°.?|)$/, 'freezing point'],
 ];

@@ -78,7 +78,8 @@ function valuesIn(sheet: Sheet, c: Clause): Found[] {
     const sized = !named && sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm)\b/.test(said));
     const beyond = sheet.tokens.slice(v.to, v.to + 3).map(x => x.low).join(' ');
     if (v.dim === 'measure' && !/^(turns|tpi)$/.test(v.value.unit) && (/^(up|down|along|in|back|off|away|above|below|out) (from|the|of the)\b|^too \w+/.test(beyond) || /^of\b/.test(beyond) && /^(L|gal|qt|kg|lb|ft|m)$/.test(v.value.unit) && !sheet.tokens.slice(v.to + 1, v.to + 4).some(x => NAMED.test(x.low)))) { i = v.to - 1; continue; } // "pitted a foot up from the gland", "two litres of paint"
-    const counts = v.dim === 'number' && (next === 'of' || next === 'at' && Number.isInteger(v.value.value) && v.value.value <= 12 && sheet.tags[v.to + 1] === 'num');
+    const bound = v.dim === 'measure' && /^(under|over|than|below|within|beyond|above)$/.test(prev) && out.every(x => x.to < i - 1); // "under an inch" is no figure
+    const counts = bound || v.dim === 'number' && (next === 'of' || /^(times|goes|tries|passes|attempts|places|spots|cuts|rounds|hits|stages|readings)$/.test(next) || next === 'at' && Number.isInteger(v.value.value) && v.value.value <= 12 && sheet.tags[v.to + 1] === 'num');
     if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !told && !sized && !counts && !place && !(/^(by|within|for)$/.test(prev) && !(prev === 'by' && OUT_BY.test(sheet.tokens.slice(Math.max(0, i - 4), i).map(x => x.low).join(' ')))) && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
     i = v.to - 1;
   }

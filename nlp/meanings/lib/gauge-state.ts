@@ -37,9 +37,10 @@ export const TAKES_BACK = /^[ ,]*(?:(?:no|nope|sorry|wait|hang on|hold on|i?'?ll
 
 /** "Valve guide clearance, I make it five thou…", "Runout on the shaft. I get seven thou.": a quantity named on its own just before the figure. */
 function headline(t: Telling, before: Clause, c: Clause): State | undefined {
-  if (before.pred !== 'none' || before.asks || before.sub !== undefined || t.told.some(x => x.clause === before) || before.items.some(i => i.f || i.np?.count !== undefined) || (c as Placed).sentence - (before as Placed).sentence > 1) return undefined;
+  if (before.asks || before.neg || before.reality !== 'deed' || before.sub !== undefined || t.told.some(x => x.clause === before) || before.items.some(i => i.f || i.np?.count !== undefined) || (c as Placed).sentence - (before as Placed).sentence > 1) return undefined;
   if (c.subj.some(s => !s.carried && s.from >= c.from)) return undefined;
   const h = labelOf(t.sheet, before.from, before.to);
+  if (before.pred !== 'none' && (h.what === undefined || c.items.some(i => i.np || i.t === 'verb' || i.t === 'be'))) return undefined; // "the lash is where I want it, seven thou"
   return h.what && h.part ? { part: h.part, what: h.what, headed: true } : undefined;
 }
 

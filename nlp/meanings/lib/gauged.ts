@@ -17,10 +17,13 @@ import { BY_WORD, suits } from './quantity.ts';
 
 const LENGTH = /^(in|mm|ft|cm|m|mil)$/;
 const INCHES = /^(gap|clearance|play|float|end float|end play|free play|free travel|travel|sag|backlash|lash|diameter|od|id|length|bore|thickness|width|depth|height|runout|wear|slack|taper|lift|step|ring gap|end gap|side clearance|interference|stroke)$/;
+/** A figure of a clause, with what it was read of; `was`: as it had been before. */
+export interface Gauged { part: string; what: string; value: number; unit?: string; was?: boolean }
+
 /** Readings of a clause that is all figures: each with the part, quantity and spot that its own words name, else those of the figure or heading before it. */
-export function gauged(t: Telling, c: Clause): { part: string; what: string; value: number; unit?: string }[] | undefined {
+export function gauged(t: Telling, c: Clause, brought = false): Gauged[] | undefined {
   const figures = figuresOf(t.sheet, c);
-  if (!figures.length || c.pred === 'verb' && !MEASURES.test(c.verb!.base ?? '')) return undefined;
+  if (!figures.length || c.pred === 'verb' && !brought && !MEASURES.test(c.verb!.base ?? '')) return undefined;
   if (tallied(c) || c.who === 'person' && figures.every(f => f.bare)) return undefined; // "my neighbour runs two"
   const state = opening(t, c);
   state.of = state.part;
@@ -29,9 +32,9 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
   inFull(figures, `${lowText(t)} ${state.what ?? ''}`);
   inThousandths(figures, state);
   const units = unitsOf(figures, state);
-  const out: { part: string; what: string; value: number; unit?: string }[] = [];
+  const out: Gauged[] = [];
   let book = false;
-  if (c.pred === 'verb' && (c.verb!.base === 'put' && !c.prt.includes('out') || secondHand(c))) return undefined;
+  if (c.pred === 'verb' && !brought && (c.verb!.base === 'put' && !c.prt.includes('out') || secondHand(c))) return undefined;
   figures.forEach((f, n) => {
     const lead = labelOf(t.sheet, ...f.lead), tail = labelOf(t.sheet, ...f.tail, true);
     if (f.bare && !f.unit && state.unit === 'count') return;
@@ -47,7 +50,8 @@ export function gauged(t: Telling, c: Clause): { part: string; what: string; val
     if (part && turns) { out.push({ part, what: t.sheet.tokens[f.to]!.low, value: f.value, unit: 'count' }); return; }
     if (!part || !what || /^(reading|measurement)$/.test(what) || !namesPart(t.sheet, part) && COMMON.has(singular(part.split(' ').at(-1)!)) || f.bare && !mayBeBare(f, what, own !== undefined || verbal !== undefined || state.headed === true, unit, n > 0 || state.unit !== undefined)) return;
     const where = tail.where ?? lead.where ?? (lead.which && !whichIsPart(t, state.part, lead.which) ? `at the ${lead.which}` : undefined);
-    out.push({ part, what: where && where !== what ? `${what} ${where}` : what, value: f.value, ...(unit ? { unit } : f.bare && f.places >= 3 && f.value < 60 && INCHES.test(what) || f.bare && !Number.isInteger(f.value) && f.places === 0 && INCHES.test(what) ? { unit: 'in' } : {}) });
+    const was = /^(from)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '') && (figures[n + 1] !== undefined || /\b(up|down) from$/.test(t.sheet.tokens.slice(f.from - 2, f.from).map(x => x.low).join(' '))); // "from nineteen thou to six"
+    out.push({ ...(was ? { was } : {}), part, what: where && where !== what ? `${what} ${where}` : what, value: f.value, ...(unit ? { unit } : f.bare && f.places >= 3 && f.value < 60 && INCHES.test(what) || f.bare && !Number.isInteger(f.value) && f.places === 0 && INCHES.test(what) ? { unit: 'in' } : {}) });
     state.part = part; state.what = what; state.unit = unit ?? state.unit;
   });
   return out.length || figures.length > 1 || book ? out : undefined;
@@ -123,7 +127,7 @@ const byWord = (t: Telling, unit: string | undefined): string | undefined => (un
 function byNature(c: Clause, part: string | undefined, f: Figure, unit: string | undefined): string | undefined {
   if (unit && BY_UNIT[unit]) return BY_UNIT[unit];
   const measured = /^(measure|mike|gauge|read|check|clock|be|get|come|make)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : c.pred === 'none' ? 'be' : ''));
-  if (!part || !measured || !(unit && LENGTH.test(unit) || f.bare && (f.places >= 3 || f.places === 2 && c.verb?.base === 'measure'))) return undefined;
+  if (!part || !measured || !(unit && LENGTH.test(unit) || f.bare && (f.places >= 3 || f.places === 2 && c.verb?.base === 'measure' || f.places === 0 && !Number.isInteger(f.value) && f.value > 0.1))) return undefined;
   const small = f.value < 0.1 && (unit === 'in' || f.bare);
   return BY_PART.find(([re, what]) => re.test(part) && !(small && /^(bore|diameter|length)$/.test(what)))?.[1] ?? (/^(measure|mike|gauge)$/.test(c.verb?.base ?? '') ? 'size' : undefined);
 }

@@ -23,7 +23,7 @@ export interface Label {
   book?: boolean;
 }
 
-const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastigauge|rule|ruler|tape|square|scales?|surface plate|straight ?edge|vee? blocks?|trammel|ohmmeter|tach|tacho|bench|dial test indicator|dti)$/;
+export const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastigauge|rule|ruler|tape|square|scales?|surface plate|straight ?edge|vee? blocks?|trammel|ohmmeter|tach|tacho|bench|dial test indicator|dti)$/;
 const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
 const STATE = /^(hot|cold|cranking|warm|idling|charging|loaded|wet|dry|running|resting|wide|narrow)$/;
 const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|top dead centre|top dead center|bottom dead centre|bottom dead center|far end|near end|big end|small end|drive end|other end|free end|lip|step|face|neck)$/;
@@ -45,6 +45,8 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (cylinder) { out.part = cylinder.name; k = cylinder.to - 1; continue; }
     const running = low(k) === 'with' ? sheet.tokens.slice(k, Math.min(k + 5, to)).findIndex(x => /^(on|off|running)$/.test(x.low)) : -1;
     if (running > 1) { out.where ??= words(sheet, k, k + running + 1); k += running; continue; }
+    const pair = tail ? undefined : betweenTwo(sheet, k, to);
+    if (pair) { out.part ??= pair.name; k = pair.to - 1; continue; }
     const q = quantityAt(sheet, k, to);
     if (q) {
       const before = nounsBefore(sheet, from, k);
@@ -70,6 +72,13 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (quantity) k = end - 1;
   }
   return out;
+}
+
+/** "crown wheel to pinion", "piston to wall": what is measured lies between the two. */
+function betweenTwo(sheet: Sheet, k: number, to: number): { name: string; to: number } | undefined {
+  const nouns = (from: number): number => { let i = from; while (i < to && sheet.tags[i] === 'noun' && !quantityAt(sheet, i, to)) i++; return i; };
+  const a = nouns(k), b = sheet.tokens[a]?.low === 'to' ? nouns(a + 1) : a;
+  return a > k && b > a + 1 && b <= to && partLike(sheet, words(sheet, k, a)) ? { name: words(sheet, k, b), to: b } : undefined;
 }
 
 /** "number two", "no 3", "on one": one of the cylinders, by its number. */

@@ -11,7 +11,7 @@ export function asWas(t: Telling, c: Clause): boolean {
   const text = opened(t, c), place = (c as Placed).sentence;
   if (/\bnow\b/.test(text)) return false;
   if (AS_WAS.test(text)) return true;
-  if (/\b(was|were|had|stood|sat|ran|read|measured|showed|came)\b.* (before|previously|beforehand|originally|to (begin|start) with|at (the )?first)$/.test(text)) return true;
+  if (!/\bdegrees? before\b/.test(text) && /\b(was|were|had|stood|sat|ran|read|measured|showed|came)\b.* (before|previously|beforehand|originally|to (begin|start) with|at (the )?first)$/.test(text)) return true;
   if (t.clauses.slice(t.at + 1, t.at + 3).some(x => x.sub === 'before' && (x as Placed).sentence === place && takesOn(x))) return true;
   const after = t.clauses[t.at + 1], beyond = t.clauses[t.at + 2];
   if ([after, beyond].some(x => x?.sub !== undefined && !x.asks && (x as Placed).sentence === place && AS_WAS.test(opened(t, x)))) return true;

@@ -27,7 +27,7 @@ export function lookAhead(t: Telling, c: Clause, looks: RegExp): { do: string; p
     if (of) return { do: of[2]!, parts: [of[1]!] };
     const said = A_LOOK.exec(c.items[noun]!.np!.said)![1]!;
     const tail = c.items.findIndex((i, k) => k > noun && /^(at|on|for|of|to|over|in)$/.test(i.low) && c.items[k + 1]?.np && named(t, c.items[k + 1]!.np!.name));
-    const parts = tail > 0 ? [c.items[tail + 1]!.np!.name] : own(t, c.items.slice(0, noun).flatMap(i => (i.np && !i.np.stands ? [i.np.name] : []))) ?? own(t, c.subj.map(s => s.name)) ?? (/\b(it|them|that|those|her)\b/.test(text) ? topic(t) : undefined);
+    const parts = tail > 0 ? [c.items[tail + 1]!.np!.name] : own(t, c.items.slice(0, noun).flatMap(i => (i.np && !i.np.stands ? [i.np.name] : []))) ?? own(t, c.subj.map(s => s.name)) ?? (/\b(it|them|that|those|her)\b/.test(text) || !c.items.slice(0, noun).some(i => i.np) && c.subj.every(s => s.carried) ? topic(t) : undefined);
     if (parts) return { do: plainDeed(DEED[said] ?? said), parts };
   }
   if (!reminded) return undefined;
