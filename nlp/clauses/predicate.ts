@@ -16,6 +16,7 @@ export function predicateAt(items: readonly Item[], k: number): boolean {
   if (!it) return false;
   if (/^(being|been)$/.test(it.low)) return false; // "in town being ground" goes on
   if (isAux(it) || finite(it) || it.np?.said === 'same') return true;
+  if (it.t === 'verb' && it.form === 'ing' && CONDITION.has(it.low) && (!items[i + 1] || /^(mark|cc|adv)$/.test(items[i + 1]!.t))) return true; // "number two weeping"
   if (it.t === 'adj') return CONDITION.has(it.low) || /(ed|y)$/.test(it.low);
   return it.t === 'prt' && STATE_PARTICLE.test(it.low) && items[i + 1]?.f?.dim !== 'when' && !startsNoun(items[i + 1]) && !(items[i + 1]?.t === 'adj' || items[i + 1]?.t === 'noun');
 }

@@ -67,8 +67,8 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
   const np = others ? { ...it.np!, stands: true } : sided ? { ...it.np!, stands: true, said: `${it.np!.said.slice(0, -1)} ones` } : lot ? { ...it.np!, stands: true, said: 'all', name: 'all' } : it.np!;
   let name = np.stands ? standIn(np, memory, sheet) : np.name;
   if (name === undefined) return undefined;
-  const numbered = !np.stands && !np.known && /^number \S+$/.test(np.said) ? memory.all().find(t => / number \S+$/.test(t.name))?.name : undefined;
-  if (numbered) name = numbered.replace(/number \S+$/, np.said); // "tine bar number three… number five"
+  const numbered = !np.stands && !np.known && /^number \S+$/.test(np.said) ? memory.all().find(t => /\bnumber \S+/.test(t.name) && t.name !== np.said)?.name : undefined;
+  if (numbered) name = numbered.replace(/\bnumber \S+/, np.said); // "tine bar number three… number five"
   const owner = np.stands || np.known ? undefined : /^(.+?)'s (?=\S)/.exec(name);
   if (owner && (isMachine(sheet, owner[1]!) || (sheet.ctx.machines ?? []).some(m => m.toLowerCase().split(' ').includes(owner[1]!)))) name = name.slice(owner[0].length); // "the mower's knife"
   const whole = !np.stands && !np.known && /^(top|bottom|upper|lower|left|right|front|rear|back|inner|outer|near|far) half$/.test(np.said) && items[k + 1]?.low !== 'of' ? memory.all().find(t => !/ half /.test(t.name))?.name : undefined;

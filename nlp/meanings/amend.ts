@@ -14,7 +14,7 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 const restated = (c: Clause): boolean => cameTo(c) || c.pred === 'be' && /^(it|that|they)$/.test(c.who ?? '') && c.rest.find(i => i.t !== 'adv')?.f !== undefined;
 
 /** "that came to 41.50 with the postage", "it ended up 55": what it was in the end. */
-const cameTo = (c: Clause): boolean => /^(it|that|they)$/.test(c.who ?? '') && /^(came|ended|worked|turned)$/.test(c.verb?.low ?? '') && c.items.slice(c.vi + 1, c.vi + 4).some(i => i.f?.dim === 'money' || i.f?.dim === 'number' || i.f?.dim === 'measure') && c.items.slice(c.vi + 1).every(i => i.f || /^(to|up|out|at|being|with|the|all|in|more like)$/.test(i.low) || i.np !== undefined || i.t === 'mark' || i.t === 'adv');
+const cameTo = (c: Clause): boolean => /^(i|we)$/.test(c.who ?? '') && /^(get|have)$/.test(c.verb?.base ?? 'have') && c.items.some((i, k) => i.low === 'for' && (c.items[k + 1]?.f?.dim === 'money' || c.items[k + 1]?.f?.dim === 'number')) && c.obj.every(o => o.carried) && /\bin the end$/.test(c.items.map(i => i.low).join(' ').replace(/ ?[.,!]$/, '')) || /^(it|that|they)$/.test(c.who ?? '') && /^(came|ended|worked|turned)$/.test(c.verb?.low ?? '') && c.items.slice(c.vi + 1, c.vi + 4).some(i => i.f?.dim === 'money' || i.f?.dim === 'number' || i.f?.dim === 'measure') && c.items.slice(c.vi + 1).every(i => i.f || /^(to|up|out|at|being|with|the|all|in|more like)$/.test(i.low) || i.np !== undefined || i.t === 'mark' || i.t === 'adv');
 
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
@@ -31,6 +31,7 @@ export const amend: Meaning = t => {
   if (c.neg && /^(pay|buy|want|need|order)$/.test(c.verb?.base ?? '')) return undefined;
   const again = t.at === 0 && /^(need|want|get|buy|order|take)$/.test(c.verb?.base ?? '') && !c.neg && /^(must|plan|maybe|deed)$/.test(c.reality) && c.verb!.form !== 'past' && c.items.every(i => !i.np || i.np.stands || /^(dozen|pair|lot|one|ones)$/.test(i.np.said)) ? numberIn(t, c) : undefined, wanted = again === undefined ? undefined : t.prior.findLast(e => e.kind === 'want');
   if (wanted?.kind === 'want' && wanted.qty !== undefined && wanted.qty !== again) return [{ kind: 'amend', field: 'qty', value: again } as Entry]; // "I'll need six of them"
+  if (c.items[0]?.t === 'neg' && !c.subj.some(s => !s.carried) && c.items.slice(1).every(i => i.f?.dim === 'when' || i.t === 'mark') && t.clauses[t.at + 1]?.items.some(i => i.f?.dim === 'when')) { const n = t.clauses[t.at + 1]!, moved = changed(t, n, lowText(t, n)); if (moved) { (n as Clause & { spoken?: boolean }).spoken = true; return moved; } } // "not Tuesday. Tuesday week."
   const comma = c.items[0]?.t === 'neg' ? c.items.findIndex(i => i.low === ',') : -1;
   if (comma > 0 && c.items.slice(1, comma).some(i => i.f) && c.items.slice(comma).some(i => i.f)) return changed(t, { ...c, from: c.items[comma]!.to, items: c.items.slice(comma + 1) }, text); // "not twelve, fourteen thou"
   if (c.items[0]?.t === 'neg' && t.told.some(x => x.entry.kind === 'amend')) return [];

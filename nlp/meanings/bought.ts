@@ -17,6 +17,7 @@ export const bought: Meaning = t => {
   if (c.neg || c.asks || c.reality !== 'deed' || c.passive && !/^(buy|set)$/.test(c.verb?.base ?? '') || c.sub && /^(if|unless|until|till|when|before|that|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '', text = lowText(t), done = c.verb !== undefined && !/^(base|ing)$/.test(c.verb.form ?? '');
   if (/\b(almost|nearly)\b|\bon (back )?order\b|\b(can|could|would|might|may|will|'ll|'d) (get|have|buy|pick|grab|take)\b/.test(text)) return undefined;
+  if (base === 'get' && c.prt.some(p => /^(out|off|apart|loose)$/.test(p))) return undefined; // "got the shaft out in one lump"
   if (/^(get|have)$/.test(base) && /^(price|quote|quotation|estimate|figure|prices|number)\b/.test(c.obj[0]?.np?.said ?? '')) return undefined;
   const money = moneyClause(t, c) || nextMoney(t) || bareSeller(t, [c]) !== undefined && dims(c.items, 'number').length === 1;
   const pays = /^(buy|purchase)$/.test(base) && done || money && (base === 'treat' && /\b(my|our)sel(f|ves) to\b/.test(text) || base === 'win' && done);

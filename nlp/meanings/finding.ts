@@ -4,7 +4,7 @@ import { acted, drained, wont } from './finding/does.ts';
 import { fault, flaws, found } from './finding/fault.ts';
 import { fragment, goesOn } from './finding/fragment.ts';
 import { possessed } from './finding/had.ts';
-import { sides } from './finding/sides.ts';
+import { headed, sides } from './finding/sides.ts';
 import { stated } from './finding/stated.ts';
 import { doneFor, usable, verdictOnly } from './finding/verdict.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -16,6 +16,8 @@ export const finding: Meaning = t => {
   if (c.who === 'it' && /(?:\b(?:too|got|getting|was|is|turned)|'s) (?:too |pretty |very |fierce |bitter |awful )?(?:cold|dark|late|wet|hot|windy|damp|dry|warm|chilly|frosty|miserable|muggy|freezing|raw|close|light) (?:to|out|outside|outdoors|for|in here|out there|today|tonight|this (?:morning|evening|afternoon))\b/.test(lowText(t))) return undefined;
   if (/\bdone for (the (day|night|evening|week|year)|today|tonight|now)\b/.test(lowText(t)) || /^(that|this) ?('s|is) (me|us)\b/.test(lowText(t))) return undefined; // "that's me done for the night"
   if (underIf(t)) return undefined;
+  if (/\b(i|we) (said|thought|told you|reckoned|swore) (was|were|is)\b|^(and |but )?not (one|a single one|any|many) of\b/.test(lowText(t))) return undefined; // "the pulley I said was bent"
+  if (/ ?('s|is|are|'re) (all |now |both )?going (away |off |back |out |down |up |over )*to (the|a|my|his|her|our|\S+'s)\b/.test(lowText(t))) return undefined; // where it goes is no state
   if (/\blet's\b/.test(lowText(t))) return undefined; // said for the sake of it
   const bodge = bodged(t);
   if (bodge) return bodge;
@@ -28,7 +30,7 @@ export const finding: Meaning = t => {
   if (can) return can;
   const about = c.reality === 'maybe' && /\b(maybe|perhaps|possibly|probably) (about )?(a|an|half|\d|\w+ (inch|thou|mm))/.test(lowText(t)) && c.rest[0]?.t === 'adj'; // "bent maybe a quarter inch"
   if (!/^(deed|maybe)$/.test(c.reality) || c.reality === 'maybe' && !about && !wont(t) && !/can \w*|d call (that|it) /.test(lowText(t))) return undefined;
-  return sides(t) ?? drained(t) ?? flaws(t) ?? fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
+  return headed(t) ?? sides(t) ?? drained(t) ?? flaws(t) ?? fragment(t) ?? goesOn(t) ?? found(t) ?? fault(t) ?? (c.pred === 'be' || c.pred === 'none' ? stated(t) : c.pred === 'have' ? possessed(t) : acted(t));
 };
 
 /** "if the frame's cracked she's finished": what hangs on an "if" was not found so. */

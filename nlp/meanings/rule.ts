@@ -28,6 +28,7 @@ export const rule: Meaning = t => {
   if (first && !pair.then.subj.concat(pair.then.obj).every(s => s.carried) && pair.first.subj.concat(pair.first.obj).every(s => s.carried) && then === first && other) first = other;
   const before = t.told.findLast(x => x.entry.kind === 'job')?.entry;
   if (pair.first.who === 'that' && /^(do|finish|be)$/.test(pair.first.verb?.base ?? '') && before?.kind === 'job') first = before.part ? `${before.do} the ${before.part}` : before.do; // "not until that's done"
+  if (first && then && first.endsWith(` ${then}`) && pair.first.obj[0]?.carried && pair.first.verb) first = `${pair.first.verb.base} it`; // "leave the plugs out until you've turned it over"
   if (!first || !then || first === then) return undefined;
   for (const x of [pair.first, pair.then]) (x as Clause & { spoken?: boolean }).spoken = true;
   return [{ kind: 'rule', first, then } as Entry, ...awaited(t, pair.first)];

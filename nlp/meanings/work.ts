@@ -34,6 +34,7 @@ export const work: Meaning = t => {
   const base = verb.base!;
   if (!isWork(t, c)) return undefined;
   const parts = patients(c).filter(p => p.name && partLike(t.sheet, p.name) && !/^(sides?|coats?|ends?|bottom|top|hole|holes|both sides|(the )?rust|dirt|paint)$/.test(p.name) && !/^(cracks?|rust|dirt)$/.test(p.name.split(' ').at(-1)!) && !(isMachine(t.sheet, p.name) && !c.obj.length && !c.passive));
+  if (!parts.length && c.obj.length && c.obj.every(o => /^(both |all )?(sides?|ends?|faces?|edges?)$/.test(o.np?.said ?? '')) && c.subj.length && (c.passive || c.carriedSubj)) parts.push(...c.subj.filter(p => partLike(t.sheet, p.name) && !isMachine(t.sheet, p.name))); // "the deck's blasted and primed both sides"
   const topic = t.memory.topic();
   if (!parts.length && !c.subj.length && !c.obj.length && !c.who && topic && !topic.machine && isClass(base, 'work') && verb.form !== 'ing' && /^(with|in|up|out|off|down)?$/.test(c.rest.find(i => i.t !== 'adv')?.low.replace(/[.,;]/, '') ?? '')) parts.push({ ...topic, carried: true });
   const liquid = productOf(t, c);
@@ -88,7 +89,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
   if (base === 'blow' && form === 'past' && c.who === 'she') return false;
   if (base === 'rub' && /\b(through|thin|away)\b/.test(lowText(t))) return false;
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;
-  if (isClass(base!, 'fail') && !c.obj.length && c.carriedSubj && c.join === ',' && !c.who) return false; // "turned up, bent in half by the post"
+  if (isClass(base!, 'fail') && !c.obj.length && c.carriedSubj && /^[,:]$/.test(c.join ?? '') && !c.who && (c.join === ',' || CONDITION.has(c.verb!.low))) return false; // "turned up, bent in half by the post"
   if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && isClass(base!.replace(/^(re|de|un|bead|sand|wire|pressure|spot|shot|hand|line|machine|part|over)-?/, ''), 'work'); // an unlisted verb only where it is a known one done anew
   if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang)$/.test(base!)) return (c.obj.length > 0 || c.passive || (c.carriedSubj ?? false)) && (c.obj.length === 0 || c.obj.some(o => namesPart(t.sheet, o.name) || !COMMON.has(singular(o.name.split(' ').at(-1)!)) && !o.np?.count)) && !(base === 'make' && c.obj.every(o => /^(bales?|rows?|rounds?|passes|trips?|batch|bags?|sacks?|loaves|hay|dust|noise|mess|headway|progress)$/.test(o.name)));
   return true;

@@ -101,6 +101,7 @@ function clitic(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (prev === 'pron' && !/^(one|someone|somebody|everyone|nobody)$/.test(lowAt(tokens, i - 1)) || prev === 'wh' || prev === 'adv') return 'be';
   if (someonesPlace(tokens, tags, i)) return 'poss';
   if (!nominal(tokens, i + 1, solid) && !SIDES.has(next)) return 'be';
+  if (/^(first|second|third|fourth|fifth|last)$/.test(next) && nominal(tokens, i + 2, solid)) return 'poss'; // "the auger's second flight"
   if (CONDITION.has(next) && !nominal(tokens, i + 2, solid)) return 'be';
   if (g.ADVERB.has(next) || g.PREP.has(next) || g.DET.has(next) || isNumberWord(next) || /^\d/.test(next)) return 'be';
   const past = (verbForms(next).some(f => f.form === 'part' || f.form === 'ing') || /[a-z]{2}ed$/.test(next)) && !nounClasses(next).has('part');
@@ -124,6 +125,7 @@ function someonesPlace(tokens: readonly Token[], tags: readonly Tag[], i: number
 export function nominal(tokens: readonly Token[], i: number, solid: ReadonlySet<number>): boolean {
   const low = lowAt(tokens, i);
   if (!low || !/\p{L}/u.test(low)) return false;
+  if (/^(first|second|last|next)$/.test(low) && !solid.has(i) && (isClosed(lowAt(tokens, i + 1)) || !/\p{L}/u.test(lowAt(tokens, i + 1)))) return false; // "key first, then…"
   if (solid.has(i) || nounClasses(low).size || isTradeWord(low)) return true;
   return !isClosed(low) && verbForms(low).length === 0 && !CONDITION.has(low) && !/ly$/.test(low);
 }

@@ -37,6 +37,8 @@ export function solidTokens(tokens: readonly Token[], ctx: ReadContext): Set<num
  * no object of the particle follows ("the pull out of the block").
  */
 function namedByDeed(tokens: readonly Token[], i: number): boolean {
+  const end = /^(end|side)$/.test(tokens[i + 1]!.low) && /^(drive|fan|pulley|gear|motor|pto|gearbox|flywheel|timing|brake|clutch|chain|belt|feed|discharge|intake|delivery|outlet|inlet|blind|plain|free|dead|big|small|business)$/.test(tokens[i]!.low);
+  if (end && /^(ones?|of|is|was|'s|bearing|bush|seal|cover|plate|shaft|bracket|.*s)$/.test(tokens[i + 2]?.low ?? '')) return true; // "the drive end bearing"
   if (!DEED.test(tokens[i]!.low) || !/^(up|down|off|out|in|back|over|on|through|away)s?$/.test(tokens[i + 1]!.low)) return false;
   const before = tokens[i - 1]?.low ?? '', after = tokens[i + 2]?.low ?? '', more = tokens[i + 3]?.low ?? '';
   if (!/^(the|a|an|my|his|her|its|our|both|new|old|left|right|front|rear|top|bottom|upper|lower)$/.test(before) && !isNumberWord(before) || /^(it|them|that|this|the|a|an|my|to|of)$/.test(after)) return false;

@@ -13,7 +13,7 @@ import { showing } from './proved.ts';
 export function acted(t: Telling): Entry[] | undefined {
   const c = t.clause, verb = c.verb!;
   const base = verb.base!;
-  if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' && !unnamed(t).length || base === 'read' && c.rest[0]?.f || base === 'go' && /^(with|along)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '')) return undefined;
+  if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' && !unnamed(t).length || base === 'read' && c.rest[0]?.f || base === 'go' && (/^(with|along)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '') || c.ing && c.rest[0]?.low === 'to')) return undefined;
   if (dims(c.items, 'money').length || /^(that|this)$/.test(c.who ?? '') && /^(go|make|mean|come|leave|do|get|take|put|call|need|want)$/.test(base) || base === 'hang' && /^(in|on|from|by)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '')) return undefined;
   const broken = showing(t) ?? lostOwn(t) ?? wreckedBy(t);
   if (broken) return broken;

@@ -4,7 +4,7 @@ import { isMachine, partLike } from '../../clauses/things.ts';
 import { isClass } from '../../words/verbs.ts';
 import { isTradeWord } from '../../words/nouns.ts';
 import { lowText, type Telling } from '../telling.ts';
-import { before as namedBefore, doing, nothingOn } from './rule-sequence.ts';
+import { before as namedBefore, doing, entailed, nothingOn } from './rule-sequence.ts';
 
 export interface Order { first: Clause; then: Clause }
 
@@ -12,7 +12,7 @@ export interface Order { first: Clause; then: Clause }
 export function paired(t: Telling): Order | undefined {
   const c = t.clause, n = t.clauses[t.at + 1];
   const text = lowText(t);
-  const bare = elliptic(t, c) ?? without(t, c) ?? waitsOn(t, c) ?? toReach(t, c) ?? priorTo(t, c) ?? inOrder(t, c) ?? namedBefore(t, c);
+  const bare = elliptic(t, c) ?? without(t, c) ?? waitsOn(t, c) ?? toReach(t, c) ?? priorTo(t, c) ?? inOrder(t, c) ?? namedBefore(t, c) ?? entailed(t, c);
   if (bare) return bare;
   const bound = (x: Clause): boolean => isBound(t, x);
   if (c.sub === 'before' && n && !n.asks && n.sub === undefined && bound(n) && presentish(c)) return { first: n, then: c };

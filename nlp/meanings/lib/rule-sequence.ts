@@ -15,6 +15,8 @@ export function sequence(t: Telling): Order[] {
   const c = t.clause, all = t.clauses.filter(x => (x as Placed).sentence === (c as Placed).sentence), at = all.indexOf(c);
   if (at !== 0 || c.join || c.sub || c.asks || c.neg || /\bfirst\b|\bnow\b/.test(lowText(t))) return [];
   const fits = c.verb?.low === 'fit' && !c.who && c.items.find(i => i.t !== 'adv' && i.t !== 'mark') === c.verb;
+  const pairs = c.verb || c.items.filter(i => /^(before|ahead)$/.test(i.low)).length < 2 ? [] : inPairs(c.items).map(items => before(t, { ...c, items }));
+  if (pairs.length > 1 && pairs.every(p => p !== undefined)) return pairs as Order[]; // "paint before decals, decals before lacquer"
   if (c.verb && !fits) return [];
   const steps: Clause[] = [];
   let then = false;
@@ -26,6 +28,18 @@ export function sequence(t: Telling): Order[] {
   if (n && steps.length > 1 && n.obj.length && n.verb) steps.push({ ...n, subj: [], carriedSubj: false });
   if (steps.length < 2 || then) return [];
   return steps.slice(1).map((s, k) => ({ first: steps[k]!, then: s }));
+}
+
+/** The items between the marks. */
+const inPairs = (items: readonly Item[]): Item[][] => items.reduce<Item[][]>((out, i) => { if (i.t === 'mark' || i.t === 'cc') out.push([]); else out.at(-1)!.push(i); return out; }, [[]]).filter(x => x.length > 0);
+
+/** "getting the hopper off means taking the agitator out first": what one deed asks to be done before it. */
+export function entailed(t: Telling, c: Clause): Order | undefined {
+  const m = c.items.findIndex(i => /^(mean|involve|require|need)$/.test(i.base ?? '') && i.form !== 'past'), lead = c.items.findIndex(i => i.t === 'verb' && i.form === 'ing'), then = c.items.findIndex((i, n) => n > m && i.t === 'verb' && i.form === 'ing');
+  if (m < 0 || lead < 0 || lead > m || then < 0 || c.asks || c.neg) return undefined;
+  const deed = (k: number, to: number): Clause | undefined => { const np = c.items.slice(k + 1, to).find(i => i.np && !i.np.stands); return np && partLike(t.sheet, np.np!.name) ? { ...c, items: c.items.slice(k, to), pred: 'verb', verb: { ...c.items[k]!, form: 'base' }, vi: 0, who: 'i', subj: [], obj: [thing(np)], prt: c.items.slice(k + 1, to).filter(i => i.t === 'prt').map(i => i.low), rest: [], passive: false } : undefined; };
+  const a = deed(then, c.items.length), b = deed(lead, m);
+  return a && b ? { first: a, then: b } : undefined;
 }
 
 /** "seals before bearings", "pump before the tank": two things and the word between them. */

@@ -17,7 +17,7 @@ function leftTo(c: Clause): string | undefined {
   const k = c.items.findIndex(i => i.t === 'to'), v = c.items[k + 1];
   if (k < 1 || v?.t !== 'verb' || v.form !== 'base' || !isClass(v.base!, 'work') || c.pred === 'be' || c.subj.some(s => s.carried)) return undefined;
   const rest = [...c.items.slice(0, k), ...c.items.slice(k + 2)].filter(i => !i.np && i.t !== 'mark');
-  return rest.every(i => /^(still|yet|just|only|now|and|left|also|all|'s|is|are)$/.test(i.low)) ? v.base : undefined;
+  return rest.every(i => /^(still|yet|just|only|now|and|left|also|all|'s|is|are|up|out|down|in|on|off|back)$/.test(i.low)) ? v.base : undefined;
 }
 
 /** "the head has to come off", "mainshaft's to come out yet", "the hood goes back on Friday", "pump has yet to go in": going on and coming off, not done. */

@@ -26,6 +26,7 @@ export function verdictIn(text: string): Verdict | undefined {
   if (/\bnot (good|great|fine|sound|right|too good|perfect|true|okay)\b|n't (good|great|fine)/.test(low)) return undefined;
   for (const [phrase, v] of VERDICT_WORDS) {
     if (!low.includes(phrase) || !WHOLE.get(phrase)!.test(low)) continue;
+    if (phrase === 'will do' && /\bwill do (the(?! (season|year|job|winter|summer))|a|my|his|that|this|it|them|those|some|another)\b/.test(low)) continue; // a deed ahead
     if (phrase === 'gone' && /\bgone (dry|tight|hard|stiff|solid|square|oval|soft|brittle|green|rusty|slack|loose|flat|dull|blunt|off|thin|white|black|milky)\b/.test(low)) continue; // what it has become, not that it is done for
     if (!ALONE.has(phrase)) return v;
     const left = low.replace(phrase, ' ').replace(/\b(still|all|just|really|very|pretty|quite|looks?|is|are|perfectly|mostly|as|actually|nice|and|inside|otherwise|though|too|completely|totally|absolutely|now|in|the|a|bit|of|both|well|surprisingly|i|think|both|rest|others|other|six|seven|eight|nine|ten|eleven|twelve|two|three|four|five|definitely|straight|bright|clean|tight|dry|plenty|proper|dead|good|enough|every|one|them|far|so|were|was|seem|seems|plain|utterly|properly|pure|complete|lot|they|it|that|she|these|those|this|re|s)\b/g, '').replace(/[^a-z]/g, '');

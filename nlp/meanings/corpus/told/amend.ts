@@ -3,6 +3,8 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const AMENDS: ToldCorpus = {
   kind: 'amend',
   phrases: [
+    ...told([{ kind: 'amend', field: 'price', value: 30 }], ['We got it for thirty in the end.'], { prior: ['Bought a vice for 40 at the sale.'] }),
+    ...told([{ kind: 'amend', field: 'expected', value: '2026-03-31' }], ['Not Tuesday. Tuesday week.'], { prior: ['Ordered a planer blade, due Tuesday.'] }),
     ...told([{ kind: 'amend', field: 'where', value: 'on the back shelf' }], ["Should've said the back shelf, not the front.", 'the back shelf, not the front'], { prior: ['Put the coil on the front shelf.'] }),
     ...told([{ kind: 'amend', field: 'part', value: 'idler' }], ['It was the idler I meant, not the tensioner.', 'I said tensioner, I meant idler.', 'Not the tensioner, the idler.', 'The idler, not the tensioner.'], { prior: ['The tensioner is worn.'] }),
     ...told([{ kind: 'amend', field: 'source', value: 'chandlers' }], ['it was the chandlers not the breakers', 'Sorry, the chandlers, not the breakers.'], { prior: ['Bought a gasket from the breakers for 14.50.'] }),

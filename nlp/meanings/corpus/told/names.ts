@@ -38,7 +38,12 @@ export const NAMES: ToldCorpus = {
     ...told([found('top blade', "won't budge")], ["Top blade won't budge."]),
     ...told([found('nut', 'for the bin', 'replace')], ["The nut's for the bin."]),
     ...told([found('bearing', 'gone dry')], ['The bearing has gone dry.']),
+    ...told([found('fence', 'bent')], ['Fence: bent.']),
+    ...told([found('pinion', 'no marks'), found('side gears', 'no marks')], ['Pinion and side gears: no marks.']),
+    ...told([found('thrust washers', 'paper thin')], ['Thrust washers: paper thin.']),
+    ...told([found('number one cylinder', 'fine', 'good'), found('number two cylinder', 'weeping')], ['Number one cylinder fine, number two weeping.']),
+    ...told([{ kind: 'work', part: 'deck', action: 'blast' }, { kind: 'work', part: 'deck', action: 'prime' }], ['The deck is blasted and primed both sides.']),
     ...told([{ kind: 'work', part: 'bed ways', action: 'scrape', done: false }], ['Started on scraping the bed ways.', 'Started scraping the bed ways.']),
   ],
-  never: ['Half the rivets are in.', 'Began taking the tyre off the flywheel.', 'Put a straightedge across the deck.', 'My arm is broken.', 'Someone told me the pump was rebuilt.', 'Cluster gear went with it.', "Jim's engine has the same fault.", "Dave's baler has a cracked flywheel.", "Grandad's plough is rusted solid.", 'The pull out of the block was a struggle.', 'Off with his old mates to the fair.', 'The plough has to come off the field before the rain.'],
+  never: ['Will do the left lever bush after dinner.', 'Oh and that pulley I said was bent?', 'Not one of those shear pins is the right size.', 'The magneto is going to the rewinder Monday.', 'Half the rivets are in.', 'Began taking the tyre off the flywheel.', 'Put a straightedge across the deck.', 'My arm is broken.', 'Someone told me the pump was rebuilt.', 'Cluster gear went with it.', "Jim's engine has the same fault.", "Dave's baler has a cracked flywheel.", "Grandad's plough is rusted solid.", 'The pull out of the block was a struggle.', 'Off with his old mates to the fair.', 'The plough has to come off the field before the rain.'],
 };

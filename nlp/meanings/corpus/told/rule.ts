@@ -5,6 +5,9 @@ const rule = (first: string, then: string): Record<string, unknown> => ({ kind: 
 export const RULES: ToldCorpus = {
   kind: 'rule',
   phrases: [
+    ...told([rule('agitator out', 'get the hopper off')], ['Getting the hopper off means taking the agitator out first.']),
+    ...told([rule('paint', 'decals'), rule('decals', 'lacquer')], ['Paint before decals, decals before lacquer.']),
+    ...told([rule('key', 'pulley')], ['Key first and then the pulley.', 'key first, then the pulley']),
     ...told([rule('piston', 'rings'), rule('rings', 'rod')], ['Piston, then rings, then the rod.', 'piston then rings then rod']),
     ...told([rule('shoes', 'drum')], ['Fit the shoes, then the drum.', 'Shoes before the drum.', 'Shoes before drum this time.', 'Shoes, then the drum.']),
     ...told([rule('paint the frame', 'frame')], ["Nothing goes on that frame till it's been painted."]),
