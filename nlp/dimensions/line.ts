@@ -35,7 +35,7 @@ export function lineOf(tokens: readonly Token[]): Line {
 function write(tokens: readonly Token[]): Line {
   let text = '';
   const tokenAt: number[] = [];
-  const put = (s: string, i: number): void => { for (const c of s) { text += c; for (let k = 0; k < c.length; k++) tokenAt.push(i); } };
+  const put = (s: string, i: number): void => { text += s; for (let k = 0; k < s.length; k++) tokenAt.push(i); };
   let end = 0;
   tokens.forEach((token, i) => {
     const gap = token.start > end;
@@ -43,10 +43,13 @@ function write(tokens: readonly Token[]): Line {
     const low = longhand(tokens, i);
     if (low === '' || FILLER.test(low)) return;
     if ((gap || (text === '' ? false : startsApart(text, low))) && text !== '' && !text.endsWith(' ')) put(' ', i);
-    for (const c of low) put(plain(c, text), i);
+    if (PLAIN.test(low)) put(low, i); else for (const c of low) put(plain(c, text), i);
   });
   return mendHyphens({ text, tokenAt, ...ends(text, tokenAt, tokens.length), tokens });
 }
+
+/** A word that is written in the line as it is. */
+const PLAIN = /^[a-z]+$/;
 
 /** Tokens that touch in the note and are still two words: the halves of "gotta", a number and its unit in "40psi". */
 const startsApart = (text: string, next: string): boolean => /[a-z]$/.test(text) ? /^\p{L}/u.test(next) : /\d$/.test(text) && /^(?!(?:ths?|st|nd|rd)$)[\p{L}½¼¾⅛⅜⅝⅞⅓⅔]/u.test(next);

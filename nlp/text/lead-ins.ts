@@ -1,6 +1,8 @@
 import { LEAD_INS } from '../words/lead-ins.ts';
 import type { Token } from '../types.ts';
 
+const LEAD_IN = new RegExp(LEAD_INS.map(re => re.source).join('|'));
+
 /** The longest lead-in, in tokens. */
 const LONGEST = 10;
 
@@ -11,7 +13,7 @@ export function leadIns(tokens: readonly Token[]): [number, number][] {
     if (!heads(tokens, i)) continue;
     for (let n = Math.min(LONGEST, tokens.length - i - 1); n >= 1; n--) {
       const said = tokens.slice(i, i + n).map(t => t.low).join(' '), after = tokens[i + n]!.low;
-      if (!LEAD_INS.some(re => re.test(said)) || !(goesOn(after) || after === ',')) continue;
+      if (!LEAD_IN.test(said) || !(goesOn(after) || after === ',')) continue;
       out.push([i, after === ',' ? i + n + 1 : i + n]);
       i += n - 1;
       break;

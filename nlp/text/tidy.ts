@@ -92,13 +92,15 @@ function oaths(tokens: readonly Token[]): [number, number][] {
   });
 }
 
-const SET = IDIOMS.map(s => tokenize(s).map(t => t.low));
+/** Set phrases by their first word. */
+const SET = new Map<string, string[][]>();
+for (const words of IDIOMS.map(s => tokenize(s).map(t => t.low))) SET.set(words[0]!, [...SET.get(words[0]!) ?? [], words]);
 
 /** Set phrases, where they stand alone: at a note's or sentence's edge, or between marks. "Of course" is dropped anywhere. */
 function idioms(tokens: readonly Token[]): [number, number][] {
   const out: [number, number][] = [];
   for (let i = 0; i < tokens.length; i++) {
-    const hit = SET.find(s => s.every((w, k) => tokens[i + k]?.low === w));
+    const hit = SET.get(tokens[i]!.low)?.find(s => s.every((w, k) => tokens[i + k]?.low === w));
     if (!hit) continue;
     const edge = (k: number): boolean => k < 0 || k >= tokens.length || /^[.,;:!?…–—-]+$/.test(tokens[k]!.low);
     const loose = /^(of course|i guess|i suppose|you know|believe it or not|at last|at long last|on the nose|or so|give or take|bless it|inside and out|wouldn't you know it|wouldn't you know|would you believe|needless to say|lord willing|god willing|weather permitting|no bother|no bother at all|no trouble at all)$/.test(hit.join(' '));
