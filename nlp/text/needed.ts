@@ -14,6 +14,12 @@ const shortest = (group: readonly string[]): number => Math.min(...group.map(s =
 /** A group with a stretch of one letter is in every text; a sign ("#", "?") tells. */
 const useful = (group: readonly string[]): boolean => group.length > 0 && group.length <= MOST_ALIKE && group.every(s => s.length > 1 && s.trim() !== '' || /^[^a-z\s]$/.test(s));
 const weight = (group: readonly string[]): number => Math.min(6, shortest(group)) - group.length / 10;
+/** The group of a piece that the fewest texts hold one of. */
+const mostTelling = ({ groups, all }: Piece): string[] | undefined => {
+  let best: string[] | undefined;
+  for (const g of all ? [...groups, all] : groups) if (useful(g) && (!best || weight(g) > weight(best))) best = g;
+  return best;
+};
 
 /** All that a piece can be, where that is a short list, and the groups that it needs. */
 interface Piece { all?: string[]; groups: string[][] }
@@ -30,24 +36,29 @@ class Reader {
     while (this.source[this.at] === '|') { this.at++; branches.push(this.row()); }
     if (branches.length === 1) return branches[0]!;
     const all = branches.every(b => b.all) ? branches.flatMap(b => b.all!) : undefined;
-    const best = branches.map(b => [...b.groups, ...(b.all ? [b.all] : [])].filter(useful).sort((x, y) => weight(y) - weight(x))[0]);
-    return all && all.length <= MOST_ALIKE ? { all, groups: [] } : { groups: best.every(g => g) ? [best.flatMap(g => g!)] : [] };
+    if (all && all.length <= MOST_ALIKE) return { all, groups: [] };
+    const one: string[] = [];
+    for (const b of branches) {
+      const best = mostTelling(b);
+      if (!best) return ANY;
+      one.push(...best);
+    }
+    return { groups: [one] };
   }
 
   /** Pieces one after another: what is a short list each is put together, as far as it stays short and is one word. */
   row(): Piece {
     const groups: string[][] = [];
     let run = [''], whole = true;
-    const close = (): void => { groups.push(run); run = ['']; whole = false; };
     while (this.at < this.source.length && this.source[this.at] !== '|' && this.source[this.at] !== ')') {
       const piece = this.times(this.one());
-      if (!piece.all) { groups.push(...piece.groups); close(); continue; }
-      if (run.length * piece.all.length > MOST_JOINED) close();
-      run = piece.all.length === 1 && run.length === 1 ? [run[0]! + piece.all[0]!] : run.flatMap(a => piece.all!.map(b => a + b));
+      if (!piece.all || run.length * piece.all.length > MOST_JOINED) {
+        groups.push(...piece.groups, run);
+        run = piece.all ?? [''];
+        whole = false;
+      } else run = piece.all.length === 1 && run.length === 1 ? [run[0]! + piece.all[0]!] : run.flatMap(a => piece.all!.map(b => a + b));
     }
-    if (whole) return { all: run, groups };
-    groups.push(run);
-    return { groups };
+    return whole ? { all: run, groups } : { groups: [...groups, run] };
   }
 
   /** What stands after a piece: "?", "*", "+", "{2,3}". */
