@@ -9,13 +9,17 @@ import { sourceIn, trim } from './lib/fields.ts';
 import { moneyClause, sumsIn } from './lib/money.ts';
 import { sourceSubject, subjectSpan } from './lib/source.ts';
 import { bareSeller, perSeller, pricedAt, sellerBefore, sellersIn } from './lib/sellers.ts';
+import { heardPrice } from './quote/heard.ts';
 import { lowText, next, type Meaning, type Telling } from './telling.ts';
 import { spanForward } from './lib/reach.ts';
 
 const SAYS = /^(say|want|quote|ask|charge|reckon|have|offer|list|sell|do|be|run|cost|get|see|find|figure|go|price|come|let|hear|tell|sit|part|list|supply|post|leave)$/;
 
 /** A price heard with nothing bought: "the yard wants thirty", "six bucks a foot at the farm store". */
-export const quote: Meaning = t => {
+export const quote: Meaning = t => fromSeller(t) ?? heardPrice(t);
+
+/** "the yard wants thirty", "six bucks a foot at the farm store": with who asks it, or where. */
+const fromSeller: Meaning = t => {
   const c = t.clause;
   if (c.asks || c.sub && /^(if|unless|until|till)$/.test(c.sub) || c.reality === 'cond' || c.reality === 'past plan' && !/\b(want|say|said|ask)/.test(lowText(t))) return undefined;
   const text = lowText(t);
@@ -41,7 +45,7 @@ export const quote: Meaning = t => {
   if (alternatives) return alternatives;
   const item = what(t, c);
   if (item && (item.qty === sums.price || !item.thing.plural && (item.qty ?? 0) > 12)) delete item.qty; // a second price is no count
-  if (!item || verbForms(item.item).length > 0 && !nounClasses(item.item).size || nounClasses(item.item.split(' ').at(-1)!).has('quantity') && !nounClasses(item.item).has('part')) return undefined;
+  if (!item || verbForms(item.item).length > 0 && !nounClasses(item.item).size && !/^re[a-z]{3,}$/.test(item.item) || nounClasses(item.item.split(' ').at(-1)!).has('quantity') && !nounClasses(item.item).has('part')) return undefined;
   if (source === undefined && !/\b(quot|each|apiece|a foot|want|asking|price|goes? for|cost|listed|run)/.test(text)) return undefined;
   return [trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, qty: item.qty && item.qty > 1 ? item.qty : undefined, core: sums.core, tax: sums.tax }) as Entry];
 };

@@ -9,7 +9,7 @@ const cheap = (s: Seen): Ask[] | undefined => {
 };
 const clean = (item: string): string => item.replace(/ (?:price|quote|deal|landed|delivered)$/, '');
 /** "got the cheapest one they had": a deed is not a question. */
-const told = (s: Seen): boolean => /\b(?:got|bought|took|went (?:with|for)|ordered|picked|chose|paid|used|it was|its|was|thats|that was|found) (?:the |a |at the |his |for the )*$/.test(s.desk.text.slice(Math.max(0, s.start - 30), s.start)) && !/\b(?:who|whos|what|whats|which|where|have i|ive|did i)\b[^.?!]{0,24}$/.test(s.desk.text.slice(Math.max(0, s.start - 40), s.start));
+const told = (s: Seen): boolean => /^[^?]*\b(?:i|we)(?: ve| have|ve| could)? (?:found|seen|saw|got|find|heard|had|been quoted)\b[^?]*\b(?:was|is|at|for) [^?]*\d[^?]*$/.test(s.desk.text.slice(s.start)) || /\b(?:got|bought|took|went (?:with|for)|ordered|picked|chose|paid|used|it was|its|was|thats|that was|found) (?:the |a |at the |his |for the )*$/.test(s.desk.text.slice(Math.max(0, s.start - 30), s.start)) && !/\b(?:who|whos|what|whats|which|where|have i|ive|did i)\b[^.?!]{0,24}$/.test(s.desk.text.slice(Math.max(0, s.start - 40), s.start));
 
 /** The best price landed at the shop. */
 export const CHEAPEST: readonly AskRule[] = [
