@@ -73,10 +73,11 @@ export function withoutRelatives(items: readonly Item[]): readonly Item[] {
     if (items[k]!.t !== 'np' || items[k + 1]!.t !== 'pron' || !/^(i|we)$/.test(items[k + 1]!.low)) continue;
     let i = k + 2;
     while (items[i] && (isAux(items[i]) || items[i]!.t === 'adv')) i++;
-    if (items.slice(k + 2, i).some(x => x.t === 'modal' && x.low !== "'d" || x.t === 'do' || x.t === 'be')) continue;
+    if (items.slice(k + 2, i).some(x => x.t === 'modal' && x.low !== "'d" || x.t === 'do' || x.t === 'be' && x.low !== 'been')) continue;
+    const waited = items[i - 1]?.low === 'been' && items[i]?.t === 'verb' && items[i]!.form === 'ing' && /^(wait|look|hunt|chase|hope|search)$/.test(items[i]!.base ?? ''); // "I'd been waiting on"
     const held = i > k + 2 && items[i - 1]!.t === 'have' && !finite(items[i]) ? i - 1 : -1;
     if (held >= 0) i = held;
-    if (held < 0 && (!finite(items[i]) || i === k + 2 && items[i]!.form !== 'past')) continue;
+    if (held < 0 && !waited && (!finite(items[i]) || i === k + 2 && items[i]!.form !== 'past')) continue;
     i++;
     while (items[i] && (items[i]!.t === 'adv' || items[i]!.f?.dim === 'when' || items[i]!.t === 'prt' && !startsNoun(items[i + 1]))) i++;
     let owner = i;

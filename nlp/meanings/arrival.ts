@@ -1,9 +1,13 @@
 import type { Entry } from '../../domain/model/entry.ts';
-import { dims, type Clause } from '../clauses/clause.ts';
-import { isMachine } from '../clauses/things.ts';
+import { dims, type Clause, type Thing } from '../clauses/clause.ts';
+import type { Phrase } from '../dimensions/part/phrase.ts';
+import { isMachine, isSource } from '../clauses/things.ts';
 import { sourceIn } from './lib/fields.ts';
 import { headingOf, underHeading } from './lib/heading.ts';
 import { sumsIn } from './lib/money.ts';
+import { spanForward } from './lib/reach.ts';
+import { nounClasses } from '../words/nouns.ts';
+import { PERSONS } from '../words/persons.ts';
 import { isClass } from '../words/verbs.ts';
 import { EVERYDAY } from '../words/everyday.ts';
 import { lowText, type Meaning } from './telling.ts';
@@ -21,17 +25,19 @@ export const arrival: Meaning = t => {
   if (future) return undefined;
   if (c.verb && (c.verb.form === 's' || c.verb.form === 'base' && !(base === 'come' && /\bcome (back|home)\b/.test(text) && !dims(c.items, 'when').length && c.subj.length && !c.who))) return undefined; // "bands come home": "have" is easily swallowed
   if (base === 'come' && /\b(came|come|comes|coming) (\w+ )?(un\w+ed|undone|unstuck|unglued|free|untied|to bits|to pieces|open)\b/.test(text)) return undefined; // how it is, not where
-  const came = base === 'arrive' || base === 'come' && !/^(back )?(off|out|apart|loose|undone|adrift|away|on)$/.test(c.prt.join(' ')) && comesHere(text) || base === 'return' && !c.passive && c.subj.length > 0 && !/\breturn\w* to\b/.test(text) || /^(turn|show)$/.test(base) && (c.prt.includes('up') || /\b(turned|showed|shown) up\b/.test(text)) || base === 'land' && /^(past|part)$/.test(c.verb!.form ?? '') && !c.obj.length && !c.rest.some(i => i.t === 'prep' && i.low !== 'at')
+  const came = base === 'arrive' || base === 'come' && !/^(back )?(off|out|apart|loose|undone|adrift|away|on)$/.test(c.prt.join(' ')) && comesHere(text) || base === 'return' && !c.passive && c.subj.length > 0 && !/\breturn\w* to\b/.test(text) || base === 'roll' && /\brolled (in|up)\b/.test(text) && !c.who && c.subj.length > 0 || /^(turn|show)$/.test(base) && (c.prt.includes('up') || /\b(turned|showed|shown) up\b/.test(text)) || base === 'land' && /^(past|part)$/.test(c.verb!.form ?? '') && !c.obj.length && !c.rest.some(i => i.t === 'prep' && i.low !== 'at')
     || base === 'deliver' && (c.passive || c.subj.length > 0) || /\b(got|came|come) here\b/.test(text);
-  const back = (c.pred === 'be' || c.pred === 'none') && (/\b(back|home) from\b|\bback (already|early|today|now|at last|finally)\b|^(\S+ ){1,5}('s |is |are |was )?(finally |now |just )?(back|home|here)( (at last|already|now|today|finally|early|late|on time|safe|((only |just )?(a|one|two|three|four|five|six|few|couple of|\d+) )?(day|days|week|weeks) (early|late)))?$/.test(text) && !/\bback (on|in|together|up|down)\b|\bthere\b/.test(text) || /\b(is|are|'s) (finally |now )?(here|in the post box|on the doorstep)\b|\b(is|are|was|were|'s) (sitting |waiting |lying )?(on|in) the (doorstep|door step|mat|mailbox|mail box|letterbox|letter box|post box)\b|\b(sitting|waiting) (for me )?on the (porch|step)\b/.test(text) || /^(home|here)$/.test(c.rest.find(i => i.t !== 'adv' && i.t !== 'mark')?.low ?? c.items.findLast(i => i.t !== 'mark')?.low ?? '') && c.subj.length > 0);
+  const back = (c.pred === 'be' || c.pred === 'none') && (/\b(back|home) from\b/.test(text) || offSomeone(c) || /\bback (already|early|today|now|at last|finally)\b|^(\S+ ){1,5}('s |is |are |was )?(finally |now |just )?(back|home|here)( (at last|already|now|today|finally|early|late|on time|safe|((only |just )?(a|one|two|three|four|five|six|few|couple of|\d+) )?(day|days|week|weeks) (early|late)))?$/.test(text) && !/\bback (on|in|together|up|down)\b|\bthere\b/.test(text) || /\b(is|are|'s) (finally |now )?(here|in the post box|on the doorstep)\b|\b(is|are|was|were|'s) (sitting |waiting |lying )?(on|in) the (doorstep|door step|mat|mailbox|mail box|letterbox|letter box|post box)\b|\b(sitting|waiting) (for me )?on the (porch|step)\b/.test(text) || /^(home|here)$/.test(c.rest.find(i => i.t !== 'adv' && i.t !== 'mark')?.low ?? c.items.findLast(i => i.t !== 'mark')?.low ?? '') && c.subj.length > 0);
   const homeAgain = (c.pred === 'be' || c.pred === 'none') && home(c);
   const fetched = /^(get|pick|collect|fetch|bring|have)$/.test(base) && c.verb?.form !== 'base' && (/\bback\b/.test(c.prt.join(' ')) && /\b(back from|from the|from my)\b/.test(text) || /^(bring|fetch|collect|carry|get)$/.test(base) && /\bhome\b/.test(text) && (sourced(t) || waiting(t)) || base === 'get' && /\bgot .{1,30} back\b/.test(text) && !/back (on|in|together|up|out)/.test(text)
     || /^(pick|collect|fetch)$/.test(base) && (c.prt.includes('up') || base !== 'pick') && waiting(t));
-  const posted = base === 'receive' && c.obj.length > 0 || /^(get|have)$/.test(base) && c.obj.length > 0 && /\b(in|with|by) (the|today 's|this morning 's) (post|mail)\b|\bby (post|courier|mail)\b|\bdelivered\b/.test(text) || /^(bring|deliver|drop|leave)$/.test(base) && c.who === 'person' && /\b(postman|postie|courier|mailman|mail lady|mail carrier|driver|delivery man|carrier|van)\b/.test(text) && c.obj.length > 0;
+  const posted = base === 'receive' && c.obj.length > 0 || /^(get|have)$/.test(base) && c.obj.length > 0 && /\b(in|with|by) (the|today 's|this morning 's) (post|mail)\b|\bby (post|courier|mail)\b|\bdelivered\b/.test(text) || /^(bring|deliver|drop|leave|hand)$/.test(base) && CARRIER.test(c.items.find(i => i.np)?.np?.said ?? '') && brought(c) !== undefined || /^(bring|deliver|drop|leave)$/.test(base) && c.who === 'person' && /\b(postman|postie|courier|mailman|mail lady|mail carrier|driver|delivery man|carrier|van)\b/.test(text) && c.obj.length > 0;
   if (!came && !back && !homeAgain && !fetched && !posted || /\b(almost|nearly)\b/.test(text)) return undefined;
   if (back && /\b(properly|fully|right|hard|well|all the way) home\b/.test(text)) return undefined; // "all four screws are properly home"
   if (back && /\bat home\b/.test(text) || back && /\b(in|over|up|down|round|around|out|from) here\b/.test(text)) return undefined;
-  const things = (fetched || posted ? c.obj : c.subj).filter(s => s.name && !FAULT.test(s.name) && !(EVERYDAY.has(s.name) && !s.carried) && !(s.name === 'spring' && t.sheet.tokens[s.from]?.low === 'spring') && !(isMachine(t.sheet, s.name) && !s.carried));
+  const boxed = posted && /^(box|boxes|parcel|parcels|package|packages|delivery)$/.test(brought(c)?.name ?? '') ? t.clauses[t.at + 1] : undefined; // "UPS dropped off a box: the seals"
+  if (boxed?.join === ':' && boxed.pred === 'none' && boxed.subj.length) { spanForward(t, n => n === boxed, 1); return boxed.subj.filter(s => s.np?.quant !== 'no').map(s => ({ kind: 'arrival', item: s.name }) as Entry); }
+  const things = (fetched || posted ? c.obj.length || !posted ? c.obj : [brought(c)].filter(x => x !== undefined).map(np => ({ name: np.name, from: np.from, to: np.to, np, plural: false })) as Thing[] : c.subj).filter(s => s.name && !FAULT.test(s.name) && !(EVERYDAY.has(s.name) && !s.carried) && !(s.name === 'spring' && t.sheet.tokens[s.from]?.low === 'spring') && !(isMachine(t.sheet, s.name) && !s.carried));
   if (came && c.who && /^(i|we|he|she|person)$/.test(c.who)) return undefined;
   if (!things.length) return undefined;
   for (const x of t.told.filter(y => y.entry.kind === 'order' && things.some(s => s.name === (y.entry as { item: string }).item))) t.told.splice(t.told.indexOf(x), 1); // "ordered Tuesday and here already"
@@ -50,6 +56,13 @@ function home(c: Clause): boolean {
 
 /** Headings over a list of what came. */
 const CAME = /^(delivery|deliveries|delivered|arrived|came|came in|received|turned up|in the (post|mail)|(today's )?(post|mail|parcels?))$/;
+
+/** Who brings parcels. */
+const CARRIER = /^(?:the )?(?:ups|fedex|fed ex|dhl|usps|royal mail|parcel force|parcelforce|courier|carrier|postman|postie|mailman|mail|post|mail lady|postlady|mail carrier|delivery (?:man|driver|van|guy|lad|fella)|parcel (?:man|van)|van|van man|lorry|truck|driver|bus driver|bus|rural mail)$/;
+/** "dropped off a box": what was brought, also where the particle was taken for a preposition. */
+const brought = (c: Clause): Phrase | undefined => { const k = c.items.findIndex((i, n) => n > c.vi && !/^(off|over|round|in)$/.test(i.low)); return k > 0 && !c.items[k]!.np?.stands ? c.items[k]!.np : undefined; };
+/** "back off Kev", "home off the welder": from a person. */
+const offSomeone = (c: Clause): boolean => c.items.some((i, k) => /^(back|home)$/.test(i.low) && c.items[k + 1]?.low === 'off' && c.items[k + 2]?.np !== undefined && (isSource(c.items[k + 2]!.np!) || PERSONS.test(c.items[k + 2]!.np!.said) || nounClasses(c.items[k + 2]!.np!.said).size === 0 && c.items[k + 2]!.np!.quant === undefined && c.items[k + 2]!.from === c.items[k + 2]!.np!.nameFrom));
 
 /** What comes and comes back without being a thing. */
 const FAULT = /\b(company|visitor|guest|dinner|bill|smoke|knock|noise|leak|squeal|squeak|rattle|vibration|problem|fault|misfire|smell|drip|pain|rain|frost|snow|power|spark|play|slack|wobble|tick|rust|feeling|light|water|steam|humidity|temperature|temp|weather|heat|cold|dust|draught|draft)s?$/;

@@ -10,6 +10,7 @@ import { sourceSubject } from './lib/source.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 import { charged, LABOUR, outside, theirWork } from './bought/outside.ts';
 import { tookQuoted } from './bought/offer.ts';
+import { soldMe } from './bought/sold-me.ts';
 
 /** Bought and in hand, with what was paid: "bought", "paid forty quid for", "picked up", "got … for 19". */
 export const bought: Meaning = t => {
@@ -20,11 +21,11 @@ export const bought: Meaning = t => {
   if (base === 'get' && c.prt.some(p => /^(out|off|apart|loose)$/.test(p))) return undefined; // "got the shaft out in one lump"
   if (/^(get|have)$/.test(base) && /^(price|quote|quotation|estimate|figure|prices|number)\b/.test(c.obj[0]?.np?.said ?? '')) return undefined;
   const money = moneyClause(t, c) || nextMoney(t) || bareSeller(t, [c]) !== undefined && dims(c.items, 'number').length === 1;
-  const pays = /^(buy|purchase)$/.test(base) && done || money && (base === 'treat' && /\b(my|our)sel(f|ves) to\b/.test(text) || base === 'win' && done);
+  const pays = /^(buy|purchase)$/.test(base) && done || money && (base === 'treat' && /\b(my|me|our)sel(f|ves) to\b/.test(text) || base === 'win' && done);
   const paid = paysOut(t, c, money) || costs(t, c, money);
   const got = money && GETS.test(base) && !c.prt.includes('off') && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined)
     || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(text) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && (isShopSource(t) || c.items[sourceIn(t.sheet, c.items)!.at]!.low === 'from') && !/back|quote|price/.test(text);
-  const took = tookQuoted(t) ?? charged(t) ?? theirWork(t) ?? pricedFirst(t) ?? overTheCounter(t);
+  const took = tookQuoted(t) ?? charged(t) ?? theirWork(t) ?? pricedFirst(t) ?? overTheCounter(t) ?? soldMe(t);
   if (took) return took;
   const cash = cashed(t);
   if (!pays && !paid && !got && !cash) return undefined;
@@ -44,7 +45,7 @@ export const bought: Meaning = t => {
   return goods.map(g => make(g, total(sums, g.qty), source, sums));
 };
 
-const GETS = /^(get|grab|pick|score|snag|nab|find|collect|bag|hand|spend|fork|lay)$/;
+const GETS = /^(snaffle|wangle|acquire|secure|procure|get|grab|pick|score|snag|nab|find|collect|bag|hand|spend|fork|lay)$/;
 /** Whether the source is a known seller rather than what a part came off. */
 const isShopSource = (t: Telling): boolean => { const s = sourceIn(t.sheet, t.clause.items); const np = s && t.clause.items[s.at + 1]?.np; return np !== undefined && isSeller(np.said); };
 
@@ -97,6 +98,7 @@ function cashed(t: Telling): boolean {
   const text = lowText(t), next = t.clauses[t.at + 1];
   if (next && /\bpaid\b|\bcash\b/.test(lowText(t, next))) return true;
   const first = c.items.find(i => i.t !== 'mark' && i.t !== 'cc');
+  if (first?.f?.dim === 'money' && first.f.value.role === undefined && /^(spent|gone|went|blown|laid out|parted with)$/.test(c.items[c.items.indexOf(first) + 1]?.low ?? '') && /^(on|for|at)$/.test(c.items[c.items.indexOf(first) + 2]?.low ?? '')) return true; // "$11.40 spent on fuel line"
   if (first?.f?.dim !== 'money' || !/\bfor\b/.test(text)) return false;
   return c.items.some((i, k) => i.low === 'off' && c.items[k + 1]?.np) || first.f.sure === 'certain' && first.f.value.role === undefined && c.items[c.items.indexOf(first) + 1]?.low === 'for' && /\bat\b/.test(text) && sourceIn(t.sheet, c.items) !== undefined; // "58 dollars for a pail of oil at the marine supply"
 }
@@ -106,6 +108,10 @@ const make = (g: Goods, price: number | undefined, source: string | undefined, s
 
 /** Several things in one breath: each with the money named after it, up to the next thing. */
 function several(t: Telling, reach: readonly Clause[], goods: Goods[], source: string | undefined): Entry[] {
+  const first = sumsIn(t, reach[0]!.from, goods[0]!.from, true), later = sumsIn(t, goods[0]!.to, reach.at(-1)!.to, true);
+  if (first.price !== undefined && later.price === undefined) return goods.map((g, i) => make(g, i ? undefined : first.price, source, i ? {} : first)); // "$11.40 spent on hose and clamps"
+  const whole = sumsIn(t, goods.at(-1)!.to, reach.at(-1)!.to, true);
+  if (whole.price !== undefined && goods.every((g, i) => i === goods.length - 1 || sumsIn(t, g.to, goods[i + 1]!.from, true).price === undefined) && /\b(the lot|all in|altogether|all told|in all|for both|for the (lot|two|pair|three)|together|the pair of them|between them|total)\b/.test(reach.map(r => lowText(t, r)).join(' '))) return goods.map((g, i) => make(g, i ? undefined : whole.price, source, i ? {} : whole)); // "ties and a roll of tape, 17 bucks the lot"
   return goods.map((g, i) => {
     const sums = sumsIn(t, g.to, goods[i + 1]?.from ?? reach.at(-1)!.to, true);
     return make(g, total(sums, g.qty), source, sums);
@@ -113,7 +119,7 @@ function several(t: Telling, reach: readonly Clause[], goods: Goods[], source: s
 }
 
 function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause[]): Goods[] {
-  const names = (list: Goods[]): Goods[] => list.filter(g => !isSeller(g.item) && (!isMachine(t.sheet, g.item) || list.length === 1));
+  const names = (list: Goods[]): Goods[] => list.filter(g => !isSeller(g.item) && !/^(town|city|village)$/.test(g.item) && (!isMachine(t.sheet, g.item) || list.length === 1));
   const forAt = c.items.findIndex((i, n) => /^(for|on)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron' || c.items[n + 1]?.f?.dim === 'number'));
   if (paid && forAt >= 0) {
     const list = goodsIn(t, c.items, forAt + 1);
@@ -122,6 +128,8 @@ function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause
   if (paid && c.subj.some(s => !s.carried)) return names(goodsIn(t, c.items, 0));
   const list = paid || c.obj[0]?.carried && !c.obj[0].np ? [] : names(goodsIn(t, c.items, c.vi + 1 + c.prt.length));
   if (list.length) return list.concat(goodsAfterMoney(t, c, list)).concat(reach.slice(1).flatMap(r => (r.pred === 'none' ? goodsIn(t, r.items, 0).filter(g => !list.some(x => x.item === g.item)) : [])));
+  if (paid && !c.subj.some(s => !s.carried) && /^(cost|set|stand)$/.test(c.verb?.base ?? '')) { const own = names(goodsIn(t, c.items, c.items.findIndex(i => i.f?.dim === 'money') + 1)); if (own.length) return own.slice(0, 1); } // "set me back sixty bucks, that pin set"
+  if (c.passive && c.subj.length && c.carriedSubj) return c.subj.map(s => ({ item: s.name, from: s.from, to: s.to, thing: s, ...(s.count !== undefined ? { qty: s.count } : {}) })); // "bearings, bought and paid for"
   if (paid && c.pred === 'none' && !c.verb) { const own = names(goodsIn(t, c.items, 0)); if (own.length) return own; }
   const fronted = c.subj.filter(s => !s.carried);
   if (fronted.length) return goodsIn(t, c.items, 0);
@@ -147,10 +155,13 @@ function before(t: Telling): string | undefined {
   return prev && !prev.verb ? sourceIn(t.sheet, prev.items)?.source : undefined;
 }
 
-const nextMoney = (t: Telling): boolean => { const n = t.clauses[t.at + 1]; return n !== undefined && n.pred === 'none' && !n.asks && moneyClause(t, n); };
+const nextMoney = (t: Telling): boolean => { const n = t.clauses[t.at + 1]; return n !== undefined && !n.asks && moneyClause(t, n) && (n.pred === 'none' || paysForIt(t, n)); };
+/** "gave 18 quid for it", "it cost me a tenner", "paid 30": what the thing just named was had for. */
+const paysForIt = (t: Telling, n: Clause): boolean => /^(give|pay|cost|set|stand|hand)$/.test(n.verb?.base ?? '') && /^(past|part)$/.test(n.verb!.form ?? '') && !n.neg && (/\b(for it|for them|for the (lot|pair|two))\b/.test(lowText(t, n)) || /^(pay|cost|set)$/.test(n.verb!.base!)) && !n.obj.some(o => !o.carried && !isSeller(o.name));
 
 function goesOn(t: Telling, c: Clause): boolean {
   if (c.asks) return false;
-  if (/^(and )?(all )?paid( for| cash| up| in cash| already| on the nail)?$/.test(lowText(t, c))) return true;
+  if (/^(and )?(all )?paid( for(?= *$|,)| cash| up| in cash| already| on the nail)?$/.test(lowText(t, c))) return true;
+  if (moneyClause(t, c) && paysForIt(t, c)) return true;
   return (c.pred === 'none' || c.verb?.base === 'pay' || c.verb?.base === 'cost') && (moneyClause(t, c) || tailText(lowText(t, c)) || sourceIn(t.sheet, c.items) !== undefined && c.pred === 'none') && !c.subj.some(s => !s.carried && c.pred !== 'none');
 }

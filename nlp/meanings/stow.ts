@@ -7,6 +7,7 @@ import { placeFrom } from './lib/fields.ts';
 import { isSeller } from './lib/goods.ts';
 import { textOf } from '../dimensions/part/text-of.ts';
 import { CONDITION } from '../words/conditions.ts';
+import { placeFirst } from './stow/place-first.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 const PUTS = /^(put|stand|stow|store|stash|stack|leave|stick|tuck|lay|keep|box|bag|hang|shove|set|throw|toss|chuck|park|drop|pop|pack|move|place|hide|shelve|slide|sling|dump|lean|file|roll|wrap|prop|bung|go|wire|tie|jar|label|tape|coil|sit|pile|lock|hook|thread|drape|count|sort|collect|carry|bundle|zip)$/;
@@ -17,9 +18,12 @@ export const stow: Meaning = t => {
   if (c.pred === 'be' && !c.verb && CONDITION.has(c.rest.find(i => i.t !== 'adv')?.low ?? '') && c.rest.find(i => i.t !== 'adv')!.t === 'adj') return undefined;
   if (c.pred === 'none' && c.rest[0]?.t === 'adj' && CONDITION.has(c.rest[0].low) || /^whatever$/.test(c.subj[0]?.name ?? '')) return undefined; // "shaft pitted under the seal"
   if (/^(count|measure|mike|gauge|weigh)$/.test(c.verb?.base ?? '')) return undefined;
+  const told = c.asks || /^(if|unless|until|till|before|when)$/.test(c.sub ?? '') ? undefined : placeFirst(t);
+  if (told) return told;
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;
+  if (c.subj[0]?.np?.quant === 'no' || /\bon (the|my) (\S+ )?list\b/.test(lowText(t))) return undefined; // "no washers left in the drawer", "put it on the list"
   const base = c.verb?.base ?? '';
-  const lying = c.pred === 'be' && !c.verb || c.pred === 'none' || /^(sit|hang|lie|live|be|go|lean|rest|wait|soak)$/.test(base) && !c.obj.length && !c.who || c.passive && PUTS.test(base);
+  const lying = c.pred === 'be' && !c.verb || c.pred === 'none' || /^(sit|hang|lie|live|be|go|lean|rest|wait|soak)$/.test(base) && !c.obj.length && !c.who || (c.passive || !c.who && !c.obj.length && c.subj.some(s => !s.carried) && /^(past|part)$/.test(c.verb?.form ?? '') && KEPT.test(base)) && PUTS.test(base);
   const put = PUTS.test(base) && c.pred === 'verb' && !c.passive && (c.obj.length > 0 || c.subj.some(s => !s.machine)) && (c.verb!.form !== 'base' && c.verb!.form !== 's');
   if (!lying && !put || c.pred === 'none' && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.f?.dim === 'number') return undefined;
   if (/\b(somewhere|someplace|some place|anywhere|the wrong (side|way|end|place|hole))\b/.test(lowText(t)) || base === 'drop' && /\bfloor\b/.test(lowText(t)) || /^(throw|toss|chuck|sling|dump|go|bung|shove)$/.test(base) && THROWN_AWAY.test(lowText(t)) || /\bin the (post|mail)\b/.test(lowText(t))) return undefined;
@@ -33,7 +37,8 @@ export const stow: Meaning = t => {
   const start = lying && !put ? afterSubject(c) : c.vi + 1;
   const hung = base === 'hang' ? c.items.findIndex((i, k) => /^(off|from)$/.test(i.low) && c.items[k + 1]?.np && isPlaceNoun(c.items[k + 1]!.np!)) : -1;
   if (hung >= 0) return own.map(s => ({ kind: 'stow', part: s.name, where: textOf(t.sheet, c.items[hung]!.from, c.items[hung + 1]!.to) }) as Entry); // "hung it off the rafter"
-  const place = placeFrom(t.sheet, c.items, Math.max(start, 0));
+  const inRag = base === 'wrap' && c.items[c.vi + 1]?.low === 'in' && c.items[c.vi + 2]?.np ? 2 : 0; // "wrapped in rag under the bench"
+  const found = placeFrom(t.sheet, c.items, Math.max(start, 0) + inRag + Number(inRag > 0)), place = found && inRag ? { ...found, where: textOf(t.sheet, c.items[c.vi + 1]!.from, c.items[found.to - 1]!.to) } : found;
   if (!place || !isPlace(t, c, place.at, put || c.passive || c.carriedSubj === true && wentOff(t, c))) return undefined;
   if (/^(in|on|out|back) (place|position|order|the way|true|there|it|line|gear|time|a bad way|for)/.test(place.where.toLowerCase()) && !/(in|on) the way (in|out)/.test(place.where)) return undefined;
   const says = c.pred === 'none' && c.items.slice(place.to).find(i => i.t !== 'adv');
@@ -42,6 +47,8 @@ export const stow: Meaning = t => {
   return [...own.map(s => ({ kind: 'stow', part: s.name, where }) as Entry), ...tails(t, c, place.to)];
 };
 
+/** Put away where it is to be found again: a participle alone says so ("shells wrapped in rag under the bench"). */
+const KEPT = /^(wrap|bag|box|store|stash|put|stick|tuck|hang|stack|label|place|shelve|tape|wire|tie|park|pack|hide|keep|leave|stow|pile|coil)$/;
 /** Where things go that are not kept. */
 const THROWN_AWAY = /\b(stove|furnace|bonfire|fire|skip|dump|dumpster|trash|garbage|rubbish|tip|burn (pile|barrel)|hedge|ditch|weeds|scrapheap)\b/;
 /** "off and on the sled": what has just come off is kept where the words after say. */
@@ -60,7 +67,7 @@ function isPlace(t: Telling, c: Clause, at: number, put: boolean): boolean {
   const rest = c.items.slice(at);
   const nps = rest.filter(i => i.np || i.t === 'pron');
   const np = (rest.find(i => i.np && !i.np.stands) ?? rest.find(i => i.np))?.np;
-  const prep = c.items[at]!.low;
+  const prep = (c.items.slice(at).find(i => !/^(up|down|out|back|away|over)$/.test(i.low) && /^(prep|prt)$/.test(i.t)) ?? c.items[at]!).low;
   if (np && (isStuff(np.said) || /^(dust|rust|dirt|grime|muck|crud|mud|paint|carbon|scale)$/.test(np.said))) return false;
   if (!np) return /\b(them|it)\b/.test(lowText(t)) && /^(beside|under|behind|with|next)$/.test(prep);
   if (np.stands && nps.length === 1) return t.told.at(-1)?.rule === 'stow' && /^(in|on|under|behind)$/.test(prep);

@@ -42,6 +42,7 @@ export const want: Meaning = t => {
 
 /** "I need the big puller tomorrow", "I need my reamer back": a tool of one's own is no purchase. */
 const theOwn = (t: Telling, c: Clause, g: Goods): boolean => {
+  if (g.thing.to <= c.from) return false; // "somebody swiped my last gauge so I must buy another"
   const first = t.sheet.tokens[g.thing.np?.from ?? g.from]?.low ?? '';
   return /^(my|his|her|our|their|your)$/.test(first) || /^(the|that|those)$/.test(first) && (isTool(g.item) || c.prt.includes('back') || c.rest.some(i => i.low === 'back'));
 };
@@ -58,10 +59,10 @@ const offList = (items: readonly Item[]): readonly Item[] => {
 function single(t: Telling, c: Clause, k: number): Goods[] | undefined {
   const it = c.items[k], dozen = it?.np && /^(dozen|couple|pair|few|set|full set|whole set|complete set)$/.test(it.np.said) && c.items[k + 1]?.low !== 'of';
   const them = it?.t === 'pron' && /^(them|those|it|some)$/.test(it.low) && (c.items[k + 1]?.low === 'in' || /^(measure|thread)$/.test(c.items[k + 1]?.f?.dim ?? '')); // "need them in M8"
-  if (!it || !dozen && !them && !(/^(one|another)$/.test(it.low) && !c.items[k + 1]?.np)) return undefined;
-  const before = dozen ? fronted(t, c)[0] : undefined, topic = t.memory.all().find(x => !/^(chunk|bite|lump|hole|crack|chip|split|gouge|nick|dent|flat spot|tear)s?$/.test(x.name)) ?? t.memory.topic();
+  if (!it || !dozen && !them && !(/^(one|another|more)$/.test(it.low) && !c.items[k + 1]?.np)) return undefined;
+  const before = dozen ? fronted(t, c)[0] : undefined, wanted = it.low === 'more' ? t.told.findLast(x => x.entry.kind === 'want')?.entry : undefined, topic = (wanted?.kind === 'want' ? t.memory.all().find(x => x.name === wanted.item) : undefined) ?? t.memory.all().find(x => !/^(chunk|bite|lump|hole|crack|chip|split|gouge|nick|dent|flat spot|tear)s?$/.test(x.name)) ?? t.memory.topic();
   if (!before && !topic) return [];
-  const g: Goods = before ?? { item: topic!.name, from: it.from, to: it.to, thing: topic! };
+  const g: Goods = before ?? { item: topic!.name.replace(/^(?:last|only) (?=.)/, ''), from: it.from, to: it.to, thing: topic! };
   if (dozen && !/set|few/.test(it.np!.said)) g.qty = /dozen/.test(it.np!.said) ? 12 * (it.np!.count ?? 1) : 2;
   specAfter(t, c.items, c.items[k + 1]?.low === 'of' && c.items[k + 2]?.t === 'pron' ? k + 3 : k + 1, g);
   return [g];

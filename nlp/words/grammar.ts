@@ -4,7 +4,7 @@ const set = (s: string): ReadonlySet<string> => new Set(s.trim().split(/\s+/));
 export const DET = set("the a an this that these those another any some every each either neither no both all my your his her our their its which what whose half several few couple");
 export const ARTICLE = set('the a an this that these those my your his her our their its some any another');
 export const SUBJECT = set('i we you he she they it');
-export const PRONOUN = set("i me we us you he him she her they them it one ones this that these those something anything nothing everything somebody someone nobody anyone everyone whoever myself himself herself yourself ourselves theirself mine yours his hers theirs ours itself themselves");
+export const PRONOUN = set("i me we us you he him she her they them it one ones this that these those something anything nothing everything somebody someone nobody anyone everyone whoever myself himself herself yourself ourselves theirself mine yours his hers theirs ours itself themselves meself hisself");
 export const PREP = set('past of in on at to from with without for by under underneath below beneath behind beside besides between near over above onto into off out inside outside through against across along around round after before since until till about up down per than like via toward towards next');
 export const PARTICLE = set('off on out in up down back apart away together loose over through');
 export const AUX_BE = set("is are was were be been being am 's 're 'm isn't aren't wasn't weren't ain't");

@@ -18,7 +18,7 @@ const BY_CLASS: Record<VerbClass, string> = {
   send: 'dispatch despatch forward consign send ship post mail drop take leave deliver drive run hand give courier haul cart freight carry go',
   arrive: 'arrive come land show turn collect pick fetch receive deliver get',
   order: 'order reorder re-order backorder pre-order',
-  buy: 'acquire procure source buy get pick pay purchase grab score nab find bag snag collect',
+  buy: 'snaffle fork treat wangle acquire procure source buy get pick pay purchase grab score nab find bag snag collect',
   quote: 'quote ask want say reckon charge offer list sell',
   stow: 'bin lob plonk plop whack stockpile put stow store stash stack leave stick tuck lay keep box bag hang shove set throw toss chuck park drop pop pack move place hide shelve wrap file slide sling dump bury lean',
   measure: 'calliper caliper register average hover dial measure read mike count check weigh gauge clock find get show come record note draw make sit run pull hold spec see drop register give test blow put',

@@ -45,6 +45,8 @@ const RULES: Rule<'money'>[] = [
   { name: '# euro sign after', pattern: rx(`${N} ?[€£$]${TAIL}`), make: (m, [n]) => n && money(n.value, m[2]) },
   { name: 'a fiver', pattern: rx(String.raw`\b(?:a|an) (fiver|tenner)(?![a-z])${TAIL}`), make: m => money(m[1] === 'fiver' ? 5 : 10, m[2]) },
   { name: 'a grand', pattern: rx(String.raw`(?:\ba|${N}) grand(?![a-z])`), make: (_m, [n]) => money((n?.value ?? 1) * 1000) },
+  { name: '# pounds #', pattern: rx(`${N} pounds? ${N}(?= ?(?:$|[.,;)]|each|apiece|for|from|at|off|the (?:pair|lot|set)))`),
+    make: (_m, [a, b]) => (a && b && Number.isInteger(a.value) && Number.isInteger(b.value) && b.value >= 10 && b.value < 100 && b.value % 5 === 0 ? money(a.value + b.value / 100) : undefined) },
   { name: '# pounds', sure: 'implied', pattern: rx(`${N} pounds?(?! ?(?:per|of|foot|feet|square|a square|to the|inch|-))(?: ${N}(?: ?p(?:ence)?(?![a-z]))?(?! ?(?:pounds?|quid|each|${SHIP}))| and ${N} ?p(?:ence)?(?![a-z]))?${TAIL}`),
     make: (m, [a, b]) => (a && (!b || Number.isInteger(b.value) && b.value >= 10 && b.value < 100) ? money(a.value + (b ? b.value / 100 : 0), m[4]) : undefined) },
   { name: '# pounds and shipping', sure: 'implied', pattern: rx(`${N} pounds? ?(?:${N}(?: ?p(?:ence)?(?![a-z]))? ?)?(?:more |extra )?(?:for |in |of |on |to )?(?:the )?${SHIP}`), make: (m, [a, b]) => a && (/(?:delivered|shipped)$/.test(m[0]) ? { value: a.value + (b ? b.value / 100 : 0), per: 'lot' } : { value: a.value + (b ? b.value / 100 : 0), role: 'shipping' }) },
@@ -58,7 +60,7 @@ const RULES: Rule<'money'>[] = [
   { name: 'core #', sure: 'implied', pattern: rx(`\\b(?:core(?: charge| deposit)?|exchange (?:deposit|surcharge)|surcharge)(?: ?(?:is|was|s|of|at|charge|deposit|comes to))*:? ?(?:${SIGN} ?)?${N}(?: ?${BUCKS})?`), make: (_m, [n]) => n && { value: worth(n, true), role: 'core' } },
   { name: '# each', sure: 'implied', pattern: rx(`${N} ${PER}`), make: (m, [n]) => n && !/^(?:both|the two|a foot|a pair|the pair|an hour|a set|a dozen)$/.test(m[2]!) || (n && /foot|both|pair/.test(m[2]!) && n.value >= 2) ? money(worth(n!, /foot|ft|met/.test(m[2]!)), m[2], false) : undefined },
   { name: 'for #', sure: 'implied', pattern: rx(String.raw`(?<=\b(?:for|paid|asking|wants|want|wanted|charged|charges|cost(?:s| me)?|said|says|quoted(?: me)?|price(?:d)?(?: at| is| of)?|at|only|runs|gave(?: him| them)?|was|were|is|it's|its|comes to|came to|them|stung me|rushed me|set me back) (?:about |around |like |just |only |me )*)${N}(?: ?even| flat| plus| all in| the lot)?(?! ?(?:${NOT_MONEY}|${THINGS}))`),
-    make: (_m, [n]) => n && !n.frac && n.value > 0 ? money(worth(n), undefined, false) : undefined },
+    make: (_m, [n]) => n && !n.frac && n.value > 0 && !(n.value === 1 && n.form === 'words') ? money(worth(n), undefined, false) : undefined }, // "I'll want one"
   { name: '#.##', sure: 'implied', pattern: rx(`${N}(?! ?(?:${NOT_MONEY}))`), make: (_m, [n], slate) => n && (/^\d+\.\d\d$/.test(slate.line.text.slice(n.start, n.end)) || (n.pair && [50, 95, 99, 75, 25].includes(n.pair[1]))) ? money(worth(n), undefined, false) : undefined },
 ];
 

@@ -23,6 +23,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
     if (it.f?.dim === 'number' && items[i + 1]?.low === 'off' && items[i + 2]?.np && Number.isInteger(it.f.value.value)) { const [one] = goodsIn(t, items.slice(0, i + 3), i + 2); if (one) { out.push({ ...one, qty: it.f.value.value }); i = specAfter(t, items, i + 3, out.at(-1)!); continue; } } // "four off M12 nuts"
     if (it.np && !it.np.stands) {
       const { things, next } = thingsAt(t.sheet, items, i, t.memory);
+      if (next <= i) { i++; continue; } // "the pair" with nothing before it that it could stand for
       const own: Goods[] = [];
       let at = next;
       for (const thing of things) {
@@ -45,7 +46,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
     if (it.f?.dim === 'number' && out.length === 0 && (!items[i + 1] || items[i + 1]!.t === 'mark' || /^(more|extra|spare|for|from|off|at)$/.test(items[i + 1]!.low)) && Number.isInteger(it.f.value.value) && t.memory.topic()) { const topic = t.memory.topic()!; out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i++; continue; }
     if (it.f?.dim === 'number' && items[i + 1]?.low === 'of' && out.length === 0 && items[i + 2]?.t === 'pron') { const topic = t.memory.lastMention(); if (topic && it.f.dim === 'number') out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i = out.length ? specAfter(t, items, i + 3, out.at(-1)!) : i + 3; continue; }
     if (it.f?.dim === 'number' && out.length && /^(of|more)$/.test(items[i + 1]?.low ?? '') && it.f.dim === 'number') { out.at(-1)!.qty ??= it.f.value.value; i += 2; continue; }
-    if (/^(for|from|at|off|by|so|before|because|until|to|when|with)$/.test(it.low) && out.length) break;
+    if (/^(for|from|at|off|by|so|before|because|until|to|when|with|halfway|through|along|under|behind)$/.test(it.low) && out.length) break;
     i++;
   }
   return out;

@@ -55,8 +55,11 @@ export const WANTS: ToldCorpus = {
     ...told([{ kind: 'want', item: 'bolts', qty: 6, spec: '5/16 by 3/4, grade 5' }], ['Bolts needed, six, 5/16 by 3/4, grade 5']),
     ...told([{ kind: 'want', item: 'wheel cylinders', qty: 2 }, { kind: 'want', item: 'shoes', qty: 4 }, { kind: 'want', item: 'fluid', spec: 'A litre' }], ['Parts list for the brake job. Two wheel cylinders. Four shoes. A litre of fluid.']),
     ...told([{ kind: 'want', item: 'drill', spec: 'quarter inch' }], ['I want a quarter inch drill']),
+    ...told([{ kind: 'want', item: 'canvas' }], ['The binder could do with a new canvas.', 'The binder is crying out for a new canvas.', "Binder's screaming for a new canvas."]),
+    ...told([{ kind: 'want', item: 'feeler gauge' }], ['Somebody swiped my last feeler gauge so I gotta buy another.']),
+    ...told([{ kind: 'want', item: 'gasket goo', qty: 2 }, { kind: 'want', item: 'gear oil', spec: 'a quart' }, { kind: 'want', item: 'hacksaw blades' }], ['shopping list: two tubes of gasket goo, a quart of gear oil, hacksaw blades']),
   ],
-  never: [
+  never: ['The binder could do with a good clean.', "I could use a hand.", 
     'Varnished half of it and ran out of varnish.', 'i want fourteen thou under the bearing', 'I want 250 at the crusher', 'ill turn another one out of maple',
     "I don't need any bolts.", "If it's cracked I'll need a new one.", 'The head needs a good clean.', 'The head needs to come off.', 'I need to clean the head.', 'I need a hand with the head.', 'need help on Saturday', "don't need the puller any more", "wouldn't need a shim",
     'I might need a new seal.', 'The yard wants forty dollars for a seal.', 'He wants his tractor back.', 'I want it done by Friday.', 'need to get the head off', 'It wants a coat of primer.', 'I could do with a cup of tea.', 'no need for a new gasket', 'I thought I needed a seal but I have one.',
