@@ -126,6 +126,7 @@ export function nominal(tokens: readonly Token[], i: number, solid: ReadonlySet<
   const low = lowAt(tokens, i);
   if (!low || !/\p{L}/u.test(low)) return false;
   if (/^(first|second|last|next)$/.test(low) && !solid.has(i) && (isClosed(lowAt(tokens, i + 1)) || !/\p{L}/u.test(lowAt(tokens, i + 1)))) return false; // "key first, then…"
+  if (/^(in|on|off|out|up|down|over|with|for|to|at|by|from)$/.test(low)) return solid.has(i); // "straighten that in the vice"
   if (solid.has(i) || nounClasses(low).size || isTradeWord(low)) return true;
   return !isClosed(low) && verbForms(low).length === 0 && !CONDITION.has(low) && !/ly$/.test(low);
 }
