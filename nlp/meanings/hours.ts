@@ -1,7 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Found } from '../types.ts';
-import { trim } from './lib/fields.ts';
+import { isTool, trim } from './lib/fields.ts';
 import { namesPart } from './lib/named.ts';
 import { meter } from './reading/meter.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -113,10 +113,10 @@ function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
 
 /** What it was spent on: after "on", "into", the object of the work, or what was last named. */
 function on(t: Telling, c: Clause, f: Found): string | undefined {
-  const k = c.items.findIndex((i, n) => /^(on|into|in|at|with)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron') && i.from >= f.from - 9);
+  const k = c.items.findIndex((i, n) => /^(on|into|in|at|with)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron') && i.from >= f.from - 9 && !(i.low === 'with' && isTool(c.items[n + 1]?.np?.name ?? '')));
   if (k >= 0) {
     const np = c.items[k + 1]!.np;
-    if (np && !np.stands && !/^(brush|evening|morning|afternoon|night|total|all|shop|rain|cold)$/.test(np.said) && !/shop|shed|barn/.test(np.said)) return np.name;
+    if (np && !np.stands && !/^(brush|evening|morning|afternoon|night|total|all|shop|rain|cold|tea|dinner|lunch|radio|dog|wife|neighbour|neighbor)s?$/.test(np.said) && !/shop|shed|barn/.test(np.said)) return np.name;
     if (c.items[k + 1]!.t === 'pron' && /^(it|that|them|this|those)$/.test(c.items[k + 1]!.low)) return t.memory.topic()?.name;
   }
   const own = [...c.obj, ...c.subj].find(s => s.name && (namesPart(t.sheet, s.name) || s.machine));
@@ -124,5 +124,6 @@ function on(t: Telling, c: Clause, f: Found): string | undefined {
   if (own && !own.carried) return own.name;
   if (c.verb?.form === 'ing' || c.items.some(i => i.t === 'verb' && i.form === 'ing')) return after?.np?.name ?? own?.name;
   const bareAfter = after && c.pred === 'none' && after.from === f.to && !/\b(morning|afternoon|evening|night|today|work|job|labour|labor|shop|total)$/.test(after.np!.said) ? after.np!.name : undefined;
-  return bareAfter ?? own?.name ?? (after && c.pred !== 'none' ? after.np!.name : undefined) ?? t.memory.topic()?.name;
+  // Hours told alone are of the whole evening, not of what an earlier note spoke of.
+  return bareAfter ?? own?.name ?? (after && c.pred !== 'none' && c.items[c.items.indexOf(after) - 1]?.low !== 'with' ? after.np!.name : undefined) ?? (t.at > 0 ? t.memory.topic()?.name : undefined);
 }

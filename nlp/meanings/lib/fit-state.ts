@@ -20,6 +20,7 @@ export function fitState(t: Telling): FitState | undefined {
   if (FOR_GOOD.test(text) && base !== 'tight') return 'on';
   if (TRIED.test(text) && base !== 'tight') return 'tried';
   if (base === 'tight' && /^(nip|snug|pinch)$/.test(c.verb?.base ?? '') && !/finger|hand/.test(text)) return 'tight';
+  if (base === 'tight' && /\b(for now|for the (moment|time being|minute)|for the present|till i|until i|pro tem|temporarily)\b/.test(text)) return 'temporary';
   if (base === 'tight') return !BY_TURNS.test(text) && !dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m|in|mm)$/.test(m.value.unit)) && /finger[- ]?tight|hand[- ]?tight|by hand|nipped|roughly|roughed/.test(text) ? 'temporary' : 'tight';
   if (TEMPORARY.test(text)) return 'temporary';
   if (base === 'on' && c.verb?.base === 'do' && [...c.obj, ...c.subj].some(x => isFastener(x.name))) return 'tight'; // "did up the wheel nuts"
