@@ -43,10 +43,11 @@ function again(desk: Desk, last: Ask, from: number, end: number): Ask[] | undefi
   if (part && PICTURES.test(rest)) return [{ kind: 'picture', part }];
   const stands = STANDS.exec(rest), side = part && SIDE.exec(part)?.[0];
   if (stands && part) return stands[2] ? [{ ...last, part: side ? part.replace(side, stands[2]) : `${stands[2]} ${part}` } as Ask] : side ? [{ ...last, part: part.replace(side, SIDES[side]!) } as Ask] : undefined;
-  if (/^(?:forecast|history|timeSpent)$/.test(last.kind)) {
+  if (/^(?:forecast|history|timeSpent|spent)$/.test(last.kind)) {
     const days = daysOf(desk, from - 1, end, last.kind === 'forecast' ? 'forward' : 'past');
     const shift = /^(?:the )?(day|week) (before|after)(?: that| last)?(?= ?(?:$|[?.,!]))/.exec(rest), was = last as Ask & { from?: string; to?: string };
     if (shift && was.from && was.to) { const by = (shift[1] === 'week' ? 7 : 1) * (shift[2] === 'after' ? 1 : -1); return [{ ...last, from: isoOf(dayOf(was.from) + by), to: isoOf(dayOf(was.to) + by) } as Ask]; }
+    if (days.from && last.kind === 'spent') return [last];
     if (days.from && rest.split(' ').length <= 6) { const { from: _f, to: _t, ...same } = last as Ask & { from?: string; to?: string }; return [{ ...same, ...days } as Ask]; }
   }
   if (last.kind === 'next') {

@@ -4,13 +4,13 @@ import type { AskRule } from './rule.ts';
 const PIC = String.raw`(?:photos?|photographs?|foto?s?|pictures?|picture's|pics?|pix|piccies|snaps?|snapshots?|shots|images?)`;
 const each = (names: string[]): Ask[] => names.map(part => ({ kind: 'picture', part }));
 /** Taking or sending a picture is a deed, not a wish to see one. */
-const TOOK = /\b(?:took|showed|sent|emailed|texted|posted|take|taking|taken|snapped|shot|sent|got him to take|made|make|i have|ive got|put up|posted|send him|forgot|drew|saved|add|adding|added|attached|heres?|here are|some|a few|couple of) (?:a |an |the |some |more |lots of |a few |a couple of |two |three |four |\d+ |plenty of |him |her |them )*$/;
+const TOOK = /\b(?:took|showed|sent|emailed|texted|posted|take|taking|taken|snapped|shot|sent|got him to take|made|make|i have|ive got|put up|posted|send him|forgot|drew|saved|add|adding|added|attached|had a look at|looked (?:at|through|over)|went (?:through|by|over)|going by|according to|judging (?:by|from)|from|checked|compared|matches|match|like|heres?|here are|some|a few|couple of) (?:a |an |the |some |more |lots of |a few |a couple of |two |three |four |\d+ |plenty of |him |her |them )*$/;
 
 /** Show the photos of a part. */
 export const PICTURE: readonly AskRule[] = [
   { name: 'photos of X', open: new RegExp(String.raw`\b${PIC}(?: (?:i|we) (?:have|took|got|ve got)| that i took| there are| we have)? (?:of|for|from|on)(?: how| where| what)? `), things: 'list', weight: 2, make: s => TOOK.test(s.desk.text.slice(0, s.start)) ? undefined : each(s.names) },
   { name: 'show me X', open: /\b(?:show|let me see|let me have a look at|pull up|bring up|lets see|i want to see(?! (?:it|that|them|those|her|him|how|the [a-z ]{2,30}) again)|can i see|let me look at|want to look at|put up(?= the (?!photo|pic|snap|shot|image))|give us a look at)(?: me| us)?(?: again| all| up)? (?!how|what|where|when|who|which|why|me )/, things: 'list', tail: new RegExp(String.raw`^,? (?:the )?${PIC}\b(?: i mean)?|^ (?:in pictures|as it was|before)\b`), weight: 1,
-    make: s => s.names.some(n => /^(?:list|next|history|log|hours|money|jobs?|shopping|orders?|total|spend|bill|readings?|parts?|rechecks?|whatever)/.test(n)) ? undefined : each(s.names.map(n => n.replace(new RegExp(String.raw` ${PIC}$`), ''))) },
+    make: s => /^show $/.test(s.m[0]) && /^ (?:were|was|are|is|had|have|will)\b/.test(s.desk.text.slice(s.end)) ? undefined : s.names.some(n => /^(?:list|next|history|log|hours|money|jobs?|shopping|orders?|total|spend|bill|readings?|parts?|rechecks?|whatever)/.test(n)) ? undefined : each(s.names.map(n => n.replace(new RegExp(String.raw` ${PIC}$`), ''))) },
   { name: 'X photos', open: new RegExp(String.raw`(?<=^|[.?!,;] |\b(?:the|any|see|show me|me|want|need|got|find|get|for|my|and|up|have|all) )(?=(?:[a-z]+ ){1,4}${PIC}\b)`), things: 'one', tail: new RegExp(String.raw`^ ?${PIC}\b`), weak: true, make: s => {
     if (/^(?:it|they|that|this|he|she) ?(?:snaps|shots)\b/.test(s.desk.text.slice(s.start))) return undefined; // "it snaps over like a trap"
     const name = s.names[0]!, own = new RegExp(String.raw` ${PIC}$`);

@@ -35,7 +35,7 @@ export function asking(desk: Desk, at: number): boolean {
 }
 
 /** "I know who has it cheapest", "he asked where it went": knowing and being asked are told. */
-const KNOWS = /\b(?:i|we|he|she|they) (?:know|knew|found out|worked out|told \w+|asked|asks|remember(?:ed)?|see|saw|figured out) $/;
+const KNOWS = /\b(?:i|we|he|she|they) (?:know|knew|found out|worked out|told \w+|asked(?: (?:me|us|him|her|them))?|asks|remember(?:ed)?|see|saw|figured out) $/;
 
 /** Two people ask as one does: where a pattern has "am I", "I've" or "I", "are we", "we've" and "we" do as well. */
 const forUs = (source: string): string => source.replace(/\bam i(?=[ )|(?])/g, '(?:am i|are we)').replace(/(?<=[ (|:]|\\b)(?:ive|im)(?=[ )|(?])/g, w => `(?:${w}|${w === 'ive' ? 'weve' : 'were'})`).replace(/(?<=[ (|:]|\\b)i(?=[ )|(?])/g, '(?:i|we)');

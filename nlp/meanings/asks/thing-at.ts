@@ -64,6 +64,8 @@ const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; e
   more.lastIndex = t.end;
   const m = more.exec(desk.text);
   if (m) return { name: t.name + m[0], end: t.end + m[0].length };
+  const turned = / (face|point|sit|lie|lean|stack|hook|mount|go|stand|hang)(?= [a-z])/.exec(t.name);
+  if (turned && INVERTED.test(desk.text.slice(Math.max(0, t.end - t.name.length - 24), t.end))) return { name: t.name.slice(0, turned.index), end: t.end - t.name.length + turned.index };
   const verb = / ([a-z]+)$/.exec(t.name)?.[1];
   if (verb && INVERTED.test(desk.text.slice(Math.max(0, t.end - t.name.length - 24), t.end)) && /^(?: (?:in|on|at|up|out|down|off|over|together|against|from|before|when|originally|to)\b| ?(?:$|[?.,!]))/.test(desk.text.slice(t.end)) && verbForms(verb).some(f => f.form === 'base') && !desk.text.slice(t.end, sentenceAt(desk, t.end - 1).end).split(/[,.?!;]| (?:and|or|when|before) /)[0]!.split(' ').some(w => verbForms(w).some(f => f.form === 'base') && w !== 'set')) return { name: t.name.slice(0, -verb.length - 1), end: t.end - verb.length - 1 };
   return / set$/.test(t.name) && (/^ (?:me back|before|at|to|when)\b/.test(desk.text.slice(t.end)) || /\bhow (?:was|were|is|are|had i|did i have)(?: [a-z]+){1,5}$/.test(desk.text.slice(Math.max(0, t.end - 60), t.end))) ? { name: t.name.slice(0, -4), end: t.end - 4 } : t;

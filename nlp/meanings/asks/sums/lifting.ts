@@ -64,7 +64,7 @@ export const SLING: SumKind = {
     new RegExp(String.raw`\b(?:load|tension|pull|weight|force|strain) (?:per|on (?:each|every|the|one|a)|in (?:each|the|a|every)|on) ?(?:of the )?${LEG}\b`),
     /\b(?:sling|leg|chain|strap) (?:load|tension|pull)s?\b(?! (?:test|rating))/,
     /\bwhats? (?:is )?(?:in|on|to) each\b/,
-    /\b(?:pull|load|tension) on each\b|\btension(?= ?\?)/,
+    /\b(?:pull|load|tension|strain|force|weight) (?:on|in|to) (?:each|either|every one)\b|\btension(?= ?\?)/,
     /\bwhat (?:does|will|would) (?:the|that|each) (?:sling|chain|strap|hook) (?:see|carry|take|pull)\b/,
     /\b(?:whats|what is|how much is|what does|what will|hows)(?: (?:that|it|this|going))* (?:on each|in each|on the slings|on the chains|on the straps|per leg|per sling|per side|each way|each side|each)\b(?: (?:carry|take|see|weigh))?/,
     /\bwhat(?:s|ll)? (?:they|each|each one|each of them|each side) (?:carry|see|take|pull|hold|carrying|pulling|seeing)\b/,

@@ -45,7 +45,7 @@ const percentWanted = (scope: Scope): Figure | undefined => scope.numbers().find
 export const ANTIFREEZE: SumKind = {
   of: 'antifreeze',
   ask: [
-    /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints|jugs|qts))(?: (?:of|straight|neat|pure|the|that|concentrate|concentrated|new|green|glycol|ethylene|propylene|is|stuff))* ?(?:antifreeze|anti freeze|coolant|glycol|concentrate|prestone|straight stuff)\b/,
+    /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints|jugs|qts))(?: (?:of|straight|neat|pure|the|that|concentrate|concentrated|new|green|glycol|ethylene|propylene|is|stuff))* ?(?:antifreeze|anti freeze|coolant|glycol|concentrate|prestone|(?:straight|neat|pure|raw) stuff|neat|straight)\b/,
     /\bwhat (?:do|should|must|would) i (?:drain|mix|pour|draw off|swap|top up)\b/,
     /\bwhatll [^.?!]{0,40}?\b(?:protect|hold|good|freeze)/,
     /\bwhat antifreeze(?: (?:do|should|would|i|need|for|to|mix|it|want))*/,

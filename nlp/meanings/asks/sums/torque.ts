@@ -1,3 +1,4 @@
+import { METRIC_COARSE, METRIC_FINE, UNC, UNF } from '../../../dimensions/thread/series.ts';
 import type { SumKind } from './kind.ts';
 import type { Given, Scope } from './scope.ts';
 
@@ -57,11 +58,19 @@ function given(scope: Scope, prev?: Given): Given {
   const out: Given = {};
   const size = sizeIn(scope);
   if (size) { out.size = size.size; scope.take(size.at); }
+  else { const other = prev && otherPitch(scope.text, prev.size); if (other) out.size = other; }
   const grade = gradesIn(scope.text).at(-1) ?? (prev ? bareGrade(scope) : undefined);
   if (grade) { out.grade = grade.grade === '8' && typeof (out.size ?? prev?.size) === 'string' && /^M/.test(String(out.size ?? prev?.size)) ? '8.8' : grade.grade; scope.take({ start: scope.start + grade.at, end: scope.start + grade.at + 3 }); }
   const surface = surfaceIn(scope.text);
   if (surface) out.surface = surface;
   return out;
+}
+/** "and in fine?": the same diameter in the other series. */
+function otherPitch(text: string, size: unknown): string | undefined {
+  const series = /\b(coarse|fine|unc|unf)\b/.exec(text)?.[1], m = typeof size === 'string' ? /^(M?[\d/.#-]+?)(?:[x-][\d.]+)?$/.exec(size.replace(/-(?=[\d.]+$)/, 'x')) : undefined;
+  if (!series || !m) return undefined;
+  const fine = /^(?:fine|unf)$/.test(series), metric = m[1]!.startsWith('M'), pitch = metric ? (fine ? METRIC_FINE : METRIC_COARSE)[Number(m[1]!.slice(1))] : (fine ? UNF : UNC)[m[1]!];
+  return pitch === undefined ? undefined : `${m[1]!}${metric ? 'x' : '-'}${pitch}`;
 }
 /** "and for an eight?" after a grade five: the grade. */
 const bareGrade = (scope: Scope): { grade: string; at: number } | undefined => {
