@@ -6,7 +6,7 @@ import { readAsks } from './read.ts';
 import { thingsAt } from './thing-at.ts';
 
 /** What turns a question to another thing: "and the springs?", "what about the wee cap", "also the pins, I had them a minute ago". */
-const TURN = /^ ?(?:(?:and|or|also|but|ok|okay|right|so|then|now) )*(?:(?:what|how) ?(?:a?bout)(?: for| on| in| with)? |same (?:again |question |thing |story )?(?:for|with|on|but for|again for|but) |(?:now |and )?do (?:the )?(?:same (?:for )?)?|ditto (?:for )?|(?<=(?:and|or|also|so|then) )(?:for |on |in |with |to )?|(?:for|on) )(?=(?:the|my|that|those|these|[a-z]+)\b)/;
+const TURN = /^ ?(?:(?:and|or|also|but|ok|okay|right|so|then|now) )*(?:(?:what|how) ?(?:a?bout)(?: for| on| in| with)? |same (?:again |question |thing |story )?(?:for|with|on|but for|again for|but) |(?:now |and )?do (?:the )?(?:same (?:for )?)?|ditto (?:for )?|any (?:more )?(?:of|for) |how (?:much|many)(?: hours)? (?:of (?:that|it|those|them) )?(?:was|is|were|went (?:on|in|into|to)|on|for|in) |(?<=(?:and|or|also|so|then) )(?:for |on |in |with |to )?|(?:for|on) )(?=(?:the|my|that|those|these|[a-z]+)\b)/;
 const SIDES: Readonly<Record<string, string>> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', inner: 'outer', outer: 'inner', upper: 'lower', lower: 'upper', nearside: 'offside', offside: 'nearside', 'near side': 'off side', 'off side': 'near side', inside: 'outside', outside: 'inside' };
 const SIDE = new RegExp(String.raw`\b(?:${Object.keys(SIDES).join('|')})\b`);
 const STANDS = new RegExp(String.raw`^(?:the |my )?(?:(other|opposite)(?: (?:one|ones|side|end|half|hand))?|(${Object.keys(SIDES).join('|')})(?: hand)?(?: (?:one|ones|side|end))?)(?= ?(?:$|[?.,!]))`);
@@ -26,7 +26,7 @@ export function likewise(desk: Desk, hits: readonly Hit[]): Hit[] {
     const before = desk.sentences[i - 1];
     const last = before ? [...hits, ...out].filter(h => h.start < before.end && before.start < h.end).sort((a, b) => a.start - b.start).at(-1)?.asks.at(-1) : priorAsk(desk);
     if (!last || last.kind === 'sum') return;
-    const text = desk.text.slice(s.start, s.end), m = TURN.exec(text), bare = !m && (s.asked || PICTURES.test(text)) ? /^ ?(?:(?:the|my) )?/.exec(text)! : m;
+    const text = desk.text.slice(s.start, s.end), m = TURN.exec(text), bare = !m && (s.asked || PICTURES.test(text) || /^[a-z ]{3,40} (?:too|as well|also|likewise)[ .!]*$/.test(text)) ? /^ ?(?:(?:the|my) )?/.exec(text)! : m;
     if (!bare || !s.asked && /^ ?(?:and|so|then|for|on)\b/.test(bare[0])) return;
     const asks = again(desk, last, s.start + (m ? m[0].length : 0), s.end);
     if (asks) out.push({ start: s.start, end: s.end, asks, rule: 'likewise', weight: 3 });

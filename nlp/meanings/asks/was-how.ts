@@ -6,7 +6,7 @@ import type { AskRule, Seen } from './rule.ts';
 
 const was = (part: string | undefined, what: string | undefined): Ask[] | undefined =>
   part ? [{ kind: 'wasHow', ...split(part, what) }] : undefined;
-const QUALITIES = /^(.+) (clearance|gap|backlash|end play|lash|preload|run ?out|tension|spacing|shims|washers|spacers)$/;
+const QUALITIES = /^(.+) (clearance|gap|backlash|end play|lash|preload|run ?out|tension|spacing|level|shims|washers|spacers)$/;
 /** "the concave clearance": the part, and what of it. */
 function split(part: string, what: string | undefined): { part: string; what?: string } {
   const m = what || /\b(?:thrust|lock|spring|plain|wave|copper|fib(?:re|er)|flat|star|belleville) washers$/.test(part) ? undefined : QUALITIES.exec(part);

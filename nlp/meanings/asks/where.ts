@@ -1,14 +1,14 @@
 import { asking, type AskRule } from './rule.ts';
 import type { Ask } from '../../../domain/model/ask.ts';
 
-const PUT = String.raw`(?:put|stick|stuck|leave|left|stash|stashed|hide|hid|set|lay|store|stored|stow|stowed|keep|kept|chuck|chucked|drop|toss|throw|place|park|file|squirrel|end up putting|got to with|go with|do with|wind up putting|placed|shove|hang|box up|pack away|tuck)`;
+const PUT = String.raw`(?:put|stick|stuck|leave|left|stash|stashed|hide|hid|set|lay|store|stored|stow|stowed|keep|kept|chuck|chucked|drop|toss|throw|place|park|file|squirrel|end up putting|got to with|go with|do with|wind up putting|placed|shove|hang|box up|pack away|tuck|keeping|storing|hiding|putting|stashing)`;
 const OATH = String.raw`(?: ?(?:the|in the|on) (?:devil|hell|heck|blazes|earth|world|shop|shed|garage|barn|name of \w+)| on gods (?:green )?earth| ?abouts| exactly| again)?`;
 const TAIL = /^ ?(?:away|to|at|now|again|gone(?: to)?|got to|land(?:ed)?|went|wandered|kept|hid|stashed|down|off to|i pulled|living|these days|put)\b/;
 const each = (names: string[]): Ask[] => names.map(part => ({ kind: 'where', part }));
 
 /** Where was it put. */
 export const WHERE: readonly AskRule[] = [
-  { name: 'where did I put X', open: new RegExp(String.raw`\bwhere?(?:d|s|ve)?${OATH} (?:did |do |have |had |would |could |might )?(?:i|we|you)(?: have| ve)?(?: go and| actually| last| just)? ${PUT}(?: away| up| down)?(?= )`), things: 'list', owner: true, tail: TAIL, weight: 3, make: s => /^where (?:i|we) /.test(s.m[0]) && (!asking(s.desk, s.start) || /\b(?:is|are|was|were|right|back|just|exactly|stay|stays|leave it) $/.test(s.desk.text.slice(0, s.start))) ? undefined : each(s.names) },
+  { name: 'where did I put X', open: new RegExp(String.raw`\bwhere?(?:d|s|ve)?${OATH} (?:did |do |have |had |would |could |might |was |am |were |are )?(?:i|we|you)(?: have| ve)?(?: go and| actually| last| just)? ${PUT}(?: away| up| down)?(?= )`), things: 'list', owner: true, tail: TAIL, weight: 3, make: s => /^where (?:i|we) /.test(s.m[0]) && (!asking(s.desk, s.start) || /\b(?:is|are|was|were|right|back|just|exactly|stay|stays|leave it) $/.test(s.desk.text.slice(0, s.start))) ? undefined : each(s.names) },
   { name: 'where have I got X', open: /\bwhere (?:have|had|do) (?:i|we) (?:got|have|keep) /, things: 'list', owner: true, tail: TAIL, weight: 2, make: s => each(s.names) },
   { name: 'where did X go', open: new RegExp(String.raw`\bwhere(?:d|${OATH} (?:did|have|has|do|does)) `), things: 'list', owner: true, tail: /^ (?:go|get to|gone|got to|end up|wind up|live|sit|get put|land|wander(?: off)?(?: to)?|crawl off to|disappear(?: to)?|vanish(?: to)?|get stashed|hide|get off to|belong)\b/, tailNeeded: true, weight: 2, make: s => each(s.names) },
   { name: 'where are X', open: new RegExp(String.raw`\bwher?e?(?:s${OATH}|${OATH}(?: is| are| re| was| were| would| ll))${OATH}(?: be)?(?= )`), things: 'list', owner: true, tail: TAIL, make: s => /^ (?:leaking|worn|cracked|rusted|soft|gone soft|going to|coming|supposed|cheap)/.test(s.desk.text.slice(s.end)) ? undefined : each(s.names) },

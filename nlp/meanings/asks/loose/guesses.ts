@@ -2,6 +2,7 @@ import type { Ask } from '../../../../domain/model/ask.ts';
 import { isClass, verbForms } from '../../../words/verbs.ts';
 import { daysOf, type Desk, foundIn } from '../desk.ts';
 import { fore } from '../forecast.ts';
+import { spokenOf } from '../spoken-of.ts';
 import { thingAt } from '../thing-at.ts';
 import { about, type Stretch } from './stretch.ts';
 import { AGAIN, BEFORE, CHEAP, CHECK, COME, DONE, GET, HELD, KEPT, LABOUR, LATE, LOG, MAY, MONEY, ORDERED, OUGHT, PAST, PHOTO, PRICE, PROVISO, PUT_IN, SITS, SKY, STASH, TODO, UNTIL } from './words.ts';
@@ -23,20 +24,21 @@ export const GUESSES: readonly (readonly [name: string, guess: Guess])[] = [
   ['late', (_d, c) => LATE.test(c.text) && !(/\b(?:ordered|sent (?:away|off)|on order|waiting)\b/.test(c.text) && !/\b(?:late|overdue|by now|already|should|ought|supposed|meant|due|behind|missing|astray)\b/.test(c.text)) ? [{ kind: 'buy', status: 'late' }] : undefined],
   ['cheapest', (d, c) => CHEAP.test(c.text) || PRICE.test(c.text) && /\b(?:who|what|whats|which|compare|list)\b/.test(c.text) ? item(about(d, c, /\b(?:on|for|of|get|buy|sells?|has|have|does|do) /g)) : undefined],
   ['ordered', (d, c) => ORDERED.test(c.text) || COME.test(c.text) && YES_NO.test(c.text) && !/\b(?:apart|off|out|loose|undone)\b/.test(c.text) ? [{ kind: 'buy', status: 'ordered', ...opt('part', about(d, c, YES_NO.test(c.text) && !/\b(?:anything|any|something)\b/.test(c.text) ? undefined : FOR)) }] : undefined],
-  ['timeSpent', (d, c) => LABOUR.test(c.text) && PUT_IN.test(c.text) && !/\b(?:left|longer|(?:any|much|many) more|until|till|before|will|to go|remaining|estimate[ds]?|does it take|should it take)\b/.test(c.text) && !/\brun(?:ning)?\b/.test(c.text) ? [{ kind: 'timeSpent', ...opt('part', about(d, c, INTO)), ...daysOf(d, c.start, c.end, 'past') }] : undefined],
+  ['timeSpent', (d, c) => LABOUR.test(c.text) && PUT_IN.test(c.text) && !/\b(?:left|longer|(?:any|much|many) more|until|till|before|will|to go|remaining|estimate[ds]?|does it take|should it take)\b/.test(c.text) && !/\brun(?:ning)?\b|\blast time\b|\b(?:can|could|should|might) (?:i|we)\b/.test(c.text) ? [{ kind: 'timeSpent', ...opt('part', about(d, c, INTO)), ...daysOf(d, c.start, c.end, 'past') }] : undefined],
   ['finish', (d, c) => ((UNTIL.test(c.text) || dated(c)) && DONE.test(c.text) || /\bwhen(?:ll| will| might| would|s| is) (?:she|it|he|the [a-z]+) (?:ever |actually |finally )?(?:be )?(?!coming|arriving|going|raining|snowing|calling|visiting)[a-z]+ing\b/.test(c.text)) && !/\b(?:when did|when was|last)\b/.test(c.text) ? [{ kind: 'finish', ...opt('part', about(d, c, /\b(?:of|for|with|on|about|till|until|before|the|my|this|that) ?/g)) }] : undefined],
   ['spent', (d, c) => MONEY.test(c.text) && !foundIn(d, c.start, c.end).some(f => f.dim === 'money') && !/\b(?:would|will|should|going to) (?:it |that |a |the [a-z]+ )?cost\b|\b(?:in|on|for) her ear\b/.test(c.text) ? [{ kind: 'spent', ...opt('part', about(d, c)) }] : undefined],
   ['forecast', (d, c) => SKY.test(c.text) ? fore({ desk: d, start: c.from, end: c.from, stop: c.end }) : undefined],
   ['wasHow', (d, c) => BEFORE.test(c.text) && (PAST.test(c.text) || SITS.test(c.text)) && !/\bhow (?:much|long|fast|hot|do i|should i)\b(?!.*\b(?:was|were|had|did)\b)/.test(c.text) ? before(d, c) : undefined],
   ['wasHow', (d, c) => SITS.test(c.text) && (PAST.test(c.text) || /\?/.test(c.text) && !/\b(?:is|are|do|does|can|should|will)\b/.test(c.text) || /\bdo(?:es)? [^.?!]*\b(?:go|face|sit|point)\b/.test(c.text)) && !/\b(?:to go|left|miles|need)\b/.test(c.text) ? before(d, c) : undefined],
   ['wasHow', (d, c) => /^how (?:was|were|did) (?:the|that|my|those) /.test(c.text) && !/\b(?:go|work out|turn out|do|find|like)\b/.test(c.text) || /^(?:did|was|were) (?:the|that|my|those) [^?]* or (?!not\b)[a-z]/.test(c.text) && !/\b(?:order|ordered|buy|bought|paid|pay|come|arrive|call|ring|cost)\b/.test(c.text) ? before(d, c) : undefined],
+  ['where', (d, c) => /^where(?:s|abouts)? ?[?.]?$/.test(c.text.trim()) ? withPart('where', spokenOf(d, c.start + 1) ?? spokenOf(d, c.from)) : undefined],
   ['where', (d, c) => (STASH.test(c.text) || YES_NO.test(c.text) && KEPT.test(c.text) && / or /.test(c.text)) && !/\bwhere(?:s)? (?:to|can i|should i|do i (?:buy|get)|does it (?:leak|rub)|(?:its|it is|the [a-z ]+ is) (?:leaking|rubbing|binding))\b|\b(?:came|comes?) from\b/.test(c.text) && !/\b(?:buy|price|order)\b/.test(c.text) ? withPart('where', about(d, c, /\b(?:the|my|that|those|this|of|for|with|seen|any|some|put|left|got) ?/g)) : undefined],
   ['where', (d, c) => /^[a-z ]{3,40}? (?:went|is|are|was|were|goes|go|lives?|got to|kept|put) where\b/.test(c.text) || /^(?:and |so )?where[, ]+(?:the|my) /.test(c.text) ? withPart('where', firstOf(d, c) ?? about(d, c)) : undefined],
   ['where', (d, c) => stashed(d, c)],
   ['needed', (d, c) => GET.test(c.text) && !/\b(?:before (?:i|we)|out of the way)\b/.test(c.text) && /\b(?:what|whats|whatever|bits|anything|owt|any|list|parts|which|left|things|something|am i|everything|do i)\b/.test(c.text) && !/\bget(?:ting)? (?:on|at|to|the|into|through|done|it|back|going|started|stuck)\b/.test(c.text) ? [{ kind: 'buy', status: 'needed', ...opt('part', needy(d, c) ?? about(d, c, FOR)) }] : undefined],
   ['blocked', (d, c) => /^why(?:s| is| are| isnt| arent| hasnt| havent| hast)\b[^?]*\b(?:still|not|yet|sitting|lying|on the (?:floor|bench)|in (?:bits|pieces)|in a heap|apart|waiting|isnt|arent|hasnt)\b/.test(c.text) || MAY.test(c.text) && doable(c) || HELD.test(c.text) && !/\bcan i (?:do|have|see|ask|use)\b/.test(c.text) ? withPart('blocked', about(d, c)) : undefined],
-  ['history', (d, c) => !/\b(?:can|could|might|should|shall|ought) (?:i|we|be|get)\b/.test(c.text) && (LOG.test(c.text) || /\b(?:ever|did i|have i|did we|have we|has|have [a-z ]+ been)\b/.test(c.text)) && (deed(c) || LOG.test(c.text)) ? history(d, c) : undefined],
-  ['next', (d, c) => TODO.test(c.text) && /\b(?:what|anything|something|which|whats|where|any|job|jobs|suggest|give me|find me)\b/.test(c.text) && !/\b(?:wrong|with (?:it|the)|about|before (?:the|i|it)|left to do on)\b/.test(c.text) ? next(d, c) : undefined],
+  ['history', (d, c) => !/\b(?:can|could|might|should|shall|ought) (?:i|we|be|get)\b/.test(c.text) && (LOG.test(c.text) || /\b(?:ever|did i|have i|did we|have we|^has|have [a-z ]+ been)\b/.test(c.text)) && (deed(c) || LOG.test(c.text)) ? history(d, c) : undefined],
+  ['next', (d, c) => TODO.test(c.text) && /\b(?:what|anything|something|which|whats|where|any|job|jobs|suggest|give me|find me)\b/.test(c.text) && !/\b(?:wrong|with (?:it|the)|about|before (?:the|i|it|[a-z]+ing)|left to do on)\b/.test(c.text) ? next(d, c) : undefined],
 ];
 
 /** "which lock-up did I shove the follower in", "is it the green cupboard the sieves are in": a place is asked for, whatever it is called. */
@@ -73,7 +75,7 @@ function before(d: Desk, c: Stretch): Ask[] | undefined {
   const what = of?.[1]!.replace(/^(?:the|my|what|was|were|how|note|write down|many) /, '');
   if (owner && what && WHAT.test(what) && !/\b(?:side|way|end|hole) of\b/.test(of[0])) return [{ kind: 'wasHow', part: owner.name, what }];
   const asked = /\b(?:which|what) ([a-z]+)\b|\bhow many ([a-z]+)\b|\b(?:top|bottom|upper|lower|inner|outer|front|back|left|right|first|second|long|short) ([a-z]+) or /.exec(c.text), noun = asked?.[1] ?? asked?.[2] ?? asked?.[3];
-  const kind = noun && (WHAT.test(noun) || asked?.[1] && !NO_QUALITY.test(noun)) ? (noun === 'way' || noun === 'side' ? `which ${noun}` : noun) : undefined;
+  const kind = noun && (WHAT.test(noun) || asked?.[2] || asked?.[1] && !NO_QUALITY.test(noun)) ? (noun === 'way' || noun === 'side' ? `which ${noun}` : noun) : undefined;
   const subject = kind === undefined ? undefined : /\b(?:did|was|were|had|does|do) (?=(?:the|my|that|those)\b)/.exec(c.text), own = subject && thingAt(d, c.from + subject.index + subject[0].length, c.end);
   return withPart('wasHow', own?.name ?? about(d, c) ?? firstOf(d, c), opt('what', kind));
 }

@@ -6,7 +6,7 @@ const ROUND = /\b(?:each way|one way|there and back|round trip|both ways|return)
 function given(scope: Scope, prev?: Given): Given {
   const out: Given = {};
   const money = scope.values('money'), percents = scope.values('percent'), spans = scope.values('span').filter(s => s.value.unit === 'miles');
-  const tax = percents.find(p => /^ ?(?:sales )?(?:tax|vat|gst|duty|on top|for the (?:tax|governor|state|government))/.test(scope.after(p)) || /\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|runs|plus))* $/.test(scope.before(p))) ?? percents[0];
+  const tax = percents.find(p => /^ ?(?:sales )?(?:tax|vat|gst|duty|on top|for the (?:tax|governor|state|government))/.test(scope.after(p)) || /\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|runs|plus|was|were|went to|goes to|drops to))* $/.test(scope.before(p))) ?? percents[0];
   const ship = money.find(m => m.value.role === 'shipping'), core = money.find(m => m.value.role === 'core');
   const rate = perMile(scope);
   if (rate) { out.rate = rate.value; scope.take(rate); }
@@ -22,6 +22,8 @@ function given(scope: Scope, prev?: Given): Given {
     if (plus) { out.shipping = plus.value; scope.take(plus); }
   }
   if (core) out.core = core.value.value;
+  const bareTax = tax ? undefined : scope.numbers().find(n => n.value < 40 && /\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|was|were|went to|goes to))+ $/.test(scope.before(n)));
+  if (bareTax) { out.tax = bareTax.value; scope.take(bareTax); if (out.price === bareTax.value) delete out.price; }
   if (tax) out.tax = tax.value.value;
   else if (/\b(?:no|without|ex|free of) (?:sales )?(?:tax|vat)\b/.test(scope.text) && prev) out.tax = 0;
   const drive = spans[0];
@@ -77,7 +79,7 @@ export const MILEAGE: SumKind = {
 export const LANDED: SumKind = {
   of: 'landed',
   ask: [
-    /\b(?:what|how much|whats|hows|so what)(?: (?:does|do|will|would|is|s|did|ll))*(?: (?:a|an|the|that|it|this|those|they|my|one|these))*(?: (?:[a-z-]+|#~*(?!~))){0,5}? (?:land|lands|landed|land me|come to|comes to|coming to|add up to|adds? up to|work out(?: at| to)?|works out(?: at| to)?|end up (?:at|costing|being)|stand me(?: in)?|cost(?:ing)?(?: me)?|run me|set me back|total(?: up)?(?: to)?|tot up to)\b(?: (?:at|to|for|in|me|all in|in all|altogether|landed|at the (?:shop|door)|delivered|here|at if|at my door|in total|all told))*/,
+    /\b(?:what|how much|whats|hows|so what)(?: (?:does|do|will|would|is|s|did|ll))*(?: (?:a|an|the|that|it|this|those|they|my|one|these))*(?: (?:[a-z-]+|#~*(?!~))){0,5}? (?:land|lands|landed|owe me|land me|owe me|come to|comes to|coming to|add up to|adds? up to|work out(?: at| to)?|works out(?: at| to)?|end up (?:at|costing|being)|stand me(?: in)?|cost(?:ing)?(?: me)?|run me|set me back|total(?: up)?(?: to)?|tot up to)\b(?: (?:at|to|for|in|me|all in|in all|altogether|landed|at the (?:shop|door)|delivered|here|at if|at my door|in total|all told))*/,
     /\blanded (?:cost|price|total|figure)\b(?: (?:of|on|for|is))?|\b(?:cost|price|total) landed\b|\ball in (?:cost|price|total|figure)\b|\bdelivered (?:cost|price)\b/,
     /\b(?:whats|what is|what|how much)(?: (?:that|it|this|is|the|does|my|would|would that be|that be|will|be|would that|come to|comes?|s|total|s that|work out))* (?:landed|all in|all told|all up|at the door|to my door|in the end|altogether|total|in total|at the shop|to the shop|out the door|delivered|the total|the whole lot|all together|grand total)\b/,
     /\bwhat(?:s| is| would| will|ll)? (?:be )?(?:the |my |a )?(?:total|damage|real cost|true cost|real price|true price|whole cost|all in)\b/,
