@@ -13,7 +13,7 @@ export function causes(c: Clause, i: number): void {
   if (!c.who && owner && !owner.carried) { c.about = c.subj; c.subj = c.obj; c.obj = []; c.passive = true; }
   if (/^(need|want)$/.test(by)) c.reality = 'must';
   const head = c.items.slice(0, c.vi + 1).map(x => x.low).join(' ');
-  const due = c.reality === 'must' || /\bto have\b|\bto get\b|'ll|\b(will|must|should|shall|gonna|going to|want|need)\b/.test(head);
+  const due = c.reality === 'must' || /\bto have\b|\bto get\b|'ll|\b(will|must|should|better|shall|gonna|going to|want|need)\b/.test(head);
   c.pred = 'verb'; c.verb = { ...done, form: due ? 'base' : 'past' }; c.vi = i; c.prt = [];
   let k = i + 1;
   while (c.items[k] && (c.items[k]!.t === 'adv' || c.items[k]!.t === 'prt' && PARTICLE.test(c.items[k]!.low) && !c.items[k + 1]?.np)) { if (c.items[k]!.t === 'prt') c.prt.push(c.items[k]!.low); k++; }

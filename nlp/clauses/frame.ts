@@ -26,6 +26,7 @@ export function frame(sheet: Sheet, cut: Cut, memory: Memory, before: Clause | u
   if (/^(they|she|he)$/.test(c.who ?? '') && c.subj.every(x => x.carried) && c.verb && !c.passive && SPEAKS.test(c.verb.base ?? '')) c.subj = []; // parts don't speak
   if (!c.subj.length && !c.who && !c.counted && before) carry(c, before);
   afterVerb(sheet, c, memory);
+  if (before && before.passive && /^(must|plan)$/.test(before.reality) && c.join === 'and' && c.reality === 'deed' && c.verb && /^(past|part)$/.test(c.verb.form ?? '') && !c.who && c.subj.some(s => !s.carried) && !c.items.some(i => i.t === 'be' || i.t === 'have') && !c.obj.length) { c.reality = 'plan'; c.passive = true; } // "the oil's to be changed, and the breather cleaned"
   if (c.reality === 'deed') c.reality = supposed(sheet, c) ? 'cond' : reality(c);
   const when = c.items.find(i => i.f?.dim === 'when')?.f;
   if (c.reality === 'deed' && !c.who && c.verb && when?.dim === 'when' && (when.value.from ?? '') > sheet.ctx.at.slice(0, 10) && verbForms(c.verb.low).some(f => f.form === 'base') && c.verb.form === 'past' && !c.subj.some(s => s.from >= c.from)) { c.reality = 'plan'; c.verb = { ...c.verb, form: 'base' }; }
@@ -48,6 +49,7 @@ function predicate(c: Clause, start: number): void {
     if (it.t === 'be') { if (c.verb && c.items[i - 1]?.t === 'to') delete c.verb; be = true; c.neg ||= /n't$|ain't/.test(it.low); c.pred = 'be'; c.vi = i; continue; }
     if (it.t === 'have') { have = i; c.pred = 'have'; c.vi = i; c.neg ||= /n't$/.test(it.low); continue; }
     if (it.t === 'modal' || it.t === 'do') { c.neg ||= /n't$/.test(it.low); c.vi = i; if (it.t === 'do' && !c.items.slice(i + 1).some(x => x.t === 'verb')) { c.pred = 'verb'; c.verb = { ...it, t: 'verb', base: 'do', form: /^(did|done)$/.test(it.low) ? 'past' : 'base' }; } continue; }
+    if (be && it.low === 'half' && c.items[i + 1]?.t === 'verb' && /^(past|part)$/.test(c.items[i + 1]!.form ?? '')) continue; // "are half bled"
     if (be && it.np?.stands && /^(all|both|each)$/.test(it.np.said) && c.items[i + 1]?.t === 'verb') continue; // "are all cleaned"
     if (it.t === 'to') continue;
     if (it.low === 'you' && c.neg && c.items[i - 1]?.t === 'do') continue; // "don't you let me"

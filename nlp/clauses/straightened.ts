@@ -6,13 +6,21 @@ import { afterNouns, finite, isAux, startsNoun } from './predicate.ts';
 
 /** What people turn round, told straight: "off came the head", "it's off, the head", "back where it belongs". */
 export function straightened(items: readonly Item[]): readonly Item[] {
-  return [afterDoing, partWay, inItsPlace, turnedRound, withItOff, namedAfter].reduce((told, straighten) => straighten(told), items);
+  return [afterDoing, gotRoundTo, partWay, inItsPlace, turnedRound, withItOff, namedAfter].reduce((told, straighten) => straighten(told), items);
 }
 
 /** "I'm after getting the wheel off": as the Irish say that they have. */
 function afterDoing(items: readonly Item[]): readonly Item[] {
   const k = items.findIndex((x, n) => x.low === 'after' && items[n - 1]?.t === 'be' && items[n + 1]?.t === 'verb' && items[n + 1]!.form === 'ing');
   return k < 1 ? items : [...items.slice(0, k - 1), { ...items[k - 1]!, t: 'have', low: "'ve", to: items[k]!.to }, { ...items[k + 1]!, form: 'past' }, ...items.slice(k + 2)];
+}
+
+/** "finally got round to repacking the bearings", "set about scraping it": at last it was done. */
+function gotRoundTo(items: readonly Item[]): readonly Item[] {
+  const k = items.findIndex((x, n) => x.t === 'verb' && x.form === 'past' && (x.base === 'get' && /^(round|around|about)$/.test(items[n + 1]?.low ?? '') && items[n + 2]?.t === 'to' && items[n + 3]?.t === 'verb' && items[n + 3]!.form === 'ing' || x.base === 'finish' && /^(off|up)$/.test(items[n + 1]?.low ?? '') && items[n + 2]?.t === 'verb' && items[n + 2]!.form === 'ing'));
+  if (k < 0 || items.slice(0, k).some(i => i.t === 'neg' || i.low === 'never' || /n't$/.test(i.low))) return items;
+  const v = items[k]!.base === 'get' ? k + 3 : k + 2;
+  return [...items.slice(0, k), { ...items[v]!, form: 'past', from: items[k]!.from }, ...items.slice(v + 1)];
 }
 
 /** "I'm halfway through rewiring it", "in the middle of painting": at it, and not done. */

@@ -29,6 +29,7 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   const within = owning(c.items, i);
   if (within) i = within;
   if (c.items[i]?.t === 'prt' && /^(on|in|over|up|down)$/.test(c.items[i]!.low) && c.items[i + 1]?.np && !c.items[i + 1]!.np!.stands && c.items[i + 2]?.np && (isAux(c.items[i + 3]) || finite(c.items[i + 3]))) i += 2; // "on the left side the bush is worn"
+  if (/^(those|these)$/.test(c.items[i]?.low ?? '') && c.items[i + 1]?.np && !c.items[i + 1]!.np!.stands && (isAux(c.items[i + 2]) || finite(c.items[i + 2]))) i++; // "those two cracked spokes have been…"
   const it = c.items[i];
   if (it?.t === 'pron') {
     if (/^(those|these)$/.test(it.low) && c.items[i + 1]?.f?.dim === 'number') { c.who = 'they'; c.subj = pronoun('them', memory) ?? []; return i + 2; } // "those four have got to go"
@@ -56,6 +57,7 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     c.counted = it.low;
     return i + 1;
   }
+  if (it?.f?.dim === 'number' && Number.isInteger(it.f.value.value) && c.items[i + 1]?.t === 'verb' && /^(past|part)$/.test(c.items[i + 1]!.form ?? '') && (c.items[i + 2] === undefined || /^(mark|cc|adv)$/.test(c.items[i + 2]!.t)) && memory.topic()?.plural) { c.subj = [{ ...memory.topic()!, carried: true }]; c.counted = it.low; return i + 1; } // "reel bats: six replaced, two splinted"
   if (it?.np?.stands && /^all\b/.test(it.low) && c.items[i + 1]?.f?.dim === 'number' && isAux(c.items[i + 2]) && memory.topic()) { c.subj = pronoun('them', memory) ?? []; return i + 2; } // "all four are up"
   if (it?.t === 'np') {
     if (PERSONS.test(it.np!.said) && it.np!.said.split(' ').length < 4 && !/\b(pin|pivot|bearing|hub|shaft|clutch|spline|bush|mounting|hinge|plate|pawl|roller|seal|planet|tool|pinion|brush|cutter|blade|tine|knife|finger|wheel|spring|diff|differential|side|screen|seat) (boss|carrier)$|\b(conveyor|clutch|belt|tool|wheel) (driver|follower)$|\b(cam|gland|cam ?shaft|valve|pump|belt|chain|governor|die) (driver|follower|guy|collector)$/.test(it.np!.said) && !(it.np!.said.includes(' ') && ['part', 'consumable', 'fastener'].some(k => nounClasses(it.np!.said).has(k as 'part')))) { // gasket paper is nobody

@@ -11,7 +11,7 @@ const lead = (items: readonly Item[]): number => items.findIndex(i => !/^(cc|adv
 const bid = (verb: Item, from: Item): Item => ({ ...verb, t: 'verb', low: verb.base ?? verb.low, base: verb.base ?? verb.low, form: 'base', from: from.from });
 
 /** Items up to the copula that say that it is work to come. */
-const AHEAD = /^(?:the |my |then |and )*(?:next|first|last|tomorrow|tonight|(?:next|first|last|main|big|only|other|remaining)? ?(?:job|thing|task|item|step|move|up|jobs)(?: up| left| (?:for|on|tomorrow|after|to do|on the list|still to do|in the morning|of all)\b.*)?|on (?:the|my) (?:list|agenda|cards|bench)(?: .*)?|(?:all|what)(?: that)?(?: 's| is)? left(?: to do| now)?|still to do|to do)$/;
+const AHEAD = /^(?:the |my |then |and )*(?:next|first|last|tomorrow|tonight|(?:next|first|last|main|big|only|other|remaining)? ?(?:job|thing|task|item|step|move|up|jobs)(?: up| left| (?:for|on|tomorrow|after|to do|on the list|still to do|in the morning|of all)\b.*)?|on (?:the|my) (?:list|agenda|cards|bench)(?: .*)?|(?:all|what)(?: that)?(?: 's| is)? left(?: to do| now)?|(?:still )?to do(?: .*)?)$/;
 
 function listed(items: readonly Item[]): readonly Item[] | undefined {
   const s = lead(items), be = items.findIndex((i, n) => n > s && n < s + 8 && (i.t === 'be' && /^(is|'s|are)$/.test(i.low) || i.low === ':') && AHEAD.test(items.slice(s, n).map(x => x.low).join(' ')));
@@ -19,7 +19,7 @@ function listed(items: readonly Item[]): readonly Item[] | undefined {
   let k = be + 1;
   while (items[k] && (items[k]!.t === 'to' || items[k]!.t === 'adv')) k++;
   const verb = items[k];
-  if (verb?.t !== 'verb' || verb.form !== 'ing' && !(verbForms(verb.low).some(f => f.form === 'base') && items[be]!.low !== ':') || !items[k + 1]) return undefined;
+  if (verb?.t !== 'verb' || /^(get|have)$/.test(verb.base ?? '') && verb.form !== 'ing' ||verb.form !== 'ing' && !(verbForms(verb.low).some(f => f.form === 'base') && (items[be]!.low !== ':' || /\bto do\b/.test(items.slice(s, be).map(i => i.low).join(' ')))) || !items[k + 1]) return undefined;
   return [...MUST(items[s]!), bid(verb, items[be]!), ...items.slice(k + 1).map((i, n, all) => (i.t === 'verb' && i.form === 'ing' && /^(cc|mark)$/.test(all[n - 1]?.t ?? '') ? { ...i, form: 'base' as const, low: i.base ?? i.low } : i))];
 }
 

@@ -20,7 +20,7 @@ export const fit: Meaning = t => {
   if (STAYS.test(lowText(t)) && c.neg && t.told.at(-1)?.entry.kind === 'fit' && !c.subj.some(s => !s.carried)) return [];
   if (/\bonly (one|two|three|four|five|six|half|\d+) of\b/.test(lowText(t)) && c.pred !== 'verb') return []; // so many of them is not all of them
   if (c.verb?.base === 'come' && /\b(twice|\w+ times|every time|time and again)\b/.test(lowText(t))) return undefined; // shed again and again
-  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while|as)$/.test(c.sub)) return undefined;
+  if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while|as)$/.test(c.sub) && !(c.sub === 'while' && /^(i|we)$/.test(c.who ?? '') && c.verb?.form === 'past')) return undefined;
   if (dims(c.items, 'measure').some(m => m.value.unit === 'turns') && /^(take|need|come|count|back|go|wind|unscrew|want|make)$/.test(c.verb?.base ?? '')) return undefined; // "took 22 turns to back off"
   if (t.told.at(-1)?.rule === 'stow' && c.pred !== 'verb' && c.rest.some((i, k) => /^(in|on|under)$/.test(i.low) && (c.rest[k + 1]?.np?.stands || c.rest[k + 1]?.t === 'det' && (!c.rest[k + 2] || c.rest[k + 2]!.t === 'adj')))) return undefined; // "…and the nuts are in the red one"
   if (/\b(was|were)\b/.test(lowText(t)) && (WRONG_WAY.test(lowText(t)) || /^(before|when)$/.test(t.clauses[t.at - 1]?.sub ?? '') && c.passive && !c.carriedSubj)) return undefined; // how it was before
@@ -43,8 +43,10 @@ export const fit: Meaning = t => {
   const parts = patientsOf(c).filter(p => !SHAVING.test(p.name) && !/(^| )(smear|dab|blob|squirt|film|wipe|bead|coat|lick|drop|shot) ?$/.test(p.name) && (partLike(t.sheet, measuredName(p.name).part) || bareQuantity(p.name) && state === 'tight') && !/^(no|half)$/.test(p.np?.quant ?? '') && !/ (cracks?|chips?|dents?|holes?|burrs?)$/.test(` ${p.name}`) && !appliedTool(t, p, state) && !/^(one|two|three|four|five|six|seven|eight|nine|ten|twent(y|ie)|thirt(y|ie)|fort(y|ie)|fift(y|ie))(e?s)?$/.test(p.name) && !((isStuff(p.name) || / (oil|grease|paint|primer|fuel|diesel|petrol|water|coolant|sealer)$/.test(p.name)) && !p.np?.known && !isKnownPart(t.sheet.ctx.parts, p.name)) && (!isMachine(t.sheet, p.name) || state === 'on' && c.obj.length > 0 || / (pump|engine)$/.test(p.name) && !t.sheet.ctx.machines?.includes(p.name)));
   if (!parts.length) {
     const again = c.pred === 'none' && !c.subj.length && !c.obj.length && /^(and |but |then |now )?(back )?(off|on|out|in)( again| now| for good)*$/.test(lowText(t)) ? t.memory.topic() : undefined;
-    if (!again || again.machine) return undefined;
-    parts.push(again);
+    const brought = state === 'tight' && c.pred === 'verb' && !c.who && !c.subj.length && !c.obj.length && dims(c.items, 'measure').length ? t.memory.topic() : undefined; // "…gapped at 25 thou"
+    const whole = again ?? brought;
+    if (!whole || whole.machine) return undefined;
+    parts.push(whole);
   }
   const named = parts.map(p => (bareQuantity(p.name) && state === 'tight' ? { part: hasIt(t, p.to) ?? p.name, what: p.name } : measuredName(p.name)));
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);

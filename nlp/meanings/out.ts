@@ -1,6 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { isMachine, partLike } from '../clauses/things.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
 import { dayIn } from './lib/day.ts';
 import { trim } from './lib/fields.ts';
@@ -24,7 +25,7 @@ export const out: Meaning = t => {
   if (base === 'go' && (c.verb!.form === 'ing' || c.verb!.form === 's') || dims(c.items, 'measure').length && !/^(send|ship|take|post)$/.test(base)) return undefined; // "is going to the shop on Monday" is yet to be
   const bareSent = c.verb !== undefined && /^(past|part)$/.test(c.verb.form ?? '') && /^(send|ship|post|mail|take|drop|give|courier|deliver|cart|hand)$/.test(base) && !c.who && !c.obj.length && c.subj.length > 0; // "blade sent to the saw doctor"
   const passive = c.passive || bareSent || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
-  const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name));
+  const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name) && !(nounClasses(s.name).has('tool') && !nounClasses(s.name).has('part') && !s.np?.known));
   const n = t.clauses[t.at + 1];
   if (moneyClause(t, c) || c.pred === 'none' && dims(c.items, 'number').length || n?.join === ':' && moneyClause(t, n)) return undefined;
   if (/\bon (back )?order\b/.test(lowText(t))) return undefined;

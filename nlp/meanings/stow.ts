@@ -17,9 +17,10 @@ export const stow: Meaning = t => {
   const c = t.clause;
   if (c.pred === 'be' && !c.verb && CONDITION.has(c.rest.find(i => i.t !== 'adv')?.low ?? '') && c.rest.find(i => i.t !== 'adv')!.t === 'adj') return undefined;
   if (c.pred === 'none' && c.rest[0]?.t === 'adj' && CONDITION.has(c.rest[0].low) || /^whatever$/.test(c.subj[0]?.name ?? '')) return undefined; // "shaft pitted under the seal"
-  if (/^(count|measure|mike|gauge|weigh)$/.test(c.verb?.base ?? '')) return undefined;
   const told = c.asks || /^(if|unless|until|till|before|when)$/.test(c.sub ?? '') ? undefined : placeFirst(t);
   if (told) return told;
+  if (/^(count|measure|mike|gauge|weigh)$/.test(c.verb?.base ?? '') || /\b(smears?|dabs?|blobs?|films?|coats?|lick|squirt|drops?|splash|bead) of\b/.test(lowText(t)) && !c.passive && c.pred === 'verb') return undefined;
+  if (/^(set|clamp|chuck|mount|grip)$/.test(c.verb?.base ?? '') && /\b(in|on|between|under) (the |my )?(lathe|mill|vice|vise|chuck|centres|centers|jig|shaper|planer|drill press|pillar drill|press|four jaw|three jaw|faceplate|surface grinder|grinder)\b/.test(lowText(t))) return undefined; // set up for work, not kept
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;
   if (c.subj[0]?.np?.quant === 'no' || /\bon (the|my) (\S+ )?list\b/.test(lowText(t))) return undefined; // "no washers left in the drawer", "put it on the list"
   const base = c.verb?.base ?? '';

@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
 import { nameKey } from '../../domain/model/names.ts';
+import { isClass } from '../words/verbs.ts';
 import { isMachine, partLike } from '../clauses/things.ts';
 import { EVERYDAY } from '../words/everyday.ts';
 import { CONDITION } from '../words/conditions.ts';
@@ -23,6 +24,7 @@ export const want: Meaning = t => {
   if (c.neg && phrased === undefined || c.asks || c.sub && /^(if|unless|until|till|before|when)$/.test(c.sub) || c.reality === 'past plan' || c.reality === 'cond' || c.reality === 'hearsay' || /^(wish|maybe)$/.test(c.reality) && phrased === undefined) return undefined;
   if (c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(or|whether)\b/.test(lowText(t)) && c.reality !== 'must' && c.items.findIndex(i => i.base === 'need') < 0) return undefined;
   if (c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' && /\b(don't know|not sure)\b/.test(t.clauses.slice(t.at).map(x => lowText(t, x)).join(' '))) return undefined;
+  if (c.verb && isClass(c.verb.base ?? '', 'work') && c.obj.some(o => o.from < c.verb!.from && o.from > c.from) && c.items.slice(0, c.vi).some(i => /^(get|have)$/.test(i.base ?? i.low))) return undefined; // "I'd better get the deck welded" is work
   const more = continued(t);
   if (more) return more;
   const k = phrased ?? (isCalledFor(t, c) ? 0 : needed(t, c));

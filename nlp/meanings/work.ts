@@ -4,7 +4,7 @@ import { isMachine, isStuff, partLike } from '../clauses/things.ts';
 import { COMMON } from '../words/common.ts';
 import { COATS } from '../words/coats.ts';
 import { singular } from '../words/nouns.ts';
-import { isClass } from '../words/verbs.ts';
+import { isClass, verbForms } from '../words/verbs.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { meter } from './reading/meter.ts';
 import { SOILED } from './finding/does.ts';
@@ -18,13 +18,15 @@ const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash
 export const work: Meaning = t => {
   const c = t.clause;
   if (meter(t)) return undefined;
-  if (c.pred === 'have' && !c.neg && !c.asks && c.reality === 'deed') return coated(t);
+  const finished = !c.neg && !c.asks && c.reality === 'deed' ? doneOn(t) : undefined;
+  if (finished) return finished;
+  if (c.pred === 'have' && !c.neg && !c.asks && c.reality === 'deed') return coated(t) ?? gotOne(t);
   if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which|as|like|how|what|where)$/.test(c.sub)) return undefined;
   if (/^(wire|tie|tape|clip|strap|bundle|band|zip-tie)$/.test(c.verb!.base!) && /\btogether\b/.test(lowText(t))) return undefined;
   if (c.passive && c.items.some(i => i.t === 'be') && SOILED.test(lowText(t)) && !/^(drain|clean)/.test(c.verb!.base!)) return undefined; // soaked with oil, not by him
   if (/^(varnish|gum|sludge|silt)$/.test(c.verb!.base!) && c.prt.includes('up')) return undefined; // gummed, not coated
   if (c.items.slice(0, c.vi).some((i, k) => i.t === 'to' && /^(get|have)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? ''))) return undefined; // "to get it tested": why, not what
-  const given = shaved(t) ?? tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
+  const given = doneOn(t) ?? gotOne(t) ?? shaved(t) ?? tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
   if (given) return given;
   const got = c.verb!.base === 'get' && c.verb!.form !== 'base' && c.obj.length > 0 && c.rest[0]?.t === 'verb' && /^(past|part)$/.test(c.rest[0].form ?? '') && isClass(c.rest[0].base!, 'work') ? c.rest[0] : undefined;
   if (got) return c.obj.filter(o => partLike(t.sheet, o.name)).map(o => trim({ kind: 'work', part: o.name, action: got.base!, product: productOf(t, c) }) as Entry);
@@ -110,7 +112,7 @@ const startsWork = (c: Clause): boolean => c.items.slice(0, c.vi).some(i => i.t 
 const atIt = (t: Telling, c: Clause): boolean => c.verb!.form === 'ing' && t.at === 0 && !c.who && !c.subj.some(s => s.from >= c.from) && c.items.findIndex(i => !/^(adv|mark|intj|cc)$/.test(i.t)) === c.vi && isClass(c.verb!.base!, 'work') && c.obj.some(o => namesPart(t.sheet, o.name)) && !dims(c.items, 'when').some(f => (f.value.from ?? '') > t.sheet.ctx.at.slice(0, 10)) && !dims(c.items, 'span').length;
 
 function isBegun(t: Telling, c: Clause): boolean {
-  if (atIt(t, c)) return true;
+  if (atIt(t, c) || c.verb!.form === 'ing' && /^(i|we)$/.test(c.who ?? '') && c.items.slice(0, c.vi).some(i => /^('m|am|'re|are)$/.test(i.low))) return true; // "I'm just skimming the journals"
   const inside = (k: number): boolean => t.sheet.found.some(f => f.dim !== 'number' && f.from <= k && k < f.to);
   const text = t.sheet.tokens.slice(c.from, c.to).map(x => x.low).filter((_, k) => !inside(c.from + k)).join(' '), after = t.clauses.slice(t.at + 1, t.at + 3).filter(n => !n.asks).map(n => lowText(t, n)).join(' , ');
   if (startsWork(c)) return true;
@@ -170,6 +172,21 @@ function tooled(t: Telling): Entry[] | undefined {
   const np = c.items[k + 1]!.np;
   const part = np && !np.stands ? np.name : (np?.stands ? undefined : t.memory.topic()?.name) ?? t.memory.topic()?.name;
   return part ? [{ kind: 'work', part, action: acts[tool]! } as Entry] : undefined;
+}
+
+/** "welding's done on the bunk frame", "the painting is finished on both doors". */
+function doneOn(t: Telling): Entry[] | undefined {
+  const m = /^(?:and |so |but |well |the |all the |now )*(\w+ing)(?:'s| is| was| has been|'s been) (?:all |now |finally )*(done|finished|complete|completed)(?: up| off)? on \b/.exec(lowText(t));
+  const base = m && verbForms(m[1]!).find(f => f.form === 'ing' && isClass(f.base, 'work'))?.base, k = t.clause.items.findIndex((i, n) => i.low === 'on' && t.clause.items[n + 1]?.np), np = t.clause.items[k + 1]?.np;
+  return base && k >= 0 && np && !np.stands && partLike(t.sheet, np.name) ? [{ kind: 'work', part: np.name, action: base } as Entry] : undefined;
+}
+
+/** "the steps got a wire brushing", "frame's had a rub down and a wash": given by whoever it was. */
+function gotOne(t: Telling): Entry[] | undefined {
+  const c = t.clause, parts = c.subj.filter(s => !s.carried && partLike(t.sheet, s.name));
+  if (!/^(get|have)$/.test(c.verb?.base ?? (c.pred === 'have' ? 'have' : '')) || c.verb && c.verb.form === 'base' || !parts.length || /^(i|we|he|she|they|person|you)$/.test(c.who ?? '')) return undefined;
+  const nouned = new RegExp(`\\b(?:got|had|getting|gotten) (?:a|an|another|its|their|some)(?: \\w+){0,2}? (wire brushing|${Object.keys(NOUNED).join('|')})\\b`).exec(lowText(t))?.[1];
+  return nouned ? parts.map(p => trim({ kind: 'work', part: p.name, action: NOUNED[nouned]!, product: nouned === 'wire brushing' ? 'wire brush' : givenIn(t, c.items.slice(c.vi + 1)) }) as Entry) : undefined;
 }
 
 /** "a soak in diesel", "a rub with emery". */

@@ -194,6 +194,8 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (CONDITION.has(low) && (prev === 'be' || prev === 'neg' && tags[i - 2] === 'be' || prev === 'noun' || prev === 'adv' || prev === 'pron' && /^(one|ones)$/.test(tokens[i - 1]!.low)) && !ARTICLE.has(next) && !/^(it|them)$/.test(next)) return 'adj';
   if (prev === 'noun' && forms.every(f => f.form === 'base') && /^(a|an|one|another)$/.test(tokens[i - 2]?.low ?? '') && singular(tokens[i - 1]!.low) === tokens[i - 1]!.low && !tokens.slice(Math.max(0, i - 5), i).some(t => MODAL.has(t.low) || /^(do|does|did|let|make|made|help|see|saw|watch|hear|heard|to)$/.test(t.low))) return 'noun'; // "a kebab stick": a singular would stand before "sticks"
   if (prev === 'num' && low === 'leaves') return 'noun';
+  if (prev === 'noun' && nounClasses(low).has('part') && forms.every(f => f.form === 's' || f.form === 'base') && /s$/.test(low) && /^[,.;]?$/.test(next) && /^(the|my|its|both|all|new|old)$/.test(tokens[i - 3]?.low ?? tokens[i - 2]?.low ?? '') && tags.includes('verb')) return 'noun'; // "swap the lift cylinder seals, …"
+  if (prev === 'num' && forms.some(f => f.form === 'base') && isNumberWord(tokens[i - 1]!.low) && /^(with|by|on|for|of)$/.test(tokens[i - 2]?.low ?? '') && /[^s]s$/.test(next)) return 'noun'; // "with two tack welds"
   if (low === 'stripped' && participle) return 'verb';
   if (ADVERB.has(low)) return 'adv';
   return 'verb';

@@ -49,6 +49,8 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (next === 'permitting' || low === 'permitting') return 'adv';
   if (/^(cut|pass|skim|lick)$/.test(low) && /^(light|fine|heavy|small|finishing|roughing|first|second|final|last|quick|thin|clean-up|cleanup|wee)$/.test(lowAt(tokens, i - 1)) && /^(off|across|over|along|from|down)$/.test(next)) return 'noun'; // "took a light cut off the face"
   if (/^(one|other|ones|others)$/.test(lowAt(tokens, i - 1)) && /^(stays|stops|sits|sticks|binds|drags|rubs|leaks|clips|slides)$/.test(low) && (next === '' || /^(on|off|out|in|up|put|where|there|tight|loose|a|bad|badly|like|[.,;])$/.test(next))) return 'verb'; // "left one stays on"
+  if (CONDITION.has(low) && prev === 'noun' && /^(off|out|up|apart)$/.test(next) && verbForms(low).some(f => f.form === 'part' && isClass(f.base, 'off')) && tokens.slice(Math.max(0, i - 6), i).some(t => /^(got|get|had|have|has|'ve|having)$/.test(t.low))) return 'verb'; // "got the head lifted off its post"
+  if (/^(true|square|level|open|clean|dry|plug|free)$/.test(low) && /^(up|out|off)$/.test(next) && /^(the|that|both|all|my|its|them|it)$/.test(lowAt(tokens, i + 2)) && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'to' || prev === 'modal')) return 'verb'; // "…, true up the blade"
   if (low === 'far' && lowAt(tokens, i - 1) === 'so') return 'adv';
   if (low === 'other' && (isNumberWord(next) || /^\d+$/.test(next))) return 'adj';
   if (/^(right|now|well|okay)$/.test(low) && prev === undefined && /^(the|my|that|this|we|i)$/.test(next)) return 'adv';

@@ -13,5 +13,5 @@ anodise anodize darn re-stuff plumb modify alter adapt build-up metal-spray meta
 /** Work named by a word that is a part or a stuff by itself ("the band", "epoxy"): only what was done is read as its verb. Past form and base. */
 export const DONE_NOUNS = `
 lagged lag|banded band|clad clad|blanked blank|crated crate|leathered leather|flanged flange|belled bell|dimpled dimple|needled needle|inserted insert|keywayed keyway|radiused radius|stoppered stopper|knifed knife|puttied putty|glazed glaze|epoxied epoxy|epoxyed epoxy|fibreglassed fibreglass|fiberglassed fiberglass
-thatched thatch|felted felt|folded fold|levelled level|leveled level|fishplated fishplate|trussed truss|babbitted babbitt|rebabbitted rebabbitt|white-metalled white-metal|doctored doctor|focused focus|focussed focus|aimed aim|dosed dose|flared flare|sheeted sheet|boarded board|planked plank|tinned tin|leaded lead|corked cork|hooped hoop|spoked spoke
+thatched thatch|felted felt|folded fold|levelled level|leveled level|fishplated fishplate|trussed truss|babbitted babbitt|rebabbitted rebabbitt|white-metalled white-metal|doctored doctor|focused focus|focussed focus|aimed aim|dosed dose|flared flare|sheeted sheet|capped cap|wrapped wrap|splinted splint|boarded board|planked plank|tinned tin|leaded lead|corked cork|hooped hoop|spoked spoke
 `;

@@ -9,7 +9,7 @@ import type { FitState } from './fit-state.ts';
 const OFF_ALONE = /^(pull|remove|unbolt|unscrew|dismount|detach|disconnect|uncouple|extract|unpin|unhook|unhitch|dismantle|disassemble|undo|unship|withdraw|yank|draw|unshackle|unhang|unrivet|unclamp|unlace|unclip|demount|decouple|withdraw)$/;
 const OFF_WITH = /^(take|rip|peel|winkle|wrench|lever|worm|bash|nurse|manhandle|fish|dig|gas|heave|walk|tug|batter|saw|grind|torch|snap|unwind|get|come|knock|drive|press|punch|tap|lift|slide|drop|pop|break|slip|draw|drag|haul|whip|prise|pry|wrestle|jack|crack|bring|have|cut|work|tease|coax|beat|chisel|drill|fall|split|strip|hoist|swing|drift|persuade|lower|twist|screw|roll|push|force|back|turn|let|ease|burn|put|hammer|shift|fetch)$/;
 const ON_ALONE = /^(fit|install|mount|refit|reinstall|remount|reattach|attach|replace|reconnect|connect|reassemble|renew|reseat|swap|bolt|rivet|exchange|marry|mate|rehome|refasten|rehang)$/;
-const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thread|hook|get|set|lower|lift|push|knock|button|assemble|pop|stick|nail|couple|ease|pin|have|build|bring|seat|fasten|clip|pull|drift|swing|come|work|hammer|feed|turn|wind|hoist|snap|do|lay|roll|run|change|hitch|bed|fix|tie|close|hang|turn|spin|settle|bump|fire|sit|bond|dog|stitch|locate|spin|spring)$/;
+const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thread|hook|get|set|lower|lift|push|knock|button|assemble|pop|stick|nail|couple|ease|pin|have|build|bring|seat|fasten|clip|pull|drift|swing|come|work|hammer|feed|turn|wind|hoist|snap|do|lay|roll|run|change|hitch|bed|fix|tie|close|hang|turn|spin|settle|bump|fire|sit|bond|dog|stitch|locate|spin|spring|chuck|bung|throw|whack|lob|sling)$/;
 const TIGHT = /^(torque|retorque|tighten|retighten|adjust|readjust|gap|regap|tension|retension|preload|cinch)$/;
 const HELD = /^(hold|hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|cable-tie|tie|balance|strap|clamp|wedge|chock)$/;
 /** Ways of fastening that say nothing of for how long: the words around them do. */
@@ -130,5 +130,6 @@ function putting(base: string, c: Clause, prt: string, toward: boolean): boolean
   if (base === 'stick' && !c.obj.length && c.rest.some(i => /^(full|empty|open|shut|closed|high|low|half|max|maximum|zero|solid|fast|one)$/.test(i.low))) return false; // "stuck on full"
   if (base === 'stick') return /\b(in|on|back)\b/.test(prt) && !toward;
   if (base === 'hang') return false;
+  if (/^(chuck|bung|throw|whack|lob|sling)$/.test(base)) return /^(back )?(in|on)$/.test(prt) && c.obj.length > 0 && !c.rest.some((i, k) => i.np && /^(in|on|into|onto)$/.test(c.rest[k - 1]?.low ?? ''));
   return !(prt === 'down' && /^(put|get|take)$/.test(base)) && !(prt === 'over');
 }
