@@ -3,6 +3,14 @@ import { measure, sharedUnit, valueIn } from './given.ts';
 import { angleOfLeg, angleOfRise, angleOfSpan, LEAST_ANGLE } from './sling-geometry.ts';
 import { ask, refuse, type Outcome } from './sum.ts';
 
+/** How many legs there are, as said. */
+export const LEGS = z
+  .number()
+  .int({ error: 'must be a whole number' })
+  .min(1, { error: 'must be one or more' })
+  .max(4, { error: 'over four are not worked out here' })
+  .optional();
+
 /** Fields that settle the angle of a leg. */
 export const ANGLE_SHAPE = {
   angle: z

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { CHAIN_WLL, OVERHEAD_GRADES } from './chain-ratings.ts';
 import { measure } from './given.ts';
 import { pair, round } from './results.ts';
-import { ANGLE_FIELDS, ANGLE_SHAPE, slingAngle } from './sling-angle.ts';
+import { ANGLE_FIELDS, ANGLE_SHAPE, LEGS, slingAngle } from './sling-angle.ts';
 import { countedLegs } from './sling-geometry.ts';
 import { LIFT_CAUTION } from './sling.ts';
 import { ask, defineSum, refuse, type Outcome } from './sum.ts';
@@ -22,12 +22,7 @@ export const slingCapacity = defineSum({
     size: z.string().optional(),
     grade: z.coerce.string().optional(),
     ...ANGLE_SHAPE,
-    legs: z
-      .number()
-      .int({ error: 'must be a whole number' })
-      .min(1, { error: 'must be one or more' })
-      .max(4, { error: 'over four are not worked out here' })
-      .optional(),
+    legs: LEGS,
   }),
   work(given) {
     const assumed: string[] = [];

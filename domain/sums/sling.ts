@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { measure } from './given.ts';
 import { pair, result, round } from './results.ts';
-import { ANGLE_FIELDS, ANGLE_SHAPE, slingAngle } from './sling-angle.ts';
+import { ANGLE_FIELDS, ANGLE_SHAPE, LEGS, slingAngle } from './sling-angle.ts';
 import { countedLegs, legLoad } from './sling-geometry.ts';
 import { ask, defineSum } from './sum.ts';
 
@@ -19,12 +19,7 @@ export const sling = defineSum({
   given: z.object({
     ...measure('load', 'mass'),
     ...ANGLE_SHAPE,
-    legs: z
-      .number()
-      .int({ error: 'must be a whole number' })
-      .min(1, { error: 'must be one or more' })
-      .max(4, { error: 'over four are not worked out here' })
-      .optional(),
+    legs: LEGS,
   }),
   work(given) {
     if (given.load === undefined) return ask('load', 'What does it weigh?');
