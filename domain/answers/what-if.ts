@@ -1,12 +1,9 @@
 import type { Entry } from '../model/entry.ts';
 import type { WhatIfAnswer } from '../model/answer.ts';
-import { readPhrase } from '../log/phrase.ts';
 import { refsOf } from '../log/refs.ts';
 import { apply } from '../log/replay.ts';
-import { nameWords } from '../model/names.ts';
 import { machineNamed } from '../log/naming.ts';
 import type { Machine, Shop, Thing } from '../log/shop.ts';
-import { isVerb, sameWork } from '../log/verbs.ts';
 import type { OpenAct } from '../plan/from-shop/act-of.ts';
 import { earliest } from '../plan/from-shop/earliest.ts';
 import { dayIn, DAY, momentOf } from '../plan/from-shop/moments.ts';
@@ -16,7 +13,9 @@ import type { PlanSettings } from '../plan/from-shop/settings.ts';
 import { simulateBoth } from '../plan/compare.ts';
 import type { SimulationResult } from '../plan/simulate.ts';
 import type { More, Now } from './given.ts';
-import { hereOf, lookUp } from './find.ts';
+import { awaitedNamed } from './awaited-named.ts';
+import { hereOf } from './find.ts';
+import { skipping } from './skipping.ts';
 import { some } from './supply.ts';
 
 /**
@@ -86,31 +85,6 @@ export function whatIfCase(shop: Shop, supposed: Supposed, words: string, now: N
   return { words, machine, before, after };
 }
 
-/** A thing of that name which is to come; where it is not, the name may be that of the place it is to come from. */
-function awaitedNamed(shop: Shop, said: string, more: More): { machine: Machine; thing?: Thing } | undefined {
-  const found = lookUp(shop, said, more.machine, isAwaited);
-  return found?.thing && isAwaited(found.thing) ? found : shortened(shop, said) ?? sentTo(shop, said) ?? found;
-}
-
-/** "Mag" for the magneto: the one thing to come of which a word begins so. */
-function shortened(shop: Shop, said: string): { machine: Machine; thing: Thing } | undefined {
-  const begin = said.toLowerCase().trim();
-  const found = begin.length < 3 ? [] : [...shop.machines.values()].flatMap(machine => [...machine.things.values()]
-    .filter(t => isAwaited(t) && t.key.split(' ').some(w => w.startsWith(begin))).map(thing => ({ machine, thing })));
-  return found.length === 1 ? found[0] : undefined;
-}
-
-/** "The radiator shop": the one thing to come that is there or was ordered from there. */
-function sentTo(shop: Shop, said: string): { machine: Machine; thing: Thing } | undefined {
-  const at = nameWords(said).join(' ');
-  const isFrom = (place: string | undefined): boolean => at !== '' && place !== undefined && nameWords(place).join(' ').includes(at);
-  const found = [...shop.machines.values()].flatMap(machine => [...machine.things.values()]
-    .filter(t => isFrom(t.out?.where) || t.orders.some(o => isFrom(o.source))).map(thing => ({ machine, thing })));
-  return found.length === 1 ? found[0] : undefined;
-}
-
-const isAwaited = (t: Thing): boolean => t.orders.length > 0 || t.wants.length > 0 || t.out !== undefined;
-
 /** The plan with a delivery moved to a day, for certain: at noon of it, or in hand at once. */
 function coming(plan: ShopPlan, thing: Thing, { on, laterDays, orderedOn, never }: Extract<Supposed, { kind: 'comes' }>, now: Now): ShopPlan | undefined {
   const ids = new Set([...plan.awaited.values()].filter(a => a.thing.key === thing.key && a.kind !== 'wait').map(a => a.supply.id));
@@ -127,30 +101,6 @@ function coming(plan: ShopPlan, thing: Thing, { on, laterDays, orderedOn, never 
   });
   return { ...plan, input: { ...plan.input, supplies: moved } };
 }
-
-/** Which open acts "the paint", "painting the shell", "the shell" means; undefined: none. */
-function skipping(phrase: string, acts: readonly OpenAct[]): ((a: OpenAct) => boolean) | undefined {
-  const base = phrase.replace(/^(?:the |any |all (?:the |of the )?)?(\w+?)ing\b/, (all, stem: string) => [stem, `${stem}e`, stem.replace(/(.)\1$/, '$1')].find(isVerb) ?? all);
-  const bare = base.replace(/^(?:the|my|any|all) /, '').replace(/ (?:job|work|on (?:it|that))$/, '');
-  const ids = new Set<string>();
-  for (const machine of new Set(acts.map(a => a.machine))) {
-    const ref = readPhrase(machine, base);
-    const known = machine.things.has(ref.key) && ref.key !== '';
-    const verb = ref.verb ?? (!known && isVerb(bare) ? bare : undefined);
-    for (const a of acts) {
-      if (a.machine !== machine || (verb !== undefined && !(a.ref.verb && sameWork(a.ref.verb, verb)))) continue;
-      if (known ? a.ref.key === ref.key : verb !== undefined && (ref.key === '' || ref.key === bare)) ids.add(a.id);
-    }
-  }
-  // "The brakes" where there are shoes and drums of them.
-  if (!ids.size) {
-    const said = nameWords(bare).map(singular);
-    for (const a of acts) if (said.length && said.every(w => nameWords(a.ref.key).map(singular).includes(w))) ids.add(a.id);
-  }
-  return ids.size ? a => ids.has(a.id) : undefined;
-}
-
-const singular = (word: string): string => word.replace(/s$/, '');
 
 /** A copy of the shop in which some more was said. The numbers are above all there are, so that it comes last. */
 function withEntries(shop: Shop, entries: readonly Entry[], now: Now, machineName: string | undefined): Shop {
