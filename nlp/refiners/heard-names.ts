@@ -6,7 +6,7 @@ import type { Sheet, Token } from '../types.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
 import { allowance, mostAllowed } from './allowance.ts';
 import { expectedNames, type Expected } from './expected.ts';
-import { mayBeHeard, type Run, runAt } from './heard-run.ts';
+import { breathAt, mayBeHeard, type Run, runAt } from './heard-run.ts';
 import { apart, soundOf } from './phones.ts';
 
 const NONE: readonly string[] = [];
@@ -37,8 +37,9 @@ export function heardNames(sheet: Sheet): void {
     const right = rightAt(i);
     if (right) { i += right - 1; continue; }
     let best: Hit | undefined;
-    for (let n = Math.min(LONGEST, out.length - i); n >= 1; n--) {
-      if (!mayBeHeard(out.slice(i, i + n), sheet, /^(the|a|an|my|his|her|our)$/.test(out[i - 1]?.low ?? '')) || reachesOver(rightAt, i, n)) continue;
+    const article = /^(the|a|an|my|his|her|our)$/.test(out[i - 1]?.low ?? '');
+    for (let n = breathAt(sheet, i, LONGEST); n >= 1; n--) {
+      if (!mayBeHeard(out.slice(i, i + n), article) || reachesOver(rightAt, i, n)) continue;
       const run = runAt(out, i, n);
       if (run.sound.heavy < LEAST_HEARD) continue;
       for (const e of expected) {
@@ -55,13 +56,17 @@ export function heardNames(sheet: Sheet): void {
 
 /** "cross head pin", "bell crank": the letters of a name of the shop's, cut into words in another way. */
 function joinedName(tokens: readonly Token[], at: number, expected: readonly Expected[]): Hit | undefined {
-  for (let n = Math.min(LONGEST, tokens.length - at); n >= 1; n--) {
-    const words = tokens.slice(at, at + n).map(t => t.low);
-    if (!words.every(w => /^\p{L}/u.test(w))) continue;
-    const name = expected.map(e => e.joined(words.join('').replace(/-/g, ''))).find(x => x !== undefined);
-    if (name && name.words.length !== n) return { words: inForm(name.words, words), n, slack: 1 };
+  const words: string[] = [];
+  let letters = '', longest: Hit | undefined;
+  for (let n = 1; n <= LONGEST; n++) {
+    const low = tokens[at + n - 1]?.low ?? '';
+    if (!/^\p{L}/u.test(low)) break;
+    words.push(low);
+    letters += low.replace(/-/g, '');
+    const name = expected.map(e => e.joined(letters)).find(x => x !== undefined);
+    if (name && name.words.length !== n) longest = { words: inForm(name.words, words), n, slack: 1 };
   }
-  return undefined;
+  return longest;
 }
 
 /** Whether a name that is said as it should be begins inside a run and ends outside it. */
