@@ -22,7 +22,7 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   }
   if (fronted(c.items)) { lead = c.items[1]; i = 2; }
   while (c.items[i] && ['cc', 'adv', 'mark', 'sub', 'prep', 'wh'].includes(c.items[i]!.t) || c.items[i]?.f && (c.items[i]!.f!.dim === 'when' || c.items[i]!.f!.dim === 'span' && c.items[i + 1]?.t === 'verb' && c.items[i + 1]!.form === 'ing')) {
-    if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') { i++; lead = c.items[i]; } else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
+    if (c.items[i]!.t === 'prep') { if (c.items[i + 1]?.t === 'np') { i++; if (c.items[i - 1]!.low !== 'with') lead = c.items[i]; } else if (c.items[i + 1]?.f) i++; else if (c.items[i]!.low !== 'at') break; if (c.items[i + 1]?.t === 'prt' && (c.items[i + 2]?.t === 'pron' || c.items[i + 2]?.np)) i++; }
     i++;
   }
   if (c.items[i]?.t === 'neg' && c.items[i]!.low === 'not' && /^(a|an|one)\b/.test(c.items[i + 1]?.low ?? '') && c.items[i + 1]?.np && predicateAt(c.items, i + 2)) { c.neg = true; i++; } // "not a bolt gets tightened"

@@ -7,6 +7,7 @@ import { possessed } from './finding/had.ts';
 import { headed, sides } from './finding/sides.ts';
 import { stated } from './finding/stated.ts';
 import { doneFor, usable, verdictOnly } from './finding/verdict.ts';
+import { headsFigure } from './lib/gauge-state.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** The condition a part was found in, in the words of the note, with a verdict only where it is plain. */
@@ -15,7 +16,7 @@ export const finding: Meaning = t => {
   if (c.asks || c.sub && /^(if|unless|until|till|before|after|once|that|which|who|whether|so|how|what|where|why|when|than|as)$/.test(c.sub)) return undefined;
   if (c.who === 'it' && /(?:\b(?:too|got|getting|was|is|turned)|'s) (?:too |pretty |very |fierce |bitter |awful )?(?:cold|dark|late|wet|hot|windy|damp|dry|warm|chilly|frosty|miserable|muggy|freezing|raw|close|light) (?:to|out|outside|outdoors|for|in here|out there|today|tonight|this (?:morning|evening|afternoon))\b/.test(lowText(t))) return undefined;
   if (/\bdone for (the (day|night|evening|week|year)|today|tonight|now)\b/.test(lowText(t)) || /^(that|this) ?('s|is) (me|us)\b/.test(lowText(t))) return undefined; // "that's me done for the night"
-  if (underIf(t)) return undefined;
+  if (underIf(t) || headsFigure(t)) return undefined;
   if (/\b(i|we) (said|thought|told you|reckoned|swore) (was|were|is)\b|^(and |but )?not (one|a single one|any|many) of\b/.test(lowText(t))) return undefined; // "the pulley I said was bent"
   if (/ ?('s|is|are|'re) (all |now |both )?going (away |off |back |out |down |up |over )*to (the|a|my|his|her|our|\S+'s)\b/.test(lowText(t))) return undefined; // where it goes is no state
   if (/\blet's\b/.test(lowText(t))) return undefined; // said for the sake of it

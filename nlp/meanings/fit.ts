@@ -136,7 +136,7 @@ const lastNoun = (items: Clause['items']): string => items.find(i => i.np)!.np!.
 
 /** "ring gaps set at sixteen thou on the tops and fourteen on the seconds": one setting, told for each of them. */
 function toldApart(t: Telling, c: Clause): Entry[] | undefined {
-  if (dims(c.items, 'measure').length + dims(c.items, 'number').length < 2 || c.items.some((i, k) => i.np && /^(to|at)$/.test(c.items[k + 1]?.low ?? '') && c.items.slice(0, k).some(x => x.f))) return undefined;
+  if (c.items.some((i, k) => i.np && /^(to|at)$/.test(c.items[k + 1]?.low ?? '') && c.items.slice(0, k).some(x => x.f))) return undefined;
   const got = gauged(t, c, true);
   return got && got.length > 1 && new Set(got.map(g => g.part)).size > 1 ? got.map(({ was, ...g }) => trim({ kind: 'reading', ...g, asWas: was }) as Entry) : undefined;
 }

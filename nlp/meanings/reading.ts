@@ -62,7 +62,7 @@ function restates(t: Telling, now: Entry): boolean {
 }
 
 /** Pounds that are neither money nor a load to be lifted: a weight read off the scales, or a pressure. */
-const HEAVY = /\b(weigh(s|ed|ing)?|on the scales?|pressure|compression|gauge|relief|(cracks?|blows?|lifts?|pops?)( off| open)? at)\b/;
+const HEAVY = /\b(weigh(s|ed|ing)?|on the scales?|pressure|compression|gauge|relief|(cracks?|blows?|lifts?|pops?)( off| open)? at|(blew|blown|pumped|aired|inflated) .*up to)\b/;
 
 /** Measures in a clause, each with what it measures and on what. */
 function measures(t: Telling, c: Clause): Entry[] {

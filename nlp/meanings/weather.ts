@@ -32,8 +32,8 @@ export const weather: Meaning = t => {
   const days = t.sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague);
   const today = t.sheet.ctx.at.slice(0, 10);
   const named = longest(days).filter(f => (f.value.to ?? f.value.from ?? '9') >= today);
-  if (!named.length && !/\b(all (day|week|weekend)|soon|coming|on the way|forecast|they|radio|tonight|later)\b/.test(text)) return undefined;
-  if (!named.length) return SAYS.test(text) && /\b(forecast|coming|on the way|they|radio)\b/.test(text) ? [{ kind: 'weather', sky } as Entry] : undefined;
+  if (!named.length && !/\b(all (day|week|weekend)|soon|coming|on the way|forecast|they|radio|tv|telly|tonight|later)\b/.test(text)) return undefined;
+  if (!named.length) return SAYS.test(text) && /\b(forecast|coming|on the way|they|radio|tv|telly|paper|app|met office|news)\b/.test(text) ? [{ kind: 'weather', sky } as Entry] : undefined;
   const upTo = named.length === 1 && /\b(through|thru|till|until|up to|up till)( to)?( the)? [a-z]+$|\b(through|thru|till|until) (to )?(mon|tues|wednes|thurs|fri|satur|sun)/.test(text) && !named[0]!.value.to?.localeCompare(named[0]!.value.from ?? '') ? sinceWhen(t) : undefined;
   const from = upTo ?? named[0]!.value.from, to = named.at(-1)!.value.to ?? (openEnded(t, named.at(-1)!) ? undefined : named.at(-1)!.value.from);
   return [trim({ kind: 'weather', sky, from, to: stays(t) ?? to }) as Entry];

@@ -88,6 +88,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
   if (!isClass(base!, 'work') && !/ed$/.test(c.verb!.low)) return false;
   if (isClass(base!, 'fail') && CONDITION.has(c.verb!.low) && (c.carriedSubj && !c.who && c.subj.some(s => !partLike(t.sheet, s.name)) || !c.obj.length && !c.passive && !/^(i|we|he|they|she)$/.test(c.who ?? ''))) return false; // "wind caught the door and bent the hinge", "turns out bent"
   if (isClass(base!, 'fail') && !c.passive && !c.who && c.subj.some(s => !s.carried && partLike(t.sheet, s.name)) && new RegExp(`\\b${c.verb!.low} (off |out |up |through )?(its|their|her) `).test(lowText(t))) return false; // "the ram blew its packing"
+  if (/^(blow|pump|air)$/.test(base!) && c.prt.includes('up') && c.items.some(i => i.f?.dim === 'measure' || i.f?.dim === 'number')) return false; // blown up to so many pounds
   if (base === 'blow' && form === 'past' && c.who === 'she') return false;
   if (base === 'rub' && /\b(through|thin|away)\b/.test(lowText(t))) return false;
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;

@@ -147,6 +147,7 @@ function finiteAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<
   if (/^(i|we)$/.test(tokens[on]?.low ?? '') && verbForms(tokens[on + 1]?.low ?? '').some(f => f.form === 'past')) return true; // "pin boss on the bucket i welded"
   const low = tokens[i]?.low ?? '';
   if (i > from && i < tokens.length && tellsFigure(tokens, i, solid)) return true;
+  if (/^(all|both|each)$/.test(low) && verbForms(tokens[i + 1]?.low ?? '').some(f => f.form === 'past')) return true; // "rod journals all came in at…"
   return AUX_BE.has(low) || AUX_HAVE.has(low) || MODAL.has(low) || low === "'s" || CONDITION.has(low) || /^(off|on|out|in|came|got|wants?|needs?)$/.test(low)
     || verbForms(low).some(f => f.form !== 'base') && !PREP.has(low) || /^\d/.test(low) && NAMED.test(tokens[i - 1]?.low ?? '') || isNumberWord(low) && NAMED.test(tokens[i - 1]?.low ?? '');
 }

@@ -16,7 +16,7 @@ export const BY_VERB: readonly (readonly [said: RegExp, unit: RegExp, what: stri
   [/\bundersize\b|\bunder size\b|\b(under|down)\b[ .]*$/, LENGTH, 'undersize'], [/\boversize\b|\bover size\b|\bover\b[ .]*$/, LENGTH, 'oversize'], [/\bbow(s|ed)?\b/, LENGTH, 'bow'], [/\bstretch(ed|es)?\b/, LENGTH, 'stretch'], [/\bworn\b|\bwear\b/, LENGTH, 'wear'],
   [/\bacross( the)? flats\b/, /^(in|mm|)$/, 'across the flats'], [/\b(tick|turn)(s|ed|ing)? over at\b|\bidl(es|ed|ing)( down)?\b|\bidle at\b/, /^(rpm|)$/, 'idle speed'], [/\b(top|max|rev|run|govern)(s|ped|ning|ing|ned|med)?( \w+)? out at\b|\bflat out\b|\bgoverned at\b/, /^rpm$/, 'top speed'],
   [/\b(charg(es?|ed|ing)|puts?|putting|kicks?|kicking|knocks?|knocking)( out)?( at)?\b/, /^V$/, 'voltage'], [/\bcharg(es?|ed|ing)( out)? at\b|\b(push|put|pump)(es|s|ing) \S+ into\b/, /^$/, 'charge'],
-  [/\bon the gauge\b|\b(pump|blow|pull|build)(s|ed|ing)? up to\b|\b(pull|pump|blew|blow|made|makes?)(s|ed|ing)?\b.*\bon (number|no|cylinder|pot|one|two|three|four|the (first|second|third|fourth|front|rear|back|left|right))\b/, PRESSURE, 'pressure'],
+  [/\bon the gauge\b|\b(blew|blow|blown|pump|pumped|air|aired|inflate|inflated)\b.*\bup to\b|\b(pump|blow|pull|build)(s|ed|ing)? up to\b|\b(pull|pump|blew|blow|made|makes?)(s|ed|ing)?\b.*\bon (number|no|cylinder|pot|one|two|three|four|the (first|second|third|fourth|front|rear|back|left|right))\b/, PRESSURE, 'pressure'],
   [/\b(good|safe|protect\w*|tests?|tested|ok|okay|reads?) (down )?to (minus|-)/, /^(°.?|)$/, 'freezing point'],
 ];
 

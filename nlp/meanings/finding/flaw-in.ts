@@ -4,7 +4,8 @@ import type { Item } from '../../clauses/items.ts';
 import { isMachine, isStuff, partLike, said, thingAt } from '../../clauses/things.ts';
 import { FAULT } from '../../words/faults.ts';
 import { singular } from '../../words/nouns.ts';
-import { COUNTED, NAMED } from '../../words/quantities.ts';
+import { COUNTED } from '../../words/quantities.ts';
+import { headsFigure } from '../lib/gauge-state.ts';
 import { namesPart } from '../lib/named.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { lowText, type Meaning, type Telling } from '../telling.ts';
@@ -23,8 +24,7 @@ export const flawIn: Meaning = t => {
   const c = t.clause, items = c.items.filter(i => i.t !== 'mark' || i.low === ',');
   if (belongsThere(t)) return undefined;
   if (dims(items, 'measure').length || dims(items, 'money').length || items.some(i => i.np?.count !== undefined && COUNTED.has(singular(i.np.said.split(' ').at(-1)!)))) return undefined; // "22 teeth on the sprocket"
-  const next = t.clauses[t.at + 1];
-  if (c.pred === 'none' && NAMED.test(items.find(i => i.np)?.np?.said ?? '') && next && dims(next.items, 'measure').length && !next.items.some(i => i.np)) return undefined; // "Runout on the shaft. I get seven thou."
+  if (headsFigure(t)) return undefined;
   if (SOUND.test(lowText(t))) return sound(t, items);
   if (c.asks || c.sub || !/^(deed|maybe)$/.test(c.reality)) return undefined;
   const has = HAS.exec(lowText(t)) && (c.subj.every(s => s.machine || s.carried)) ? items.findIndex(i => i.low === 'got' || i.t === 'have') : -1;

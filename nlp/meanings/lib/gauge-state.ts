@@ -1,5 +1,5 @@
 import { isKnownPart } from '../../dimensions/part/known.ts';
-import type { Clause } from '../../clauses/clause.ts';
+import { dims, type Clause } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
 import { partLike } from '../../clauses/things.ts';
 import { singular } from '../../words/nouns.ts';
@@ -34,6 +34,12 @@ function spokenBefore(t: Telling): Clause | undefined {
 }
 /** What is said where a figure is taken back. */
 export const TAKES_BACK = /^[ ,]*(?:(?:no|nope|sorry|wait|hang on|hold on|i?'?ll? ?tell a lie|i tell a lie|tell a lie|correction|scratch that|strike that|my mistake|let me (?:see|look|check)|what am i saying|hang about|beg pardon|oops|whoops|actually|wrong|read it wrong|i read (?:it|that) wrong)[ ,]*)+$/;
+
+/** "Runout on the shaft." with "I get seven thou." after it: a headline, and no state of the shaft. */
+export function headsFigure(t: Telling): boolean {
+  const c = t.clause, next = t.clauses[t.at + 1];
+  return c.pred === 'none' && NAMED.test(c.items.find(i => i.np)?.np?.said ?? '') && next !== undefined && dims(next.items, 'measure').length > 0 && !next.items.some(i => i.np);
+}
 
 /** "Valve guide clearance, I make it five thou…", "Runout on the shaft. I get seven thou.": a quantity named on its own just before the figure. */
 function headline(t: Telling, before: Clause, c: Clause): State | undefined {

@@ -28,7 +28,7 @@ export function gauged(t: Telling, c: Clause, brought = false): Gauged[] | undef
   const state = opening(t, c);
   state.of = state.part;
   const first = c.subj[0];
-  const fronted = first && !(state.headed && first.np?.stands) && first.from >= figures[0]!.lead[0] && first.to <= figures[0]!.from && (first.np?.stands || isKnownPart(t.sheet.ctx.parts, first.name)) && partLike(t.sheet, first.name) ? first.name : undefined;
+  const fronted = first && !((state.headed || state.what !== undefined && state.part !== undefined) && first.np?.stands) && first.from >= figures[0]!.lead[0] && first.to <= figures[0]!.from && (first.np?.stands || isKnownPart(t.sheet.ctx.parts, first.name)) && partLike(t.sheet, first.name) ? first.name : undefined;
   inFull(figures, `${lowText(t)} ${state.what ?? ''}`);
   inThousandths(figures, state);
   const units = unitsOf(figures, state);
@@ -38,7 +38,7 @@ export function gauged(t: Telling, c: Clause, brought = false): Gauged[] | undef
   figures.forEach((f, n) => {
     const lead = labelOf(t.sheet, ...f.lead), tail = labelOf(t.sheet, ...f.tail, true);
     if (f.bare && !f.unit && state.unit === 'count') return;
-    if (lead.book || tail.book && f.tail[1] - f.tail[0] > 0 && n === figures.length - 1 && figures.length > 1) { book = true; return; }
+    if (lead.book || tail.book && f.tail[1] - f.tail[0] > 0 && n === figures.length - 1 && figures.length > 1) { book = true; if (n === 0) state.of = state.part = partOf(t, lead, tail, state); return; }
     const own = lead.what ?? tail.what;
     const part = n === 0 && fronted && !NAMED.test(fronted) ? fronted : partOf(t, lead, tail, state);
     const unit = f.unit ?? units[n];
@@ -48,10 +48,10 @@ export function gauged(t: Telling, c: Clause, brought = false): Gauged[] | undef
     const counted = countedIn(t, f) ?? (f.bare && Number.isInteger(f.value) && n > 0 ? state.counted : undefined);
     if (part && counted) { state.counted = counted; state.part = part; out.push({ part, what: counted, value: f.value, unit: 'count' }); return; }
     if (part && turns) { out.push({ part, what: t.sheet.tokens[f.to]!.low, value: f.value, unit: 'count' }); return; }
-    if (!part || !what || /^(reading|measurement)$/.test(what) || !namesPart(t.sheet, part) && COMMON.has(singular(part.split(' ').at(-1)!)) || f.bare && !mayBeBare(f, what, own !== undefined || verbal !== undefined || state.headed === true, unit, n > 0 || state.unit !== undefined)) return;
+    if (!part || !what || /^(reading|measurement)$/.test(what) || !namesPart(t.sheet, part) && COMMON.has(singular(part.split(' ').at(-1)!)) || f.bare && !mayBeBare(f, what, own !== undefined || verbal !== undefined || state.headed === true, unit, n > 0 || state.unit !== undefined || state.what !== undefined)) return;
     const where = tail.where ?? lead.where ?? (lead.which && !whichIsPart(t, state.part, lead.which) ? `at the ${lead.which}` : undefined);
     const was = /^(from)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '') && (figures[n + 1] !== undefined || /\b(up|down) from$/.test(t.sheet.tokens.slice(f.from - 2, f.from).map(x => x.low).join(' '))); // "from nineteen thou to six"
-    out.push({ ...(was ? { was } : {}), part, what: where && where !== what ? `${what} ${where}` : what, value: f.value, ...(unit ? { unit } : f.bare && f.places >= 3 && f.value < 60 && INCHES.test(what) || f.bare && !Number.isInteger(f.value) && f.places === 0 && INCHES.test(what) ? { unit: 'in' } : {}) });
+    out.push({ ...(was ? { was } : {}), part, what: where && where !== what && !(what === 'charge' && where === 'charging') ? `${what} ${where}` : what, value: f.value, ...(unit ? { unit } : f.bare && f.places >= 3 && f.value < 60 && INCHES.test(what) || f.bare && !Number.isInteger(f.value) && f.places === 0 && INCHES.test(what) ? { unit: 'in' } : {}) });
     state.part = part; state.what = what; state.unit = unit ?? state.unit;
   });
   return out.length || figures.length > 1 || book ? out : undefined;
@@ -100,7 +100,7 @@ function partOf(t: Telling, lead: Label, tail: Label, state: State): string | un
   return state.part && !isMachine(t.sheet, state.part) ? state.part : /^(oil pressure|idle speed|top speed)$/.test(lead.what ?? tail.what ?? '') ? 'engine' : undefined;
 }
 
-const PAIRED = /^((left|right|near|off|nearside|offside|front|rear|top|bottom|inner|outer|inlet|exhaust|intake|cylinder) \S+|lefts|rights|fronts|rears|inners|outers|uppers|lowers|inlets|exhausts|intakes|top|bottom|left|right|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|inner|outer|other|lh|rh|nearside|offside|near side|off side|upper|lower)$/;
+const PAIRED = /^((left|right|near|off|nearside|offside|front|rear|top|bottom|inner|outer|inlet|exhaust|intake|cylinder) \S+|lefts|rights|fronts|rears|inners|outers|uppers|lowers|inlets|exhausts|intakes|tops|bottoms|seconds|thirds|middles|top|bottom|left|right|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|inner|outer|other|lh|rh|nearside|offside|near side|off side|upper|lower)$/;
 /** "left 3, right 2" tells parts apart; "front 3, rear 7" of one thing tells where on it. */
 const whichIsPart = (t: Telling, part: string | undefined, which: string): boolean => {
   if (!part) return false;

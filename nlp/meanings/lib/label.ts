@@ -27,7 +27,7 @@ export const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indic
 const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
 const STATE = /^(hot|cold|cranking|warm|idling|charging|loaded|wet|dry|running|resting|wide|narrow)$/;
 const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|top dead centre|top dead center|bottom dead centre|bottom dead center|far end|near end|big end|small end|drive end|other end|free end|lip|step|face|neck)$/;
-const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|rest|others|remaining|lh|rh|lefts|rights|fronts|rears|backs|inners|outers|uppers|lowers|inlets|exhausts|intakes|primaries)$/;
+const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|rest|others|remaining|lh|rh|lefts|rights|fronts|rears|backs|inners|outers|uppers|lowers|inlets|exhausts|intakes|primaries|tops|bottoms|seconds|thirds|middles)$/;
 
 /** "left front", "offside rear", "bottom two", "inlet 1": which ones of several. */
 const FELLOW = /^(?:(?:left|right|near|off|nearside|offside|inner|outer|front|rear|back|upper|lower|top|bottom) (?:front|rear|back|hand|inner|outer|left|right|two|three|four|pair)|(?:inlet|exhaust|intake|cylinder) (?:\d|one|two|three|four|five|six))$/;
@@ -39,12 +39,15 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
   const low = (k: number): string => tokens[k]?.low ?? '';
   for (let k = from; k < to; k++) {
     if (BOOK.test(low(k)) && !(low(k) === 'new' && tags[k + 1] === 'noun')) out.book = true;
+    if (low(k) === 'left' && tags[k] === 'verb' || low(k) === 'bit' && low(k - 1) === 'a') continue;
+    if (low(k) === 'off' && low(k + 1) === 'side') { out.which ??= 'offside'; k++; continue; }
     if (/^(near|nearly|close)$/.test(low(k)) && /^(enough|as|on|to)$/.test(low(k + 1))) { k++; continue; }
     if (tail && k === from && low(k) === 'left' && /^(at|on|in|of|before|to|,|\.|)$/.test(low(k + 1))) continue; // what is left of it
     const cylinder = numberedAt(sheet, k, to);
     if (cylinder) { out.part = cylinder.name; k = cylinder.to - 1; continue; }
     const running = low(k) === 'with' ? sheet.tokens.slice(k, Math.min(k + 5, to)).findIndex(x => /^(on|off|running)$/.test(x.low)) : -1;
     if (running > 1) { out.where ??= words(sheet, k, k + running + 1); k += running; continue; }
+    if (!tail && low(k) === 'with' && tags[k + 1] === 'det') { while (k + 1 < to && /^(det|adj|noun)$/.test(tags[k + 1]!)) k++; continue; } // "with the new gasket it stands…"
     const pair = tail ? undefined : betweenTwo(sheet, k, to);
     if (pair) { out.part ??= pair.name; k = pair.to - 1; continue; }
     const q = quantityAt(sheet, k, to);
@@ -66,6 +69,7 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (!['noun', 'adj', 'num'].includes(tags[k]!) && !(SIDES.has(low(k)) || WHICH.test(low(k)))) continue;
     let end = k;
     while (end < to && (['noun', 'adj', 'num', 'poss'].includes(tags[end]!) || WHICH.test(low(end)) || SIDES.has(low(end))) && !quantityAt(sheet, end, to)) end++;
+    if (end > k + 1 && /^(limits?|specs?|max|min|nominal)$/.test(low(end - 1))) out.book = true; // "wear limit"
     const quantity = end < to && quantityAt(sheet, end, to);
     if (end > k && !quantity) { const n = named(sheet, [k, end]); if (!out.part && !out.which && !out.where || /^(of|on|in|for)$/.test(low(k - 1)) || tags[k - 1] === 'det' && /^(of|on|in|for)$/.test(low(k - 2))) Object.assign(out, n); }
     k = Math.max(k, end - 1);

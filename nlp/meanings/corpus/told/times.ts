@@ -9,6 +9,8 @@ export const WEATHERS: ToldCorpus = {
     ...told([{ kind: 'weather', sky: 'hot', from: '2026-03-20', to: '2026-03-22' }], ['Hot from Friday to Sunday.', 'Forty-two on Friday. Hot right through to Sunday.', 'hot fri thru sun', "It'll be hot Friday through Sunday."]),
     ...told([{ kind: 'weather', sky: 'wind', from: '2026-03-24', to: '2026-03-24' }], ['Windy Tuesday.', 'Gales on Tuesday.', "They're giving wind for Tuesday.", 'blowing a gale tuesday they say', 'Strong winds Tuesday.', 'Gale warning for Tuesday.', "We're in for a blow Tuesday.", 'Blow coming Tuesday.', 'a big blow due tuesday they say']),
     ...told([{ kind: 'weather', sky: 'snow', from: '2026-03-20', to: '2026-03-20' }], ['Snow tomorrow.', 'snow tomorrow they say', 'They want snow for tomorrow.', 'six inches of snow tomorrow, they say', "It's to snow tomorrow.", 'snow due tomorrow']),
+    ...told([{ kind: 'weather', sky: 'rain', from: '2026-03-21', to: '2026-03-21' }, { kind: 'weather', sky: 'dry', from: '2026-03-22', to: '2026-03-22' }], ["They're giving rain Saturday, clearing up for Sunday."]),
+    ...told([{ kind: 'weather', sky: 'hot', from: '2026-03-20', to: '2026-03-20' }], ['Forecast is for thirty-eight degrees Friday.']),
   ],
   never: ['Too wet to work outside today.', 'The rain kept me in.', 'They got the forecast wrong again.', 'It snowed last night.', 'The hood got rained on.', 'Nice day for it.', 'It rained all day yesterday.', 'The bearing is dry.', "It's raining.", 'If it rains Saturday I will sand.', 'Is it going to rain Saturday?', 'ran dry on Tuesday', "The paint's dry.", 'fine thread bolts', 'shot of snow white paint', 'wind the spring Tuesday', 'The bearing ran hot.', 'Hope it stays dry Saturday.', 'Could do with a dry day Saturday.', 'I froze my fingers', 'it was hot Tuesday', 'I hope for no rain Saturday', 'wind the coil on Saturday'],
 };
@@ -21,6 +23,7 @@ export const WAITS: ToldCorpus = {
     ...told([{ kind: 'work', part: 'tank', action: 'seal' }, { kind: 'wait', part: 'tank', after: 24, unit: 'hours' }], ['Sealed the tank, it needs 24 hours to cure.', 'tank sealed, 24 hrs to cure', 'Sealed the tank, can says twenty-four hours.']),
     ...told([{ kind: 'work', part: 'tongue', action: 'paint' }, { kind: 'wait', part: 'tongue', until: '2026-03-26' }], ['Painted the tongue. Nobody touches it till Thursday.', 'Painted the tongue and nobody lays a finger on it till Thursday.', "painted the tongue and nobody's touching it till thursday", 'Painted the tongue. Nobody so much as breathes on it till Thursday.']),
     ...told([{ kind: 'wait', part: 'column', after: 2, unit: 'days' }], ['Nobody breathes on the column for two days.', 'No one touches the column for two days.']),
+    ...told([{ kind: 'wait', part: 'liner', after: 2, unit: 'days' }], ['Give the liner two days to go off before we fill the sump.']),
   ],
   never: ['Nobody touched it.', 'Nobody touches this machine but me.', 'Waited two days for the gasket.', "Don't wait till Saturday.", 'It dried in two days.', 'I waited an hour.', 'Leave the key in the drawer.', 'Left it soaking overnight.', 'If I leave it two days it will rust.', 'let it run two hours', 'the fellow in the next county 575 but you wait until August', 'the pump sat for two years', "can't start until Saturday", 'left it running two hours', 'It needs two hours more work.', 'He left on Saturday.', 'let the engine idle ten minutes'],
 };
@@ -42,6 +45,12 @@ export const RECHECKS: ToldCorpus = {
     ...told([{ kind: 'recheck', part: 'hoist brake', do: 'check', after: 25, unit: 'hours' }], ['The hoist brake is to be checked again after 25 operating hours.', 'Hoist brake to be checked again after 25 hours.', 'hoist brake again after 25 hours', 'Check the hoist brake once it has done 25 hours.']),
     ...told([{ kind: 'recheck', part: 'gearbox oil', do: 'check', after: 1, unit: 'months' }, { kind: 'recheck', part: 'belt', do: 'check', after: 5, unit: 'hours' }], ['Check the gearbox oil next month and the belt after 5 hours.', 'check the gearbox oil in a month and the belt after five hours']),
     ...told([{ kind: 'recheck', part: 'spindle', do: 'inspect', due: '2026-05-01' }], ['I propose to inspect the spindle on the first of May.', 'The spindle is to be inspected on the first of May.']),
+    ...told([{ kind: 'recheck', part: 'wheel studs', do: 'retorque', after: 100, unit: 'miles' }], ['Wheel studs due a retorque at 100 miles.', 'The wheel studs need another retorque after 100 miles.']),
+    ...told([{ kind: 'recheck', part: 'head studs', do: 'check', after: 5, unit: 'hours' }], ['come back to the head studs once shes had five hours on her', 'Go round the head studs again after five hours.', 'After the first five hours go round the head studs again.']),
+    ...told([{ kind: 'recheck', part: 'kingpins', do: 'grease', after: 10, unit: 'hours' }], ['Every ten hours grease the kingpins.', 'Grease the kingpins every ten hours.']),
+    ...told([{ kind: 'recheck', part: 'drawbar bolts', do: 'check', after: 3, unit: 'weeks' }], ["We'll revisit the drawbar bolts in three weeks' time.", "Don't let me forget to recheck the drawbar bolts in three weeks."]),
+    ...told([{ kind: 'recheck', part: 'oil', do: 'change', after: 10, unit: 'hours' }], ['run it ten hours then change the oil']),
+    ...told([{ kind: 'recheck', part: 'chain', do: 'look', after: 1, unit: 'days' }], ["The chain needs another look after the first day's work."]),
   ],
   never: ['Checked the belt after ten hours.', "Don't check it again.", 'The belt slipped after ten hours.', 'I checked it two weeks ago.', 'Check the belt.', 'if it leaks check it again Friday', 'They check it every year.', 'did the head bolts ten hours ago', 'will clean the hub Friday', 'greased it after two hours', 'Check on the cows at six.', 'Remind me what came off first.', 'He reminded me on Friday to grease the hub.'],
 };
