@@ -19,6 +19,7 @@ export const fit: Meaning = t => {
   const c = t.clause;
   if (STAYS.test(lowText(t)) && c.neg && t.told.at(-1)?.entry.kind === 'fit' && !c.subj.some(s => !s.carried)) return [];
   if (/\bonly (one|two|three|four|five|six|half|\d+) of\b/.test(lowText(t)) && c.pred !== 'verb') return []; // so many of them is not all of them
+  if (/^(come|fall|break)$/.test(c.verb?.base ?? '') && /\b(off|away|out|apart) in (my|your|the|his) (hands?|fingers?)\b/.test(lowText(t))) return undefined; // so rotten that nobody took it off
   if (c.verb?.base === 'come' && /\b(twice|\w+ times|every time|time and again)\b/.test(lowText(t))) return undefined; // shed again and again
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(before|after|until|till|if|unless|when|while|as)$/.test(c.sub) && !(c.sub === 'while' && /^(i|we)$/.test(c.who ?? '') && c.verb?.form === 'past')) return undefined;
   if (dims(c.items, 'measure').some(m => m.value.unit === 'turns') && /^(take|need|come|count|back|go|wind|unscrew|want|make)$/.test(c.verb?.base ?? '')) return undefined; // "took 22 turns to back off"

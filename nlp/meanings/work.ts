@@ -2,6 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
 import { isMachine, isStuff, partLike } from '../clauses/things.ts';
 import { COMMON } from '../words/common.ts';
+import { BODGER } from '../clauses/reality.ts';
 import { COATS } from '../words/coats.ts';
 import { singular } from '../words/nouns.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
@@ -23,6 +24,8 @@ export const work: Meaning = t => {
   if (c.pred === 'have' && !c.neg && !c.asks && c.reality === 'deed') return coated(t) ?? gotOne(t);
   if (c.neg || c.asks || c.reality !== 'deed' || c.pred !== 'verb' || c.sub && /^(before|if|unless|until|till|when|that|which|as|like|how|what|where)$/.test(c.sub)) return undefined;
   if (/^(wire|tie|tape|clip|strap|bundle|band|zip-tie)$/.test(c.verb!.base!) && /\btogether\b/.test(lowText(t))) return undefined;
+  if (/\b(hardly|barely|scarcely)\b/.test(lowText(t))) return undefined;
+  if (c.passive && (/\b(welded|bonded|stuck|cemented|fused|glued|locked)( \w+)? (with|by) (rust|age|corrosion|dirt|paint|varnish|carbon|muck)\b/.test(lowText(t)) || BODGER.test(/\bby (.*)$/.exec(lowText(t))?.[1] ?? ''))) return undefined; // not by him
   if (c.passive && c.items.some(i => i.t === 'be') && SOILED.test(lowText(t)) && !/^(drain|clean)/.test(c.verb!.base!)) return undefined; // soaked with oil, not by him
   if (/^(varnish|gum|sludge|silt)$/.test(c.verb!.base!) && c.prt.includes('up')) return undefined; // gummed, not coated
   if (c.items.slice(0, c.vi).some((i, k) => i.t === 'to' && /^(get|have)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? ''))) return undefined; // "to get it tested": why, not what

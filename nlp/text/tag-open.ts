@@ -20,7 +20,7 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   if (prev === 'num' && /^(hours?|hrs|miles|days?|weeks?|months?|fortnight)$/.test(tokens[i - 1]!.low) && forms.some(f => f.form === 'base') && (ARTICLE.has(tokens[i + 1]?.low ?? '') || /^(it|them|all|those|my|round|over|her|that)$/.test(tokens[i + 1]?.low ?? ''))) return 'verb'; // "every ten hours grease the kingpins"
   if (/^(pressure|leak|crack|flow|bench|spark|load|dye|water|road|field)$/.test(low) && tokens[i + 1]?.low === 'tested' && (prev === 'pron' || prev === undefined || prev === 'cc')) return 'adv'; // "I pressure tested it"
   if (HOW.test(low) && TREATED.test(tokens[i + 1]?.low ?? '') && prev !== 'det' && prev !== 'poss') return 'adv';
-  if (SPOILT.test(low) && (prev === undefined || /^(mark|cc|intj|adv|prep)$/.test(prev)) && nominal(tokens, i + 1, solid) && standsAlone(tokens, i + 1, solid)) return 'adj'; // "broken spring in the seat"
+  if (SPOILT.test(low) && !PREP.has(tokens[i + 1]?.low ?? '') && (prev === undefined || /^(mark|cc|intj|adv|prep)$/.test(prev)) && nominal(tokens, i + 1, solid) && standsAlone(tokens, i + 1, solid)) return 'adj'; // "broken spring in the seat"
   if (/^(fourth|fifth|sixth|seventh|eighth|ninth|tenth|remaining)$/.test(low) && prev === 'det') return 'adj';
   if (low === 'fit' && tokens[i + 1]?.low === 'for' && (prev === 'cc' || prev === 'be' || prev === 'adv' || prev === 'mark')) return 'adj';
   if (low === 'rest' && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'det') && (/^(ok|okay|is|are|was|were|all|look|looks|seem|seems|of)$/.test(tokens[i + 1]?.low ?? '') || CONDITION.has(tokens[i + 1]?.low ?? ''))) return 'noun'; // "…, rest ok"
@@ -171,7 +171,7 @@ const SPOILT = /^(cracked|broken|worn|torn|bent|snapped|sheared|seized|rusted|pe
 /** Whether the noun run from here ends what is said, or only its place follows. */
 function standsAlone(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
   let i = from;
-  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  while (i < tokens.length && !PREP.has(tokens[i]!.low) && (nominal(tokens, i, solid) || solid.has(i))) i++;
   return i >= tokens.length || /^([.,;:!?]|in|on|at|under|behind|inside)$/.test(tokens[i]!.low);
 }
 

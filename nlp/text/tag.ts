@@ -73,6 +73,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'half' && (prev === 'adj' || prev === 'noun') && SIDES.has(lowAt(tokens, i - 1))) return 'noun';
   if (low === 'soaked' && prev === 'be' && /^(with|through)$/.test(next)) return 'adj';
   if (low === 'not' || low === 'never' || low === "n't") return 'neg';
+  if (low === 'them' && nominal(tokens, i + 1, solid) && prev === undefined && !verbForms(next).length) return 'det'; // "them brushes"
   if (low === 'to') return 'to';
   if (/^\.?\d/.test(low) || /^m\d/.test(low)) return 'num';
   if (low === 'one' && lowAt(tokens, i - 1) === 'the' && prev === 'det' && nounClasses(next).has('fastener')) return 'num'; // "hung on the one bolt"

@@ -51,7 +51,7 @@ export function fault(t: Telling): Entry[] | undefined {
   if (belongsThere(t)) return undefined;
   const k = c.items.findIndex(i => i.np && FAULT.test(i.np.said.split(' ').at(-1)!));
   if (k < 0 || !(there || c.pred === 'none' && c.items.slice(0, k).every(i => i.t !== 'np')) || dims(c.items, 'measure').length) return undefined;
-  const prep = c.items.findIndex((i, n) => n > k && (i.t === 'prep' || i.t === 'prt') && c.items[n + 1]?.np && !c.items.slice(k + 1, n).some(x => x.f));
+  const prep = c.items.findIndex((i, n) => n > k && (i.t === 'prep' || i.t === 'prt') && c.items[n + 1]?.np && !c.items.slice(k + 1, n).some(x => x.f) && !(i.low === 'from' && !there && /^(split|crack|cracks|tear|torn|wear|score|scoring)$/i.test(c.items[k]!.np!.said.split(' ').at(-1)!)));
   const of = prep >= 0 ? c.items[prep + 1]!.np! : undefined;
   if (!of && !there) return undefined;
   const part = of ? of.stands ? t.memory.topic()?.name : of.name : t.memory.topic()?.name;

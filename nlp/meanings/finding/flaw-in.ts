@@ -27,7 +27,7 @@ export const flawIn: Meaning = t => {
   if (headsFigure(t)) return undefined;
   if (SOUND.test(lowText(t))) return sound(t, items);
   if (c.asks || c.sub || !/^(deed|maybe)$/.test(c.reality)) return undefined;
-  const has = HAS.exec(lowText(t)) && (c.subj.every(s => s.machine || s.carried)) ? items.findIndex(i => i.low === 'got' || i.t === 'have') : -1;
+  const has = HAS.exec(lowText(t)) && (c.subj.every(s => s.machine || s.carried)) ? items.findIndex((i, n) => i.low === 'got' || i.t === 'have' || i.low === 'with' && items[n - 1]?.base === 'live') : -1;
   const there = has >= 0 ? -1 : items.findIndex(i => i.low === 'there'), from = has >= 0 ? has + 1 + Number(items[has + 1]?.low === 'got') : there >= 0 && items[there + 1]?.t === 'be' ? there + 2 : 0;
   if (there < 0 && has < 0 && c.pred !== 'none' && !(c.verb && flawed(c.verb)) || there > 1 || c.who && there < 0 && has < 0 && !/^(nothing|not)$/.test(c.who)) return undefined;
   const at = items.findIndex((i, k) => k > from && WHERE.test(i.low) && items[k + 1]?.np && !(i.low === 'from' && !/\b(leak|weep|drip|seep|noise|knock|smell|smoke|rattle|hiss|squeal|whine|tap|rumble|water|oil|leakage|sound)\w*\b/.test(lowText(t))));

@@ -1,6 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../../clauses/clause.ts';
 import { isMachine, partLike, said } from '../../clauses/things.ts';
+import { ARTEFACTS } from '../../words/artefacts.ts';
 import { FAULT } from '../../words/faults.ts';
 import { EVERYDAY_PARTS } from '../../words/everyday-parts.ts';
 import { PERSONS } from '../../words/persons.ts';
@@ -13,7 +14,7 @@ import type { Verdict } from '../lib/verdict.ts';
 import { lowText, type Telling } from '../telling.ts';
 
 export const make = (part: string, condition: string, verdict?: Verdict): Entry => trim({ kind: 'finding', part, condition, verdict }) as Entry;
-export const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && (namesPart(t.sheet, p.name) || ruined(t)) && !(p.carried && FAULT.test(p.name)) && !othersOwn(t, p) && !/^(van|car|truck|ute|pickup|lorry|bus|bike|taxi|tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
+export const partsOf = (t: Telling, things: readonly Thing[]): Thing[] => things.filter(p => p.name && !(p.machine && !p.carried) && !isMachine(t.sheet, p.name) && partLike(t.sheet, p.name) && (namesPart(t.sheet, p.name) || ruined(t) || spokenOfShop(t, p)) && !(p.carried && FAULT.test(p.name)) && !othersOwn(t, p) && !/^(van|car|truck|ute|pickup|lorry|bus|bike|taxi|tin|can|bottle|jar|bucket|jug|kettle|paint tin)$/.test(p.name));
 
 /** "Jim's engine", "my neighbour's mower": a person's, not the shop's. What a machine or a part owns is named without an article only where it has a name of its own. */
 export function othersOwn(t: Telling, p: Thing): boolean {
@@ -23,6 +24,9 @@ export function othersOwn(t: Telling, p: Thing): boolean {
   const lone = p.np !== undefined && t.sheet.tokens[p.np.from]?.low === owner && !owner.includes(' ');
   return lone && !nounClasses(owner).size && !(t.sheet.ctx.machines ?? []).some(m => m.toLowerCase().split(' ').includes(owner));
 }
+
+/** "had the chuck apart, scroll full of swarf": after what was just told of a part, a made thing that the trade's lists don't hold is a piece of it. */
+const spokenOfShop = (t: Telling, p: Thing): boolean => !p.carried && t.told.at(-1)?.clause === t.clauses[t.at - 1] && /^(fit|work|finding)$/.test(t.told.at(-1)?.entry.kind ?? '') && ARTEFACTS.has(singular(p.name.split(' ').at(-1)!)) && !COMMON.has(singular(p.name.split(' ').at(-1)!));
 
 /** "the gubbins is cracked": a name nobody knows counts only with a state that none but a part can be in. */
 const ruined = (t: Telling): boolean => {
@@ -45,6 +49,7 @@ export function counted(t: Telling, c: Clause): string {
   const thing = c.subj[0];
   const np = thing?.np;
   if (c.counted) return `${c.counted} `;
+  if (c.who === 'one' && c.rest[0]?.t === 'adj' && c.subj.every(s => s.carried)) return 'one '; // "one good, one bent, one missing"
   if (/^(rest|others)$/.test(c.subj[0]?.np?.said ?? '')) return `${c.subj[0]!.np!.said} `;
   const text = lowText(t);
   const of = /^(?:\w+ )?(\w+) of (?:them|the|those|these|my)\b/.exec(text);

@@ -5,6 +5,9 @@ const found = (part: string, condition: string, verdict?: string): Record<string
 export const FINDINGS: ToldCorpus = {
   kind: 'finding',
   phrases: [
+    ...told([found('seat spring', 'broken')], ['Broken spring in the seat.']),
+    ...told([found('linkage', 'slop', 'reuse')], ['I can live with the slop in the linkage.']),
+    ...told([found('gland nut', 'welded on with rust')], ['The gland nut is welded on with rust.']),
     ...told([found('frame weld', 'cracked')], ["There's a cracked weld on the frame.", 'Cracked weld on the frame.']),
     ...told([found('seat spring', 'broken')], ["There's a broken spring in the seat."]),
     ...told([found('exhaust stack', 'paper thin')], ['Exhaust stack is paper thin.']),
