@@ -9,8 +9,9 @@ interface Telling { letters: string; asked: { pattern: number; group: number }[]
  */
 class PatternIndex {
   private readonly tellings: Telling[] = [];
-  /** Which tellings begin with two letters, by those two. */
-  private readonly opening: (number[] | undefined)[] = new Array<undefined>(SLOTS * SLOTS);
+  /** Which tellings begin with two letters: the place in `beginning` by those two, 0 for none. */
+  private readonly opening = new Uint16Array(SLOTS * SLOTS);
+  private readonly beginning: number[][] = [[]];
   /** Tellings of one sign. */
   private readonly signs: number[] = [];
   /** For each pattern a bit for every group that it needs. */
@@ -30,7 +31,11 @@ class PatternIndex {
     for (const telling of byLetters.values()) {
       const k = this.tellings.push(telling) - 1;
       if (telling.letters.length === 1) this.signs.push(k);
-      else (this.opening[slotAt(telling.letters, 0)] ??= []).push(k);
+      else {
+        const slot = slotAt(telling.letters, 0);
+        this.opening[slot] ||= this.beginning.push([]) - 1;
+        this.beginning[this.opening[slot]!]!.push(k);
+      }
     }
   }
 
@@ -40,7 +45,7 @@ class PatternIndex {
     for (const k of this.signs) if (text.includes(this.tellings[k]!.letters)) this.meet(k, met);
     for (let at = 0; at + 1 < text.length; at++) {
       const here = this.opening[slotAt(text, at)];
-      if (here) for (const k of here) if (!seen[k] && text.startsWith(this.tellings[k]!.letters, at)) { seen[k] = 1; this.meet(k, met); }
+      if (here) for (const k of this.beginning[here]!) if (!seen[k] && text.startsWith(this.tellings[k]!.letters, at)) { seen[k] = 1; this.meet(k, met); }
     }
     const out: number[] = [];
     for (let i = 0; i < met.length; i++) if ((met[i]! & this.needs[i]!) === this.needs[i]!) out.push(i);
