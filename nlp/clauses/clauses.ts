@@ -26,7 +26,7 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
         out.push({ ...c, memory: memory.copy(), sentence });
         suppose(sheet, out, sentence);
         memory.note(spokenOf(sheet, c, memory), c.obj.map(ofPart).map(o => o.name));
-        memory.mention(c.items.flatMap(i => (i.np && !i.np.stands && !/^(rest|others?|remaining)$/.test(i.np.said) && partLike(sheet, i.np.name) && !NAMED.test(i.np.name) && !/^(as|like|than)$/.test(sheet.tokens[i.from - 1]?.low ?? '') ? [{ name: i.np.name, from: i.from, to: i.to, np: i.np, plural: isPlural(i.np.name) }] : [])));
+        memory.mention(c.items.flatMap(i => (i.np && !i.np.stands && !/^(rest|others?|remaining)$/.test(i.np.said) && partLike(sheet, i.np.name) && !NAMED.test(i.np.name) && !/\b(spots?|marks?|cracks?|holes?|chips?|grooves?|scores?|dents?)$/.test(i.np.name) && !/^(as|like|than)$/.test(sheet.tokens[i.from - 1]?.low ?? '') ? [{ name: i.np.name, from: i.from, to: i.to, np: i.np, plural: isPlural(i.np.name) }] : [])));
         before = c;
       }
       shareObjects(out, sentence);

@@ -10,6 +10,7 @@ const TOLD = /^(what|all) (?:(?:i|we) (?:'ve |had |have |did )?(?:just |only |th
 
 /** "what I found was the key sheared", "the trouble is the belt slips": the words that only lead on to what is told are passed over. */
 export function withoutLead(items: readonly Item[]): readonly Item[] {
+  items = pointed(items);
   let s = 0;
   while (items[s] && /^(cc|intj|adv|mark)$/.test(items[s]!.t)) s++;
   const first = items[s];
@@ -23,8 +24,6 @@ export function withoutLead(items: readonly Item[]): readonly Item[] {
     }
     return items;
   }
-  const said = items[s + 2];
-  if (first.low === 'it' && /^('s|is|was)$/.test(items[s + 1]?.low ?? '') && said?.np && /^(the|my|that)\b/.test(said.low) && items[s + 3]?.low === ',' && (items[s + 4]?.t === 'adj' && CONDITION.has(items[s + 4]!.low) || items[s + 4]?.t === 'verb' && /^(past|part)$/.test(items[s + 4]!.form ?? '') && !items[s + 5]?.np)) return [...items.slice(0, s), { ...said, from: first.from }, ...items.slice(s + 4)]; // "it was the screen, blocked solid"
   const turn = first.low === 'it' ? s + 1 : s;
   if (items[turn]?.base === 'turn' && items[turn]!.form !== 'base' && items[turn + 1]?.low === 'out') { const on = items[turn + 2]?.low === 'that' ? turn + 3 : turn + 2; return tells(items, on) ? since(items, s, on) : items; }
   const be = first.np && CALLED.test(first.np.said) ? s + 1 : -1;
@@ -53,6 +52,16 @@ export function withoutWith(items: readonly Item[]): readonly Item[] {
     if (before && !/^(cc|intj|adv|mark)$/.test(before.t) && before.f?.dim !== 'when') continue;
     const end = afterNouns(items, p + 2), last = items[end - 1]!;
     return [...items.slice(0, s), { ...thing, from: items[s]!.from }, ...items.slice(p + 3, end), ...items.slice(s, p + 1).map(i => ({ ...i, from: last.to - 1, to: last.to })), ...withoutWith(items.slice(end))];
+  }
+  return items;
+}
+
+/** "(wasn't the pump,) it was the screen, blocked solid": what "it was" points at, with its state after a comma. */
+function pointed(items: readonly Item[]): readonly Item[] {
+  for (let k = 0; k + 4 < items.length; k++) {
+    const said = items[k + 2]!, state = items[k + 4]!;
+    if (items[k]!.low !== 'it' || k > 0 && !/^(mark|cc|intj|adv)$/.test(items[k - 1]!.t) || !/^('s|is|was)$/.test(items[k + 1]!.low) || !said.np || said.np.stands || !/^(the|my|that)\b/.test(said.low) || items[k + 3]!.low !== ',') continue;
+    if (state.t === 'adj' && CONDITION.has(state.low) || state.t === 'verb' && /^(past|part)$/.test(state.form ?? '') && !items[k + 5]?.np) return [...items.slice(0, k), { ...said, from: items[k]!.from }, ...items.slice(k + 4)];
   }
   return items;
 }

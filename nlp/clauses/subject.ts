@@ -119,7 +119,7 @@ function owning(items: readonly Item[], k: number): number | undefined {
 const SURFACE = /^(?:(?:top|bottom|upper|lower|inner|outer|front|rear|left|right) )?(threads?|lips?|edges?|races?|seats?|bores?|splines?|keyways?|journals?|rims?|webs?|flanges?|grooves?|teeth|tips?|skirts?|crowns?|throats?|faces?)$/;
 function ownFace(things: readonly Thing[], sheet: Sheet, memory: Memory): Thing[] {
   const whole = memory.topic();
-  return things.map(t => (things.length === 1 && t.np && !t.np.stands && !t.np.known && SURFACE.test(t.name) && whole && whole.name !== t.name && !whole.machine && partLike(sheet, whole.name) && !isStuff(whole.name) && !SURFACE.test(whole.name) && !whole.name.split(' ').includes(t.name) ? { ...t, name: `${whole.name.replace(/\S+$/, singular)} ${t.name}` } : t));
+  return things.map(t => (things.length === 1 && t.np && !t.np.stands && !t.np.known && (SURFACE.test(t.name) || sheet.tokens[t.np.from]?.low === 'its' && partLike(sheet, t.name)) && whole && whole.name !== t.name && !whole.machine && partLike(sheet, whole.name) && !isStuff(whole.name) && !SURFACE.test(whole.name) && !whole.name.split(' ').includes(t.name) ? { ...t, name: `${whole.name.replace(/\S+$/, singular)} ${t.name}` } : t));
 }
 
 /** The name of a piece with what it is of, or the side that it is on, in front. */

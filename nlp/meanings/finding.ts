@@ -18,6 +18,7 @@ export const finding: Meaning = t => {
   if (/\bdone for (the (day|night|evening|week|year)|today|tonight|now)\b/.test(lowText(t)) || /^(that|this) ?('s|is) (me|us)\b/.test(lowText(t))) return undefined; // "that's me done for the night"
   if (underIf(t) || headsFigure(t)) return undefined;
   if (/\b(i|we) (said|thought|told you|reckoned|swore) (was|were|is)\b|^(and |but )?not (one|a single one|any|many) of\b/.test(lowText(t))) return undefined; // "the pulley I said was bent"
+  if (c.pred === 'none' && /^(no |sorry |oops )*wrong (machine|tractor|trailer|engine|baler|mower|job|notebook|note|one)$/.test(lowText(t))) return undefined; // of the note, not of a part
   if (/ ?('s|is|are|'re) (all |now |both )?going (away |off |back |out |down |up |over )*to (the|a|my|his|her|our|\S+'s)\b/.test(lowText(t))) return undefined; // where it goes is no state
   if (/\blet's\b/.test(lowText(t))) return undefined; // said for the sake of it
   const bodge = bodged(t);

@@ -12,6 +12,7 @@ import { heldBy } from './out/held.ts';
 import { POSTED, target } from './out/place.ts';
 import { purpose } from './out/purpose.ts';
 import { tells } from './out/tells.ts';
+import { CONDITION } from '../words/conditions.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** A part that has left the shop for work: where, what for, until when. */
@@ -34,7 +35,7 @@ export const out: Meaning = t => {
   const sent = /^(send|ship|post|mail|freight|courier)$/.test(base) && (place !== undefined || /\b(off|out|away|in)\b/.test(c.prt.join(' ')));
   const taken = /^(take|drop|run|drive|bring|hand|carry|deliver|leave|give|haul|go|be|cart|tow|trailer|lug|chuck|stick|pop|put)$/.test(base) && place !== undefined && (!/^(chuck|stick|pop|put)$/.test(base) || POSTED.test(lowText(t)))
     || /^(take|run|drive|carry|haul|cart|tow|lug)$/.test(base) && !c.passive && /\b(in|off|away|over|down|up)\b/.test(c.prt.join(' ')) && purpose(c) !== undefined && !/\bto (get|have) (it|them) (on|off|out|in)\b/.test(lowText(t));
-  const away = !c.verb && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to|away to|off to|down to|out to|up to|in the (post|mail) to|on (its|their|the) way to|in)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
+  const away = !c.verb && !c.rest.some((i, k) => i.t === 'adj' && CONDITION.has(i.low) && !/^(away|gone|out|off)$/.test(i.low) && c.rest[k + 1]?.low === 'at') && (c.pred === 'be' || c.pred === 'none') && place !== undefined && /\b(at|with|over at|away at|off at|in at|out at|out|down at|up at|gone to|still at|over to|away to|off to|down to|out to|up to|in the (post|mail) to|on (its|their|the) way to|in)\b/.test(lowText(t)) && !/\bback from\b/.test(lowText(t));
   const bare = !c.verb && c.pred === 'none' && place !== undefined && c.items.findIndex(i => i.low === 'to') === c.items.findIndex(i => i.from >= (c.subj.at(-1)?.to ?? 0));
   const unnamed = !c.verb && (c.pred === 'be' || c.pred === 'none') && /\b(away|gone|out|off|in) (for|to be|being|getting|at the)(?! the (week|day|night))\b/.test(lowText(t)) && purpose(c) !== undefined || base === 'go' && /^(past|part)$/.test(c.verb!.form ?? '') && /\b(off|away|out|in) (for|to be|to get)\b/.test(lowText(t)) && purpose(c) !== undefined; // "the crank's away for grinding", "the shafts have gone off to be sprayed"
   const treated = c.passive && /^(past|part)$/.test(c.verb?.form ?? '') && (isClass(base, 'work') || /ed$/.test(c.verb!.low) && !verbForms(c.verb!.low).length) && place !== undefined && /\b(went|gone|gone off|is|'s|are) (?:\S+ )?(?:to (?:be|get|have)|getting|being)\b/.test(lowText(t)); // "went to get hot-tanked at the rebuilder's"

@@ -150,6 +150,7 @@ function beside(a: string, b: string): boolean {
 
 /** Whether a slip of a thumb makes `low` of `meant`: a letter left out, doubled, swapped, or the one beside it; not an ending ("buckle" is no "buckled"). */
 function byThumb(low: string, meant: string): boolean {
+  if (/s$/.test(low) && /d$/.test(meant) && low.slice(0, -1) === meant.slice(0, -1)) return false; // "flutes" are not "fluted"
   if (meant.length === low.length + 1) return !(meant.startsWith(low) && /[drsyoen]$/.test(meant));
   const at = [...low].findIndex((c, i) => c !== meant[i]);
   if (meant.length === low.length) return low[at] === meant[at + 1] && low[at + 1] === meant[at] || beside(low[at]!, meant[at]!);

@@ -102,6 +102,8 @@ function nounOrVerb(tokens: readonly Token[], tags: readonly Tag[], i: number, f
     if (low === 'grease' && next === 'all' || low === 'oil' && /^(all|in|on|from)$/.test(next)) return 'noun'; // "oil all over the clutch"
     if (ARTICLE.has(next) || /^(it|them|both|all|each|every)$/.test(next) || /^(check|grease|oil|drain|test|clean|fit|time|plane|watch|turn|measure|paint|pack|weld|lap|file|seal)$/.test(low) && /^(again|after|every|up|over|later|tomorrow)$/.test(next)) return 'verb';
     if (/^(part|fastener)$/.test([...nounClasses(low)].find(k => k === 'part' || k === 'fastener') ?? '') && wholeStretch(tokens, i, solid)) return 'noun'; // "Rod bolts.": a headline and no order
+    if ((prev === 'cc' || prev === 'mark' && tokens[i - 1]!.low === ',') && tags[i - 2] === 'noun' && nounClasses(low).has('part') && afterDeed(tokens, tags, i) && nominal(tokens, i + 1, solid)) return 'noun'; // "washed the cups and feed gates"
+    if (prev === 'mark' && tokens[i - 1]!.low === ',' && tags[i - 2] === 'noun' && nounClasses(low).has('part') && listAhead(tokens, i + 1, solid)) return 'noun'; // "hat washers, cup washers, whatever they are"
     if (headingAhead(tokens, i + 1, solid) && !/^(buy|get|need|order|do|check|note|list|remember|read|see|find|fit|make|want)$/.test(low)) return 'noun'; // "swing jaw bushes: left tight"
     return nominal(tokens, i + 1, solid) && !finiteAhead(tokens, i + 1, solid) && !(nounClasses(low).has('part') && figureAhead(tokens, i + 1, solid)) ? 'verb' : 'noun';
   }
@@ -129,6 +131,21 @@ function figureAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<
   while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
   const low = tokens[i]?.low ?? '';
   return /^(\d|[:–—-]$)/.test(low) || isNumberWord(low);
+}
+
+/** Whether the last verb before is a deed told, which no order can be joined to. */
+function afterDeed(tokens: readonly Token[], tags: readonly Tag[], i: number): boolean {
+  let k = i - 1;
+  while (k >= 0 && tags[k] !== 'verb' && !/^[.;:?!]$/.test(tokens[k]!.low)) { if (/^(modal|to|be|have|pron|sub)$/.test(tags[k]!)) return false; k--; }
+  const forms = k >= 0 && tags[k] === 'verb' ? verbForms(tokens[k]!.low) : [];
+  return forms.some(f => f.form === 'past') && !forms.some(f => f.form === 'base') && !/^(modal|to|have|be)$/.test(tags[k - 1] ?? '');
+}
+
+/** Whether a comma closes the nouns from here, as in a list of things. */
+function listAhead(tokens: readonly Token[], from: number, solid: ReadonlySet<number>): boolean {
+  let i = from;
+  while (i < tokens.length && (nominal(tokens, i, solid) || solid.has(i))) i++;
+  return i > from && tokens[i]?.low === ',';
 }
 
 /** Whether a colon closes the nouns from here, which are then a heading. */

@@ -129,7 +129,7 @@ export function nominal(tokens: readonly Token[], i: number, solid: ReadonlySet<
   const low = lowAt(tokens, i);
   if (!low || !/\p{L}/u.test(low)) return false;
   if (/^(first|second|last|next)$/.test(low) && !solid.has(i) && (isClosed(lowAt(tokens, i + 1)) || !/\p{L}/u.test(lowAt(tokens, i + 1)))) return false; // "key first, then…"
-  if (/^(in|on|off|out|up|down|over|with|for|to|at|by|from)$/.test(low)) return solid.has(i); // "straighten that in the vice"
+  if (/^(in|on|off|out|up|down|over|of|with|and|for|to|at|by|from|through)$/.test(low)) return solid.has(i); // "straighten that in the vice", whatever names hold them ("cut in")
   if (solid.has(i) || nounClasses(low).size || isTradeWord(low)) return true;
   return !isClosed(low) && verbForms(low).length === 0 && !CONDITION.has(low) && !/ly$/.test(low);
 }
@@ -155,6 +155,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (/^(that|this|these|those|her|his)$/.test(low)) return nominal(tokens, i + 1, solid) || SIDES.has(next) || CONDITION.has(next) && nominal(tokens, i + 2, solid) || /^(one|same|last|other|new|old)$/.test(next) ? 'det' : low === 'that' && !tokens[i + 1]?.pause && (prev === 'noun' || prev === 'verb' && verbForms(lowAt(tokens, i - 1)).some(f => ['say', 'think', 'find', 'check'].some(k => isClass(f.base, k as 'say')) || /^(mean|make|show|prove|confirm|note|decide|agree|realise|realize|admit|explain|mention|establish|ensure|ask|require|pretend)$/.test(f.base))) && verbForms(next).length === 0 && !g.AUX_BE.has(next) && (g.SUBJECT.has(next) || g.ARTICLE.has(next)) ? 'sub' : 'pron';
   if (/^(what|which)$/.test(low)) return 'wh';
   if (g.WH.has(low)) return low === 'when' || low === 'where' || low === 'how' || low === 'why' ? 'wh' : 'wh';
+  if (low === 'all' && lowAt(tokens, i - 1) === 'after' && prev === 'adv') return 'adv';
   if (/^(both|all|each|half|either|neither|some|any|no|several|few|couple|another)$/.test(low)) {
     if (low === 'no' && (!next || /^[,.]$/.test(next) || g.SUBJECT.has(next) || g.AUX_BE.has(next) || /^(wait|its|that|make|the)$/.test(next))) return 'intj';
     return 'det';
@@ -167,6 +168,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
   if (low === 'will' && prev === 'det') return 'noun';
   if (g.MODAL.has(low)) return 'modal';
   if (low === 'like') return prev === 'pron' && !/^(something|anything|nothing|everything|it|that|this|one|ones)$/.test(lowAt(tokens, i - 1)) || prev === 'modal' ? 'verb' : 'prep';
+  if (low === 'after' && next === 'all' && (!lowAt(tokens, i + 2) || /^[,.;!?]$/.test(lowAt(tokens, i + 2)) || g.SUBJECT.has(lowAt(tokens, i + 2)))) return 'adv';
   if (low === 'second' || low === 'first' || low === 'last' || low === 'next') return nominal(tokens, i + 1, solid) || /^(one|of)$/.test(next) || prev === 'det' ? 'adj' : 'adv';
   if (low === 'due' && prev !== 'det' && prev !== 'adj' && (!nominal(tokens, i + 1, solid) || next === 'back')) return 'adv'; // "due back on the 20th"
   if (low === 'so' && next === 'far' || low === 'far' && tokens[i - 1]?.low === 'so') return 'adv';
@@ -182,7 +184,7 @@ function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, so
     return 'prt';
   }
   if (low === 'courier' && (prev === undefined || prev === 'det') && verbForms(next).some(f => f.form === 'past')) return 'noun';
-  if (low === 'stay' && prev === 'noun' && /^(on|in|off|put|till|until|there|where|as|clamped|masked|covered)$/.test(next)) return 'verb';
+  if (/^stays?$/.test(low) && prev === 'noun' && /^(on|in|off|put|till|until|there|where|as|clamped|masked|covered)$/.test(next)) return 'verb';
   if (low === 'x' && (prev === 'num' || prev === 'noun') && /^\d/.test(next)) return 'prep';
   if (g.SUBORD.has(low)) return 'sub';
   if (g.PRONOUN.has(low)) return 'pron';

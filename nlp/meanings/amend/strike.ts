@@ -14,7 +14,7 @@ const names = (entries: readonly Entry[], text: string): boolean => entries.some
 /** Whether the clause takes an earlier note back altogether: "scratch that", "strike the line about the beam", "don't need the clamps after all". */
 export function struck(t: Telling, text: string): boolean {
   const c = t.clause, gone = t.prior.filter(e => e.kind === 'want' || e.kind === 'order');
-  if (STRIKE.test(text)) return true;
+  if (STRIKE.test(text) || t.at === 0 && t.prior.length > 0 && /^(no |sorry |oops |ah |och )*(it was |that was |that 's |that's )?(the )?wrong (machine|tractor|trailer|engine|baler|mower|job|notebook|note|shop)$/.test(text) && !(t.clauses[1] && STRIKE.test(t.sheet.tokens.slice(t.clauses[1].from, t.clauses[1].to).map(x => x.low).join(' ')))) return true;
   if (/^(please |kindly )?(forget|ignore|scratch|strike|cancel|disregard|delete|remove)\b/.test(text) && !c.neg && names(t.prior, text)) return true;
   if (t.at === 0 && gone.length && /^(please )?(cross|strike|scratch|take|knock)\b/.test(text) && CROSSED.test(text) && (/\blist\b/.test(text) || /^(cross|strike|scratch)/.test(text)) && (names(gone, text) || /\b(that|it|them|those)\b/.test(text))) return true;
   if (t.at < 2 && /\b(never|didn't|did not|haven't|not) (actually |even |really |ever )?(order(ed)?|buy|bought|do|did|done|fit|fitted|get|got|happen(ed)?|took|take|pay|paid) (it|them|that|those|any|one|for it|for them)\b/.test(text) && /^(?:(?:actually|no|oh|well|sorry|wait|hang on|scrap that|and|but|ah) ,? ?)+/.test(`${t.sheet.tokens.slice(Math.max(0, c.from - 2), c.from).map(x => x.low).join(' ')} ${text}`.trim()) && t.prior.length > 0) return true;
