@@ -146,7 +146,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
 const NOT_YET = ['work', 'on', 'off', 'tight'] as const;
 
 /** Verbs that put one thing on another, which does not own it: "tried the sprocket on the shaft". */
-const PLACES = /^(try|put|run|set|slide|press|fit|mount|slip|hang|bolt|drop|tap|drive|screw|push|stick|place|lay|soak|dip|dunk|steep|boil|quench|pickle|bathe|simmer|stew|stand|perch|stick|prop|balance|offer|install|shrink|thread|lower|seat)$/;
+const PLACES = /^(pop|shove|chuck|stash|store|stow|tuck|hide|keep|toss|throw|bung|try|put|run|set|slide|press|fit|mount|slip|hang|bolt|drop|tap|drive|screw|push|stick|place|lay|soak|dip|dunk|steep|boil|quench|pickle|bathe|simmer|stew|stand|perch|stick|prop|balance|offer|install|shrink|thread|lower|seat)$/;
 
 /** "off the tractor", "in the tin": a particle that takes a noun is a preposition, unless the verb has no other object ("took off the hood"). */
 function prepHere(items: readonly Item[], i: number, c: Clause): boolean {

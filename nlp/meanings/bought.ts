@@ -21,7 +21,7 @@ export const bought: Meaning = t => {
   if (base === 'get' && c.prt.some(p => /^(out|off|apart|loose)$/.test(p))) return undefined; // "got the shaft out in one lump"
   if (/^(get|have)$/.test(base) && /^(price|quote|quotation|estimate|figure|prices|number)\b/.test(c.obj[0]?.np?.said ?? '')) return undefined;
   const money = moneyClause(t, c) || nextMoney(t) || bareSeller(t, [c]) !== undefined && dims(c.items, 'number').length === 1;
-  const pays = /^(buy|purchase)$/.test(base) && done || money && (base === 'treat' && /\b(my|me|our)sel(f|ves) to\b/.test(text) || base === 'win' && done);
+  const pays = /^(buy|purchase)$/.test(base) && done || money && (base === 'treat' && /\b(my|me|our)sel(f|ves) to\b/.test(text) || /^(win|invest)$/.test(base) && done);
   const paid = paysOut(t, c, money) || costs(t, c, money);
   const got = money && GETS.test(base) && !c.prt.includes('off') && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined)
     || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(text) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && (isShopSource(t) || c.items[sourceIn(t.sheet, c.items)!.at]!.low === 'from') && !/back|quote|price/.test(text);
@@ -52,7 +52,7 @@ const isShopSource = (t: Telling): boolean => { const s = sourceIn(t.sheet, t.cl
 /** "paid", "gave him twenty for", "handed over", "shelled out": money that left the pocket. */
 function paysOut(t: Telling, c: Clause, money: boolean): boolean {
   const base = c.verb?.base ?? '', text = lowText(t);
-  const ended = /\b(ended|wound|finished) up (paying|giving|forking|shelling)\b/.test(text);
+  const ended = /\b(ended|wound|finished) up (paying|giving|forking|shelling|costing me)\b/.test(text);
   if (!ended && /^(base|ing)$/.test(c.verb?.form ?? 'base') && c.verb?.low !== 'put') return false;
   if (base === 'pay' || ended) return true;
   if (!/\b(for|on)\b/.test(text) || !money && !c.items.some((i, k) => i.f?.dim === 'number' && /^(for|on)$/.test(c.items[k + 1]?.low ?? ''))) return false;
@@ -98,7 +98,7 @@ function cashed(t: Telling): boolean {
   const text = lowText(t), next = t.clauses[t.at + 1];
   if (next && /\bpaid\b|\bcash\b/.test(lowText(t, next))) return true;
   const first = c.items.find(i => i.t !== 'mark' && i.t !== 'cc');
-  if (first?.f?.dim === 'money' && first.f.value.role === undefined && /^(spent|gone|went|blown|laid out|parted with)$/.test(c.items[c.items.indexOf(first) + 1]?.low ?? '') && /^(on|for|at)$/.test(c.items[c.items.indexOf(first) + 2]?.low ?? '')) return true; // "$11.40 spent on fuel line"
+  if (first?.f?.dim === 'money' && first.f.value.role === undefined && (/^(spent|gone|went|blown|laid out|parted with)$/.test(c.items[c.items.indexOf(first) + 1]?.low ?? '') && /^(on|for|at)$/.test(c.items[c.items.indexOf(first) + 2]?.low ?? '') || /^(got|bought)$/.test(c.items[c.items.indexOf(first) + 1]?.low ?? '') && /^(me|us)$/.test(c.items[c.items.indexOf(first) + 2]?.low ?? ''))) return true; // "$11.40 spent on fuel line"
   if (first?.f?.dim !== 'money' || !/\bfor\b/.test(text)) return false;
   return c.items.some((i, k) => i.low === 'off' && c.items[k + 1]?.np) || first.f.sure === 'certain' && first.f.value.role === undefined && c.items[c.items.indexOf(first) + 1]?.low === 'for' && /\bat\b/.test(text) && sourceIn(t.sheet, c.items) !== undefined; // "58 dollars for a pail of oil at the marine supply"
 }
@@ -119,7 +119,7 @@ function several(t: Telling, reach: readonly Clause[], goods: Goods[], source: s
 }
 
 function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause[]): Goods[] {
-  const names = (list: Goods[]): Goods[] => list.filter(g => !isSeller(g.item) && !/^(town|city|village)$/.test(g.item) && (!isMachine(t.sheet, g.item) || list.length === 1));
+  const names = (list: Goods[]): Goods[] => list.filter(g => !isSeller(g.item) && !/^(town|city|village|cash|change|cheque|check|card|hand)$/.test(g.item) && (!isMachine(t.sheet, g.item) || list.length === 1));
   const forAt = c.items.findIndex((i, n) => /^(for|on)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron' || c.items[n + 1]?.f?.dim === 'number'));
   if (paid && forAt >= 0) {
     const list = goodsIn(t, c.items, forAt + 1);

@@ -33,6 +33,7 @@ export const fit: Meaning = t => {
   if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out|down)$/.test(c.prt.join(' ')) && !c.rest.some((i, k) => i.np && c.rest[k - 1]?.low !== 'for')) return undefined; // "it's going back", "it's coming off again"
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
   if (/\bon (its|their|the|his|her|my) way\b/.test(lowText(t))) return undefined; // going somewhere, not on anything
+  if (c.verb?.base === 'take' && /^(he|she|they|person)$/.test(c.who ?? '') && c.items.some(i => i.f?.dim === 'measure') && !c.items.slice(c.vi).some(i => i.np)) return undefined; // "they took off twenty thou"
   const listed = underHeading(t);
   const as = listed && headState(listed.says);
   if (headState(headingOf(t) ?? '') && (HEADS[headingOf(t)!] || !c.obj.length && !c.subj.some(s => !s.carried))) return [];

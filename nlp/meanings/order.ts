@@ -10,7 +10,7 @@ import { spanForward, tailText } from './lib/reach.ts';
 import { moneyClause, sumsIn, total } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
 import { bareSeller, sellerBefore } from './lib/sellers.ts';
-import { chose, chosen, quoteBy, quoteOf } from './lib/quoted.ts';
+import { byPrice, chose, chosen, quoteBy, quoteOf } from './lib/quoted.ts';
 import { comingFrom, deposited, onTheWay, sendsMe, theyHave } from './order/on-the-way.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
@@ -24,7 +24,7 @@ export const order: Meaning = t => {
   const verb = c.verb?.base;
   const fragment = c.pred === 'none' ? c.items.findIndex((i, k) => k > 0 && /^(order|reorder|backorder)$/.test(i.base ?? '') && /^(past|part)$/.test(i.form ?? '')) : -1; // "six plugs at 3.50 ordered from the factor"
   const placed = /^(order|reorder|backorder)$/.test(verb ?? '') && c.verb!.form !== 'base' && c.verb!.form !== 'ing' || fragment > 0;
-  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput (in )?(an|the|my) order\b|\bplaced (an|the) order\b|\border (is |'s )?(in|placed)\b|\bsent (off|away) (to .+ )?for\b|\bbackordered\b|\bput in for\b/.test(text);
+  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput (in )?(an|the|my) order\b|\bplaced (an|the) order\b|\border( is|'s| has gone|'s gone)? (in|placed)\b|\bsent (off|away) (to .+ )?for\b|\bbackordered\b|\bput in for\b/.test(text);
   const taken = !placed && !standing && chose(t, c) ? accepted(t) : undefined;
   if (taken) return taken;
   const deposit = deposited(c), sends = sendsMe(t, c) ?? theyHave(c) ?? deposit, awaited = !placed && !standing && !sends && comingFrom(t, c);
@@ -32,7 +32,7 @@ export const order: Meaning = t => {
   const below = t.clauses[t.at + 1]?.join === ':' ? t.clauses[t.at + 1] : undefined; // "ordered: belt, hose, two clamps"
   const end = spanForward(t, n => n === below && !way || continues(t, n));
   const k = sends ?? (!placed && (c.obj.length === 0 || /^(order|back ?order)$/.test(c.obj[0]!.np?.said ?? '')) ? Math.max(0, c.items.findIndex(i => i.low === 'for') + 1 || (c.pred === 'none' ? c.items.findIndex(i => /^(order|back ?order)$/.test(i.np?.said ?? '')) + 1 : 0)) : c.vi + 1);
-  const subjects = awaited || !sends && c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && !/^(i|we)$/.test(c.who ?? '');
+  const subjects = awaited || !sends && c.obj.length > 0 && c.obj.every(o => o.carried && !c.items.some(i => i.np !== undefined && i.np === o.np)) || !c.obj.length && c.subj.length > 0 && c.subj[0]!.name !== 'order' && !/^(i|we)$/.test(c.who ?? '');
   const goods = subjects ? [] : goodsIn(t, c.items, k).filter(g => !isSeller(g.item) && !/^(due|eta|order|day|week|day week|delivery|shipping)$/.test(g.item) && (!c.obj.length || c.obj.some(o => o.from === g.from) || g.from > c.obj[0]!.from));
   const list = way && !sends ? way : goods.length ? goods : (c.obj.length ? c.obj : c.subj).map(s => ({ item: s.name, qty: s.count, from: s.from, to: s.to, thing: s }));
   if (!list.length && below) for (const g of goodsIn(t, below.items, 0)) list.push({ ...g, qty: g.qty });
@@ -47,7 +47,7 @@ export const order: Meaning = t => {
   const gone = /\b(was|were) (due|expected|promised|supposed)\b/.test(text) ? pastDay(t, c) : undefined;
   const expected = gone ?? reach.map(r => dayIn(t, placedOn && r === c ? { ...c, from: placedOn.to, items: c.items.filter(i => i.from >= placedOn.to) } : r, true)).find(Boolean);
   const carried = list.every(g => g.thing.carried || g.thing === topic);
-  const heard = source !== undefined && !/^(him|her|them)$/.test(source) ? quoteBy(t, source) : quoteOf(t, carried ? undefined : list[0]!.item);
+  const heard = /\b(cheap(er|est)|dear(er|est)) (one|of|offer|quote)\b/.test(text) ? byPrice(t, /cheap/.test(text)) : source !== undefined && !/^(him|her|them)$/.test(source) ? quoteBy(t, source) : quoteOf(t, carried ? undefined : list[0]!.item);
   const q = heard && sums.price === undefined && (carried || sameThing(heard.item, list[0]!.item)) ? heard : undefined;
   return list.map((g, i) => trim({
     kind: 'order', item: q && carried ? q.item : fullName(t, g.item), source: q?.source ?? source, price: total(sums, g.qty) === undefined ? q?.price : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,

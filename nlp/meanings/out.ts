@@ -26,7 +26,7 @@ export const out: Meaning = t => {
   if (base === 'go' && (c.verb!.form === 'ing' || c.verb!.form === 's') || dims(c.items, 'measure').length && !/^(send|ship|take|post)$/.test(base)) return undefined; // "is going to the shop on Monday" is yet to be
   const bareSent = c.verb !== undefined && /^(past|part)$/.test(c.verb.form ?? '') && /^(send|ship|post|mail|take|drop|give|courier|deliver|cart|hand)$/.test(base) && !c.who && !c.obj.length && c.subj.length > 0; // "blade sent to the saw doctor"
   const passive = c.passive || bareSent || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);
-  const things = (passive ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name) && !(nounClasses(s.name).has('tool') && !nounClasses(s.name).has('part') && !s.np?.known));
+  const things = (passive || /^(i|we)$/.test(c.who ?? '') && !c.obj.length && c.subj.some(s => !s.carried) ? c.subj : c.obj).filter(s => s.name && !isMachine(t.sheet, s.name) && partLike(t.sheet, s.name) && !(nounClasses(s.name).has('tool') && !nounClasses(s.name).has('part') && !s.np?.known));
   const n = t.clauses[t.at + 1];
   if (moneyClause(t, c) || c.pred === 'none' && dims(c.items, 'number').length || n?.join === ':' && moneyClause(t, n)) return undefined;
   if (/\bon (back )?order\b/.test(lowText(t))) return undefined;

@@ -129,7 +129,8 @@ function what(t: Telling, c: Clause): Goods | undefined {
   const after = f >= 0 ? goodsIn(t, c.items, f + 1)[0] : undefined;
   if (after && (list.some(g => g.item === after.item) || !list.length && !isSeller(after.item) && moneyClause(t, c))) return after;
   for (const g of list) g.item = g.item.replace(/ (price|quote)$/, '');
-  if (list.length) return list[0];
+  const sold = list.filter(g => !NO_GOODS.test(g.item));
+  if (sold.length) return sold[0];
   const about = askedAbout(t);
   if (about) return about;
   const topic = t.memory.topic() && { ...t.memory.topic()!, name: t.memory.topic()!.name.replace(/ (prices?|quotes?|costs?)$/, '') };
@@ -145,7 +146,7 @@ const keptIn = (c: Clause, g: Goods): boolean => {
 };
 
 /** Words beside a price that name no thing sold. */
-const NO_GOODS = /^(cheapest|dearest|best|price|prices|shipping|post|postage|carriage|delivery|freight|tax|vat|core|core charge|quote|quotation|estimate|figure|offer|reply|answer|change|cash|trade|each|lot|whole lot|set|pair|roll|box|length|bag|tin|can|dozen|piece|job|repair|labour|labor|work|guarantee|warranty|manners|trouble|phone|telephone|email|mind|deal|bargain|total|all|asking|bus|boat|train|ferry|carrier|courier)$|\b(ship|post|shipping|carriage|postage|freight|fiver|tenner|bucks|quid|pounds?|dollars?)$/;
+const NO_GOODS = /^(robbery|daylight robbery|highway robbery|joke|rip-off|steal|fortune|cheapest|dearest|best|price|prices|shipping|post|postage|carriage|delivery|freight|tax|vat|core|core charge|quote|quotation|estimate|figure|offer|reply|answer|change|cash|trade|each|lot|whole lot|set|pair|roll|box|length|bag|tin|can|dozen|piece|job|repair|labour|labor|work|guarantee|warranty|manners|trouble|phone|telephone|email|mind|deal|bargain|total|all|asking|bus|boat|train|ferry|carrier|courier)$|\b(ship|post|shipping|carriage|postage|freight|fiver|tenner|bucks|quid|pounds?|dollars?)$/;
 
 /** Tokens of the clause that name who sells. */
 function sellerSpans(t: Telling, c: Clause): [number, number][] {

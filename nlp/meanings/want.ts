@@ -25,11 +25,13 @@ export const want: Meaning = t => {
   if (c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(or|whether)\b/.test(lowText(t)) && c.reality !== 'must' && c.items.findIndex(i => i.base === 'need') < 0) return undefined;
   if (c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' && /\b(don't know|not sure)\b/.test(t.clauses.slice(t.at).map(x => lowText(t, x)).join(' '))) return undefined;
   if (c.verb && isClass(c.verb.base ?? '', 'work') && c.obj.some(o => o.from < c.verb!.from && o.from > c.from) && c.items.slice(0, c.vi).some(i => /^(get|have)$/.test(i.base ?? i.low))) return undefined; // "I'd better get the deck welded" is work
+  const lost = TO_GET.test(lowText(t)) && c.pred === 'be' ? goodsIn(t, c.items, c.vi + 1).find(g => !/^thing$/.test(g.item))?.thing ?? t.memory.lastMention() : undefined;
+  if (lost && partLike(t.sheet, lost.name)) return [trim({ kind: 'want', item: lost.name.replace(/^(?:last|only) (?=.)/, ''), spec: lost.np?.spec }) as Entry];
   const more = continued(t);
   if (more) return more;
   const k = phrased ?? (isCalledFor(t, c) ? 0 : needed(t, c));
   if (k === undefined) return undefined;
-  const goods = (single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, offList(c.items), k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item) || isTool(g.item))).filter(g => !COMFORT.test(g.item) && !EVERYDAY.has(g.item) && g.item.length > 1 && !/^(new|old|good|bigger|better|more|other|another|replacement)$/.test(g.item) && !theOwn(t, c, g));
+  const goods = (single(t, c, k) ?? (k < c.items.length && k >= 0 ? goodsIn(t, offList(c.items), k) : []).filter(g => phrased === undefined || partLike(t.sheet, g.item) || isTool(g.item))).filter(g => !COMFORT.test(g.item) && !EVERYDAY.has(g.item) && g.item.length > 1 && !/^(new|old|good|bigger|better|more|other|another|replacement|spare|spares)$/.test(g.item) && !theOwn(t, c, g));
   for (const g of goods) if (g.spec === 'short') delete g.spec; // "one bolt short"
   if (isCalledFor(t, c) && goods.length) specAfter(t, c.items, c.vi + 1, goods.at(-1)!);
   const list = goods.length ? goods : fronted(t, c);
@@ -42,6 +44,8 @@ export const want: Meaning = t => {
   return list.map((g, i) => ({ g, why: reasons[i] })).filter(x => !isMachine(t.sheet, x.g.item) || x.g.spec !== undefined).map(({ g, why }) => trim({ kind: 'want', item: g.item, qty: counted(t, g), spec: g.spec, for: why }) as Entry);
 };
 
+/** "couldn't find my reamer so that's another one to buy": what was just missed. */
+const TO_GET = /\b(?:that's|thats|that is|so it's) (?:another|one|two|three|\d+)(?: more| other)?(?: one| thing| \w+)? (?:to (?:get|buy|order|find|track down)|for the (?:shopping )?list)$/;
 /** "I need the big puller tomorrow", "I need my reamer back": a tool of one's own is no purchase. */
 const theOwn = (t: Telling, c: Clause, g: Goods): boolean => {
   if (g.thing.to <= c.from) return false; // "somebody swiped my last gauge so I must buy another"

@@ -6,7 +6,7 @@ import { lastQuote, quoteBy } from '../lib/quoted.ts';
 import { lowText, type Telling } from '../telling.ts';
 
 const TAKES = /^(grab|buy|take|get|have|bag|snag|nab|fetch|collect|pick|snap|score|land)$/;
-const DOWN = /\b(beat|talked|knocked|haggled|got|argued|brought|worked|bargained|whittled|ground|drove|went|came|squeezed) (him |her |them |it |the \w+ |the \w+ \w+ )?(down )?to (?=[\d$£€a-z])|\bsettled (at|on|for) (?=[\d$£€a-z])|\b(got|had) (it|them|the \w+) (down to|for)\b/;
+const DOWN = /\b(gave|paid|handed|offered and got) (him|her|them) (?=[\d$£€a-z])|\b(beat|talked|knocked|haggled|got|argued|brought|worked|bargained|whittled|ground|drove|went|came|squeezed) (him |her |them |it |the \w+ |the \w+ \w+ )?(down )?to (?=[\d$£€a-z])|\bsettled (at|on|for) (?=[\d$£€a-z])|\b(got|had) (it|them|the \w+) (down to|for)\b/;
 
 /** What was quoted, here or in the notes before, is bought: "grabbed one", "took it for fifty", "beat him down to 150", "bought the roll off him". */
 export function tookQuoted(t: Telling): Entry[] | undefined {

@@ -5,7 +5,7 @@ import { textOf } from '../../dimensions/part/text-of.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import type { Telling } from '../telling.ts';
-import { isKind, specAfter } from './spec.ts';
+import { isCode, isKind, specAfter } from './spec.ts';
 
 /** A thing to be got or that was got, with its count and the size, grade or length it is known by. */
 export interface Goods { item: string; qty?: number; spec?: string; from: number; to: number; thing: Thing }
@@ -27,7 +27,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
       const own: Goods[] = [];
       let at = next;
       for (const thing of things) {
-        if (own.length && isKind(thing.np?.said ?? '')) { at = items.findIndex(x => x.from === thing.from); break; } // "a V-belt, B section"
+        if (own.length && (isKind(thing.np?.said ?? '') || isCode(thing.np?.said ?? ''))) { at = items.findIndex(x => x.from === thing.from); break; } // "a V-belt, B section"
         if (!isSeller(thing.name)) own.push({ ...goods(t, thing, tailOf(items, thing)), ...(own.length ? {} : countBefore(items[i - 1], thing)) });
       }
       out.push(...own);

@@ -42,7 +42,7 @@ const roleBeside = (t: Telling, f: Found): MoneyValue['role'] | undefined => {
 
 /** A whole or cents number that is nothing else: not a count before a noun, a size, a day or a measure. */
 function bareNumber(t: Telling, from: number, to: number, out: Sums): void {
-  const n = t.sheet.found.filter(f => f.dim === 'number' && f.from >= from && f.to <= to && f.value.value >= 1)
+  const n = t.sheet.found.filter(f => f.dim === 'number' && f.from >= from && f.to <= to && f.value.value >= 1 && !(f.value.value === 1 && /^one$/.test(t.sheet.tokens[f.from]!.low)))
     .find(f => {
       const after = t.sheet.tokens[f.to]?.low ?? '';
       const taken = t.sheet.found.some(o => o !== f && o.dim !== 'number' && o.dim !== 'money' && o.from <= f.from && f.to <= o.to);

@@ -10,7 +10,7 @@ export function needed(t: Telling, c: Clause): number | undefined {
   const items = c.items;
   const lead = t.clauses[t.at - 1];
   if (c.join === ':' && lead && /^(still |also |just )*((to|must) (get|buy|order|find)|required|the following( \w+)?( are| is)? (required|needed|wanted)|needs?|needed|wants?|wanted|shopping( list)?|buy|list|parts( needed| wanted| to get)?|to buy list)[ :,.]*$/.test(lowText(t, lead))) { (lead as Clause & { spoken?: boolean }).spoken = true; return 0; }
-  if (c.subj.some(s => !s.carried || !/^(i|we)$/.test(c.who ?? 'i')) && !/^(i|we)$/.test(c.who ?? '') && items.findIndex(i => /^(need|want|require)$/.test(i.base ?? '')) < 0) return undefined;
+  if (c.subj.some(s => !s.carried || !/^(i|we)$/.test(c.who ?? 'i')) && !/^(i|we)$/.test(c.who ?? '') && items.findIndex(i => /^(need|want|require|lack)$/.test(i.base ?? '')) < 0) return undefined;
   if (/^(it|that|this|they)$/.test(c.who ?? '') && !(/^that$/.test(c.who ?? '') && /what (i|we) need/.test(text)) && !items.some(i => /^(need|want|require)$/.test(i.base ?? ''))) return undefined;
   const at = (re: RegExp): number => items.findIndex(i => re.test(i.base ?? i.low));
   const buy = items.findIndex((i, n) => i.t === 'verb' && /^(buy|get|order|find|source|pick|purchase|grab|fetch|obtain|procure|acquire|secure)$/.test(i.base ?? '') && (items[n - 1]?.t === 'to' || items[n - 1]?.t === 'modal' || n === c.vi && c.reality !== 'deed' || n === 0 && i.form === 'base'));
@@ -28,7 +28,7 @@ export function needed(t: Telling, c: Clause): number | undefined {
   if (have > 0) return items.slice(have + 1).some((i, n) => i.t === 'verb' && /^(past|part)$/.test(i.form ?? '') && !items[have + 2 + n]?.np) ? undefined : have + 1; // "have to have that one remetalled"
   if (c.who === 'she' && !c.subj.length && c.verb?.base === 'need' && c.obj.length && c.obj.every(o => !o.carried && nounClasses(o.np?.said ?? '').size > 0)) return partNeeds(items, c.vi);
   if (/^(he|they|she|person|you)$/.test(c.who ?? '') && !(c.who !== 'he' && c.subj.length && items.some(i => i.base === 'need'))) return undefined; // "she needs a new leather": a machine may be "she"
-  const need = items.findIndex(i => i.t === 'verb' && /^(need|require)$/.test(i.base ?? '') && !/^required$/.test(i.low) || i.t === 'verb' && i.base === 'want' && i.low !== 'wanted');
+  const need = items.findIndex(i => i.t === 'verb' && /^(need|require|lack)$/.test(i.base ?? '') && !/^required$/.test(i.low) || i.t === 'verb' && i.base === 'want' && i.low !== 'wanted');
   const it = items[need + 1], end = items[need + 2];
   if (need >= 0 && (it?.t === 'be' || it?.t === 'modal')) return undefined; // "everything I need is on the shelf"
   if (need >= 0 && it?.f?.dim === 'measure' && (!end || /^(on|in|at|under|over|between|behind|for|each|all)$/.test(end.low) || end.t === 'mark')) return undefined; // "I want 14 thou on the points"

@@ -23,6 +23,12 @@ export function quoteOf(t: Telling, item?: string): Quote | undefined {
   return last && all.every(q => q.item === last.item && q.source === last.source) ? last : undefined;
 }
 
+/** "the cheaper one": by what was asked, where there are several to choose from. */
+export function byPrice(t: Telling, least: boolean): Quote | undefined {
+  const all = quotes(t).filter(q => q.price !== undefined);
+  return all.length > 1 ? all.reduce((a, b) => ((b.price! < a.price!) === least ? b : a)) : all[0];
+}
+
 /** The seller heard last, for "off him", "took it". */
 export const lastQuote = (t: Telling): Quote | undefined => quotes(t).at(-1);
 

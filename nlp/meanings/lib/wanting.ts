@@ -23,7 +23,7 @@ const PHRASES: readonly RegExp[] = [
   new RegExp(String.raw`${LEAD}(?:(?:i|we) (?:'m|am|'re|are) )?(?:still |also |now )*(?:looking|looking out|on the lookout|hunting|searching|scouting|shopping|on the hunt|in search|keeping an eye out|in the hunt)(?: round| around| out)? (?:for|of)(?= (?!the |my |his |her |it |that |where |what |why |leaks?|trouble))`),
 ];
 const LISTED = /\b(?:put|add|stick|write|chuck|jot|pop|throw|get|whack) (?=.*\b(?:on|to|onto) (?:the|my) (?:\S+ )?list\b)/;
-const HEAD = /^(?:and |also |so )*(?:still )?(?:to (?:buy|get|order|pick up)|(?:the |my )?(?:shopping|parts|buying|wants|wanted) list|parts (?:needed|wanted|required|to (?:get|buy|order))|needed|wanted|required|(?:the )?following(?: \w+)? (?:are|is) (?:required|needed|wanted)|(?:kindly |please )?(?:add|put|stick|pop|write|note) (?:it |these |this |the following )?(?:to|on|down on) (?:the |my )?(?:\S+ )?list(?: of (?:requirements|parts|wants|needs))?|shopping|needs?|buy|get|bits needed|still (?:needed|wanted))(?: for (?:the )?[a-z -]+)? ?(?::|-|–)?$/;
+const HEAD = /^(?:and |also |so )*(?:still )?(?:to (?:buy|get|order|pick up)|(?:the |my )?(?:shopping|parts|buying|wants|wanted) list|(?:parts|items|bits|things|materials|spares) (?:needed|wanted|required|to (?:get|buy|order))|needed|wanted|required|(?:the )?following(?: \w+)? (?:are|is) (?:required|needed|wanted)|(?:kindly |please )?(?:add|put|stick|pop|write|note) (?:it |these |this |the following )?(?:to|on|down on) (?:the |my )?(?:\S+ )?list(?: of (?:requirements|parts|wants|needs))?|shopping|needs?|buy|get|bits needed|still (?:needed|wanted))(?: for (?:the )?[a-z -]+)? ?(?::|-|–)?$/;
 
 /** Item index just after a phrase that says something must be got. */
 export function phrasedWant(c: Clause): number | undefined {

@@ -6,12 +6,12 @@ import { sourceIn } from '../lib/fields.ts';
 import { sourceSubject } from '../lib/source.ts';
 import { lowText, type Telling } from '../telling.ts';
 
-const WAY = String.raw`on (?:its|their|the|his|her) way(?! (?:back|out|home|to))|in the (?:post|mail)(?! to)|in transit|en route|headed (?:this way|here|my way|our way|for me|for here)|being (?:shipped|posted|sent out|sent over|couriered)|(?:been |just )?(?:dispatched|despatched|posted|shipped)(?: out)?(?: (?:today|yesterday|this morning|on \w+day))?$`;
+const WAY = String.raw`on (?:its|their|the|his|her) way(?! (?:back|out|home|to))|in the (?:post|mail)(?! to)|in transit|en route|headed (?:this way|here|my way|our way|for me|for here)|being (?:made(?: up)?|cast|shipped|posted|sent out|sent over|couriered)|(?:been |just )?(?:dispatched|despatched|posted|shipped)(?: out)?(?: (?:today|yesterday|this morning|on \w+day))?$`;
 /** "is on its way", "should be here Friday", "is due in Thursday": said of a thing, the order is out and the thing is not here. */
-const COMES = new RegExp(String.raw`\b(?:is|are|'s|'re|was|were|has|have) (?:still |now |all |just |finally |already |both )*(?:${WAY})`);
+const COMES = new RegExp(String.raw`\b(?:is|are|'s|'re|was|were|has|have) (?:still |now |all |just |finally |already |both )*(?:${WAY}|coming (?:up |down |out |over )?from the (?:\S+ )?(?:factors?|dealers?|makers?|suppliers?|mill|works|foundry|shop|store|depot))`);
 const EXPECTED = /\b(should|ought to|will|'ll|supposed to|meant to) (?:all |both |finally |hopefully )*(be (here|with me|with us)|turn up|arrive|land)\b|\bdue (in|here|to (arrive|land|be here|turn up))\b/;
 /** What is had without being here: "I've a set of rings coming", "there's a belt on its way", "got a kit headed this way". */
-const HAD = new RegExp(String.raw`^(?:coming(?: over)?(?= (?:from|by|next|this|tomorrow|on (?:the )?\w+day|\w+day)\b)|coming(?= in (?:the (?:post|mail)|a |on |\w+day)| on the |$)|${WAY}|on (?:back ?)?order)`);
+const HAD = new RegExp(String.raw`^(?:coming(?: over)?(?= from\b)|coming(?: up| down| out)(?= from the\b)|coming(?= (?:from|by|next|this|tomorrow|on (?:the )?\w+day|\w+day)\b)|coming(?= in (?:the (?:post|mail)|a |on |\w+day)| on the |$)|${WAY}|on (?:back ?)?order)`);
 
 /** What a clause says is under way to the shop; undefined when it says nothing of the kind. */
 export function onTheWay(t: Telling): Goods[] | undefined {

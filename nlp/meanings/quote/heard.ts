@@ -13,7 +13,7 @@ import { lowText, type Telling } from '../telling.ts';
 
 const NOUN = /(?:^|['a-z]+ )(quote|quotation|estimate|price|asking price|going rate|tender)$/;
 const ASKS = /\b(?:he|she|they)(?:'s|'re|'d|'ll| is| are| was| were| would| will)?(?: (?:only|still|now|just))* (?:wanted|wants|want|asks|asked|asking|after|looking for|holding out for|take|takes)\b(?! (?:to|me|us|a|the|my|some))/;
-const WOULD = /\b(?:would|'d|will|'ll|going to|gonna) (?:be|cost|run|set)(?: me)?(?: back)?\b/;
+const WOULD = /\b(?:would|'d|will|'ll|going to|gonna) (?:be|cost|run|set|come to|come out at|work out at)(?: me)?(?: back)?\b/;
 const SEEN = /^(?:(?:and|but|i|we|i've|'ve|have|just|also) )*(?:seen|saw|spotted|noticed|came across|come across)\b/;
 const BEST = /\b(?:cheapest|best|lowest|keenest|dearest)(?: (?:price|quote|one|offer|figure))? (?:(?:i|we|that|so far|'ve|have|could|can) )+(?:found|find|seen|see|saw|heard|got|get|had|been quoted|do)\b/;
 const PASSED = /\b(?:could have|could 've|could've|might have) (?:had|got|bought|picked up)\b|\b(?:was|been|got) offered\b/;
@@ -22,7 +22,7 @@ const PASSED = /\b(?:could have|could 've|could've|might have) (?:had|got|bought
 export function heardPrice(t: Telling): Entry[] | undefined {
   const c = t.clause, text = lowText(t);
   if (c.neg || c.asks || /^(if|unless|until|till|before|when)$/.test(c.sub ?? '') || /^(buy|pay|order|spend|give|beat)$/.test(c.verb?.base ?? '') && !PASSED.test(text)) return undefined;
-  const n = t.clauses[t.at + 1], said = n && /^(say|reckon|tell|figure|think|quote)$/.test(n.verb?.base ?? '') && !n.obj.some(o => !o.carried && !isSeller(o.name)) ? sourceSubject(t, [n]) : undefined; // "…, the tyre fellow reckons"
+  const n = t.clauses[t.at + 1], said = n && /^(say|reckon|tell|figure|think|quote)$/.test(n.verb?.base ?? '') && !n.obj.some(o => !o.carried && !isSeller(o.name)) ? sourceSubject(t, [n]) ?? sourceSubject(t, [n], true) : undefined; // "…, the tyre fellow reckons"
   const noun = c.items.findIndex(i => i.np !== undefined && !i.np.stands && NOUN.test(i.np.said));
   const told = noun >= 0 || ASKS.test(text) || SEEN.test(text) && /\b(for|at)\b/.test(text) || BEST.test(text) || PASSED.test(text) || doesFor(c) || WOULD.test(text) && c.subj.some(x => !x.carried) && said !== undefined;
   if (!told || c.reality === 'cond') return undefined;
@@ -60,7 +60,7 @@ function goodsOf(t: Telling, c: Clause, noun: number): Goods | undefined {
     const g = goodsIn(t, items.slice(0, ing + 1), ing).find(good);
     if (g) return g;
   }
-  return goodsIn(t, items.filter((_, k) => k !== noun), 0).find(g => good(g) && !(verbForms(g.item).length && !/^re/.test(g.item)));
+  return goodsIn(t, items.filter((_, k) => k !== noun), 0).find(g => good(g) && !(verbForms(g.item).length && !/^re|ing$/.test(g.item)));
 }
 
 /** "They want sixty": of what was spoken of. */
