@@ -39,7 +39,7 @@ const WHEN_DONE = [
 
 const MADE = /^(?:(?:and|so|well|ok(?:ay)?)[, ]+)*(?:will|can|could|shall|do you think) (?:i|we) (?:really |actually |still )?(?:make it|manage(?: it)?|get there|be done|be finished|be through|make (?:that|the date)) (?:by|before|in time for) /i;
 /** Group 1: what is to be done by then, where it is named. */
-const CHANCE = /\b(?:chances?|odds|likelihood|probability)(?: (?:of|on|that|for|are|is|there|i|we|i'll|we'll|i'd|will|to|me|my|us|have|having|get|getting|see|seeing|finish|finishing|be|being))*(?: (?:it|her|this|that|everything|the lot|all of it)\b| (?:the |my |that )?(?!(?:done|finished|ready|over|through|complete|running|going|on time)\b)(.+?))?(?: (?:being|is|be|gets?|will be|to be|on|in|done|finished|ready|back|together|painted|running|complete|going|fitted))* (?:by|before|in time for) \S/i;
+const CHANCE = /\b(?:chances?|odds|likelihood|probability)(?: (?:of|on|that|for|are|is|there|i|we|i'll|we'll|i'd|will|to|me|my|us|have|having|get|getting|see|seeing|finish|finishing|be|being|driv(?:e|ing)|run|running|start|starting|move|moving|use|using))*(?: (?:it|her|this|that|everything|the lot|all of it)\b| (?:the |my |that )?(?!(?:done|finished|ready|over|through|complete|running|going|on time)\b)(.+?))?(?: (?:being|is|be|gets?|will be|to be|on|in|done|finished|ready|back|together|painted|running|complete|going|fitted))* (?:by|before|in time for) \S/i;
 
 /** "The chance of the bonnet by June", "will I make it before Friday": of that part, else of the whole machine. Undefined: no such question, or no day in it. */
 export function chanceAsked(text: string, ctx: ReadContext): AskOf<'finish'> | undefined {

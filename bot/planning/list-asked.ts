@@ -1,6 +1,7 @@
 import type { Ask } from '../../domain/model/ask.ts';
 import type { ListOf } from '../../domain/model/answer.ts';
 import { list } from '../../domain/answers/list.ts';
+import { state } from '../../domain/answers/state.ts';
 import { week } from '../../domain/answers/basis.ts';
 import { ASSUMED_HOURS } from '../../domain/plan/from-shop/settings.ts';
 import { sayAnswer } from '../say/answer.ts';
@@ -23,16 +24,23 @@ const ASKS: readonly (readonly [RegExp, ListOf])[] = [
 ];
 const HOURS = new RegExp(String.raw`${LEAD}(?:when do (?:i|you think i) work|what(?:'s| are| is) my (?:shop )?(?:hours|week|shop time)|(?:what|which|how many) hours (?:do you (?:think|have|count on|plan (?:with|on)|know)|do i (?:work|have|put in))(?: (?:i (?:work|have)|me down for|a week|for me|for))*)$`, 'i');
 const DRIVER = new RegExp(String.raw`${LEAD}(?:what(?:'s| is)? (?:driving|decides?|deciding|setting|sets|drives|holding back|holds back) (?:the )?(?:finish|end|end date|date|finish date|job|whole (?:thing|job))|what(?:'s| is) (?:on )?the critical path|the critical path|what(?:'s| is) the (?:long pole|bottleneck))$`, 'i');
+const OF = String.raw`(?:of|with|on|about)`;
+const STANDS = [
+  new RegExp(String.raw`${LEAD}(?:how(?:'s| is| are) (?:the|my)|(?:what(?:'s| is) )?(?:the )?(?:state|status|condition|story|latest|news) ${OF} (?:the|my)|where are we ${OF} (?:the|my)|where do (?:we|things) stand ${OF} (?:the|my)|how do(?:es)? the|about the) (.+?)(?: (?:stand|standing|doing|looking|coming (?:on|along)|getting on|now|at the moment|these days))*$`, 'i'),
+  new RegExp(String.raw`${LEAD}(?:what(?:'s| is)?|anything)(?: (?:still|left|there))* (?:needs? doing|to do|needs? done|to be done|left to do|wants doing|wrong) (?:on|to|with|about) (?:the|my) (.+)$`, 'i'),
+];
 const HOLDER = new RegExp(String.raw`${LEAD}who(?:'s| has| have)?(?: got)? (?:the|my) (.+)$`, 'i');
 
 /** What of the shop a question wants listed, or the plain question that it stands for. Undefined: something else is asked. */
-export function readList(text: string): ListOf | 'hours' | Ask | undefined {
+export function readList(text: string): ListOf | 'hours' | Ask | { state: string } | undefined {
   const said = text.trim().replace(/[’‘]/g, "'").replace(/[?.!\s]+$/, '');
   if (said.split(/\s+/).length > 12) return undefined;
   const found = ASKS.find(([re]) => re.test(said))?.[1];
   if (found) return found;
   if (HOURS.test(said)) return 'hours';
   if (DRIVER.test(said)) return { kind: 'finish' };
+  const stands = STANDS.map(re => re.exec(said)?.[1]).find(part => part !== undefined);
+  if (stands && !/\b(?:weather|forecast|money|plan|was|were|held|fixed|set|job|work|list)\b/.test(stands)) return { state: stands.toLowerCase() };
   const held = HOLDER.exec(said)?.[1];
   return held && /^(?:\w+)(?: \w+){0,3}$/.test(held) && !/\b(?:at|for|cheapest|best|price|to)\b/.test(held) ? { kind: 'where', part: held.toLowerCase() } : undefined;
 }
@@ -42,15 +50,16 @@ export function listAsked(turn: Turn, recorded: Recorded): TurnOut | undefined {
   const { incoming: { at, text }, deps, note, machine } = turn;
   const asked = readList(text);
   if (!asked) return undefined;
-  if (typeof asked === 'object') return recorded(turn, [], note, { asks: [asked] });
+  if (typeof asked === 'object' && 'kind' in asked) return recorded(turn, [], note, { asks: [asked] });
   if (asked === 'hours') {
     const { hours, hoursFrom } = planSettings(deps, at);
     const from = hoursFrom === 'said' ? 'as you said' : hoursFrom === 'learned' ? 'as your notes show' : 'assumed, as you never said';
     return { reply: compose({ note: note.id, at, lines: [`I plan with ${week(hours?.weekly ?? ASSUMED_HOURS)}, ${from}. Say your hours to change them.`] }) };
   }
-  const answer = list(deps.log.shop, asked, { at, zone: deps.zone }, factsFor(deps, at, machine));
+  const now = { at, zone: deps.zone }, facts = factsFor(deps, at, machine);
+  const answer = typeof asked === 'object' ? state(deps.log.shop, asked.state, now, facts) : list(deps.log.shop, asked, now, facts);
   const { say, list: lines = [] } = sayAnswer(answer, { at });
-  const { now, rest } = firstPage(lines);
-  const reply = compose({ note: note.id, at, lines: [[say, ...now, moreToCome(rest)].filter(Boolean).join('\n')] });
+  const { now: first, rest } = firstPage(lines);
+  const reply = compose({ note: note.id, at, lines: [[say, ...first, moreToCome(rest)].filter(Boolean).join('\n')] });
   return { reply: { ...reply, answers: [answer], buttons: rest.length ? [MORE] : [] }, ...(rest.length ? { page: { lines: rest } } : {}) };
 }

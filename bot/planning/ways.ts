@@ -8,7 +8,7 @@ import { askToDraw } from './draw-named.ts';
 import { helpHere } from './help-here.ts';
 import { hoistSaid, readHoist } from './hoist-said.ts';
 import { awaySaid, hoursSaid } from './hours-said.ts';
-import { listAsked } from './list-asked.ts';
+import { listAsked, readList } from './list-asked.ts';
 import { orderRefused } from './refuse.ts';
 import { readDropped, ruleDropped } from './rule-dropped.ts';
 import { soundsSupposed } from './supposed.ts';
@@ -26,4 +26,4 @@ function chanceOf(turn: Turn, recorded: Recorded): TurnOut | undefined {
 }
 
 /** Words that were about the plan when they were said, so that a new reading of old notes makes nothing of them. */
-export const wasAboutThePlan = (text: string): boolean => readHours(text) !== undefined || readHoist(text) !== undefined || readOrderBy(text) !== undefined || askToDraw(text) !== undefined || readDropped(text) !== undefined || soundsSupposed(text);
+export const wasAboutThePlan = (text: string): boolean => readHours(text) !== undefined || readHoist(text) !== undefined || readOrderBy(text) !== undefined || askToDraw(text) !== undefined || readList(text) !== undefined || readDropped(text) !== undefined || soundsSupposed(text);

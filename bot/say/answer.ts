@@ -13,6 +13,7 @@ import { sayOrderBy } from './order-by.ts';
 import { sayProvisional } from './provisional.ts';
 import { saySpent, sayTimeSpent } from './spent.ts';
 import type { Saying, Spoken } from './spoken.ts';
+import { sayState } from './state.ts';
 import { saySum } from './sum.ts';
 import { sayWasHow } from './wasHow.ts';
 import { sayWhatIf } from './what-if.ts';
@@ -38,6 +39,7 @@ export function sayAnswer(a: Answer, saying: Saying): Spoken {
     case 'orderBy': return sayOrderBy(a, saying);
     case 'ahead': return sayAhead(a, saying);
     case 'list': return sayList(a, saying);
+    case 'state': return sayState(a, saying);
     case 'picture': return sayPicture(a);
     case 'sum': return saySum(a);
   }

@@ -2,8 +2,9 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { Saying } from './spoken.ts';
 import { day, figure, measure, money, plural } from './words.ts';
 
-const STATE = { off: 'off', tried: 'tried on, comes off again', temporary: 'on for now', on: 'on for good', tight: 'tight' } as const;
-const VERDICT = { good: 'good', reuse: 'will do', watch: 'to be watched', repair: 'to repair', replace: 'to replace' } as const;
+/** How a part sits, and what was thought of it, in the words of every answer. */
+export const STATE = { off: 'off', tried: 'tried on, comes off again', temporary: 'on for now', on: 'on for good', tight: 'tight' } as const;
+export const VERDICT = { good: 'good', reuse: 'will do', watch: 'to be watched', repair: 'to repair', replace: 'to replace' } as const;
 const priced = (e: { price?: number; shipping?: number; source?: string }): string =>
   `${e.price !== undefined ? ` ${money(e.price)}` : ''}${e.shipping ? ` + ${money(e.shipping)} shipping` : ''}${e.source ? `, ${e.source}` : ''}`;
 const many = (qty?: number): string => (qty && qty !== 1 ? `${figure(qty)} ` : '');

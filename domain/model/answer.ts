@@ -72,9 +72,23 @@ export interface AheadAnswer { kind: 'ahead'; from?: string; to?: string; days: 
 export type ListOf = 'out' | 'curing' | 'rules' | 'hands';
 export interface ListItem { what: string; machine?: string; where?: string; do?: string; until?: string; /** By the usual time of what was laid on, not by the person's word. */ usual?: boolean; /** A rule that holds up nothing any more. */ met?: boolean }
 export interface ListAnswer { kind: 'list'; of: ListOf; items: ListItem[] }
+/** How one thing stands now, whatever of it was said; days are of the saying. */
+export interface ThingState {
+  part: string;
+  fit?: { state: 'off' | 'tried' | 'temporary' | 'on' | 'tight'; with?: string; since: string };
+  finding?: { condition: string; verdict?: 'good' | 'reuse' | 'watch' | 'repair' | 'replace'; since: string };
+  where?: string;
+  out?: { where?: string; until?: string };
+  /** Works still to do on it, verbs; those begun in `begun`. */
+  jobs: string[];
+  begun: string[];
+  supply: BuyItem[];
+  rechecks: string[];
+}
+export interface StateAnswer { kind: 'state'; part: string; things: ThingState[] }
 export interface PictureAnswer { kind: 'picture'; part: string; files: string[] }
 export type Answer =
   | BlockedAnswer | BuyAnswer | NextAnswer | WhereAnswer | WasHowAnswer | ProvisionalAnswer | DueAnswer | HistoryAnswer | SpentAnswer
-  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | OrderByAnswer | AheadAnswer | ListAnswer | PictureAnswer | SumAnswer;
+  | TimeSpentAnswer | CheapestAnswer | ForecastAnswer | FinishAnswer | WhatIfAnswer | OrderByAnswer | AheadAnswer | ListAnswer | StateAnswer | PictureAnswer | SumAnswer;
 
 export type AnswerOf<K extends Answer['kind']> = Extract<Answer, { kind: K }>;
