@@ -58,6 +58,7 @@ export function fore(s: Place): Ask[] {
   if (!days.from) days = daysOf(s.desk, sentenceStart(s), stop, 'forward');
   if (days.from && days.from === days.to && /\b(?:hold|stay|last|keep|dry|fine|off|out)\b[^.?!]{0,16}\b(?:till|until|til|through to|up to) (?:[a-z]+ )?$/.test(s.desk.text.slice(s.start, s.start + s.desk.text.slice(s.start, stop).search(/\b(?:mon|tues|wednes|thurs|fri|satur|sun)day|\btomorrow|\bweekend|\bend of/)))) days = { to: days.to! };
   const what = doing(s, s.start, stop) ?? wish(s, stop);
+  if (!days.from && !days.to && what) days = daysOf(s.desk, Math.max(0, sentenceStart(s) - 90), sentenceStart(s), 'forward'); // "I've a mind to spray Sunday. Will it be dry?"
   return [{ kind: 'forecast', ...(what ? { for: what } : {}), ...days }];
 }
 /** "Thursday or Friday": both are meant. */
@@ -97,7 +98,7 @@ function* overlapping(text: string, re: RegExp): Generator<RegExpExecArray> {
 function wish(s: Place, stop: number): string | undefined {
   const { text } = s.desk;
   const around = text.slice(0, text.length);
-  for (const m of around.matchAll(/\b(?:i want to|i wanted to|i was hoping to|im hoping to|i hope to|id like to|i need to|ive got to|i have to|im going to|i was going to|want to|hoping to|planning to|thinking of|thinking about|i plan to|wanting to|im after|going to|i was thinking of|i got to|need to) (?=([a-z]+))/g)) {
+  for (const m of around.matchAll(/\b(?:i want to|i wanted to|i was hoping to|im hoping to|i hope to|id like to|i need to|ive got to|i have to|im going to|i was going to|want to|hoping to|planning to|thinking of|thinking about|i plan to|wanting to|im after|going to|i was thinking of|i got to|need to|a mind to|meaning to|figured on|figure on|fixing to|looking to|aiming to|thought id|thinking id|thought i would) (?=([a-z]+))/g)) {
     if (Math.abs(m.index - s.start) > 120) continue;
     const got = doing({ ...s, desk: s.desk }, m.index + m[0].length - 3, Math.max(stop, sentenceEnd(s, m.index)));
     if (got) return got;

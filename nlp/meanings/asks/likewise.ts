@@ -27,7 +27,7 @@ export function likewise(desk: Desk, hits: readonly Hit[]): Hit[] {
     const last = before ? [...hits, ...out].filter(h => h.start < before.end && before.start < h.end).sort((a, b) => a.start - b.start).at(-1)?.asks.at(-1) : priorAsk(desk);
     if (!last || last.kind === 'sum') return;
     const text = desk.text.slice(s.start, s.end), m = TURN.exec(text), bare = !m && (s.asked || PICTURES.test(text) || /^[a-z ]{3,40} (?:too|as well|also|likewise)[ .!]*$/.test(text)) ? /^ ?(?:(?:the|my) )?/.exec(text)! : m;
-    if (!bare || !s.asked && /^ ?(?:and|so|then|for|on)\b/.test(bare[0])) return;
+    if (!bare) return;
     const asks = again(desk, last, s.start + (m ? m[0].length : 0), s.end);
     if (asks) out.push({ start: s.start, end: s.end, asks, rule: 'likewise', weight: 3 });
   });

@@ -74,6 +74,7 @@ export function hitsOf(desk: Desk, rules: readonly AskRule[]): Hit[] {
 /** "where I put the belt is where it belongs" tells. */
 function cleft(desk: Desk, head: number, end: number): boolean {
   const s = sentenceAt(desk, head);
+  if (!s.asked && head - s.start < 6 && /^whats? (?:is |was |s )?[a-z]+ing\b/.test(desk.text.slice(head, head + 30)) && /^(?: [a-z]+){0,4}? (?:is|was|are|were) (?!it\b|there\b|that\b)/.test(desk.text.slice(end, s.end))) return true; // "what's holding the bell on is two screws"
   return head === s.start && !s.asked && /^(?:where|what|how|when|why) (?:i|we|he|she|they|you|it|the|my|that)\b/.test(desk.text.slice(head, head + 14)) && /^(?: [a-z]+){0,3}? (?:is|was|are|were|has|had|ll|will|wont)\b(?! (?:i|we|it|they)\b)/.test(desk.text.slice(end, s.end));
 }
 

@@ -83,6 +83,6 @@ const firstOf = (d: Desk, c: Stretch): string | undefined => thingAt(d, c.from, 
 const history = (d: Desk, c: Stretch): Ask[] => [{ kind: 'history', ...opt('part', about(d, c)), ...daysOf(d, c.start, c.end, 'past') } as Ask];
 function next(d: Desk, c: Stretch): Ask[] {
   const f = foundIn(d, 0, d.text.length).find(x => x.dim === 'span' && (x.value.unit === 'minutes' || x.value.unit === 'hours') && Math.abs(x.start - c.start) < 90);
-  const place = /\b(?:indoors?|inside|under cover|under (?:the |a )?roof|in the (?:shed|shop|barn|dry|warm|workshop|garage)|out of the (?:rain|wet|cold|wind|sun)|cant leave the shed)\b/.test(c.text) ? { place: 'indoors' as const } : /\b(?:outdoors?|outside|in the yard|in the sun|in the fresh air)\b/.test(c.text) ? { place: 'outdoors' as const } : {};
+  const place = /\b(?:indoors?|inside|under cover|under (?:the |a )?roof|in the (?:shed|shop|barn|dry|warm|workshop|garage)|out of the (?:rain|wet|cold|wind|sun)|cant leave the shed|(?:on|at) the bench)\b/.test(c.text) ? { place: 'indoors' as const } : /\b(?:outdoors?|outside|in the yard|in the sun|in the fresh air|out of doors|out the back)\b/.test(c.text) ? { place: 'outdoors' as const } : {};
   return [{ kind: 'next', ...(f?.dim === 'span' ? { minutes: Math.round(f.value.amount * (f.value.unit === 'hours' ? 60 : 1)) } : {}), ...place }];
 }

@@ -58,12 +58,18 @@ function given(scope: Scope, prev?: Given): Given {
   const out: Given = {};
   const size = sizeIn(scope);
   if (size) { out.size = size.size; scope.take(size.at); }
+  else if (prev && loneFraction(scope)) out.size = loneFraction(scope);
   else { const other = prev && otherPitch(scope.text, prev.size); if (other) out.size = other; }
   const grade = gradesIn(scope.text).at(-1) ?? (prev ? bareGrade(scope) : undefined);
   if (grade) { out.grade = grade.grade === '8' && typeof (out.size ?? prev?.size) === 'string' && /^M/.test(String(out.size ?? prev?.size)) ? '8.8' : grade.grade; scope.take({ start: scope.start + grade.at, end: scope.start + grade.at + 3 }); }
   const surface = surfaceIn(scope.text);
   if (surface) out.surface = surface;
   return out;
+}
+/** "And 5/16?": the diameter alone. */
+function loneFraction(scope: Scope): string | undefined {
+  const n = scope.numbers().find(f => /^\d+(?:[- ]\d+)?\/\d+$/.test(scope.desk.text.slice(f.start, f.end)));
+  return n && fraction(n.value);
 }
 /** "and in fine?": the same diameter in the other series. */
 function otherPitch(text: string, size: unknown): string | undefined {
