@@ -140,6 +140,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   // "left the cover soaking": what is being done to it
   if (c.pred === 'verb' && /^(leave|keep|set)$/.test(c.verb!.base ?? '') && c.verb!.form !== 'base' && c.obj.length && items[i]?.t === 'verb' && items[i]!.form === 'ing' && isClass(items[i]!.base!, 'work') && !items[i + 1]?.np) { c.verb = items[i]!; c.vi = i; c.ing = true; c.rest = items.slice(i + 1); }
   if (c.pred === 'verb' && c.subj.length && !c.who && !c.obj.length && /^(past|part)$/.test(c.verb!.form ?? '') && !c.passive && DONE_TO.some(k => isClass(c.verb!.base!, k)) && (!(isClass(c.verb!.base!, 'fail') || isClass(c.verb!.base!, 'state')) || /^(pull|draw|drop|lift|strip)$/.test(c.verb!.base!) && !c.verb!.low.endsWith('rew') && !c.prt.length && /^(undefined|and|,|with|for|from|ready)$/.test(String(c.rest.find(x => x.low !== '.')?.low)) && c.subj.some(s => s.from >= c.from && !s.machine) || c.verb!.form === 'past' && /^(to|at)$/.test(c.rest[0]?.low ?? '') && c.rest[1]?.f && /^(pull|draw|run|set|bring|tighten|wind|nip)$/.test(c.verb!.base!)) && !/^(come|go|arrive|turn|show|sit|land|take|get|have|run|break|fall)$/.test(c.verb!.base!)) c.passive = true;
+  if (c.pred === 'verb' && c.verb!.base === 'turn' && c.verb!.form === 'past' && c.prt.includes('up') && /^(from|out)$/.test(c.rest[0]?.low ?? '') && c.subj.length && !c.who && !c.obj.length) c.passive = true; // "pins turned up from bar"
 }
 
 /** Work that is said of a coming day as if it were done. */

@@ -44,7 +44,7 @@ function turnedRound(items: readonly Item[]): readonly Item[] {
     const back = items[k]!.low === 'back' && PLACED.test(items[k + 1]?.low ?? '') ? 1 : 0, prt = items[k + back]!, verb = k + back + 1;
     if (!PLACED.test(prt.low) || !/^(prt|prep)$/.test(prt.t)) continue;
     const said = items[verb], after = items[verb + 1];
-    const went = (it: Item | undefined): boolean => it?.t === 'verb' && /^(came|went)$/.test(it.low);
+    const went = (it: Item | undefined): boolean => it?.t === 'verb' && /^(came|went|goes|comes)$/.test(it.low);
     const moved = went(said) && (after?.np !== undefined || after?.t === 'pron') ? { verb: said!, to: after.np ? listEnd(items, verb + 1) : verb + 2, who: verb + 1 }
       : said?.t === 'pron' && /^(it|she|they|he)$/.test(said.low) && went(after) ? { verb: after!, to: verb + 2, who: verb } : undefined;
     if (!moved) continue;

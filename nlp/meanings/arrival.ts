@@ -21,6 +21,7 @@ export const arrival: Meaning = t => {
   const listed = underHeading(t);
   if (CAME.test(headingOf(t) ?? '')) return [];
   if (listed && CAME.test(listed.says)) return listed.things.map(s => ({ kind: 'arrival', item: s.name }) as Entry);
+  if (/\bturned up (nicely |lovely |new )*(from|out of|in|on) .*\b(bar|stock|stick|billet|rod|steel|brass|bronze|plate|round|lathe|ali|aluminium|cast|iron)\b/.test(text)) return undefined; // turned on the lathe
   const future = dims(c.items, 'when').some(f => (f.value.from ?? '') > t.sheet.ctx.at.slice(0, 10));
   if (future) return undefined;
   if (c.verb && (c.verb.form === 's' || c.verb.form === 'base' && !(base === 'come' && /\bcome (back|home)\b/.test(text) && !dims(c.items, 'when').length && c.subj.length && !c.who))) return undefined; // "bands come home": "have" is easily swallowed

@@ -17,6 +17,7 @@ export const finding: Meaning = t => {
   if (c.who === 'it' && /(?:\b(?:too|got|getting|was|is|turned)|'s) (?:too |pretty |very |fierce |bitter |awful )?(?:cold|dark|late|wet|hot|windy|damp|dry|warm|chilly|frosty|miserable|muggy|freezing|raw|close|light) (?:to|out|outside|outdoors|for|in here|out there|today|tonight|this (?:morning|evening|afternoon))\b/.test(lowText(t))) return undefined;
   if (/\bdone for (the (day|night|evening|week|year)|today|tonight|now)\b/.test(lowText(t)) || /^(that|this) ?('s|is) (me|us)\b/.test(lowText(t))) return undefined; // "that's me done for the night"
   if (underIf(t) || headsFigure(t)) return undefined;
+  if (c.pred === 'be' && /^(just |only |still )*(a )?(bit|piece|length|loop|twist|scrap|lump|strip) of (wire|fencing wire|string|rope|twine|baler twine|tape|hose|rag|wood|fencing|cord|welding rod|angle|rod)\b/.test(c.items.slice(c.vi + 1).map(i => i.low).join(' '))) return undefined; // what stands in for it is no state
   if (/\b(i|we) (said|thought|told you|reckoned|swore) (was|were|is)\b|^(and |but )?not (one|a single one|any|many) of\b/.test(lowText(t))) return undefined; // "the pulley I said was bent"
   if (c.pred === 'none' && /^(no |sorry |oops )*wrong (machine|tractor|trailer|engine|baler|mower|job|notebook|note|one)$/.test(lowText(t))) return undefined; // of the note, not of a part
   if (/ ?('s|is|are|'re) (all |now |both )?going (away |off |back |out |down |up |over )*to (the|a|my|his|her|our|\S+'s)\b/.test(lowText(t))) return undefined; // where it goes is no state

@@ -38,6 +38,8 @@ export const fit: Meaning = t => {
   const as = listed && headState(listed.says);
   if (headState(headingOf(t) ?? '') && (HEADS[headingOf(t)!] || !c.obj.length && !c.subj.some(s => !s.carried))) return [];
   if (listed && as) return listed.things.filter(p => partLike(t.sheet, p.name)).map(p => ({ kind: 'fit', part: p.name, state: as }) as Entry);
+  const renewed = newOnes(t);
+  if (renewed) return renewed;
   const state = fitState(t);
   const anew = state ? undefined : thereNew(t);
   if (anew) return [{ kind: 'fit', part: anew, state: 'on' } as Entry];
@@ -81,6 +83,13 @@ function thereNew(t: Telling): string | undefined {
   if (rest.some(i => !(i.t === 'pron' && /^(it|there)$/.test(i.low)))) return undefined;
   const name = np.stands || /^ones?$/.test(np.said) ? t.clause.subj[0]?.name ?? t.memory.topic()?.name : np.name;
   return name !== undefined && partLike(t.sheet, name) && !isStuff(name) && !isMachine(t.sheet, name) ? name : undefined;
+}
+
+/** "Rebuilt the pump. New seals, new bearing.": what is new, named alone after work or fitting, was put in. */
+function newOnes(t: Telling): Entry[] | undefined {
+  const c = t.clause, nps = c.items.filter(i => i.np), last = t.told.at(-1);
+  if (c.pred !== 'none' || c.verb || !nps.length || !last || !/^(fit|work)$/.test(last.rule) || last.entry.kind === 'fit' && last.entry.state !== 'on' && last.entry.state !== 'tight' || last.clause !== t.clauses[t.at - 1] || t.clauses[t.at + 1]?.join === ':' || c.items.some(i => i.f || !i.np && !/^(mark|cc|adv)$/.test(i.t)) || !nps.every(i => /^(a |the |both |two |four |all )?(new|fresh) /.test(i.low) && !i.np!.stands && partLike(t.sheet, i.np!.name) && !isStuff(i.np!.name) && !isMachine(t.sheet, i.np!.name))) return undefined;
+  return nps.map(i => ({ kind: 'fit', part: i.np!.name, state: 'on' }) as Entry);
 }
 
 /** "everything forward of the firewall is off: …", "I've refitted what I could: …" say it in a clause. */

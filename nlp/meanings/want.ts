@@ -10,7 +10,7 @@ import { moneyClause } from './lib/money.ts';
 import { textOf } from '../dimensions/part/text-of.ts';
 import { goodsIn, type Goods } from './lib/goods.ts';
 import { specAfter } from './lib/spec.ts';
-import { singular } from '../words/nouns.ts';
+import { nounClasses, singular } from '../words/nouns.ts';
 import { isTool, trim } from './lib/fields.ts';
 import { needed } from './lib/needing.ts';
 import { isCalledFor, opensList, phrasedWant, underList } from './lib/wanting.ts';
@@ -27,6 +27,8 @@ export const want: Meaning = t => {
   if (c.verb && isClass(c.verb.base ?? '', 'work') && c.obj.some(o => o.from < c.verb!.from && o.from > c.from) && c.items.slice(0, c.vi).some(i => /^(get|have)$/.test(i.base ?? i.low))) return undefined; // "I'd better get the deck welded" is work
   const lost = TO_GET.test(lowText(t)) && c.pred === 'be' ? goodsIn(t, c.items, c.vi + 1).find(g => !/^thing$/.test(g.item))?.thing ?? t.memory.lastMention() : undefined;
   if (lost && partLike(t.sheet, lost.name)) return [trim({ kind: 'want', item: lost.name.replace(/^(?:last|only) (?=.)/, ''), spec: lost.np?.spec }) as Entry];
+  const named = /\b(?:needs?|wants?) (?:a )?([a-z]+ing)$/.exec(lowText(t))?.[1];
+  if (named && !nounClasses(named).size && c.subj.length > 0) return undefined; // "needs loctiting": work, by a word of its own
   const more = continued(t);
   if (more) return more;
   const k = phrased ?? (isCalledFor(t, c) ? 0 : needed(t, c));

@@ -27,6 +27,7 @@ export const work: Meaning = t => {
   if (/\b(hardly|barely|scarcely)\b/.test(lowText(t))) return undefined;
   if (c.passive && (/\b(welded|bonded|stuck|cemented|fused|glued|locked)( \w+)? (with|by) (rust|age|corrosion|dirt|paint|varnish|carbon|muck)\b/.test(lowText(t)) || BODGER.test(/\bby (.*)$/.exec(lowText(t))?.[1] ?? ''))) return undefined; // not by him
   if (c.passive && c.items.some(i => i.t === 'be') && SOILED.test(lowText(t)) && !/^(drain|clean)/.test(c.verb!.base!)) return undefined; // soaked with oil, not by him
+  if (c.verb!.base === 'tack' && c.prt.includes('off')) return undefined; // wiped with a tack cloth
   if (/^(varnish|gum|sludge|silt)$/.test(c.verb!.base!) && c.prt.includes('up')) return undefined; // gummed, not coated
   if (c.items.slice(0, c.vi).some((i, k) => i.t === 'to' && /^(get|have)$/.test(c.items[k + 1]?.base ?? c.items[k + 1]?.low ?? ''))) return undefined; // "to get it tested": why, not what
   const given = doneOn(t) ?? gotOne(t) ?? shaved(t) ?? tooled(t) ?? gave(t) ?? coated(t) ?? tried(t) ?? heated(t);
@@ -51,6 +52,8 @@ export const work: Meaning = t => {
   if (!parts.length) return undefined;
   const sat = t.told.at(-1);
   if (FASTENING.test(base) && sat?.entry.kind === 'fit' && sat.entry.state !== 'off' && sat.clause === t.clauses[t.at - 1] && parts.every(p => p.name === (sat.entry as { part: string }).part)) return []; // "slid it back on and pinned it" says only how it is held
+  const then = t.clauses[t.at + 1];
+  if (FASTENING.test(base) && c.passive && then?.join === 'and' && then.carriedSubj && then.passive && isClass(then.verb?.base ?? '', 'on') && then.prt.length) return []; // "is keyed and driven up tight"
   const begun = isBegun(t, c);
   const product = productOf(t, c);
   return [...parts.map(p => trim({ kind: 'work', part: p.name, action: action(base, c), done: begun ? false : undefined, product }) as Entry), ...(begun ? [] : broughtTo(c, parts[0]!.name))];

@@ -4,6 +4,7 @@ const atHead = (patterns: readonly RegExp[]): readonly RegExp[] => patterns.map(
 /** Openings of questions that want no answer: they lead up to what is told, or are a mood. */
 const MOODS: readonly RegExp[] = atHead([
   /(?:(?:do|d) )?(?:you|ye|ya) know what(?: i (?:did|done|found)| happened)? ?[?.,!]|(?:you |wanna |want to )?(?:know|guess) (?:what(?:s| i (?:found|did))|who|where|how)\b/,
+  /remind me that /,
   /who (?:knew|knows|cares|else|in (?:their|his|her) right mind|would have|would ve|d have|does that|designed|designs|thinks|dreams? up|puts?|decided|says?|said|needs)\b/,
   /what (?:do you know|can (?:i say|you do)|else is new|could (?:go wrong|possibly)|was i thinking|were (?:they|you|we) thinking|am i like)\b/,
   /what (?:kind|sort) of (?:an? )?(?:idiot|fool|man|person|clown|animal|lunatic|maniac|engineer|sadist|butcher|cowboy)\b/,

@@ -27,6 +27,7 @@ export function acted(t: Telling): Entry[] | undefined {
   if (base === 'break' && /\b(loose|free)\b/.test(lowText(t))) return undefined;
   if (/^(come|work)$/.test(base) && /\b(loose|free)\b/.test(c.prt.join(' ') + lowText(t))) return c.counted !== undefined || c.subj.some(s => !s.carried) && !c.neg ? parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text))) : undefined;
   if (base === 'look' && /^(at|over|into|for|after)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '') || base === 'measure' && !c.rest.length) return undefined; // looked at, measured: no state
+  if (base === 'go' && /^(back )?(in|on|together)$/.test(c.prt.join(' ')) && !c.rest.some(i => i.np || i.t === 'adj')) return undefined; // how it went in is no state
   if (base === 'look' && /^like (it|that|this|he|she|they|i|we)\b/.test(c.rest.map(i => i.low).join(' '))) return undefined; // "it looks like it's me"
   if (/^(look|feel|seem|sound)$/.test(base)) return c.rest.length ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (parts.every(p => isStuff(p.name)) && !(/^(smell|stink|taste|turn|go|set|thicken|congeal|curdle|separate|reek)$/.test(base) && c.rest.length > 0 && !/^(in|into|on|through|down|to)$/.test(c.rest[0]!.low === 'to' && base === 'turn' ? '' : c.rest[0]!.low))) return undefined;

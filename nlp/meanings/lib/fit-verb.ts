@@ -7,9 +7,9 @@ import { HOLDERS, TEMPORARY, TRIED } from './fit-phrases.ts';
 import type { FitState } from './fit-state.ts';
 
 const OFF_ALONE = /^(pull|remove|unbolt|unscrew|dismount|detach|disconnect|uncouple|extract|unpin|unhook|unhitch|dismantle|disassemble|undo|unship|withdraw|yank|draw|unshackle|unhang|unrivet|unclamp|unlace|unclip|demount|decouple|withdraw)$/;
-const OFF_WITH = /^(take|rip|peel|winkle|wrench|lever|worm|bash|nurse|manhandle|fish|dig|gas|heave|walk|tug|batter|saw|grind|torch|snap|unwind|get|come|knock|drive|press|punch|tap|lift|slide|drop|pop|break|slip|draw|drag|haul|whip|prise|pry|wrestle|jack|crack|bring|have|cut|work|tease|coax|beat|chisel|drill|fall|split|strip|hoist|swing|drift|persuade|lower|twist|screw|roll|push|force|back|turn|let|ease|burn|put|hammer|shift|fetch)$/;
+const OFF_WITH = /^(take|rip|peel|winkle|wrench|lever|worm|bash|nurse|manhandle|fish|dig|gas|heave|walk|tug|batter|saw|grind|torch|snap|unwind|wind|spin|get|come|knock|drive|press|punch|tap|lift|slide|drop|pop|break|slip|draw|drag|haul|whip|prise|pry|wrestle|jack|crack|bring|have|cut|work|tease|coax|beat|chisel|drill|fall|split|strip|hoist|swing|drift|persuade|lower|twist|screw|roll|push|force|back|turn|let|ease|burn|put|hammer|shift|fetch)$/;
 const ON_ALONE = /^(fit|install|mount|refit|reinstall|remount|reattach|attach|replace|reconnect|connect|reassemble|renew|reseat|swap|bolt|rivet|exchange|marry|mate|rehome|refasten|rehang)$/;
-const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thread|hook|get|set|lower|lift|push|knock|button|assemble|pop|stick|nail|couple|ease|pin|have|build|bring|seat|fasten|clip|pull|drift|swing|come|work|hammer|feed|turn|wind|hoist|snap|do|lay|roll|run|change|hitch|bed|fix|tie|close|hang|turn|spin|settle|bump|fire|sit|bond|dog|stitch|locate|spin|spring|chuck|bung|throw|whack|lob|sling)$/;
+const ON_WITH = /^(put|bolt|press|drive|tap|shrink|slip|slide|drop|go|screw|thread|hook|get|set|lower|lift|push|knock|button|assemble|pop|stick|nail|couple|ease|pin|have|build|bring|seat|fasten|clip|pull|drift|swing|come|work|hammer|feed|turn|wind|hoist|snap|do|lay|roll|run|change|hitch|bed|fix|tie|close|hang|turn|spin|settle|bump|fire|sit|bond|dog|stitch|locate|plumb|key|circlip|spin|spring|chuck|bung|throw|whack|lob|sling)$/;
 const TIGHT = /^(torque|retorque|tighten|retighten|adjust|readjust|gap|regap|tension|retension|preload|cinch)$/;
 const HELD = /^(hold|hang|rehang|tack|prop|perch|rest|lash|wire|zip-tie|cable-tie|tie|balance|strap|clamp|wedge|chock)$/;
 /** Ways of fastening that say nothing of for how long: the words around them do. */
@@ -20,7 +20,7 @@ const NOT_REMOVAL = /^(blank|cap|mask|close|seal|plug|wall|fence|rope|rinse|wash
 /** "a quarter turn", "one flat", "two clicks": brought to its adjustment by so much. */
 const ADJUSTS = /^(nip|snug|pinch|give|take|wind|turn|back|screw|tweak|slacken|ease|let|run|bring|draw|move|drop|crank)$/;
 export const BY_TURNS = /\b(a|an|one|two|three|four|five|six|half|quarter|another|couple|\d+)( (of|a|an|more|half|quarter|full))* (turns?|flats?|notch(es)?|clicks?|flats|splines?)\b/;
-const ADJUSTER = /(nuts?|screws?|adjusters?|glands?|turnbuckles?|tensioners?|bolts?|locknuts?|needles?|jets?|stops?|toggles?|cones?|cups?|brakes?|clutch|caps?|studs?)$/;
+const ADJUSTER = /(nuts?|screws?|adjusters?|glands?|turnbuckles?|tensioners?|bolts?|locknuts?|needles?|jets?|stops?|toggles?|cones?|cups?|(track|tie|radius|top|drag|reach) (rods?|links?)|brakes?|clutch|caps?|studs?)$/;
 
 /** The state that a verb with its particles gives its part: "took off", "pressed in", "torqued to". */
 export function byVerb(t: Telling, c: Clause): FitState | undefined {
@@ -47,6 +47,7 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (HELD.test(base) && !KEPT_ON.test(placeWords(c, c.rest.findIndex(i => i.low === 'on' || i.low === 'from') + 1)) && c.rest.some((i, k) => /^(by|on|from|off|with)$/.test(i.low) && c.rest.slice(k + 1, k + 4).some(x => x.np && (isFastener(x.np.said) || HOLDERS.test(x.np.said))))) return 'temporary';
   if (OFF_ALONE.test(base) && (off || !/\b(up|down|back|together|on|in)\b/.test(prt))) return /^(pull|draw)$/.test(base) && (c.obj.length === 0 && !c.passive && c.verb!.form !== 'part' || base === 'draw' && /\b(on paper|sketch\w*|to scale|amps?)\b/.test(lowText(t))) && !off ? undefined : 'off';
   if (base === 'hang' && c.rest.some((i, k) => /^(on|off|from|in|by|behind|over|against)$/.test(i.low) && KEPT_ON.test(placeWords(c, k + 1)))) return undefined; // kept there, not held on the machine
+  if (base === 'tack' && /\boff\b/.test(prt)) return undefined; // wiped with a tack cloth
   if (HELD.test(base) && c.ing && !on) return undefined;
   if (base === 'sit' && c.passive && c.rest.some((i, k) => /^(on|by|with)$/.test(i.low) && c.rest[k + 1]?.np && (isFastener(c.rest[k + 1]!.np!.said) || HOLDERS.test(c.rest[k + 1]!.np!.said)))) return 'temporary'; // "is sat on two studs"
   if (base === 'sit' && (on || prt === '')) return on ? 'on' : c.subj.length > 0 && /\b(just|only) (sitting|sat)\b/.test(lowText(t)) && !c.rest.some(i => i.np && isPlaceNoun(i.np)) ? 'temporary' : undefined;
@@ -130,6 +131,6 @@ function putting(base: string, c: Clause, prt: string, toward: boolean): boolean
   if (base === 'stick' && !c.obj.length && c.rest.some(i => /^(full|empty|open|shut|closed|high|low|half|max|maximum|zero|solid|fast|one)$/.test(i.low))) return false; // "stuck on full"
   if (base === 'stick') return /\b(in|on|back)\b/.test(prt) && !toward;
   if (base === 'hang') return false;
-  if (/^(chuck|bung|throw|whack|lob|sling)$/.test(base)) return /^(back )?(in|on)$/.test(prt) && c.obj.length > 0 && !c.rest.some((i, k) => i.np && /^(in|on|into|onto)$/.test(c.rest[k - 1]?.low ?? ''));
+  if (/^(chuck|bung|throw|whack|lob|sling)$/.test(base)) return /^(back )?(in|on|up)$/.test(prt) && (prt !== 'up' || base === 'sling') && c.obj.length > 0 && !c.rest.some((i, k) => i.np && /^(in|on|into|onto)$/.test(c.rest[k - 1]?.low ?? ''));
   return !(prt === 'down' && /^(put|get|take)$/.test(base)) && !(prt === 'over');
 }

@@ -24,7 +24,8 @@ function leftTo(c: Clause): string | undefined {
 function comingOff(t: Telling): string | undefined {
   const c = t.clause, base = c.verb?.base ?? '', prt = c.prt.filter(p => /^(back|off|out|on|in|apart|up|down)$/.test(p))
     .concat(c.prt.includes('on') || c.prt.some(p => /^(off|out|apart|in)$/.test(p)) ? [] : dims(c.items, 'when').some(f => t.sheet.tokens[f.from]?.low === 'on') ? ['on'] : []).join(' '); // "goes on Friday" goes on on Friday
-  if (!/^(come|go)$/.test(base) || !/^(back )?(off|out|on|in|apart|up|down)$/.test(prt) || /^(i|we|he|she|you|person)$/.test(c.who ?? '') && !c.subj.length || c.rest.some(i => i.np && !/^(by|with|for|before|after)$/.test(c.rest[c.rest.indexOf(i) - 1]?.low ?? ''))) return undefined;
+  const end = c.rest.findIndex(i => i.t === 'mark' || i.t === 'cc'), own = end < 0 ? c.rest : c.rest.slice(0, end); // "…, and the two lay shafts after it" is beside it
+  if (!/^(come|go)$/.test(base) || !/^(back )?(off|out|on|in|apart|up|down)$/.test(prt) || /^(i|we|he|she|you|person)$/.test(c.who ?? '') && !c.subj.length || own.some((i, k) => i.np && !/^(by|with|for|before|after)$/.test(own[k - 1]?.low ?? ''))) return undefined;
   const last = t.told.at(-1)?.entry;
   if (last?.kind === 'fit' && last.state !== 'off' && c.subj.every(s => s.carried)) return undefined; // "…but it comes off again for paint" says how it sits now
   const bound = /^(must|plan)$/.test(c.reality) || /\b(yet|still|left) to (come|go)\b|\b(is|are|'s|'re) (still |all |yet )?to (come|go)\b/.test(lowText(t));
