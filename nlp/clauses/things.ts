@@ -113,7 +113,7 @@ function cleanedOf(sheet: Sheet, items: readonly Item[], next: number): { name: 
   let k = next;
   while (items[k] && /^(off|out|of|from)$/.test(items[k]!.low)) k++;
   const owner = items[k]?.np;
-  return k > next && owner && !owner.stands && partLike(sheet, owner.name) && !isStuff(owner.name) && (items[k - 1]!.low !== 'of' || items[k - 2]?.low !== undefined && /^(out|off)$/.test(items[k - 2]!.low)) ? { name: owner.name, next: k + 1 } : undefined;
+  return k > next && owner && !owner.stands && !isSource(owner) && partLike(sheet, owner.name) && !isStuff(owner.name) && (items[k - 1]!.low !== 'of' || items[k - 2]?.low !== undefined && /^(out|off)$/.test(items[k - 2]!.low)) ? { name: owner.name, next: k + 1 } : undefined;
 }
 
 /** "bolts holding the seat", "bolts that hold the sump on": what holds a part is named after it. */

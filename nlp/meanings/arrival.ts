@@ -17,6 +17,7 @@ export const arrival: Meaning = t => {
   const c = t.clause, text = lowText(t);
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;
   const base = c.verb?.base ?? '';
+  if (base === 'come' && c.verb!.form === 'ing' && /\b(is|are|'s|'re) (\S+ )?coming\b/.test(text)) return undefined; // not here yet
   if (/^(it|they) came in$/.test(text) && t.told.at(-1)?.rule === 'stow' && !c.join) return undefined; // "in the box it came in"
   const listed = underHeading(t);
   if (CAME.test(headingOf(t) ?? '')) return [];

@@ -28,7 +28,7 @@ export function specAfter(t: Telling, items: readonly Item[], from: number, last
     const it = items[k]!;
     if (LOOSE.test(it.low) && !(it.low === 'at')) { open = false; continue; }
     if (/^(x|×)$/.test(it.low) && items[k - 1]?.np && items[k + 1]?.f?.dim === 'number' && !/^(x|×)$/.test(items[k + 2]?.low ?? '')) continue; // "hose clamps x 4"
-    if (it.f?.dim === 'measure' && items[k + 1]?.low === 'of' && items[k + 2]?.t !== 'pron' && k > from && items[k - 1]!.t === 'mark') break; // "…, a quart of gear oil" is the next thing
+    if (it.f?.dim === 'measure' && items[k + 1]?.low === 'of' && (items[k + 2]?.np || items[k + 2]?.f && items[k + 3]?.np) && k > from && items[k - 1]!.t === 'mark') break; // "…, a quart of gear oil" is the next thing
     if (it.np && items[k - 1]?.low === ',' && / (stuff|type|kind|sort|variety)$/.test(it.np.said) && it.np.count === undefined) { pieces.push([k, k + 1]); end = k + 1; open = false; continue; } // "gland packing, square graphite stuff"
     if (it.np && CODE.test(it.np.said) && it.np.count === undefined && /^(,|size|number|no)$/.test(items[k - 1]?.low ?? '')) { pieces.push([k, k + 1]); end = k + 1; open = false; continue; } // "drive belt, A42"
     const of = items[k + 1]?.low === 'of' && items[k + 2]?.t === 'pron';

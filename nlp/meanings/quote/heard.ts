@@ -4,7 +4,7 @@ import { itemsOf } from '../../clauses/items.ts';
 import { isMachine } from '../../clauses/things.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { sourceIn, trim } from '../lib/fields.ts';
-import { goodsIn, isSeller, type Goods } from '../lib/goods.ts';
+import { goodsIn, isSeller, pricedThings, type Goods } from '../lib/goods.ts';
 import { moneyClause, sumsIn, type Sums } from '../lib/money.ts';
 import { spanForward } from '../lib/reach.ts';
 import { bareSeller, pricedAt, sellerBefore } from '../lib/sellers.ts';
@@ -12,7 +12,7 @@ import { sourceSubject } from '../lib/source.ts';
 import { lowText, type Telling } from '../telling.ts';
 
 const NOUN = /(?:^|['a-z]+ )(quote|quotation|estimate|price|asking price|going rate|tender)$/;
-const ASKS = /\b(?:he|she|they)(?:'s|'re|'d|'ll| is| are| was| were| would| will)?(?: (?:only|still|now|just))* (?:wanted|wants|want|asks|asked|asking|after|looking for|holding out for|take|takes)\b(?! (?:to|me|us|a|the|my|some))/;
+const ASKS = /\b(?:he|she|they)(?:'s|'re|'d|'ll| is| are| was| were| would| will)?(?: (?:only|still|now|just))* (?:wanted|wants|want|asks|asked|asking|quoted(?: me| us)?|after|looking for|holding out for|take|takes)\b(?! (?:to|me|us|a|the|my|some))/;
 const WOULD = /\b(?:would|'d|will|'ll|going to|gonna) (?:be|cost|run|set|come to|come out at|work out at)(?: me)?(?: back)?\b/;
 const SEEN = /^(?:(?:and|but|i|we|i've|'ve|have|just|also) )*(?:seen|saw|spotted|noticed|came across|come across)\b/;
 const BEST = /\b(?:cheapest|best|lowest|keenest|dearest)(?: (?:price|quote|one|offer|figure))? (?:(?:i|we|that|so far|'ve|have|could|can) )+(?:found|find|seen|see|saw|heard|got|get|had|been quoted|do)\b/;
@@ -33,6 +33,8 @@ export function heardPrice(t: Telling): Entry[] | undefined {
   const to = t.clauses[end]!.to, sums = sumsIn(t, from, to, true);
   if (sums.price === undefined || sums.price < 10 && !certain(t, from, to)) return undefined;
   const source = whose(c, noun) ?? sourceSubject(t, [c]) ?? sourceIn(t.sheet, c.items)?.source ?? (at === c ? undefined : sourceIn(t.sheet, at.items)?.source) ?? said ?? pricedAt(t, c) ?? bareSeller(t, [c]) ?? (/^(he|she|they)$/.test(c.who ?? '') ? sellerBefore(t) : undefined);
+  const each = pricedThings(t, c.items).filter(p => !isSeller(p.item) && p.price >= 10);
+  if (at === c && each.length > 1) return each.map(p => trim({ kind: 'quote', item: p.item, source, price: p.price, qty: p.qty }) as Entry); // "275 for the block and 60 for the pan"
   const item = goodsOf(t, c, noun) ?? topic(t, c);
   return item && trimmed(item, source, sums);
 }

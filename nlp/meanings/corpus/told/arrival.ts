@@ -18,7 +18,7 @@ export const ARRIVALS: ToldCorpus = {
     ...told([{ kind: 'arrival', item: 'fan belt' }, { kind: 'arrival', item: 'hoses' }], ['Delivery today: fan belt, hoses.', 'Arrived: fan belt and hoses', "Today's post: fan belt, hoses"].slice(0, 2)),
     ...told([{ kind: 'arrival', item: 'seals' }], ['UPS dropped off a box: the seals.', 'Postman brought the seals.', "Seals I'd been waiting on finally rolled in.", 'The courier handed over the seals.', 'The seals are back off Kev.']),
   ],
-  never: ['The clutch came in handy.', "Water hopper's got a hairline on the back side.", 'The bus dropped me at the gate.', 
+  never: ["The clutch springs are coming from the spring maker.", 'The clutch came in handy.', "Water hopper's got a hairline on the back side.", 'The bus dropped me at the gate.', 
     'Then company came.',
     "head's at home", 'It came straight back out.', 'Tried the rack in the housing and it came straight back out.', 'The windscreen is in one piece.', 'The bands come home Friday.',
     'The dog is back.', 'Spring is here.',

@@ -37,6 +37,8 @@ export const BOUGHTS: ToldCorpus = {
     ...told([{ kind: 'bought', item: 'cable ties', source: 'hardware', price: 17 }, { kind: 'bought', item: 'tape', source: 'hardware' }], ['Grabbed a bag of cable ties and a roll of tape from the hardware, 17 bucks the lot.', '$17 spent on cable ties and tape at the hardware']),
     ...told([{ kind: 'bought', item: 'bearings', price: 41.6 }], ['Bearings bought and paid for, forty-one pounds sixty.']),
     ...told([{ kind: 'bought', item: 'pulley', price: 70 }], ['He wanted 90 for the pulley, I beat him down to 70 and brought it home.']),
+    ...told([{ kind: 'bought', item: 'field coils', source: 'electrician', price: 60 }], ['Paid the electrician sixty for rewinding the field coils.']),
+    ...told([{ kind: 'bought', item: 'paint', source: "Murphy's", price: 48 }], ["Picked up the paint from Murphy's on the way home, 48 euro."]),
   ],
   never: ['He would sell me the pair for 40.', 'He let me have a go on the lathe for 5 minutes.', 'The invoice came to 88.20.', "I've got two on order with the supplier, at 45 each", 'got the flywheel off the two-banger', 'it cost more than the tractor', 'Paid the tinsmith 85 for his trouble.', 'I could get a radiator core for 210 from the recore shop', 
     "I didn't buy the belt.", 'need to buy a belt', "I'm not paying 140 for a nut.", "I'll buy a belt on Friday.", 'The yard wants 40 dollars for a belt.', 'Got the head off.', 'got the bonnet off herself this morning', 'got two bolts out', 'Got the hub hot with the torch.', 'got 40 psi at the gauge', 'got a price of 40 dollars from the yard for a belt',

@@ -45,7 +45,7 @@ export const QUOTES: ToldCorpus = {
     ...told([{ kind: 'quote', item: 'tyre', source: 'tyre fellow', price: 130 }], ['New tyre would be a hundred and thirty, the tyre fellow reckons.']),
     ...told([{ kind: 'quote', item: 'white metal', price: 95 }], ["He'll do me the white metal for 95 a bearing."]),
   ],
-  never: ["He's after a magneto.", 'The gap would be 12 thou, he says.', 'He takes 20 off for cash.', "They wanted 3 bolts in it.", "It'll take 40 minutes.", "and he's eighty-one", 'He wants to see the tractor at 4.', 'The carrier left the crankshaft on the porch.', 
+  never: ["They quoted me chapter and verse.", "He's after a magneto.", 'The gap would be 12 thou, he says.', 'He takes 20 off for cash.', "They wanted 3 bolts in it.", "It'll take 40 minutes.", "and he's eighty-one", 'He wants to see the tractor at 4.', 'The carrier left the crankshaft on the porch.', 
     'Bought a head gasket for 40 dollars.', 'Ordered a head gasket from the yard, 40 dollars.', 'I paid the yard 40 dollars.', 'The yard does not have one.', "The yard didn't want 40 for it.", 'If the yard wants 40 dollars for it I will go elsewhere.', 'The head is at forty pounds.', 'torqued to 40 foot pounds', 'The yard has had my head for forty days.',
     'the mill wants 40 psi', 'He said 40 thou for the gap.', 'The foundry says two weeks.', 'The book says 35 foot pounds for the head bolts.', 'I thought the yard wanted 40 for it but I was wrong.', 'a head gasket used to be 4 dollars', 'My wife says I have spent 40 dollars too much.', 'the spring has forty coils', 'book says 0.025 for the plug gap',
   ],
