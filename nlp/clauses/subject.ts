@@ -135,10 +135,10 @@ function shareOf(sheet: Sheet, c: Clause, i: number): { of: number; said: string
   const m = SHARE.exec(sheet.tokens.slice(from, Math.min(from + 9, c.to)).map(x => x.low).join(' '));
   if (!m) return undefined;
   const at = from + m[0].split(' ').length - 1, of = c.items.findIndex(x => x.from === at && (x.np !== undefined && !x.np.stands || x.t === 'pron'));
-  const none = /^(none|neither|not one|not a one|hardly any)$/.test(m[1]!);
-  return of > 0 ? { of, said: m[1]!.replace(/^(a|an|the) /, ''), none } : undefined;
+  const none = /^(none|neither|not one|not a one|hardly any)$/.test(m[1] ?? '');
+  return of > 0 ? { of, said: (m[1] ?? m[2]!).replace(/^(a|an|the) /, ''), none } : undefined;
 }
-const SHARE = /^((?:about |nearly |almost |roughly |maybe |around |at least |only |well |over |easily |probably |a good )*(?:an? |the )?(?:most|some|many|half|third|quarter|two thirds|three quarters|majority|bulk|worst|best|few|couple|handful|several|one or two|two or three|three or four|half a dozen|all but one|all but two|all but three|none|neither|not one|not a one|hardly any)) of \S/;
+const SHARE = /^((?:about |nearly |almost |roughly |maybe |around |at least |only |well |over |easily |probably |a good )*(?:an? |the )?(?:most|some|many|half|third|quarter|two thirds|three quarters|majority|bulk|worst|best|few|couple|handful|several|one or two|two or three|three or four|half a dozen|all but one|all but two|all but three|none|neither|not one|not a one|hardly any)) of \S|^((?:one|two|three|four|five|six|seven|eight|nine|ten|\d+) out of (?:the |every )?(?:two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|\d+)) \S/;
 
 /** "on the planter chain this morning it's cleaned": what is spoken of stands first, with a subject of its own after it. */
 function fronted(items: readonly Item[]): boolean {

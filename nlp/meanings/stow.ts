@@ -19,6 +19,7 @@ export const stow: Meaning = t => {
   if (c.pred === 'none' && c.rest[0]?.t === 'adj' && CONDITION.has(c.rest[0].low) || /^whatever$/.test(c.subj[0]?.name ?? '')) return undefined; // "shaft pitted under the seal"
   const told = c.asks || /^(if|unless|until|till|before|when)$/.test(c.sub ?? '') ? undefined : placeFirst(t);
   if (told) return told;
+  if (c.passive && c.rest[0]?.t === 'adj' && CONDITION.has(c.rest[0].low)) return undefined; // "pinched flat under the tray"
   if (/^(count|measure|mike|gauge|weigh)$/.test(c.verb?.base ?? '') || /\b(smears?|dabs?|blobs?|films?|coats?|lick|squirt|drops?|splash|bead) of\b/.test(lowText(t)) && !c.passive && c.pred === 'verb') return undefined;
   if (/^(set|clamp|chuck|mount|grip)$/.test(c.verb?.base ?? '') && /\b(in|on|between|under) (the |my )?(lathe|mill|vice|vise|chuck|centres|centers|jig|shaper|planer|drill press|pillar drill|press|four jaw|three jaw|faceplate|surface grinder|grinder)\b/.test(lowText(t))) return undefined; // set up for work, not kept
   if (c.neg || c.asks || c.reality !== 'deed' || c.sub && /^(if|unless|until|till|before|that|when|so)$/.test(c.sub)) return undefined;

@@ -35,7 +35,7 @@ export function acted(t: Telling): Entry[] | undefined {
   if (/^(need|want)$/.test(base) && /\b(new|another|replacement)\b/.test(lowText(t)) && c.obj.length) return undefined; // a want
   const fails = isClass(base, 'fail'), acts = wont(t) || isClass(base, 'state') || nowDoes(c) || /^(need|want)$/.test(base) && verdictIn(text) !== undefined;
   if (c.passive && isClass(base, 'fail') && (!isClass(base, 'work') || CONDITION.has(verb.low))) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
-  if (c.passive && (soiled(t) || verb.low === 'stuck')) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
+  if (c.passive && (soiled(t) || verb.low === 'stuck' || /^(pinch|trap|squash|knock|push|pull|draw|wear|rub|hammer|peen|squeeze|crush)$/.test(base) && c.rest[0]?.t === 'adj' && /^(flat|thin|oval|out|hollow|crooked|square|flatter|shut|loose|open|bent)$/.test(c.rest[0].low))) return parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text)));
   if (c.passive) return unlisted(t) ? parts.map(p => make(p.name, counted(t, c) + text, verdictIn(text))) : undefined;
   if (!(fails || acts)) return /^(get|go|come|let|test|check)$/.test(base) && c.rest.some(i => i.t === 'adj') || base === 'let' && (c.prt.includes('go') || /\blet go\b/.test(lowText(t))) ? parts.map(p => make(p.name, text, verdictIn(text))) : undefined;
   if (c.ing && c.pred === 'verb' && c.items.some(i => i.t === 'to')) return undefined;

@@ -12,7 +12,7 @@ export const stateful: Meaning = t => {
   const c = t.clause, items = c.items.filter(i => i.t !== 'mark' || i.low === ',');
   if (c.asks || c.sub || c.neg || c.reality !== 'deed' || dims(items, 'measure').length || dims(items, 'money').length || dims(items, 'when').length) return undefined;
   const there = /^(and |but |so )*there('s| is| are| was| were|'re)\b/.test(lowText(t));
-  const had = c.pred === 'have' && (c.subj.some(s => s.machine) || /^(she|it)$/.test(c.who ?? '') && c.subj.every(s => s.machine || s.carried)) && !c.verb?.form?.startsWith('ing');
+  const had = c.pred === 'have' && (c.subj.some(s => s.machine) || /^(she|it)$/.test(c.who ?? '') && c.subj.every(s => s.machine || s.carried) || /^(i|we)$/.test(c.who ?? '') && /\b(got|have) (a|an|one|two|three) (\w+ )?(leaking|weeping|blowing|cracked|broken|bent|seized|sheared|snapped|stripped|worn|burst|split|loose|sticking|dripping|dead|blocked)\b/.test(lowText(t))) && !c.verb?.form?.startsWith('ing');
   if (!there && !had && c.pred !== 'none' || c.who && !had) return undefined;
   const k = items.findIndex((i, n) => i.np !== undefined && !i.np.stands && (there ? n > 0 : had ? i.from > (c.items[c.vi]?.from ?? 0) : true));
   const lead = items.slice(0, Math.max(k, 0)), np = items[k]?.np;
