@@ -6,7 +6,7 @@ import type { Recording, Refusal } from './sound.ts';
 const OPUS_RATE = 48_000;
 
 /** Decodes the packets of one Opus track, up to `seconds`. */
-async function decodePackets(track: InputAudioTrack, seconds: number): Promise<Recording> {
+async function decodePackets(track: InputAudioTrack, seconds: number): Promise<Recording | Refusal> {
   const decoder = new OpusDecoder();
   const sound = new Gathered(seconds);
   try {
@@ -20,7 +20,8 @@ async function decodePackets(track: InputAudioTrack, seconds: number): Promise<R
   } finally {
     decoder.free();
   }
-  return sound.end();
+  // A file that is cut off inside its only cluster opens, but gives no packet.
+  return sound.empty ? { why: 'This recording is cut off or damaged: I could not get any sound out of it.' } : sound.end();
 }
 
 /** Opus in WebM/Matroska or MP4, as browsers record it, up to `seconds`. Other codecs are refused by name. */

@@ -2,7 +2,7 @@ import { decodeContainer } from './container.ts';
 import { decodeMp3 } from './mp3.ts';
 import { decodeOggOpus } from './ogg.ts';
 import { sniffSound, type SoundKind } from './sniff.ts';
-import { isRate, isRefusal, LONGEST_SECONDS, toMono, type Recording, type Refusal } from './sound.ts';
+import { HEARING_RATE, isRate, isRefusal, LONGEST_SECONDS, toMono, type Recording, type Refusal } from './sound.ts';
 import { decodeWav } from './wav.ts';
 
 /** Sound made ready for hearing: one channel at 16 kHz. `note` says what was left out, in a sentence. */
@@ -38,8 +38,7 @@ export async function decodeSound(bytes: Uint8Array, seconds = LONGEST_SECONDS):
   if (bytes.length === 0) return { why: 'The recording is empty.' };
   const recording = await open(bytes, seconds);
   if (isRefusal(recording)) return recording;
-  if (!isRate(recording.rate)) return { why: `This file says ${recording.rate} samples a second, which can't be right.` };
   const mono = toMono(recording.channels);
-  if (mono.length === 0) return { why: 'There is no sound in the recording.' };
+  if (mono.length === 0) return { why: isRate(recording.rate || HEARING_RATE) ? 'There is no sound in the recording.' : `This file says ${recording.rate} samples a second, which can't be right.` };
   return recording.more ? { samples: mono, note: `The recording is longer than ${Math.round(seconds / 60)} minutes: I heard the first ${Math.round(seconds / 60)}.` } : { samples: mono };
 }
