@@ -29,6 +29,8 @@ const mostPieces = (seconds: number) => Math.ceil(7 * seconds) + 12;
 /** Nobody who talks for `SLOW_FROM` seconds says less than this many pieces a second: the recogniser skipped something. */
 const FEWEST_A_SECOND = 1.3;
 const SLOW_FROM = 5;
+/** Mean log-probability a piece under which hardly a word was heard: talk in the worst noise −0.6, noise alone −1.4 (measured). */
+const GARBLED = -0.8;
 
 /** What one shop expects to hear: its names, worked out once for all the stretches of a note. */
 export interface Expected {
@@ -59,11 +61,15 @@ async function hearPowers(whisper: Whisper, powers: Powers, seconds: number, exp
   const listen = (before: number[]) =>
     search(whisper, sound, [...before, whisper.ids.start, ...whisper.ids.after], { readings: READINGS, bonus: BONUS, expected: expected.words, most: mostPieces(seconds) });
   const found = await listen([whisper.ids.before, ...expected.prompt]);
-  if (seconds < SLOW_FROM || found.pieces.length > FEWEST_A_SECOND * seconds) return judge(whisper, found);
-  // A fore-run that sounds like the note makes the recogniser go on after it instead of beginning: hear again without.
+  const skipped = seconds >= SLOW_FROM && found.pieces.length <= FEWEST_A_SECOND * seconds;
+  if (!skipped && meanScore(found) > GARBLED) return judge(whisper, found);
+  // A fore-run that sounds like the note makes the recogniser go on after it instead of beginning, or say its names over and over: hear again without.
   const again = await listen([]);
-  return judge(whisper, again.pieces.length > found.pieces.length ? again : found);
+  const better = skipped ? again.pieces.length > found.pieces.length : meanScore(again) > meanScore(found);
+  return judge(whisper, better ? again : found);
 }
+
+const meanScore = ({ scores }: Found) => scores.reduce((a, b) => a + b, 0) / Math.max(1, scores.length);
 
 function judge(whisper: Whisper, found: Found): Transcript {
   const said = found.pieces.filter((piece) => piece < whisper.ids.end);
@@ -75,6 +81,6 @@ function judge(whisper: Whisper, found: Found): Transcript {
     trust: trust(text, found.scores, found.noSpeech),
     unsure: unsureWords(words),
     poor: poorWords(words),
-    score: found.scores.reduce((a, b) => a + b, 0) / Math.max(1, found.scores.length),
+    score: meanScore(found),
   };
 }
