@@ -29,6 +29,7 @@ export const fit: Meaning = t => {
   if (/\b(was|were)\b/.test(lowText(t)) && (WRONG_WAY.test(lowText(t)) || /^(before|when)$/.test(t.clauses[t.at - 1]?.sub ?? '') && c.passive && !c.carriedSubj)) return undefined; // how it was before
   if (/^(put|throw|chuck|toss|drop|go|stick|pop)$/.test(c.verb?.base ?? '') && /\bin with (the|my|its|his|all|them|it)\b/.test(lowText(t)) && !c.rest.some((i, k) => i.low === 'with' && c.rest[k + 1]?.np && isFastener(c.rest[k + 1]!.np!.said))) return undefined; // kept together
   if (c.subj.some(s => INSTRUMENT.test(s.name)) && c.items.some(i => i.f && i.f.dim !== 'when') || /^(rest|sit|hover|settle)$/.test(c.verb?.base ?? '') && c.items.some((i, k) => /^(on|at|to|around)$/.test(c.items[k - 1]?.low ?? '') && i.f && i.f.dim !== 'when' && !c.items[k + 1]?.np)) return undefined; // "battery's resting on 12.4"
+  if (c.obj.some(o => (o.count ?? 0) > 0 && /^(shim|washer|spacer|packer|packing piece|leaf)s?$/.test(o.name)) && /\bfrom (under|behind|between|below|inside)\b/.test(lowText(t))) return undefined; // counted as it came apart
   if (c.sub === 'once' && t.clauses[t.at + 1] && t.clauses[t.at + 1]!.reality !== 'deed') return undefined; // "once the head is on I can…"
   if (/^(go|come)$/.test(c.verb?.base ?? '') && c.verb!.form === 'ing' && /^(back|off|out|down)$/.test(c.prt.join(' ')) && !c.rest.some((i, k) => i.np && c.rest[k - 1]?.low !== 'for')) return undefined; // "it's going back", "it's coming off again"
   if (/\b(put|drilled|cut|fitted|bored|welded)\b.* (on|in|at|to) the wrong (side|way|end|place|hole)\b/.test(lowText(t))) return undefined; // a blunder, whatever sits where
@@ -159,8 +160,8 @@ function othersTo(t: Telling, c: Clause, named?: string): Entry[] {
   const first = dims(c.items, 'measure')[0];
   if (!first) return [];
   return c.items.flatMap((i, k) => {
-    const f = c.items[k + 2]?.f, np = i.np;
-    if (!np || np.stands || i.from < first.to || !/^(to|at)$/.test(c.items[k + 1]?.low ?? '') || !/^(and|,|&|plus)$/.test(c.items[k - 1]?.low ?? '') || f?.dim !== 'measure' && f?.dim !== 'number' && f?.dim !== 'money' || !partLike(t.sheet, np.name)) return [];
+    const led = /^(to|at)$/.test(c.items[k + 1]?.low ?? ''), f = c.items[led ? k + 2 : k + 1]?.f, np = i.np;
+    if (!np || np.stands || i.from < first.to || !led && !/^(lb-ft|lb-in|N·m)$/.test(first.value.unit) || !/^(and|,|&|plus)$/.test(c.items[k - 1]?.low ?? '') || f?.dim !== 'measure' && f?.dim !== 'number' && f?.dim !== 'money' || !partLike(t.sheet, np.name)) return [];
     const thou = first.value.unit === 'in' && first.value.value < 0.1 && f.dim !== 'measure';
     const value = thou ? f.value.value / 1000 : f.value.value, unit = f.dim === 'measure' ? f.value.unit : first.value.unit;
     return [{ kind: 'fit', part: np.name, state: 'tight' }, { kind: 'reading', part: np.name, what: named ?? (/^(lb-ft|lb-in|N·m)$/.test(unit) ? 'torque' : unit === 'psi' ? 'pressure' : 'gap'), value, unit }] as Entry[];

@@ -75,7 +75,7 @@ function severalSkies(t: Telling): Entry[] | undefined {
   if (at.length < 2 || new Set(at.map(a => a.sky)).size < 2) return undefined;
   const days = longest(sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague));
   const out = at.map((a, i) => ({ sky: a.sky, days: days.filter(d => d.from > a.k && d.from < (at[i + 1]?.k ?? c.to)) })).filter(x => x.days.length);
-  return out.length > 1 ? out.map(x => trim({ kind: 'weather', sky: x.sky, from: x.days[0]!.value.from, to: x.days.at(-1)!.value.to ?? x.days.at(-1)!.value.from }) as Entry) : undefined;
+  return out.length > 1 ? out.map((x, n) => trim({ kind: 'weather', sky: x.sky, from: n === 0 && x.days.length === 1 && /^(through|thru|till|until|up to)$/.test(sheet.tokens[x.days[0]!.from - 1]?.low ?? sheet.tokens[x.days[0]!.from]!.low) ? sheet.ctx.at.slice(0, 10) : x.days[0]!.value.from, to: x.days.at(-1)!.value.to ?? x.days.at(-1)!.value.from }) as Entry) : undefined;
 }
 
 function skyIn(t: Telling, text: string): Sky | undefined {

@@ -39,6 +39,7 @@ export function gauged(t: Telling, c: Clause, brought = false): Gauged[] | undef
     const lead = labelOf(t.sheet, ...f.lead), tail = labelOf(t.sheet, ...f.tail, true);
     if (f.bare && !f.unit && state.unit === 'count') return;
     if (lead.book || tail.book && f.tail[1] - f.tail[0] > 0 && n === figures.length - 1 && figures.length > 1) { book = true; if (n === 0) state.of = state.part = partOf(t, lead, tail, state); return; }
+    if (/^(new|nominal|max|min|maximum|minimum)$/.test(t.sheet.tokens[f.to]?.low ?? '') && t.sheet.tags[f.to + 1] !== 'noun') { book = true; state.of = state.part = partOf(t, lead, tail, state) ?? state.part; state.what ??= lead.what; state.unit ??= f.unit; return; } // "212 mm new"
     const own = lead.what ?? tail.what;
     const part = n === 0 && fronted && !NAMED.test(fronted) ? fronted : partOf(t, lead, tail, state);
     const unit = f.unit ?? units[n];
@@ -129,6 +130,7 @@ function byNature(c: Clause, part: string | undefined, f: Figure, unit: string |
   const measured = /^(measure|mike|gauge|read|check|clock|be|get|come|make)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : c.pred === 'none' ? 'be' : ''));
   if (!part || !measured || !(unit && LENGTH.test(unit) || f.bare && (f.places >= 3 || f.places === 2 && c.verb?.base === 'measure' || f.places === 0 && !Number.isInteger(f.value) && f.value > 0.1))) return undefined;
   const small = f.value < 0.1 && (unit === 'in' || f.bare);
+  if (small && c.pred === 'have' && !/^(i|we)$/.test(c.who ?? '') && /\b(bearing|bush|bushing|pin|joint|journal|slide|gib|fit)s?$/.test(part)) return 'clearance';
   return BY_PART.find(([re, what]) => re.test(part) && !(small && /^(bore|diameter|length)$/.test(what)))?.[1] ?? (/^(measure|mike|gauge)$/.test(c.verb?.base ?? '') ? 'size' : undefined);
 }
 

@@ -14,7 +14,7 @@ import { asWas } from './as-was.ts';
 
 /** "three shims under it", "34 links", "I counted 68 links a side", "bottom cap had two". */
 export function counts(t: Telling, c: Clause): Entry[] {
-  const made = /\b(i|we) (make|made) (it|that) \S+ \S+|\b(found|got) \S+ \S+ (left|still|remaining)\b/.test(lowText(t, c)); // "I make it 14 teeth", "got 23 tines left"
+  const made = /\b(i|we) (make|made) (it|that) \S+ \S+|\b(found|got) \S+ \S+ (left|still|remaining)\b|\b(took|pulled|had|got) \S+ (\S+ )?(shims?|washers?|spacers?|packers?) (out )?from (under|behind|between|below)\b/.test(lowText(t, c)); // "I make it 14 teeth", "got 23 tines left"
   if (!made && /^(measure|mike|mic|gauge|check|test|need|want|order|buy|get|put|add|fit|use|take|replace|make|cut|bring|send|find|leave|pull|have to)$/.test(c.verb?.base ?? '') && !(c.pred === 'have') || dims(c.items, 'money').length) return [];
   const out: Entry[] = [];
   const told = countedOff(t, c) ?? listed(t, c);
