@@ -7,6 +7,7 @@ import { itemsOf } from './items.ts';
 import type { Memory } from './memory.ts';
 import { splitClauses } from './split.ts';
 import { NAMED } from '../words/quantities.ts';
+import { isClass } from '../words/verbs.ts';
 import { isPlural, isStuff, partLike } from './things.ts';
 
 /** A clause with the things known when it was said. */
@@ -58,7 +59,7 @@ function shareObjects(clauses: Placed[], sentence: number): void {
   for (let i = clauses.length - 2; i >= 0 && clauses[i]!.sentence === sentence; i--) {
     const c = clauses[i]!, n = clauses[i + 1]!;
     const errand = /^(drive|run|pop|walk|nip|slip|go|head|ride|cycle|come|drop|swing|call|set|get)$/.test(c.verb?.base ?? '') && /^(buy|get|fetch|collect|pick|see|order|pay|grab|have|look|borrow|bring|find|take)$/.test(n.verb?.base ?? ''); // "drove out and bought the roll"
-    if (!errand && c.verb && c.pred === 'verb' && !c.passive && !c.obj.length && (!c.subj.length || /^(i|we)$/.test(c.who ?? '')) && c.rest.every(r => r.t === 'mark' || r.t === 'adv') && (n.join === 'and' || n.join === ',' || n.join === 'then' || n.join === undefined && c.items.every(i => i === c.verb || i.t === 'adv' || i.t === 'mark') && n.sub === undefined) && n.obj.length && !n.subj.some(s => !s.carried)) c.obj = n.obj;
+    if (!errand && c.verb && !isClass(c.verb.base ?? '', 'think') && c.pred === 'verb' && !c.passive && !c.obj.length && (!c.subj.length || /^(i|we)$/.test(c.who ?? '')) && c.rest.every(r => r.t === 'mark' || r.t === 'adv') && (n.join === 'and' || n.join === ',' || n.join === 'then' || n.join === undefined && c.items.every(i => i === c.verb || i.t === 'adv' || i.t === 'mark') && n.sub === undefined) && n.obj.length && !n.subj.some(s => !s.carried)) c.obj = n.obj;
   }
 }
 

@@ -27,6 +27,7 @@ export const wait: Meaning = t => {
   const next = t.clauses[t.at + 1], until0 = next && /^(before|until|till)$/.test(next.sub ?? '') && /^(leave|let|give|need|want|take)$/.test(c.verb?.base ?? '') ? ` before ${lowText(t, next)}` : '';
   if (!label && !warned && !CURE_TIME.test(text) && !WAITS.test(text) || !label && !REASON.test(text + until0) && !bareSpan && !warned) return undefined;
   const base = c.verb?.base ?? '';
+  if (/^(need|want|have|get)$/.test(base) && c.obj.length && [...c.prt, ...c.rest.map(i => i.low)].some(p => /^(off|out|apart)$/.test(p))) return undefined; // "need to have the head off by Friday"
   if (!warned && !/^(leave|let|cure|dry|set|harden|cool|sit|touch|wait|give|need|want|stay|flash|be|have|go|stand|rest|keep|soak|off-gas|handle|get|take|say)$/.test(base) && c.pred !== 'be' && c.pred !== 'none') return undefined;
   if (base === 'set' && c.obj.length && !c.obj.some(o => o.carried) || base === 'dry' && c.verb!.form === 'past' && c.obj.length || base === 'leave' && c.verb!.form === 'past' && /soak/.test(text)) return undefined;
   if (/\b(out of stock|on order|arrive|deliver)/.test(text)) return undefined;

@@ -25,6 +25,7 @@ export function needed(t: Telling, c: Clause): number | undefined {
   const shortBy = items.findIndex((i, n) => i.np?.count !== undefined && !i.np.stands && items[n + 1]?.low === 'short' && !items[n + 2]?.np);
   if (shortBy >= 0 && /^(i|we)$/.test(c.who ?? 'i')) return shortBy; // "two bolts short on the sump"
   const have = items.findIndex((i, n) => i.low === 'have' && items[n - 1]?.t === 'to' && /^(got|need|have|'ve)$/.test(items[n - 2]?.low ?? ''));
+  if (have > 0 && items.slice(have + 1).some((i, n) => i.t === 'prt' && /^(off|out|apart)$/.test(i.low) && !items[have + 2 + n]?.np)) return undefined; // "need to have the head off by Friday"
   if (have > 0) return items.slice(have + 1).some((i, n) => i.t === 'verb' && /^(past|part)$/.test(i.form ?? '') && !items[have + 2 + n]?.np) ? undefined : have + 1; // "have to have that one remetalled"
   if (c.who === 'she' && !c.subj.length && c.verb?.base === 'need' && c.obj.length && c.obj.every(o => !o.carried && nounClasses(o.np?.said ?? '').size > 0)) return partNeeds(items, c.vi);
   if (/^(he|they|she|person|you)$/.test(c.who ?? '') && !(c.who !== 'he' && c.subj.length && items.some(i => i.base === 'need'))) return undefined; // "she needs a new leather": a machine may be "she"

@@ -5,6 +5,7 @@ const job = (act: string, part: string): Record<string, unknown> => ({ kind: 'jo
 export const JOBS: ToldCorpus = {
   kind: 'job',
   phrases: [
+    ...told([{ kind: 'job', do: 'take out', part: 'pump' }], ['Have to have the pump out tomorrow.']),
     ...told([job('send out', 'magneto')], ["I'm sending the magneto out first thing.", "I'll be sending the magneto out on Monday."]),
     ...told([job('scarf', 'pole')], ["I'll scarf a new piece into the pole.", "I'm going to scarf new ash into the pole."]),
     ...told([job('paint', 'seat frame')], ['I need to paint the seat frame.', "I've got to paint the seat frame.", 'Have to paint the seat frame.', 'gotta paint the seat frame', "I'll paint the seat frame on Monday.", 'Going to paint the seat frame tomorrow.', 'Must paint the seat frame.', 'Seat frame needs painting.', 'The seat frame needs to be painted.', 'The seat frame wants painting.', 'Paint the seat frame tomorrow.', 'Remember to paint the seat frame.', "Don't forget to paint the seat frame.", 'I still have to paint the seat frame.', 'tomorrow im going to paint the seat frame', 'Seat frame has to be painted.', 'the seat frame needs a coat of paint', 'painting the seat frame tomorrow', 'I will paint the seat frame next.', 'Still need to paint the seat frame.']),
@@ -31,7 +32,7 @@ export const JOBS: ToldCorpus = {
     ...told([job('grease', 'strap'), job('set', 'valve clearances')], ['Must remember to grease the strap. And set the valve clearances.']),
     ...told([job('paint', 'pump body')], ["Pump body'll get enamel on Saturday.", 'The pump body will get a coat of enamel.']),
   ],
-  never: ['The next job is the clutch.', 'Somebody has to.', 'It was about time.', 'The hood comes off easily.', 'It goes on like a glove.', 'Got a man to look at the pump.', 'I need to see about it.', 'Have the cover off already.', 
+  never: ['Wish I had the flywheel off already.', 'Imagine I had the pump out already.', 'The next job is the clutch.', 'Somebody has to.', 'It was about time.', 'The hood comes off easily.', 'It goes on like a glove.', 'Got a man to look at the pump.', 'I need to see about it.', 'Have the cover off already.', 
     'Painted the seat frame.', "I don't need to paint the seat frame.", 'Should I paint the seat frame?', 'If it rusts I will paint it.', 'I was going to paint the seat frame.', 'Need a seat frame.', 'Need to buy paint.', 'I need to get a new seal.', 'He will paint his tractor.', 'I want a cup of tea.', 'Before I paint the frame it has to be blasted.', "I'll be up the tower Saturday if it isn't windy.", 'I have to go to town.', "I'll be honest.", 'Have to laugh.', "I'll ask my wife.", "can't paint it till the filler's sanded", 'I need to eat.',
   ],
 };
