@@ -62,7 +62,7 @@ function paysOut(t: Telling, c: Clause, money: boolean): boolean {
 /** "cost me 165", "set me back forty", "the shop charged 120 for the rebore", "that belt cost nine dollars": what was asked and paid. */
 function costs(t: Telling, c: Clause, money: boolean): boolean {
   const base = c.verb?.base ?? '', text = lowText(t), me = /\b(me|us)\b/.test(text);
-  if (!money && !dims(c.items, 'number').length) return false;
+  if (!money && !dims(c.items, 'number').length || /\b(last (time|year)|years ago|back then|used to be|in (19|20)\d\d)\b/.test(text)) return false;
   if (me && (base === 'cost' || (base === 'set' || c.verb?.low === 'set') && /\bback\b/.test(text) || /^(rush|sting|charge|skin|bill|invoice|relieve)$/.test(base))) return true;
   if (/^(bill|invoice|total|damage|job|labou?r|tab|account)$/.test(c.subj[0]?.np?.said ?? '') || LABOUR.test(c.subj[0]?.np?.said ?? '')) return /^(come|run|be)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : '')) && c.items.some(i => /^(was|were|came|ran)$/.test(i.low));
   const past = /^(past|part)$/.test(c.verb?.form ?? '') && !c.items.some(i => /^(would|could|used)$/.test(i.low));

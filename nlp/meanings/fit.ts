@@ -11,6 +11,7 @@ import { gauged } from './lib/gauged.ts';
 import { INSTRUMENT, labelOf } from './lib/label.ts';
 import { suits } from './lib/quantity.ts';
 import { BY_UNIT } from '../words/gauging.ts';
+import { asWas } from './reading/as-was.ts';
 import { HOLDERS, ONLY_HOLDS, STAYS, WRONG_WAY } from './lib/fit-phrases.ts';
 import { fitState, type FitState } from './lib/fit-state.ts';
 
@@ -56,6 +57,8 @@ export const fit: Meaning = t => {
     parts.push(whole);
   }
   const named = parts.map(p => (bareQuantity(p.name) && state === 'tight' ? { part: hasIt(t, p.to) ?? p.name, what: p.name } : measuredName(p.name)));
+  const figuresWere = state === 'tight' && /\b(was|were)\b/.test(lowText(t)) && asWas(t, c) ? figures(t, c, named.map(n => n.part), named[0]?.what) : [];
+  if (figuresWere.length) return figuresWere.map(e => ({ ...e, asWas: true }) as Entry); // "were set at thirty thou before I touched them"
   const held = holds(t, state) ?? (state === 'temporary' ? heldByNext(t) : undefined);
   return [...named.map(n => trim({ kind: 'fit', part: state === 'off' ? outOf(t, n.part) : n.part, state, with: held })) as Entry[], ...(state === 'tight' ? toldApart(t, c) : undefined) ?? [...figures(t, c, named.map(n => n.part), named[0]?.what), ...(state === 'tight' ? othersTo(t, c, named[0]?.what) : [])]];
 };

@@ -15,6 +15,7 @@ export function paired(t: Telling): Order | undefined {
   const bare = elliptic(t, c) ?? without(t, c) ?? waitsOn(t, c) ?? toReach(t, c) ?? priorTo(t, c) ?? inOrder(t, c) ?? namedBefore(t, c) ?? entailed(t, c);
   if (bare) return bare;
   const bound = (x: Clause): boolean => isBound(t, x);
+  if (n?.sub === 'before' && c.neg && c.verb?.base === 'forget' && c.obj.some(o => !o.carried) && presentish(n)) return { first: c, then: n }; // "don't forget the oil before she runs"
   if (c.sub === 'before' && n && !n.asks && n.sub === undefined && bound(n) && presentish(c)) return { first: n, then: c };
   if (n?.sub === 'before' && /\b(make (good and )?sure|be sure|see that|see to it|mind that|check that)\b/.test(text) && presentish(n)) { const k = c.items.findIndex((i, x) => x > 1 && i.np !== undefined); if (k > 0 && !c.items[k]!.np!.stands) return { first: noun(c, k), then: n }; }
   if (n?.sub === 'before' && !n.asks && presentish(n) && bound(c) && !c.neg) return { first: c, then: n };

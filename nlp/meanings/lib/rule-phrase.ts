@@ -12,13 +12,14 @@ export function phrase(t: Telling, c: Clause, side: 'first' | 'then'): string | 
   if (!part && /^(i|we)$/.test(c.who ?? '')) return undefined;
   const text = lowText(t, c);
   if (!part) return base && c.verb!.form !== 's' ? base : undefined;
+  if (/^(she|it|he)$/.test(c.who ?? '') && /^(run|start|fire|move|drive|work)$/.test(base ?? '') && !c.obj.length && c.subj.every(s => s.carried)) return base; // "before she runs"
   const prt = c.prt.concat(c.rest.filter(i => i.t === 'prt').map(i => i.low));
   if (/^(leave|keep|stay|remain|hold|wait)$/.test(base ?? '') && (prt.includes('off') || prt.includes('out') || prt.includes('apart') || base === 'wait')) return part; // "leave the mudguards off until…"
   if (base === 'get' && c.obj.length && /^(out|off)$/.test(prt[0] ?? '') && c.who === 'i' && side === 'then') return `get the ${part} ${prt[0]}`;
   if (prt.includes('off') && (!base || /^(be|come|take|get|go|have|pull|need|want)$/.test(base) || c.pred === 'be')) return `${part} off`;
   if (prt.includes('out') && (!base || /^(be|come|take|get|go|have|pull|need|want)$/.test(base) || c.pred === 'be')) return `${part} out`;
   if (!base || c.pred === 'be' && !c.passive) return c.rest.some(i => i.t === 'adj') && !/\b(on|in|back|here)\b/.test(text) ? `${part} ${c.rest.find(i => i.t === 'adj')!.low}` : part;
-  if (/^(go|come|be|arrive|get|have|turn|show|want|need|sit)$/.test(base)) return part;
+  if (/^(go|come|be|arrive|get|have|turn|show|want|need|sit|forget|remember)$/.test(base)) return part;
   if (/^(fit|install|mount|put|refit|replace|reinstall)$/.test(base)) return side === 'then' || c.passive ? part : part;
   return `${c.passive || c.verb!.form !== 'base' ? base : base} the ${part}`;
 }
