@@ -1,11 +1,11 @@
 import { isKnownPart } from '../../dimensions/part/known.ts';
-import type { Clause } from '../../clauses/clause.ts';
+import { dims, type Clause } from '../../clauses/clause.ts';
 import { isPlaceNoun } from '../../clauses/things.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { isFastener } from './fields.ts';
 import { HOLDERS } from './fit-phrases.ts';
-import type { Telling } from '../telling.ts';
+import { lowText, type Telling } from '../telling.ts';
 import type { FitState } from './fit-state.ts';
 
 /** States without a verb of their own: "carb off", "rings are on the piston", "belt's tight", "reel is up". */
@@ -19,6 +19,9 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
   if (first.t === 'adj' && /^(onto|into)$/.test(second?.low ?? '') && rest[2]?.np && verbForms(first.low).some(f => /^(past|part)$/.test(f.form) && isClass(f.base, 'on'))) return isPlaceNoun(rest[2].np) && !isKnownPart(t.sheet.ctx.parts, rest[2].np.name) ? undefined : 'on'; // "shrunk onto the shaft"
   if (first.t === 'adj' && /^(off|out)$/.test(second?.low ?? '') && verbForms(first.low).some(f => f.form === 'past' && !isClass(f.base, 'fail'))) return 'off'; // "the manifold lifted off"
   if (first.t !== 'prt') return undefined;
+  const n = t.clauses[t.at + 1], p = t.clauses[t.at - 1];
+  if (first.low === 'in' && !second && n?.items[0]?.low === 'there' && !n.join) return undefined; // "the carbon in there's as thick as…"
+  if (lowText(t) === 'all in' && p && (dims(p.items, 'measure').length > 0 || dims(p.items, 'money').length > 0)) return undefined; // "ninety square feet all in"
   if (first.low === 'on' || first.low === 'in') return seated(t, c, rest, words);
   if (first.low === 'off') return second?.low === 'to' || second?.low === 'at' ? undefined : 'off';
   if (first.low === 'out' && second?.low === 'of' && rest[2]?.np && isPlaceNoun(rest[2].np) && !isKnownPart(t.sheet.ctx.parts, rest[2].np.name)) return undefined; // "out of the shed"
