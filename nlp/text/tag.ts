@@ -77,7 +77,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'to') return 'to';
   if (/^\.?\d/.test(low) || /^m\d/.test(low)) return 'num';
   if (low === 'one' && lowAt(tokens, i - 1) === 'the' && prev === 'det' && nounClasses(next).has('fastener')) return 'num'; // "hung on the one bolt"
-  if (low === 'one' || low === 'ones') return prev === 'adj' || prev === 'det' || low === 'ones' ? 'pron' : nominal(tokens, i + 1, solid) ? 'num' : /^(and|hundred|thousand|thou|inch)$/.test(next) ? 'num' : 'pron';
+  if (low === 'one' || low === 'ones') return prev === 'adj' || prev === 'det' || low === 'ones' ? 'pron' : nominal(tokens, i + 1, solid) ? 'num' : /^(and|of|hundred|thousand|thou|inch)$/.test(next) ? 'num' : 'pron';
   if (low === 'half' && /^(the|its|his|her|my|their|our)$/.test(next)) return 'det';
   if (/^(third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)$/.test(low) && /^ones?$/.test(next)) return 'adj'; // "third one's grand"
   if (isNumberWord(low)) return 'num';

@@ -62,7 +62,7 @@ export function inName(sheet: Sheet, k: number, to: number): boolean {
   if (tags[k - 1] === 'poss' && /^(getting|being)$/.test(low)) return false; // "at the grinder's getting done"
   if (tag === 'noun') return true;
   const more = k + 1 < to && (['noun', 'adj', 'pron', 'num', 'poss'].includes(tags[k + 1]!));
-  if (tag === 'pron') return /^(one|ones)$/.test(low);
+  if (tag === 'pron') return /^(one|ones)$/.test(low) && !(tags[k - 1] === 'noun' && tokens[k + 1]?.low === 'of'); // "off the bowl, one of the bolts…"
   if (tag === 'adj' && /^(short|low|hot|cold|warm|wet|dry|cranking)$/.test(low) && tags[k + 1] === 'num') return false;
   if (tag === 'adj') return more && !(k > 0 && tags[k - 1] === 'noun' && CONDITION.has(low) && !SIDES.has(low) && !nounClasses(`${low} ${tokens[k + 1]!.low}`).size && statedAfter(sheet, k, to));
   if (tag === 'poss') return more || tags[k + 1] !== 'noun' && low === "'s";
