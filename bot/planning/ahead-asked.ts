@@ -3,7 +3,7 @@ import { addDays, dayOf } from '../../domain/log/days.ts';
 import { openSheet } from '../../nlp/sheet.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { compose } from '../say/reply.ts';
-import { firstPage, MORE, moreToCome } from '../turn/pages.ts';
+import { paged } from '../turn/pages.ts';
 import type { Turn, TurnOut } from '../turn/parts.ts';
 import { DRAW_IT } from './draw-button.ts';
 import { keepDrawable } from './draw-it.ts';
@@ -51,8 +51,6 @@ export function aheadAsked(turn: Turn): TurnOut | undefined {
   keepDrawable(turn, [{ kind: 'finish' }]);
   if (deps.handsOut?.({ kind: 'finish' })) return { reply: { ...compose({ note: note.id, at, lines: ['Working it out…'] }), later: [{ kind: 'ahead', span, machine }] } };
   const answer = ahead(deps.log.shop, span, { at, zone: deps.zone }, factsFor(deps, at, machine));
-  const { say, list = [] } = sayAnswer(answer, { at });
-  const { now, rest } = firstPage(list);
-  const lines = [[say, ...now, moreToCome(rest)].filter(Boolean).join('\n')];
-  return { reply: { ...compose({ note: note.id, at, lines }), answers: [answer], buttons: [...(rest.length ? [MORE] : []), ...(answer.days.length ? [DRAW_IT] : [])] }, ...(rest.length ? { page: { lines: rest } } : {}) };
+  const { say, page, buttons } = paged(sayAnswer(answer, { at }));
+  return { reply: { ...compose({ note: note.id, at, lines: [say] }), answers: [answer], buttons: [...buttons, ...(answer.days.length ? [DRAW_IT] : [])] }, page };
 }

@@ -6,7 +6,7 @@ import { week } from '../../domain/answers/basis.ts';
 import { ASSUMED_HOURS } from '../../domain/plan/from-shop/settings.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { compose } from '../say/reply.ts';
-import { firstPage, MORE, moreToCome } from '../turn/pages.ts';
+import { paged } from '../turn/pages.ts';
 import type { Recorded, Turn, TurnOut } from '../turn/parts.ts';
 import { factsFor } from './facts.ts';
 import { planSettings } from './settings.ts';
@@ -18,7 +18,7 @@ const ASKS: readonly (readonly [RegExp, ListOf])[] = [
   [new RegExp(String.raw`${LEAD}(?:what(?:'s| is)|which parts are|anything) (?:due back|coming back|(?:still )?at the (?:machinist|machine shop|foundry|chromer|plater|blaster|welder|radiator shop|magneto man)(?:'s)?)$`, 'i'), 'out'],
   [new RegExp(String.raw`${LEAD}(?:what(?:'s| is)|which parts are|anything|is anything) (?:still )?(?:curing|drying|setting|wet|tacky|cooling)(?: now| still)?$`, 'i'), 'curing'],
   [new RegExp(String.raw`${LEAD}what (?:do i (?:have|need) to|must i|should i|can't i|mustn't i) (?:leave alone|leave be|not touch|touch|keep (?:off|my hands off))(?: yet)?$`, 'i'), 'curing'],
-  [new RegExp(String.raw`${LEAD}(?:how (?:long|soon)|when)(?: (?:till|until|before|can|do|will|must|should|to|have|i|we|it|is|the|wait|a|be|ready|for|another|next|safe|ok))* (?:re-?coat(?:ed|ing)?|over-?coat(?:ed)?|second coat|(?:next|another) coat|coat|top ?coat|(?:fully )?(?:cured|dry|set)|be touched|be handled)(?: (?:it|the|that|this|on|over|for|primer|paint|undercoat|filler|sealer|enamel|of|first coat))*$`, 'i'), 'curing'],
+  [new RegExp(String.raw`${LEAD}(?:how (?:long|soon)|when)(?: (?:till|until|before|can|do|will|must|should|to|have|i|we|it|is|the|wait|a|be|ready|for|next|safe|ok|put|lay|give))* (?:re-?coat(?:ed|ing)?|over-?coat(?:ed)?|second coat|(?:next|another) coat|coat|top ?coat|(?:fully )?(?:cured|dry|set)|be touched|be handled)(?: (?:it|the|that|this|on|over|for|primer|paint|undercoat|filler|sealer|enamel|of|first coat))*$`, 'i'), 'curing'],
   [new RegExp(String.raw`${LEAD}(?:what (?:rules?|orders? of (?:work|assembly))(?: (?:do i have|have i(?: got)?|did i (?:say|set|make|give)|are there|hold))|(?:the |my |all (?:the |my )?|what are (?:the |my ))rules?)$`, 'i'), 'rules'],
   [new RegExp(String.raw`${LEAD}(?:what|which jobs?|anything|is there anything)(?: (?:that|do i|will i|is there))* (?:needs?|takes?|wants?|for)(?: a)? (?:two(?: people| of us| men| pairs of hands)?|second (?:pair of hands|person|man)|help(?:er)?|hoist|crane|lift)(?: for)?$`, 'i'), 'hands'],
 ];
@@ -58,8 +58,6 @@ export function listAsked(turn: Turn, recorded: Recorded): TurnOut | undefined {
   }
   const now = { at, zone: deps.zone }, facts = factsFor(deps, at, machine);
   const answer = typeof asked === 'object' ? state(deps.log.shop, asked.state, now, facts) : list(deps.log.shop, asked, now, facts);
-  const { say, list: lines = [] } = sayAnswer(answer, { at });
-  const { now: first, rest } = firstPage(lines);
-  const reply = compose({ note: note.id, at, lines: [[say, ...first, moreToCome(rest)].filter(Boolean).join('\n')] });
-  return { reply: { ...reply, answers: [answer], buttons: rest.length ? [MORE] : [] }, ...(rest.length ? { page: { lines: rest } } : {}) };
+  const { say, page, buttons } = paged(sayAnswer(answer, { at }));
+  return { reply: { ...compose({ note: note.id, at, lines: [say] }), answers: [answer], buttons }, page };
 }

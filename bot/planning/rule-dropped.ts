@@ -7,13 +7,14 @@ import { compose } from '../say/reply.ts';
 import type { Recorded, Turn, TurnOut } from '../turn/parts.ts';
 import { planSettings, refusedOrders, refuseOrders } from './settings.ts';
 
-const NEEDNT = String.raw`(?:does(?:n't| not)|do(?:n't| not)|needn't|need not|no longer)`;
+/** "It doesn't go on before the fan" puts the fan first; only what has not to be so drops an order. */
+const NEEDNT = String.raw`(?:(?:does|do)(?:n't| not) (?:actually |really )?(?:have to|need(?: to)?)|needn't|need not|no longer (?:has|have|needs?) to)`;
 const GOES = String.raw`(?:(?:to|have|has|need|needs|go|be|come|get|on|in|off|done|fitted|back|first|actually|really) )*`;
 /** Groups: what need not come first, and what it need not come before. */
 const NO_ORDER = [
   new RegExp(String.raw`^(?:the |my )?(.+?) ${NEEDNT} ${GOES}(?:before|ahead of) (.+)$`, 'i'),
   new RegExp(String.raw`^(?:there(?:'s| is) )?no need (?:to|for)(?: (?:wait for|have|do|fit|put|get))? (.+?) ${GOES}(?:before|ahead of) (.+)$`, 'i'),
-  new RegExp(String.raw`^(?:i|we|you) ${NEEDNT} (?:need |have )?(?:to (?:have|fit|do|put|get|wait for) )?(.+?) ${GOES}(?:before|ahead of) (.+)$`, 'i'),
+  new RegExp(String.raw`^(?:i|we|you) ${NEEDNT} (?:(?:have|fit|do|put|get|wait for) )?(.+?) ${GOES}(?:before|ahead of) (.+)$`, 'i'),
 ];
 const FORGET = /^(?:forget|drop|strike|scratch|cancel|remove|ignore|delete|take (?:out|back)) (?:the|that|my) (?:rule|order(?=.* before ))(?: (?:about|that says|that|of|with|on|for|putting))? (.+)$/i;
 
@@ -31,7 +32,7 @@ const bare = (phrase: string): string => phrase.replace(/^(?:the|my|a|an) /i, ''
 
 /**
  * "The pump doesn't have to go on before the radiator": the person's own order is struck, one of the trade's stays turned down.
- * Undefined: not these words, or no order of the kind is held.
+ * Undefined: not these words, or nothing known is spoken of.
  */
 export function ruleDropped(turn: Turn, recorded: Recorded): TurnOut | undefined {
   const dropped = readDropped(turn.incoming.text);
@@ -49,8 +50,7 @@ export function ruleDropped(turn: Turn, recorded: Recorded): TurnOut | undefined
     const [first, then] = [plan.acts.get(u.first)?.ref, plan.acts.get(u.then)?.ref];
     return first && then && isMeant(dropped, { first, then }, machine) ? [{ id: u.rule.id, words: `${phraseOf(first)} before ${phraseOf(then)}` }] : [];
   });
-  if (!usual.length && 'about' in dropped) return undefined;
-  if (!usual.length) return { reply: compose({ note: note.id, at, lines: [`I hold no order that puts the ${'first' in dropped ? dropped.first : ''} before the ${'then' in dropped ? dropped.then : ''}.`] }) };
+  if (!usual.length) return 'then' in dropped && machine.things.has(readPhrase(machine, dropped.then).key) ? { reply: compose({ note: note.id, at, lines: [`I hold no order that puts the ${dropped.first} before the ${dropped.then}.`] }) } : undefined;
   refuseOrders(deps.log, usual.map(u => u.id));
   return { reply: compose({ note: note.id, at, lines: [`Right, ${usual.map(u => u.words).join('; ')} doesn't count here; I won't bring it up again.`] }) };
 }

@@ -14,7 +14,7 @@ import { drawWeeks } from '../draw/weeks.ts';
 import type { Button } from '../incoming.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { capital } from '../say/words.ts';
-import { firstPage, MORE, moreToCome, type Page } from '../turn/pages.ts';
+import { paged, type Page } from '../turn/pages.ts';
 import type { Deps } from '../turn/deps.ts';
 import { DRAW_IT } from './draw-button.ts';
 import { factsFor } from './facts.ts';
@@ -29,10 +29,9 @@ export async function workOut(deps: Deps, task: Task, at: string, simulateIt: Si
   catchUp(deps.log);
   if (task.kind === 'draw') return drawn(deps, task.drawing, at, simulateIt);
   const found = await answerOf(deps, task, at, simulateIt);
-  const { say, list = [], longer } = sayAnswer(found, { at });
-  const { now, rest } = firstPage(list);
+  const { buttons, ...spoken } = paged(sayAnswer(found, { at }));
   const drawable = found.kind === 'finish' ? found.p50 !== null : found.kind === 'ahead' && found.days.length > 0;
-  return { say: [say, ...now, moreToCome(rest)].filter(Boolean).join('\n'), buttons: [...(rest.length ? [MORE] : []), ...(drawable ? [DRAW_IT] : [])], files: [], ...(rest.length || longer ? { page: { lines: rest, longer } } : {}), answer: found };
+  return { ...spoken, buttons: [...buttons, ...(drawable ? [DRAW_IT] : [])], files: [], answer: found };
 }
 
 async function answerOf({ log, zone, ...deps }: Deps, task: Exclude<Task, { kind: 'draw' }>, at: string, simulateIt: Simulate): Promise<Answer> {

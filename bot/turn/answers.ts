@@ -16,7 +16,7 @@ import type { Turn } from './parts.ts';
 import { givenFromLog } from './given-from-log.ts';
 import type { LastSum } from './last-sum.ts';
 import type { OpenQuestion } from './open-question.ts';
-import { firstPage, moreToCome, type Page } from './pages.ts';
+import { paged, type Page } from './pages.ts';
 import { unitAsked } from './unit-asked.ts';
 
 /** Answers in words and as facts, and what the chat keeps of them. */
@@ -56,12 +56,11 @@ export function answered(asked: Ask, turn: Turn): Answer {
 }
 
 function take(out: Answered, a: Answer, ask: Ask, turn: Turn): void {
-  const spoken = sayAnswer(a, { at: turn.incoming.at });
-  const { now, rest } = firstPage(spoken.list ?? []);
+  const { say, page } = paged(sayAnswer(a, { at: turn.incoming.at }));
   out.answers.push(a);
   // A sum that lacks an input says nothing of its own: its question stands at the end of the reply.
-  if (!('needs' in a)) out.lines.push([spoken.say, ...now, moreToCome(rest)].filter(Boolean).join('\n'));
-  if (rest.length || spoken.longer) out.page = { lines: rest, longer: spoken.longer };
+  if (!('needs' in a)) out.lines.push(say);
+  if (page) out.page = page;
   // Doors know a kept file by its hash, which is its name without the ending.
   if (a.kind === 'picture') out.files.push(...a.files.map(path => parse(path).name));
   if (a.kind === 'sum') sumKept(out, a, ask as AskOf<'sum'>, turn);

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Button } from '../incoming.ts';
+import type { Spoken } from '../say/spoken.ts';
 
 /** Lines that a reply gives at once; the rest waits for "more". Five are read at a glance from across the bench. */
 export const PAGE = 5;
@@ -25,3 +26,10 @@ export const moreToCome = (rest: readonly string[]): string => (rest.length ? `â
 
 /** The button under a list that goes on. */
 export const MORE: Button = { label: 'More', send: 'more' };
+
+/** What is said of an answer at once, and the page that "more" and "longer" go on from, where there is any. */
+export function paged({ say, list = [], longer }: Spoken): { say: string; page?: Page; buttons: Button[] } {
+  const { now, rest } = firstPage(list);
+  const text = [say, ...now, moreToCome(rest)].filter(Boolean).join('\n');
+  return { say: text, ...(rest.length || longer ? { page: { lines: rest, ...(longer ? { longer } : {}) } } : {}), buttons: rest.length ? [MORE] : [] };
+}

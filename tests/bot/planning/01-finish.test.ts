@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { shopInMemory } from '../shop-in-memory.ts';
-import { dayNamed, wholeFinish } from '../../../bot/planning/asked-day.ts';
+import { chanceAsked, dayNamed, wholeFinish } from '../../../bot/planning/asked-day.ts';
 
 /** 2026-06-01 is a Monday. */
 const AT = '2026-06-01T18:00:00+02:00';
@@ -36,6 +36,14 @@ describe('the day that is named', () => {
     ['done by 20 June', '2026-06-20'],
   ])('%s', (said, day) => expect(dayNamed(said, { at: AT })).toBe(day));
   it.each(['when will it be done', 'done by and by', 'done by someone'])('none: %s', said => expect(dayNamed(said, { at: AT })).toBeUndefined());
+});
+
+describe('the chance of a day', () => {
+  it.each([
+    ['chance of the bonnet by the 30th of June', { kind: 'finish', part: 'bonnet', by: '2026-06-30' }], ['what are the odds of having the radiator on before 20 June', { kind: 'finish', part: 'radiator', by: '2026-06-19' }],
+    ['odds of finishing by 20 June', { kind: 'finish', by: '2026-06-20' }], ['will I make it by 20 June?', { kind: 'finish', by: '2026-06-20' }],
+  ])('%s', (said, ask) => expect(chanceAsked(said, { at: AT })).toEqual(ask));
+  it.each(['what are the chances', 'no chance of the belt by Friday', "Radiator's off, what are the chances of the bonnet by Friday?", 'the chance find of the day'])('not alone: %s', said => expect(chanceAsked(said, { at: AT })).toBeUndefined());
 });
 
 describe('the whole of it', () => {

@@ -30,6 +30,13 @@ describe('a surface measured before a coat', () => {
     expect(reply.entries.map(e => e.entry)).toMatchObject([{ part: 'surface', value: surface }, { part: 'air', what: 'temperature', value: air }, { part: 'air', what: 'humidity', value: humidity, unit: '%' }]);
     expect(reply.say).toContain('breathing gear');
   });
+  it('leaves the rest of the note to be read', () => {
+    for (const words of ['Sanded the bonnet. Surface 12 C, air 15 C, humidity 60 percent. Can I spray?', 'sanded the bonnet, surface is 12 C, air 15 C and humidity 60 percent']) {
+      const reply = shop.say(words, AT);
+      expect(reply.entries.map(e => e.entry.kind)).toEqual(['work', 'reading', 'reading', 'reading']);
+      expect(reply.answers).toHaveLength(1);
+    }
+  });
   it('too cold comes before what the sky allows', () => {
     shop.say('dry till Sunday', AT);
     expect(shop.say('surface 8 C, air 10 C, humidity 85 percent', AT).say).toMatch(/not enough[^]*Your words let/);

@@ -10,7 +10,7 @@ const say = (...words: string[]): string => words.map(w => shop.say(w, AT).say).
 describe('what of the shop is asked to be listed', () => {
   it.each([
     ["what's out", 'out'], ['what have I got out for work?', 'out'], ["what's still at the machinist", 'out'], ["what's due back", 'out'],
-    ["what's curing", 'curing'], ['is anything still wet', 'curing'], ['what must I leave alone', 'curing'], ['how long till I can recoat the primer', 'curing'], ['when can I put another coat on', undefined],
+    ["what's curing", 'curing'], ['is anything still wet', 'curing'], ['what must I leave alone', 'curing'], ['how long till I can recoat the primer', 'curing'], ['when can I put another coat on', 'curing'],
     ['what rules do I have', 'rules'], ['list the rules', 'rules'], ['what needs two people', 'hands'], ['which jobs need a hoist', 'hands'], ['what do I need help for', 'hands'],
     ['when do I work', 'hours'], ['what are my hours', 'hours'], ['what hours do you plan with', 'hours'],
     ["how's the clutch", { state: 'clutch' }], ["what's the state of the front axle?", { state: 'front axle' }], ['what needs doing on the brakes', { state: 'brakes' }], ['how are the wheels coming along', { state: 'wheels' }],
