@@ -1,5 +1,6 @@
 import type { Answer } from '../domain/model/answer.ts';
 import type { Ask } from '../domain/model/ask.ts';
+import type { HeardWord } from '../nlp/hear/doubt.ts';
 import type { Task } from './planning/task.ts';
 import type { StoredEntry } from '../domain/model/stored.ts';
 
@@ -17,8 +18,8 @@ export interface Incoming {
   edits?: string;
   /** Hash names of photos or sound kept with it. */
   media?: string[];
-  /** How it was heard, when it was spoken. A doubtful hearing is asked about and not logged. */
-  spoken?: { raw: string; doubtful: boolean; unsure: string[] };
+  /** How it was heard, when it was spoken. A doubtful hearing is asked about and not logged; `overNoise`: its words over a running machine, with their scores. */
+  spoken?: { raw: string; doubtful: boolean; unsure: string[]; overNoise?: HeardWord[] };
 }
 
 export const BENCH = 'bench';

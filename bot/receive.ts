@@ -1,11 +1,12 @@
 import type { Queued } from '../domain/store/queue.ts';
 import { keepMedia, mediaByHash, readMedia } from '../domain/store/media.ts';
 import type { Store } from '../domain/store/open.ts';
+import type { HeardWord } from '../nlp/hear/doubt.ts';
 import type { Incoming } from './incoming.ts';
 import type { DoorMessage } from './service.ts';
 
 /** What hearing gives back; the hearing itself lives in nlp/hear. */
-export interface Heard { text: string; raw: string; speech: boolean; doubtful: boolean; unsure: string[]; why?: string; /** Nothing to hear with: it is heard as soon as there is. */ unheard?: boolean }
+export interface Heard { text: string; raw: string; speech: boolean; doubtful: boolean; unsure: string[]; overNoise: HeardWord[]; why?: string; /** Nothing to hear with: it is heard as soon as there is. */ unheard?: boolean }
 
 /** Says how far something long is, in words; `done` with the last of them. */
 export type Tell = (text: string, done?: boolean) => void;
@@ -60,14 +61,14 @@ export async function messageOf(row: Queued, { options }: Receiving, tell: (text
   const heard = m.sound?.length ? await hearAll(m.sound, options, (text, done) => tell(text, done, m.target)) : undefined;
   const asides = [...(m.refused ?? []), ...(heard?.why ? [heard.why] : [])];
   // Sound without speech was heard too; only what could not be heard at all is without this mark, and is heard later.
-  if (heard && !heard.unheard) Object.assign(incoming, { text: [m.text, heard.text].filter(Boolean).join(' '), spoken: { raw: heard.raw, doubtful: heard.doubtful, unsure: heard.unsure } });
+  if (heard && !heard.unheard) Object.assign(incoming, { text: [m.text, heard.text].filter(Boolean).join(' '), spoken: { raw: heard.raw, doubtful: heard.doubtful, unsure: heard.unsure, overNoise: heard.overNoise } });
   return { incoming, target: m.target, aside: asides.join('\n') || undefined };
 }
 
 const NO_EARS = 'The sound is kept. I have nothing to hear it with yet: type the words, or set a speech model.';
 
 async function hearAll(sounds: readonly string[], { store, hear }: ReceivingOptions, tell: Tell): Promise<Heard> {
-  const all: Heard = { text: '', raw: '', speech: false, doubtful: false, unsure: [] };
+  const all: Heard = { text: '', raw: '', speech: false, doubtful: false, unsure: [], overNoise: [] };
   for (const hash of sounds) {
     const media = mediaByHash(store, hash);
     if (!media) continue;
@@ -78,6 +79,7 @@ async function hearAll(sounds: readonly string[], { store, hear }: ReceivingOpti
     all.speech ||= h.speech;
     all.doubtful ||= h.doubtful;
     all.unsure.push(...h.unsure);
+    all.overNoise.push(...h.overNoise);
     if (h.why) all.why = h.why;
     if (h.unheard) all.unheard = true;
   }

@@ -29,6 +29,7 @@ import { readSafely } from './turn/read-safely.ts';
 import { sampleLoaded } from './turn/sample-act.ts';
 import { settingsSaid } from './turn/settings.ts';
 import { struckNote } from './turn/strike.ts';
+import { unsureWords } from './turn/unsure-words.ts';
 import { sayWarning } from './say/warning.ts';
 import type { Said, Turn, TurnOut } from './turn/parts.ts';
 import { compose } from './say/reply.ts';
@@ -70,7 +71,7 @@ function doubtful(turn: Turn): TurnOut | undefined {
   const { spoken, text } = turn.incoming;
   const leans = leansOf(turn);
   if (!spoken || !spoken.doubtful && !leans.length) return undefined;
-  const words = [...new Set([...leans, ...spoken.unsure])].slice(0, 5);
+  const words = unsureWords(text, leans, spoken.unsure);
   const unsure = words.length ? ` I'm unsure of: ${words.join(', ')}.` : '';
   const question = `I heard "${text}"${/[.?!]$/.test(text) ? '' : '.'}${unsure} Is that right?`;
   const open: OpenQuestion = { kind: 'heard', text: question, choices: ['yes', 'no'], note: turn.note.id, said: text };

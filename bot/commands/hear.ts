@@ -59,10 +59,10 @@ async function hearFile(hearer: Hearer, file: string, known: Known): Promise<obj
   } catch {
     return { file, error: `I can't open ${file}.` };
   }
-  const { seconds, tookMs, speech, raw, text, doubtful, unsure, why } = await hearer.hear(bytes, names);
+  const { seconds, tookMs, speech, raw, text, doubtful, unsure, overNoise, why } = await hearer.hear(bytes, names);
   // Without a length there was no sound to hear: that is the file's fault, silence is not.
   const said = why === undefined ? {} : seconds === 0 ? { error: why } : { why };
-  const leans = text === '' ? [] : leansOn(text, readNote(text, known), { unsure, names });
+  const leans = text === '' ? [] : leansOn(text, readNote(text, known), { unsure, overNoise, names });
   return { file, seconds, tookMs, speech, raw, text, doubtful: doubtful || leans.length > 0, unsure: [...new Set([...leans, ...unsure])], ...said };
 }
 

@@ -9,5 +9,5 @@ export function leansOf({ incoming, deps, machine, note }: Turn): string[] {
   if (!spoken || !text.trim()) return [];
   const context = readContext(deps.log, incoming, machine, note.id);
   const names = [...(context.machines ?? []), ...(context.parts ?? []), ...(context.places ?? [])];
-  return leansOn(text, readSafely(text, context, deps), { unsure: spoken.unsure, names });
+  return leansOn(text, readSafely(text, context, deps), { unsure: spoken.unsure, overNoise: spoken.overNoise, names });
 }

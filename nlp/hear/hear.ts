@@ -34,7 +34,7 @@ const NO_MODEL = 'I can\'t hear yet: there is no speech model, or it is damaged,
 
 const STOPPED = 'Hearing stopped on this recording; it is kept.';
 
-const nothing = (why: string): Hearing => ({ text: '', raw: '', seconds: 0, tookMs: 0, speech: false, doubtful: false, unsure: [], why });
+const nothing = (why: string): Hearing => ({ text: '', raw: '', seconds: 0, tookMs: 0, speech: false, doubtful: false, unsure: [], overNoise: [], why });
 const deaf: Hearing = { ...nothing(NO_MODEL), unheard: true };
 
 /**

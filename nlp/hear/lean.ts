@@ -4,12 +4,16 @@ import type { Reading } from '../../domain/model/reading.ts';
 import { nounClasses, isTradeWord, singular } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
 import { COMMON } from '../words/common.ts';
+import type { HeardWord } from './doubt.ts';
+import { drownedIn } from './drowned.ts';
 import { isFrameWord, isPlainWord } from './mend/plain-words.ts';
 
 /** What is known of the words beside their letters. */
 export interface HeardSense {
   /** Words that the recogniser scored low. */
   unsure: readonly string[];
+  /** All words that were heard over a running machine, with their scores; none in quiet. */
+  overNoise?: readonly HeardWord[];
   /** Machines, parts and places of the shop. */
   names: readonly string[];
 }
@@ -25,7 +29,8 @@ export function leansOn(text: string, reading: Pick<Reading, 'entries'>, sense: 
   const own = new Set(sense.names.flatMap((name) => wordsOf(name)).map(singular));
   const unsure = new Set(sense.unsure.flatMap(wordsOf));
   const told = reading.entries.filter((entry) => entry.kind !== 'remark' && entry.kind !== 'amend');
-  return [...new Set(told.flatMap((entry) => [...unsureOf(entry, unsure, own), ...strangeOf(entry, own), ...garbledOf(entry, text, unsure, own), ...bareOf(entry, text)]))];
+  const leans = told.flatMap((entry) => [...unsureOf(entry, unsure, own), ...strangeOf(entry, own), ...garbledOf(entry, text, unsure, own), ...bareOf(entry, text)]);
+  return [...new Set([...leans, ...drownedIn(text, reading.entries, sense.overNoise ?? [], sense.names)])];
 }
 
 const wordsOf = (said: string): string[] => said.toLowerCase().match(/[a-z0-9]+(?:[./][a-z0-9]+)*/g) ?? [];

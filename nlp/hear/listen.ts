@@ -1,5 +1,6 @@
 import { decodeSound } from './decode/decode.ts';
 import { HEARING_RATE, isRefusal } from './decode/sound.ts';
+import type { HeardWord } from './doubt.ts';
 import { mendHeard } from './mend/mend.ts';
 import type { ModelChoice } from './model-files.ts';
 import { Whisper } from './model.ts';
@@ -23,6 +24,8 @@ export interface Hearing {
   doubtful: boolean;
   /** Words that may be wrong. */
   unsure: string[];
+  /** The words that were heard over a running machine, with their scores; none in quiet. */
+  overNoise: HeardWord[];
   /** A sentence for the person: why nothing could be heard, or what was left out. */
   why?: string;
   /** There was nothing to hear with: it is to be heard again when there is. */
@@ -58,7 +61,7 @@ export class Listener {
     const begun = performance.now();
     this.times = { decode: 0, detect: 0, transcribe: 0, mend: 0 };
     const done = (rest: Partial<Hearing>): Hearing =>
-      ({ text: '', raw: '', seconds: 0, speech: false, doubtful: false, unsure: [], ...rest, tookMs: Math.round(performance.now() - begun) });
+      ({ text: '', raw: '', seconds: 0, speech: false, doubtful: false, unsure: [], overNoise: [], ...rest, tookMs: Math.round(performance.now() - begun) });
     const sound = await this.timed('decode', () => decodeSound(bytes));
     if (isRefusal(sound)) return done({ why: sound.why });
     const seconds = Math.round((sound.samples.length / HEARING_RATE) * 100) / 100;
@@ -69,8 +72,9 @@ export class Listener {
     if (heard.length === 0) return done({ seconds, why: NO_SPEECH });
     const raw = heard.map(({ text }) => text).join(' ');
     const unsure = heard.flatMap((part) => part.unsure);
+    const overNoise = heard.flatMap((part) => part.overNoise);
     const mended = await this.timed('mend', async () => mendHeard(raw, names, { unsure: heard.flatMap((part) => part.poor), isCommon: this.whisper.isCommon }));
-    return done({ text: mended.text, raw, seconds, speech: true, doubtful: heard.some((part) => part.trust === 'doubtful'), unsure, why: sound.note });
+    return done({ text: mended.text, raw, seconds, speech: true, doubtful: heard.some((part) => part.trust === 'doubtful'), unsure, overNoise, why: sound.note });
   }
 
   async close(): Promise<void> {

@@ -5,6 +5,8 @@ import type { Transcript } from './transcribe.ts';
 
 /** So much that is heard in two ways makes the whole doubtful: two words of sense, or one figure. */
 const DOUBTFUL = 2;
+/** What is heard in two ways is as unlikely as what is scored worst. */
+const TWO_WAYS = -10;
 const isFigure = (word: string) => /\d/.test(word) || isNumberWord(word.toLowerCase());
 const weight = (word: string) => (isFigure(word) ? DOUBTFUL : isFrameWord(word) ? 0 : 1);
 
@@ -15,12 +17,12 @@ const weight = (word: string) => (isFigure(word) ? DOUBTFUL : isFrameWord(word) 
 export function surerOf(first: Transcript, second: Transcript): Transcript {
   if (first.trust === 'nothing' || second.trust === 'nothing') {
     const heard = first.trust === 'nothing' ? second : first;
-    return heard.trust === 'nothing' ? heard : { ...heard, trust: 'doubtful' };
+    return heard.trust === 'nothing' ? heard : { ...heard, trust: 'doubtful', overNoise: heard.words };
   }
   const [chosen, other] = second.score > first.score ? [second, first] : [first, second];
   const differ = notIn(bareWords(chosen.text), bareWords(other.text));
   const doubtful = differ.reduce((sum, word) => sum + weight(word), 0) >= DOUBTFUL;
-  return { ...chosen, trust: doubtful ? 'doubtful' : chosen.trust, unsure: [...new Set([...chosen.unsure, ...differ])] };
+  return { ...chosen, trust: doubtful ? 'doubtful' : chosen.trust, unsure: [...new Set([...chosen.unsure, ...differ])], overNoise: [...chosen.words, ...differ.map((word) => ({ word, score: TWO_WAYS }))] };
 }
 
 /** The words that are left when the longest run of words which both have in order is taken out. */

@@ -1,5 +1,5 @@
 import { HEARING_RATE } from './decode/sound.ts';
-import { poorWords, trust, unsureWords, wordsOf, type Trust } from './doubt.ts';
+import { poorWords, trust, unsureWords, wordsOf, type HeardWord, type Trust } from './doubt.ts';
 import { SAID_FORMS } from './expected-words.ts';
 import type { Powers } from './features.ts';
 import type { Whisper } from './model.ts';
@@ -16,6 +16,10 @@ export interface Transcript {
   unsure: string[];
   /** Those of them that were scored so low that they may give way in mending. */
   poor: string[];
+  /** Every word with its score. */
+  words: HeardWord[];
+  /** The same over a running machine, which may have drowned some; none in quiet. */
+  overNoise: HeardWord[];
   /** Mean log-probability a word piece. */
   score: number;
 }
@@ -81,6 +85,8 @@ function judge(whisper: Whisper, found: Found): Transcript {
     trust: trust(text, found.scores, found.noSpeech),
     unsure: unsureWords(words),
     poor: poorWords(words),
+    words,
+    overNoise: [],
     score: meanScore(found),
   };
 }

@@ -39,7 +39,7 @@ test('what is always there is taken down by 10 dB, what stands out of it stays, 
   expect(withoutSteadyNoise(nothing).logs).toEqual(nothing.logs);
 });
 
-const heard = (text: string, score: number, rest: Partial<Transcript> = {}): Transcript => ({ text, score, trust: 'good', unsure: [], poor: [], ...rest });
+const heard = (text: string, score: number, rest: Partial<Transcript> = {}): Transcript => ({ text, score, trust: 'good', unsure: [], poor: [], words: [], overNoise: [], ...rest });
 
 test.each([
   // First hearing, second hearing, what is kept, what is unsure of it, and how far it is trusted.
@@ -52,12 +52,24 @@ test.each([
   expect(surerOf(first, second)).toMatchObject({ text, unsure, trust });
 });
 
+test('over a machine every word is told with its score, and what is heard in two ways once more with the worst there is', () => {
+  const first = heard('The hub is heart.', -0.4);
+  const second = heard('hub hot', -0.3, { words: [{ word: 'hub', score: -0.2 }, { word: 'hot', score: -0.1 }] });
+  expect(surerOf(first, second).overNoise).toEqual([...second.words, { word: 'hot', score: -10 }]);
+});
+
 test('heard once and once not is doubtful; not heard at all is nothing', () => {
   const nothing = heard('Thank you.', -0.1, { trust: 'nothing' });
-  const hub = heard('The hub is hot.', -0.2);
-  expect(surerOf(hub, nothing)).toMatchObject({ text: 'The hub is hot.', trust: 'doubtful' });
+  const hub = heard('The hub is hot.', -0.2, { words: [{ word: 'hub', score: -0.2 }] });
+  expect(surerOf(hub, nothing)).toMatchObject({ text: 'The hub is hot.', trust: 'doubtful', overNoise: hub.words });
   expect(surerOf(nothing, hub)).toMatchObject({ text: 'The hub is hot.', trust: 'doubtful' });
   expect(surerOf(nothing, nothing).trust).toBe('nothing');
+});
+
+test('in quiet no word is over noise', async () => {
+  const { words, overNoise } = await transcribe(whisper, await clip('heron-radiator.ogg'), expectNames(whisper, []));
+  expect(words.length).toBeGreaterThan(8);
+  expect(overNoise).toEqual([]);
 });
 
 test('a voice over a machine is heard', async () => {
