@@ -5,8 +5,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
+import type { Reading } from '../../domain/model/reading.ts';
 import { decodeSound } from '../../nlp/hear/decode/decode.ts';
 import { isRefusal } from '../../nlp/hear/decode/sound.ts';
+import { leansOn } from '../../nlp/hear/lean.ts';
 import { Listener, type StageTimes } from '../../nlp/hear/listen.ts';
 import { BUILT_IN } from '../../nlp/hear/model-files.ts';
 import { Whisper } from '../../nlp/hear/model.ts';
@@ -54,6 +56,25 @@ function score(label: string, heard: Heard[]): void {
   rmSync(dir, { recursive: true });
 }
 
+/** What a heard note would write down, and whether the person is asked first. */
+interface Noted extends Pick<Reading, 'entries' | 'asks'> { id: string; asked: boolean }
+
+/** What goes into the log unasked: how much of it is false, and how often the person is asked for that. */
+function scoreFacts(noted: Noted[]): void {
+  const dir = mkdtempSync(join(tmpdir(), 'hearing-'));
+  const [gold, read] = [join(dir, 'gold.jsonl'), join(dir, 'read.jsonl')];
+  const ids = new Set(noted.map(({ id }) => id));
+  writeFileSync(gold, lines<Note>(join(SHARED, 'contract/dev-notes.jsonl')).filter(({ id }) => ids.has(id)).map((note) => JSON.stringify(note)).join('\n'));
+  const scored = (some: Noted[]) => {
+    writeFileSync(read, some.map((one) => JSON.stringify(one)).join('\n'));
+    return JSON.parse(execFileSync(process.execPath, [join(SHARED, 'contract/score.mjs'), gold, read, '--json'], { encoding: 'utf8' })) as { entryF1: number; falseFactRate: number };
+  };
+  const logged = noted.filter(({ asked }) => !asked);
+  const facts = logged.flatMap(({ entries }) => entries).filter(({ kind }) => kind !== 'remark').length;
+  console.log(`  asked about ${noted.length - logged.length} of ${noted.length}; of ${facts} facts logged unasked ${scored(logged).falseFactRate} false; entry F1 of all ${scored(noted).entryF1}`);
+  rmSync(dir, { recursive: true });
+}
+
 /** Synthetic voices prove the pipe, not people: they say nothing of a shop, wind, or half-finished words. */
 async function spokenNotes(listener: Listener, whisper: Whisper): Promise<void> {
   const index = join(SHARED, 'speech/index.jsonl');
@@ -65,15 +86,18 @@ async function spokenNotes(listener: Listener, whisper: Whisper): Promise<void> 
     const raw: Heard[] = [];
     const withAll: Heard[] = [];
     const took: Took[] = [];
+    const noted: Noted[] = [];
     for (const [i, { id, file }] of lines<Clip>(index).entries()) {
       const clean = readFileSync(join(SHARED, 'speech', file));
       const bytes = ratio === undefined ? clean : toWav(withNoise(await samplesOf(clean), ratio, 100 * ratio + i));
       const known = notes.get(id)?.known;
-      const heard = await listener.listen(bytes, [...(known?.machines ?? []), ...(known?.parts ?? [])]);
+      const names = [...(known?.machines ?? []), ...(known?.parts ?? [])];
+      const heard = await listener.listen(bytes, names);
       const begun = performance.now();
-      readNote(heard.text, { at: notes.get(id)?.at ?? new Date().toISOString(), machines: known?.machines ?? [], parts: known?.parts ?? [] });
+      const reading = readNote(heard.text, { at: notes.get(id)?.at ?? new Date().toISOString(), machines: known?.machines ?? [], parts: known?.parts ?? [] });
       const read = performance.now() - begun;
       took.push({ seconds: heard.seconds, ms: heard.tookMs + read, times: { ...listener.times, read } });
+      noted.push({ id, entries: reading.entries, asks: reading.asks, asked: heard.doubtful || leansOn(heard.text, reading, { ...heard, names }).length > 0 });
       raw.push({ id, text: heard.raw });
       withAll.push({ id, text: heard.text });
       without.push({ id, text: await alone(whisper, bytes) });
@@ -81,6 +105,7 @@ async function spokenNotes(listener: Listener, whisper: Whisper): Promise<void> 
     score('recogniser alone', without);
     score('with names, trade words, readings', raw);
     score('and mended', withAll);
+    scoreFacts(noted);
     reportTimes(took);
   }
 }
