@@ -6,7 +6,9 @@ import type { Placed } from './clauses/clauses.ts';
 import type { Clause } from './clauses/clause.ts';
 import type { Memory } from './clauses/memory.ts';
 import { isSpoken } from './meanings/lib/reach.ts';
+import { likely } from './meanings/likely/likely.ts';
 import { remark } from './meanings/remark.ts';
+import { GIVES, Odds } from './likely/odds.ts';
 import { settle } from './settle.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { BESIDE, MEANINGS } from './pipeline.ts';
@@ -14,18 +16,23 @@ import type { Sheet } from './types.ts';
 
 export interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: NearMiss[] }
 
-/** Shows every clause to the meanings in their order and gathers what they give. Clauses whose figures feed a sum give no reading. */
-export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][]): Tale {
-  const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [];
+/**
+ * Shows every clause to the meanings in their order and gathers what they give. Clauses whose figures feed a sum give no reading. With `odds`, a meaning
+ * is not asked where what was learned speaks plainly against it, and a clause that no meaning knows is read by what it most likely is.
+ */
+export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], odds: boolean): Tale {
+  const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], weighed: [Telling, Odds][] = [];
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
     const before = told.length;
+    const chances = odds && !isSpoken(clause) ? new Odds(clauses, at, prior.length > 0) : undefined;
     let known = isSpoken(clause);
     if (known && told.length) told.at(-1)!.to = clause.to;
     if (!known) {
       for (const [name, meaning] of MEANINGS) {
         if (feeds && (/^(fit|stow)$/.test(name) && clause.pred !== 'verb' && clause.items.some(i => i.f && i.f.dim !== 'when') || name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when' || i.np?.spec || i.np?.count !== undefined))) continue;
+        if (chances?.against(GIVES[name]!) && !goesOn(t, GIVES[name]!)) continue;
         const got = meaning(t);
         if (got === undefined) continue;
         known = true;
@@ -44,7 +51,9 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     if (known || told.length > before) covered.push(clause);
     else if (feeds) covered.push(clause);
     else left.push(t);
+    if (chances && !feeds) weighed.push([t, chances]);
   });
+  for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered);
   headed(left, covered);
   const remarks = remarked(left, covered);
   for (const x of remarks) told.push(x);
@@ -52,6 +61,23 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const kept = settle(told).map(x => old(sheet, x, told));
   whichOnes(kept, questions);
   return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
+}
+
+/** Whether a clause just before told one of these kinds, so that this one may add to it in words that tell none by themselves ("it'll do"). */
+const goesOn = (t: Telling, kinds: readonly string[]): boolean => { const last = t.told.at(-1); return last !== undefined && kinds.includes(last.entry.kind) && t.clauses.slice(Math.max(0, t.at - 2), t.at).includes(last.clause); };
+
+/** Adds what a clause most likely tells beside what the rules read from the note. */
+function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void {
+  const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
+  if (!have.length && !left.includes(t)) return; // it added to what another clause told
+  for (const entry of likely(t, odds, have)) {
+    if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry))) continue;
+    t.told.push({ entry, clause: t.clause, rule: 'likely' });
+    t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
+    if (!left.includes(t)) continue;
+    left.splice(left.indexOf(t), 1);
+    covered.push(t.clause);
+  }
 }
 
 /** A part that several of the shop's names fit: one short question, which its answer completes. */

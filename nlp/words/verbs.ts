@@ -37,6 +37,9 @@ const BY_CLASS: Record<VerbClass, string> = {
   fail: 'flog hollow mangle batter butcher maul ding cup splay fog mist discolour discolor contaminate emulsify curdle congeal clog choke seep spall balloon fatigue explode burst chafe derail mildew craze moulder unravel unwind detach crack break snap shear strip wear rust seize jam leak split bend warp corrode rot pit score chip tear fail burn perish gall scuff groove chew wallow stretch collapse crumble swell crush twist distort flatten dent melt fracture hole gum glaze harden sag let rub rot egg blow lose foul shatter mushroom scorch weather delaminate soften stiffen round mash bust',
 };
 
+/** Every class of verbs. */
+export const VERB_CLASSES = Object.keys(BY_CLASS) as readonly VerbClass[];
+
 export interface VerbForm { base: string; form: 'base' | 's' | 'past' | 'part' | 'ing' }
 const forms = new Map<string, VerbForm[]>();
 const classes = new Map<string, Set<VerbClass>>();

@@ -1,0 +1,78 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import type { Entry } from '../../../domain/model/entry.ts';
+import { CORPORA } from '../../meanings/corpus/told/all.ts';
+import { readByRules } from '../../read.ts';
+import { signsOf } from '../signs.ts';
+import { labels, type Label } from './labels.ts';
+import { sortOf, type Sort } from '../sort.ts';
+import { logistic, tableOf } from './logistic.ts';
+
+/**
+ * Learns what each sign of a clause speaks for, from the annotated notes under fixtures/notes (those under kept/ are left alone) and the phrases of the
+ * corpora, and writes weights.json. Which clause an entry was said in is not annotated, so it is learned in rounds: labelled by the words, learned, and
+ * labelled again with what was learned of the notes' other parts. Deterministic; takes some minutes. Run it after the clauses, the signs or the notes change.
+ */
+interface Note { text: string; at: string; known?: { machines?: string[]; parts?: string[] }; prior?: string[]; entries: (Entry & { maybe?: boolean })[]; never?: string }
+
+const ROUNDS = 2, PARTS = 4, RARE = 2, SMALL = 0.05;
+const AT = '2026-03-19T10:00:00-04:00';
+
+const folder = new URL('../../../fixtures/notes/', import.meta.url);
+const folders = [folder, new URL('learned/', folder)];
+const files = folders.flatMap(d => readdirSync(d).filter(f => f.endsWith('.jsonl')).sort().map(f => new URL(f, d)));
+const notes: Note[] = files.flatMap(f => readFileSync(f, 'utf8').split('\n').filter(Boolean).map(l => JSON.parse(l) as Note));
+for (const c of [...CORPORA, ...CORPORA]) { // twice: a phrase stands for a family of notes
+  for (const p of c.phrases) notes.push({ text: p.text, at: p.at ?? AT, known: { parts: [...p.parts ?? []], machines: [...p.machines ?? []] }, ...(p.prior ? { prior: [...p.prior] } : {}), entries: p.entries as unknown as Entry[] });
+  for (const text of c.never) notes.push({ text, at: AT, entries: [], never: c.kind });
+}
+
+const read = notes.map(n => ({ n, ...readByRules(n.text, { at: n.at, parts: n.known?.parts, machines: n.known?.machines, prior: n.prior }) }));
+const counts = new Map<string, number>();
+const signed = read.map(r => r.clauses.map((_, at) => [...signsOf(r.clauses, at, (r.n.prior?.length ?? 0) > 0)]));
+for (const s of signed.flat(2)) counts.set(s, (counts.get(s) ?? 0) + 1);
+const signs = [...counts].filter(([, n]) => n >= RARE).map(([s]) => s).sort();
+const place = new Map(signs.map((s, i) => [s, i]));
+const rows = signed.map(clauses => clauses.map(own => own.flatMap(s => place.get(s) ?? [])));
+const sorts: Sort[] = [...new Set(notes.flatMap(n => n.entries.map(sortOf)))].filter(s => s !== 'remark').sort();
+
+const table = tableOf(rows.flat(), signs.length), first: number[] = [];
+for (let i = 0, at = 0; i < rows.length; at += rows[i++]!.length) first.push(at);
+
+let labelled = label(() => 0), learned: Float64Array[] = [];
+for (let round = 0; round < ROUNDS; round++) {
+  const fair = read.map(r => r.clauses.map(() => new Map<Sort, number>()));
+  for (let part = 0; part < PARTS; part++) {
+    learned = learn(labelled, i => i % PARTS !== part, learned);
+    read.forEach((_, i) => { if (i % PARTS === part) rows[i]!.forEach((row, c) => sorts.forEach((s, k) => fair[i]![c]!.set(s, chance(learned[k]!, row)))); });
+  }
+  labelled = label((i, c, s) => fair[i]![c]!.get(s) ?? 0);
+  console.log(`round ${round + 1}: ${labelled.flat().reduce((n, l) => n + l.is.size, 0)} entries placed in ${labelled.flat().length} clauses`);
+}
+learned = learn(labelled, () => true, learned);
+const out: Record<string, number[]> = {};
+signs.forEach((s, j) => { const w = sorts.flatMap((_, k) => (Math.abs(learned[k]![j]!) >= SMALL ? [k, round3(learned[k]![j]!)] : [])); if (w.length) out[s] = w; });
+writeFileSync(new URL('../weights.json', import.meta.url), `${JSON.stringify({ sorts, bias: learned.map(w => round3(w[signs.length]!)), signs: out }).replace(/\],"/g, '],\n"')}\n`);
+console.log(`${notes.length} notes, ${signs.length} signs, ${Object.keys(out).length} kept`);
+
+function label(p: (note: number, clause: number, sort: Sort) => number): Label[][] {
+  return read.map((r, i) => labels(r.sheet.tokens, r.clauses, r.told, r.n.entries, (c, s) => p(i, c, s)));
+}
+
+/** Weights of each sort from the notes chosen; a phrase that must never be of one kind says nothing of the others. */
+function learn(labelled: Label[][], chosen: (note: number) => boolean, start: readonly Float64Array[]): Float64Array[] {
+  return sorts.map((sort, k) => {
+    const use: number[] = [], hit = new Uint8Array(table.at.length - 1);
+    read.forEach((r, i) => {
+      if (!chosen(i) || r.n.never !== undefined && r.n.never !== sort.split(' ')[0]) return;
+      rows[i]!.forEach((_, c) => { const l = labelled[i]![c]!, row = first[i]! + c; if (!l.maybe.has(sort)) { use.push(row); hit[row] = Number(l.is.has(sort)); } });
+    });
+    return logistic(table, Uint32Array.from(use), hit, start[k]);
+  });
+}
+
+function chance(w: Float64Array, row: readonly number[]): number {
+  let z = w[signs.length]!;
+  for (const j of row) z += w[j]!;
+  return 1 / (1 + Math.exp(-z));
+}
+function round3(x: number): number { return Math.round(x * 1000) / 1000; }

@@ -1,0 +1,50 @@
+import { readFileSync } from 'node:fs';
+import type { Placed } from '../clauses/clauses.ts';
+import { signsOf } from './signs.ts';
+import { kindOf, type Sort } from './sort.ts';
+
+/** What was learned (`learn/learn.ts`): for each sort how common it is (`bias`), and for each sign the sorts it speaks for or against, as [place in `sorts`, weight, …]. */
+interface Weights { sorts: Sort[]; bias: number[]; signs: Map<string, number[]> }
+
+let loaded: Weights | undefined;
+function weights(): Weights {
+  if (!loaded) {
+    const read = JSON.parse(readFileSync(new URL('./weights.json', import.meta.url), 'utf8')) as Omit<Weights, 'signs'> & { signs: Record<string, number[]> };
+    loaded = { ...read, signs: new Map(Object.entries(read.signs)) };
+  }
+  return loaded;
+}
+
+/** Under this the signs speak plainly against a kind; under the second where another kind is sure. */
+const AGAINST = 0.03, DOUBTED = 0.05, SURE = 0.8;
+
+/** How likely a clause holds an entry of each sort, 0 to 1: the sum of its signs through the logistic function, learned from annotated notes. */
+export class Odds {
+  private readonly of: [Sort, number][];
+  private readonly byKind = new Map<string, number>();
+
+  constructor(clauses: readonly Placed[], at: number, answers: boolean) {
+    const { sorts, bias, signs } = weights(), sum = [...bias];
+    for (const s of signsOf(clauses, at, answers)) {
+      const w = signs.get(s);
+      if (w) for (let i = 0; i < w.length; i += 2) sum[w[i]!]! += w[i + 1]!;
+    }
+    this.of = sum.map((x, i): [Sort, number] => [sorts[i]!, 1 / (1 + Math.exp(-x))]).sort((a, b) => b[1] - a[1]);
+    for (const [s, p] of this.of) if (!this.byKind.has(kindOf(s))) this.byKind.set(kindOf(s), p);
+  }
+
+  /** Every sort with its likelihood, likeliest first. */
+  sorts(): readonly (readonly [sort: Sort, p: number])[] { return this.of; }
+
+  /** Whether the signs speak plainly against every one of some kinds, so that a rule that gives them need not be asked. */
+  against(kinds: readonly string[]): boolean {
+    const [best, p] = this.of[0] ?? ['', 0], under = !kinds.includes(kindOf(best)) && p > SURE ? DOUBTED : AGAINST;
+    return kinds.length > 0 && kinds.every(k => (this.byKind.get(k) ?? 1) < under);
+  }
+}
+
+/** The kinds that each meaning gives, where the odds may silence it; none for what speaks of other clauses or notes. */
+export const GIVES: Readonly<Record<string, readonly string[]>> = {
+  amend: [], same: [], rule: ['rule'], weather: ['weather'], hands: ['hands'], recheck: ['recheck'], wait: ['wait'], bath: ['work'], out: ['out'], arrival: ['arrival'], order: ['order'], bought: ['bought'],
+  quote: ['quote'], finding: ['finding'], want: ['want'], job: ['job'], fit: ['fit'], stow: ['stow'], work: ['work'], reading: ['reading'],
+};

@@ -1,0 +1,68 @@
+import type { Entry } from '../../../domain/model/entry.ts';
+import { dims } from '../../clauses/clause.ts';
+import { isClass } from '../../words/verbs.ts';
+import { placeFrom, trim, withPhrase } from '../lib/fields.ts';
+import type { FitState } from '../lib/fit-state.ts';
+import { verdictIn } from '../lib/verdict.ts';
+import { condition } from '../finding/part.ts';
+import { target } from '../out/place.ts';
+import { purpose } from '../out/purpose.ts';
+import { dayIn } from '../lib/day.ts';
+import { productOf } from '../work/product.ts';
+import type { Telling } from '../telling.ts';
+import { about } from './about.ts';
+
+/** How a part now sits, where the odds say which way. */
+export const sits = (t: Telling, state: FitState): Entry[] => about(t, true).map(p => trim({ kind: 'fit', part: p.name, state, with: state === 'off' ? undefined : withPhrase(t.sheet, t.clause.items.slice(Math.max(t.clause.vi, 0))) }) as Entry);
+
+/** Work done: its verb is the clause's own, or the one of the trade's that it leads to ("had the … cleaned"). */
+export function worked(t: Telling): Entry[] {
+  const c = t.clause, verb = [c.verb, ...c.items].find(i => i?.t === 'verb' && isClass(i.base ?? '', 'work'));
+  if (!verb) return [];
+  return about(t, true).map(p => trim({ kind: 'work', part: p.name, action: verb.base, product: c.verb ? productOf(t, c) : undefined }) as Entry);
+}
+
+/** Work still to do: the first verb that says a deed, after what only says that it must be. */
+export function toDo(t: Telling): Entry[] {
+  const c = t.clause, verb = c.items.find(i => i.t === 'verb' && !/^(need|want|have|get|go|be|try|start|must|remember|let|make|think|reckon|say)$/.test(i.base ?? '')) ?? c.verb;
+  if (!verb?.base) return [];
+  return about(t, true).map(p => ({ kind: 'job', do: verb.base!, part: p.name }) as Entry);
+}
+
+/** How a part was found: all that the clause says of it after its name. */
+export function found(t: Telling): Entry[] {
+  const c = t.clause, parts = about(t, false), deed = c.verb?.base ?? '';
+  if (c.pred === 'verb' && (c.passive || c.obj.length) && !isClass(deed, 'fail') && !isClass(deed, 'state')) return []; // something was done to it
+  const named = c.items.findLastIndex(i => parts.some(p => !p.carried && i.from >= p.from && i.to <= p.to));
+  const start = c.items.slice(named + 1).find(i => !/^(be|cc|mark)$/.test(i.t) && !(i.t === 'pron' && parts.some(p => p.carried)));
+  if (!start || !parts.length) return [];
+  const text = condition(t, c, start.from);
+  return text.length > 2 ? parts.map(p => trim({ kind: 'finding', part: p.name, condition: text, verdict: verdictIn(text) }) as Entry) : [];
+}
+
+/** Where a part was put: the last place that the clause names. */
+export function put(t: Telling): Entry[] {
+  const c = t.clause, place = placeFrom(t.sheet, c.items, Math.max(c.vi, 0));
+  return place ? about(t, true).filter(p => !place.where.toLowerCase().endsWith(p.name)).map(p => ({ kind: 'stow', part: p.name, where: place.where.replace(/^(?:back|up|down|out|away|over)\s+(?=(?:in|on|under|behind|at|by|beside|above|over)\b)/i, '') }) as Entry) : [];
+}
+
+/** A part gone out for work. */
+export function gone(t: Telling): Entry[] {
+  const c = t.clause;
+  return about(t, true).map(p => trim({ kind: 'out', part: p.name, where: target(t, c), until: dayIn(t, c, true), do: purpose(c) }) as Entry);
+}
+
+/** A part to be left alone until then. */
+export function left(t: Telling): Entry[] {
+  const until = dayIn(t, t.clause), span = dims(t.clause.items, 'span')[0]?.value;
+  if (!until && !(span && /^(hours|days|weeks)$/.test(span.unit))) return [];
+  return about(t, true).map(p => ({ kind: 'wait', part: p.name, ...(until ? { until } : { after: span!.amount, unit: span!.unit }) }) as Entry);
+}
+
+/** A part to be looked at again. */
+export function again(t: Telling): Entry[] {
+  const c = t.clause, due = dayIn(t, c), span = dims(c.items, 'span')[0]?.value, verb = c.items.find(i => i.t === 'verb' && (isClass(i.base ?? '', 'check') || isClass(i.base ?? '', 'tight')));
+  if (!due && !span) return [];
+  return about(t, true).map(p => ({ kind: 'recheck', part: p.name, do: verb?.base ?? 'check', ...(span ? { after: span.amount, unit: span.unit } : { due }) }) as Entry);
+}
+
