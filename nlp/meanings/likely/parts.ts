@@ -1,19 +1,13 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims } from '../../clauses/clause.ts';
 import { isClass } from '../../words/verbs.ts';
-import { placeFrom, trim, withPhrase } from '../lib/fields.ts';
-import type { FitState } from '../lib/fit-state.ts';
-import { verdictIn } from '../lib/verdict.ts';
-import { condition } from '../finding/part.ts';
+import { placeFrom, trim } from '../lib/fields.ts';
 import { target } from '../out/place.ts';
 import { purpose } from '../out/purpose.ts';
 import { dayIn } from '../lib/day.ts';
 import { productOf } from '../work/product.ts';
 import type { Telling } from '../telling.ts';
 import { about } from './about.ts';
-
-/** How a part now sits, where the odds say which way. */
-export const sits = (t: Telling, state: FitState): Entry[] => about(t, true).map(p => trim({ kind: 'fit', part: p.name, state, with: state === 'off' ? undefined : withPhrase(t.sheet, t.clause.items.slice(Math.max(t.clause.vi, 0))) }) as Entry);
 
 /** Work done: its verb is the clause's own, or the one of the trade's that it leads to ("had the … cleaned"). */
 export function worked(t: Telling): Entry[] {
@@ -27,17 +21,6 @@ export function toDo(t: Telling): Entry[] {
   const c = t.clause, verb = c.items.find(i => i.t === 'verb' && !/^(need|want|have|get|go|be|try|start|must|remember|let|make|think|reckon|say)$/.test(i.base ?? '')) ?? c.verb;
   if (!verb?.base) return [];
   return about(t, true).map(p => ({ kind: 'job', do: verb.base!, part: p.name }) as Entry);
-}
-
-/** How a part was found: all that the clause says of it after its name. */
-export function found(t: Telling): Entry[] {
-  const c = t.clause, parts = about(t, false), deed = c.verb?.base ?? '';
-  if (c.pred === 'verb' && (c.passive || c.obj.length) && !isClass(deed, 'fail') && !isClass(deed, 'state')) return []; // something was done to it
-  const named = c.items.findLastIndex(i => parts.some(p => !p.carried && i.from >= p.from && i.to <= p.to));
-  const start = c.items.slice(named + 1).find(i => !/^(be|cc|mark)$/.test(i.t) && !(i.t === 'pron' && parts.some(p => p.carried)));
-  if (!start || !parts.length) return [];
-  const text = condition(t, c, start.from);
-  return text.length > 2 ? parts.map(p => trim({ kind: 'finding', part: p.name, condition: text, verdict: verdictIn(text) }) as Entry) : [];
 }
 
 /** Where a part was put: the last place that the clause names. */
