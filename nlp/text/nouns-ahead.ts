@@ -4,8 +4,8 @@ import { ARTICLE, AUX_BE, AUX_HAVE, MODAL, PREP } from '../words/grammar.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { verbForms } from '../words/verbs.ts';
+import { nominal } from './nominal.ts';
 import { isNumberWord } from './number-words.ts';
-import { nominal } from './tag.ts';
 
 /** The first token from here on that is no noun. */
 const pastNouns = (tokens: readonly Token[], from: number, solid: ReadonlySet<number>): number => {

@@ -4,8 +4,8 @@ import { ENGLISH_ADJECTIVES, ENGLISH_ADVERBS } from '../words/english.ts';
 import { ADVERB, ARTICLE, AUX_BE, MODAL, PREP, PRONOUN } from '../words/grammar.ts';
 import { isTradeWord, nounClasses, singular } from '../words/nouns.ts';
 import { isClass, verbForms, type VerbForm } from '../words/verbs.ts';
+import { nominal } from './nominal.ts';
 import { doneAhead, figureAhead, finiteAhead, gerundOf, headingAhead, isAhead, listAhead, standsAlone, tellsFigure, wholeStretch } from './nouns-ahead.ts';
-import { nominal } from './tag.ts';
 import { isNumberWord } from './number-words.ts';
 
 /** The open classes: noun, verb, adjective, adverb. A word that can be several is settled by what stands on either side. */
@@ -142,7 +142,6 @@ function unknownTag(low: string, prev: Tag | undefined, tokens: readonly Token[]
   if (/^\p{Lu}\p{Ll}+ly$/u.test(tokens[i]!.text) && i > 0 && !/^[.!?]$/.test(tokens[i - 1]!.low) && !ENGLISH_ADVERBS.has(low)) return 'noun'; // "to Kelly's": a name
   if (ENGLISH_ADVERBS.has(low) || /(ly|wise|ways)$/.test(low) && low.length > 4) return 'adv';
   if (ENGLISH_ADJECTIVES.has(low)) return 'adj';
-  if (low.includes('-') && !/-(ed|up)$/.test(low) && !/[a-z]{3}ed$/.test(low)) return 'noun';
   if (low.includes('-') && !/[a-z]{3}ed$/.test(low)) return 'noun';
   if (/[aeiouy].*ed$/.test(low)) return beforeNoun(prev) && nominal(tokens, i + 1, solid) ? 'adj' : 'verb';
   if (/...ing$/.test(low) && (prev === 'be' || prev === 'have')) return 'verb';
