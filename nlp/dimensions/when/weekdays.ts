@@ -1,0 +1,32 @@
+import { one, type Days, type Say } from './day-rule.ts';
+import { monday, weekday } from './days.ts';
+import type { Direction } from './simple.ts';
+import { SHY, WD, WEEKDAYS } from './words.ts';
+
+/** The weekday that is meant by itself: the coming one, never today; looking back, the one just gone. */
+const nearest = (today: number, wd: number, dir: Direction): number =>
+  dir === 'forward' ? today + ((wd - weekday(today) + 6) % 7) + 1 : today - (((weekday(today) - wd + 6) % 7) + 1);
+
+const AFTER_DAY = new RegExp(`(?<![a-z])${WD}(?: to| through| thru| and| or)? $`);
+/** "Friday", "next Tuesday", "Monday week": one day of a week by its name. */
+export function weekdayNamed({ today, dir, line, m }: Say): Days {
+  const [, lead, name, tail] = m;
+  const wd = WEEKDAYS[name!]!;
+  if (SHY.has(name!) && !lead && !/\b(?:on|by|till|til|until|since|from|to|thru|through|for|before|and|or|due|is|was|back|here|come|every|do|done|free|over|hot|dry|rain|frost|wind) $/.test(line.slice(0, m.index)) && !AFTER_DAY.test(line.slice(0, m.index)) && !new RegExp(`^(?: (?:to|through|thru) )? ?${WD}`).test(line.slice(m.index + m[0].length))) return undefined;
+  if (name === 'sat' && /\b(?:is|was|are|were|s) $/.test(line.slice(0, m.index)) && /^ (?:on|in|at|there|up|under|by|over|just|back|loose|down)\b/.test(line.slice(m.index + m[0].length))) return undefined; // "it is sat on two studs"
+  if (tail === 'week') return one(nearest(today, wd, 'forward') + 7);
+  if (tail === 'fortnight') return one(nearest(today, wd, 'forward') + 14);
+  if (lead === 'last' || tail === 'gone' || tail === 'last' || tail === 'just gone') return one(nearest(today, wd, 'past'));
+  if (lead === 'next') return one(monday(today) + 7 + wd);
+  if (tail === 'next') return one(nearest(today, wd, 'forward'));
+  return one(nearest(today, wd, dir));
+}
+
+/** "The weekend", "next weekend". */
+export function weekend({ today, dir, m }: Say): Days {
+  const sat = monday(today) + 5, w = weekday(today);
+  if (dir === 'past' && !/next|coming/.test(m[0])) return w >= 5 && !/last/.test(m[0]) ? [sat, sat + 1] : [sat - 7, sat - 6];
+  if (/last|gone/.test(m[0])) return [sat - 7, sat - 6];
+  if (/next/.test(m[0])) return [sat + 7, sat + 8];
+  return w === 6 ? [sat + 7, sat + 8] : [sat, sat + 1];
+}
