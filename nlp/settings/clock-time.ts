@@ -1,4 +1,5 @@
-const WORDS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+import { WORDS, numberSaid } from './hour-words.ts';
+
 const HOUR = `(\\d{1,2}|${WORDS.slice(1).join('|')})`;
 const MINUTES: Record<string, number> = { 'o\'clock': 0, oclock: 0, fifteen: 15, twenty: 20, thirty: 30, 'forty five': 45, 'forty-five': 45, ten: 10, 'oh five': 5 };
 const DAY_PART = /\s*(a\.?m\.?|p\.?m\.?|in the morning|in the afternoon|in the evening|at night|of an evening|of a morning)$/;
@@ -30,13 +31,11 @@ export function clockTime(said: string, bare: 'am' | 'pm'): string | undefined {
 /** Minutes from the beginning of the (half) day. */
 function minutesOf(core: string): number | undefined {
   const half = new RegExp(`^half (?:past )?${HOUR}$`).exec(core);
-  if (half) return hourOf(half[1]!) * 60 + 30;
+  if (half) return numberSaid(half[1]!) * 60 + 30;
   const quarter = new RegExp(`^(?:a )?quarter (past|after|to|of|till) ${HOUR}$`).exec(core);
-  if (quarter) return hourOf(quarter[2]!) * 60 + (/past|after/.test(quarter[1]!) ? 15 : -15);
+  if (quarter) return numberSaid(quarter[2]!) * 60 + (/past|after/.test(quarter[1]!) ? 15 : -15);
   const figures = /^(\d{1,2})[:.h](\d\d)$/.exec(core) ?? /^(\d\d)(\d\d)(?: hours)?$/.exec(core);
   if (figures) return Number(figures[2]) < 60 ? Number(figures[1]) * 60 + Number(figures[2]) : undefined;
   const plain = new RegExp(`^${HOUR}(?: (o'?clock|fifteen|thirty|forty[- ]five|twenty|ten|oh five))?$`).exec(core);
-  return plain ? hourOf(plain[1]!) * 60 + (plain[2] ? MINUTES[plain[2]] ?? 0 : 0) : undefined;
+  return plain ? numberSaid(plain[1]!) * 60 + (plain[2] ? MINUTES[plain[2]] ?? 0 : 0) : undefined;
 }
-
-const hourOf = (said: string): number => (WORDS.includes(said) ? WORDS.indexOf(said) : Number(said));
