@@ -20,16 +20,17 @@ import { some } from './supply.ts';
 
 /**
  * What is supposed: things said as entries; that something comes on a day, so many days later than it would, is ordered on a day or never
- * comes; that works are left undone; other hours; promised help that does not come (on a day), or none at all ever; a hoist or none; several of these at once.
+ * comes; that works are left undone; other hours; promised help that does not come (on a day), or none at all ever; a hoist or none.
  */
-export type Supposed =
+export type OneSupposed =
   | { kind: 'entries'; entries: readonly Entry[] }
   | { kind: 'comes'; item: string; on?: string; laterDays?: number; orderedOn?: string; never?: boolean }
   | { kind: 'skip'; phrase: string }
   | { kind: 'hours'; hours: NonNullable<PlanSettings['hours']> }
   | { kind: 'noHelp'; on?: string; ever?: boolean }
-  | { kind: 'hoist'; has: boolean }
-  | { kind: 'all'; all: readonly Exclude<Supposed, { kind: 'all' }>[] };
+  | { kind: 'hoist'; has: boolean };
+/** One of these, or several at once. */
+export type Supposed = OneSupposed | { kind: 'all'; all: readonly OneSupposed[] };
 
 /** Two plans to be simulated with the same luck: the shop as it is, and as it is supposed to be. */
 export interface WhatIfCase { words: string; machine?: Machine; before: ShopPlan; after: ShopPlan }
