@@ -23,7 +23,7 @@ const LOOK_MS = 5_000;
 const lastSaid = (t: Thing): number => Math.max(0, t.fit?.id ?? 0, t.finding?.id ?? 0, t.place?.id ?? 0, t.out?.id ?? 0, ...t.wants.map(w => w.id), ...t.jobs.map(j => j.id), ...[...t.works.values()].map(w => w.id));
 
 /** The names of the shop that may be in what is heard next, most recent first: parts, machines, then places. */
-export function namesToHear(log: Log, machine: string | undefined): string[] {
+function namesToHear(log: Log, machine: string | undefined): string[] {
   const here = machine === undefined ? [...log.shop.machines.values()] : [log.shop.machines.get(nameKey(machine))].filter(m => m !== undefined);
   const things = here.flatMap(m => [...m.things.values()]).filter(t => t.key).sort((a, b) => lastSaid(b) - lastSaid(a)).slice(0, MOST_NAMES);
   const places = new Set(things.flatMap(t => (t.place ? [t.place.where] : [])));

@@ -11,7 +11,7 @@ import { BUILT_IN_USED, NONE_LEFT, sayDamaged, sayFetched, sayFetchStopped, sayU
 const CHOSEN = 'speech model';
 
 /** Which model to hear with: what the environment says, else what was chosen in talk, else the one that comes along. */
-export interface ModelShelf {
+interface ModelShelf {
   options(): HearerOptions;
   /** For the turn: whether the environment decides, and whether a model need not be fetched. */
   models: { setByHand: boolean; isHere(model: string): boolean };

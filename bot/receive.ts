@@ -6,7 +6,7 @@ import type { Incoming } from './incoming.ts';
 import type { DoorMessage } from './service.ts';
 
 /** What hearing gives back; the hearing itself lives in nlp/hear. */
-export interface Heard { text: string; raw: string; speech: boolean; doubtful: boolean; unsure: string[]; overNoise: HeardWord[]; why?: string; /** Nothing to hear with: it is heard as soon as there is. */ unheard?: boolean }
+interface Heard { text: string; raw: string; speech: boolean; doubtful: boolean; unsure: string[]; overNoise: HeardWord[]; why?: string; /** Nothing to hear with: it is heard as soon as there is. */ unheard?: boolean }
 
 /** Says how far something long is, in words; `done` with the last of them. */
 export type Tell = (text: string, done?: boolean) => void;
@@ -20,7 +20,7 @@ export interface ReceivingOptions {
 }
 
 /** A message as the intake holds it: files are kept beside by hash, so that the row stays small. */
-export interface KeptMessage extends Omit<DoorMessage, 'files'> { media?: string[]; sound?: string[]; /** Sentences about files that could not be kept. */ refused?: string[] }
+interface KeptMessage extends Omit<DoorMessage, 'files'> { media?: string[]; sound?: string[]; /** Sentences about files that could not be kept. */ refused?: string[] }
 
 /** `incoming` is absent where a row holds nothing that can be read; `aside` is said before the reply. */
 export interface Received { incoming?: Incoming; target?: string; aside?: string }

@@ -28,9 +28,9 @@ import { intake } from '../domain/store/intake.ts';
 import { keepFresh } from './weather/shop-weather.ts';
 
 /** The running program: where its page is, what to print at the start, and how to stop it in order. */
-export interface Running { pageUrl: string; pairing?: string; store: Store; ended: Promise<void>; stop(): Promise<void> }
+interface Running { pageUrl: string; pairing?: string; store: Store; ended: Promise<void>; stop(): Promise<void> }
 
-export type Streams = Pick<TerminalOptions, 'input' | 'output'>;
+type Streams = Pick<TerminalOptions, 'input' | 'output'>;
 
 /** Puts doors, ear and log together. `terminal`: the streams of the terminal door, when there is one. Throws StoreError, or when the page's port is taken. */
 export async function run(config: Config, terminal: Streams | undefined, log: (line: string) => void): Promise<Running> {

@@ -24,7 +24,7 @@ import { readSafely } from './turn/read-safely.ts';
 /** Words with things to tap and pictures to show; `page`: what "more" and "longer" add. */
 export type Words = Pick<Reply, 'say' | 'buttons' | 'files'> & { page?: Page };
 
-export interface ServeOptions {
+interface ServeOptions {
   deps: Deps;
   receiving: Receiving;
   /** Doors that must be called back (chat): their replies leave by the outbox. */

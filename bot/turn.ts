@@ -79,7 +79,7 @@ function doubtful(turn: Turn): TurnOut | undefined {
 }
 
 /** Reads words as said in `note`, records what they say and answers what they ask. */
-export function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
+function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
   if (!text.trim()) return { reply: compose({ note: note.id, at: turn.incoming.at, lines: [turn.incoming.media?.length ? 'Kept.' : 'That was empty: nothing to read.'] }) };
   const planned = aboutThePlan({ ...turn, note, incoming: { ...turn.incoming, text } }, { readAndRecord, recorded });
   if (planned) return planned;
@@ -97,7 +97,7 @@ export function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
 }
 
 /** Records entries and answers the asks of a reading; the common end of every kind of turn that logs. */
-export function recorded(turn: Turn, entries: readonly Entry[], note: Note, reading: Said): TurnOut {
+function recorded(turn: Turn, entries: readonly Entry[], note: Note, reading: Said): TurnOut {
   const { deps, incoming } = turn;
   const now = { at: incoming.at, zone: deps.zone };
   const warned = warnings(deps.log.shop, entries, now, turn.machine, refusedOrders(deps.log));

@@ -2,7 +2,7 @@ import { phraseAt } from './dimensions/part/phrase.ts';
 import { isMachine } from './clauses/things.ts';
 import type { Sheet } from './types.ts';
 
-export interface Machine { machine: string; switches?: boolean; /** Tokens that only name it, and give no entry. */ cut?: [number, number] }
+interface Machine { machine: string; switches?: boolean; /** Tokens that only name it, and give no entry. */ cut?: [number, number] }
 
 /**
  * The machine that a note names for itself: "on the sawmill: …", "Treadle lathe. …", "switch to the baler"; else a known machine that is

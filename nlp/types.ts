@@ -1,5 +1,3 @@
-import type { Ask } from '../domain/model/ask.ts';
-import type { Entry } from '../domain/model/entry.ts';
 import type { ReadContext, TraceLine } from '../domain/model/reading.ts';
 
 /** A word or mark of the note. `start`/`end` are offsets into the note as it was said, so that every reading can point at its words. */
@@ -24,10 +22,10 @@ export interface MeasureValue { value: number; unit: string; about?: boolean; /*
 export interface ThreadValue { /** "5/8-11", "M12x1.75", "M16", "1/4-20", "3/4" where only a diameter is known. */ size: string; series?: 'coarse' | 'fine' }
 export interface MoneyValue { value: number; per?: 'each' | 'both' | 'pair' | 'foot' | 'set' | 'lot' | 'dozen' | 'hour'; role?: 'shipping' | 'tax' | 'core' ; certainCurrency?: boolean }
 /** A day or span of days (`to` absent: open end), YYYY-MM-DD in the note's own zone; `time` HH:MM where said. */
-export interface WhenValue { from?: string; to?: string; time?: string; vague?: boolean }
+interface WhenValue { from?: string; to?: string; time?: string; vague?: boolean }
 /** A length of time: "two hours", "a fortnight", "half an hour", "three weeks". */
 export interface SpanValue { amount: number; unit: 'minutes' | 'hours' | 'days' | 'weeks' | 'months' | 'years' | 'miles' }
-export interface PercentValue { value: number }
+interface PercentValue { value: number }
 
 export type FoundValue = {
   number: NumberValue; measure: MeasureValue; thread: ThreadValue; money: MoneyValue; when: WhenValue; span: SpanValue; percent: PercentValue;
@@ -53,6 +51,3 @@ export interface Sheet {
   ctx: ReadContext;
   trace: TraceLine[];
 }
-
-/** What a meaning gives for a stretch of tokens [from, to). */
-export interface Meant { from: number; to: number; rule: string; entry?: Entry; ask?: Ask }

@@ -20,7 +20,7 @@ export interface TerminalOptions {
   /** The moment now, ISO with the offset of the shop's zone; without it the computer's own. */
   now?: () => string;
 }
-export interface Terminal {
+interface Terminal {
   /** Resolves when the input has ended (or `close` was called) and every line of it is answered. */
   done: Promise<void>;
   close(): void;

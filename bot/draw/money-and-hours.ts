@@ -4,7 +4,7 @@ import { capital, figure, money } from '../say/words.ts';
 import { ACT, INK, PAPER, RULE, sheet, text } from './paper.ts';
 
 /** Sums over time, each in a panel of its own; `at`: the moment of drawing (ISO), where the time axis ends. */
-export interface OverTime { /** The part that was asked about. */ of?: string; money: readonly Step[]; hours: readonly Step[]; at: string; zone: string }
+interface OverTime { /** The part that was asked about. */ of?: string; money: readonly Step[]; hours: readonly Step[]; at: string; zone: string }
 
 const [MARGIN, LEFT, WIDTH, HEIGHT, GAP, HEAD] = [24, 66, 720, 190, 74, 92];
 const DAY = 86_400_000;

@@ -6,7 +6,7 @@ export const RULE = '#b9b4a6';
 export const ACT = '#e7d9a8';
 export const FONT = 'DejaVu Sans';
 
-export const escaped = (s: string): string => s.replace(/[&<>"']/g, c => `&#${c.charCodeAt(0)};`).replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udfff](?![\udc00-\udfff])/g, '');
+const escaped = (s: string): string => s.replace(/[&<>"']/g, c => `&#${c.charCodeAt(0)};`).replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udfff](?![\udc00-\udfff])/g, '');
 
 export const text = (x: number, y: number, words: string, more = ''): string => `<text x="${x}" y="${y}" ${more}>${escaped(words)}</text>`;
 

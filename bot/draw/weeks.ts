@@ -5,7 +5,7 @@ import type { ShopPlan } from '../../domain/plan/from-shop/plan-of.ts';
 import { ACT, INK, RULE, sheet, text, wrapped } from './paper.ts';
 
 /** What is drawn: the plan's bars, and for each job and the whole the dates that half and four in five of the runs kept. */
-export interface Weeks { shop: ShopPlan; plan: WorkPlan; simulated: Simulation; title: string }
+interface Weeks { shop: ShopPlan; plan: WorkPlan; simulated: Simulation; title: string }
 
 const [NAMES, ROW, MARGIN, HEAD, FOOT] = [250, 30, 24, 86, 74];
 const WEEK = 7 * 86_400_000;

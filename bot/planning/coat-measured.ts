@@ -14,7 +14,7 @@ const DEW = new RegExp(String.raw`\bdew ?point${IS}${DEGREES}`, 'i');
 /** Words that are no part's name. */
 const NO_PART = /^(?:the|a|my|its|and|with|now|so|ok|okay|measured|bare|steel|metal|surface|air|can|is)\b/i;
 
-export interface CoatWeather { part?: string; surface: number; air?: number; humidity?: number; dew?: number; unit?: '°C' | '°F' }
+interface CoatWeather { part?: string; surface: number; air?: number; humidity?: number; dew?: number; unit?: '°C' | '°F' }
 
 /** What was measured before a coat: the surface, and the dew point or the air that it comes of. Undefined: not both. Numbers in the note's unit, `unit` where it is said. */
 export function readCoatWeather(text: string): CoatWeather | undefined {

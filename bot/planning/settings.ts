@@ -7,9 +7,9 @@ import { readSetting, writeSetting } from '../../domain/store/settings.ts';
 import type { Deps } from '../turn/deps.ts';
 
 /** The person's hours as they were said. */
-export const HOURS = 'shop hours';
+const HOURS = 'shop hours';
 /** Usual orders that the person turned down, by id. */
-export const REFUSED = 'refused orders';
+const REFUSED = 'refused orders';
 
 /** Whether there is a hoist: "yes", "no"; not set: never said. */
 export const HOIST = 'hoist';

@@ -3,7 +3,7 @@ import type { SimulationResult } from '../../domain/plan/simulate.ts';
 import type { ToSimulate } from './worker.ts';
 
 /** Simulates in a thread of its own, started at the first case. */
-export interface Simulator {
+interface Simulator {
   simulate(inputs: ToSimulate['inputs']): Promise<SimulationResult[]>;
   close(): Promise<void>;
 }

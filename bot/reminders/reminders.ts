@@ -21,7 +21,7 @@ import { reminderSettings } from './settings.ts';
 import { dueNow, wordOf } from './unasked.ts';
 
 /** The shop as occasions are looked for in it, at a moment (ms UTC). */
-export function aboutNow(deps: Deps, ms: number): About {
+function aboutNow(deps: Deps, ms: number): About {
   const { log, zone, weather } = deps;
   catchUp(log);
   const now: Now = { at: nowIn(zone, ms), zone };
@@ -37,7 +37,7 @@ export function aboutNow(deps: Deps, ms: number): About {
   };
 }
 
-export interface RemindersOptions {
+interface RemindersOptions {
   deps: Deps;
   service: Pick<RunningService, 'tellUnasked'>;
   /** The chat door that paired people are called by; undefined: none. */

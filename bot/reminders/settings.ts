@@ -17,7 +17,7 @@ export interface ReminderSettings {
 
 /** Until the person chooses: a morning word at seven, and nothing between nine at night and seven. */
 export const USUAL_MORNING = '07:00';
-export const USUAL_QUIET: Quiet = { from: '21:00', to: '07:00' };
+const USUAL_QUIET: Quiet = { from: '21:00', to: '07:00' };
 
 const MORNING = 'morning word';
 const QUIET = 'quiet hours';

@@ -21,9 +21,9 @@ const LOOKS: readonly Look[] = [
 ];
 
 /** Lines of one word; what is over waits for "more". */
-export const MOST_LINES = 3;
+const MOST_LINES = 3;
 
-export interface Item { key: string; stop: string; topic: Facts['topic'] }
+interface Item { key: string; stop: string; topic: Facts['topic'] }
 /** Words to be said unasked: what they are about, and what "more" adds. */
 export interface Word { items: Item[]; say: string; more: string[] }
 

@@ -12,7 +12,7 @@ import { sayEntry } from './entry.ts';
 import { capital, listed, stop } from './words.ts';
 
 /** What a turn came to, to be put in words. */
-export interface Came {
+interface Came {
   note: number;
   at: string;
   entries?: readonly StoredEntry[];

@@ -42,7 +42,7 @@ function withMachineName<A extends Ask>(ask: A, shop: Shop): A {
 }
 
 /** One answer worked out from the state of the shop. */
-export function answered(asked: Ask, turn: Turn): Answer {
+function answered(asked: Ask, turn: Turn): Answer {
   const ask = withMachineName(asked, turn.deps.log.shop);
   const { deps, deps: { log, zone, elsewhere, weather }, incoming: { at }, machine } = turn;
   const other = elsewhere?.(ask, at);

@@ -12,7 +12,7 @@ const LOOK_BACK = 20;
 const PRIOR_HOURS = 12;
 
 /** The machines that can be named: those with entries, and the one that the chat is at though nothing is said of it yet. */
-export const knownMachines = (log: Log, current?: string): string[] => {
+const knownMachines = (log: Log, current?: string): string[] => {
   const names = machineNames(log.shop);
   return current && !names.some(n => nameKey(n) === nameKey(current)) ? [current, ...names] : names;
 };

@@ -3,7 +3,7 @@ import type { Button } from '../incoming.ts';
 import type { Spoken } from '../say/spoken.ts';
 
 /** Lines that a reply gives at once; the rest waits for "more". Five are read at a glance from across the bench. */
-export const PAGE = 5;
+const PAGE = 5;
 
 const Held = z.object({ lines: z.array(z.string()), longer: z.string().optional() });
 

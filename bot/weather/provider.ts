@@ -4,7 +4,7 @@ import type { ForecastHour } from '../../domain/plan/forecast.ts';
 export interface Spot { latitude: number; longitude: number }
 
 /** What a service answered: blocks in the order of time, and for how long it asks not to be called again (ms). */
-export interface Fetched { blocks: ForecastHour[]; freshForMs: number; lastModified?: string }
+interface Fetched { blocks: ForecastHour[]; freshForMs: number; lastModified?: string }
 
 /** One weather service. `fetch` is handed in, so that tests answer from files; it throws WeatherTrouble with a sentence. */
 export interface Provider {

@@ -31,7 +31,7 @@ export interface ShopWeather {
   stop(): void;
 }
 
-export interface ShopWeatherOptions { store: Store; zone: string; dir: string; config?: Config['weather']; fetch?: typeof globalThis.fetch; now?: () => number }
+interface ShopWeatherOptions { store: Store; zone: string; dir: string; config?: Config['weather']; fetch?: typeof globalThis.fetch; now?: () => number }
 
 /** Opens the weather of a shop. Nothing is fetched until `refresh`, and then only if the person chose it. */
 export function shopWeather({ store, zone, dir, config, fetch: given = globalThis.fetch, now }: ShopWeatherOptions): ShopWeather {

@@ -10,7 +10,7 @@ export interface Station {
   credit: string;
 }
 
-export interface StationOptions { provider: Provider; spot: Spot; path: string; fetch?: typeof globalThis.fetch; now?: () => number }
+interface StationOptions { provider: Provider; spot: Spot; path: string; fetch?: typeof globalThis.fetch; now?: () => number }
 
 export function openStation({ provider, spot, path, fetch = globalThis.fetch, now = Date.now }: StationOptions): Station {
   const place = rounded(spot);

@@ -2,7 +2,7 @@ import { DateTime } from 'luxon';
 import { forecastAt, isWet, type Weather } from '../../domain/plan/forecast.ts';
 
 /** Hours of rain or snow on end (ms UTC); `said`: by the person's word. */
-export interface Spell { from: number; to: number; said: boolean }
+interface Spell { from: number; to: number; said: boolean }
 
 const HOUR = 3_600_000;
 

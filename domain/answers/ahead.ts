@@ -11,7 +11,7 @@ import { some } from './supply.ts';
 /** Days that are asked about, both included; an open end is left out. */
 export interface DaySpan { from?: string; to?: string }
 /** The days ahead: a simulation to be run on the plan, so that the days are of the same order of work as the dates of the finish. */
-export interface AheadCase { span: DaySpan; plan: ShopPlan }
+interface AheadCase { span: DaySpan; plan: ShopPlan }
 
 /** What is planned for which day. */
 export function ahead(shop: Shop, span: DaySpan, now: Now, more: More): AheadAnswer {

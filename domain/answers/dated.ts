@@ -14,7 +14,7 @@ const TO_COME = new Set<Cause['cause']>(['on order', 'late', 'out', 'wait']);
 const SMALL_ACT = 0.25;
 
 /** Gives the causes that hold up an act the earliest day each can clear, where there is one, and puts the cheapest act first on each level. */
-export type Dating = (causes: readonly Cause[], machine: Machine, heldUp?: string) => Cause[];
+type Dating = (causes: readonly Cause[], machine: Machine, heldUp?: string) => Cause[];
 
 /** Makes the dating of one plan. What has to dry or cure before the act held up (by its id) clears when it has. */
 export function datedBy(plan: ShopPlan): Dating {

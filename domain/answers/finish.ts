@@ -12,7 +12,7 @@ import { covered, hereOf, lookUp } from './find.ts';
 import { some } from './supply.ts';
 
 /** What a question after the finish comes to: a simulation to be run on `input`. Plain data beside the plan that names things. */
-export interface FinishCase { ask: AskOf<'finish'>; plan: ShopPlan; input: PlanInput; more: string[] }
+interface FinishCase { ask: AskOf<'finish'>; plan: ShopPlan; input: PlanInput; more: string[] }
 
 /** When it will be done: by Monte Carlo over the person's hours. */
 export function finish(shop: Shop, ask: AskOf<'finish'>, now: Now, more: More): FinishAnswer {

@@ -8,7 +8,7 @@ import type { More, Now } from './given.ts';
 import { some } from './supply.ts';
 
 /** By when what is wanted has to be ordered: a simulation to be run on the plan. `item`: only that. */
-export interface OrderByCase { item?: string; key?: string; plan: ShopPlan }
+interface OrderByCase { item?: string; key?: string; plan: ShopPlan }
 
 /** The last day to order each thing that is wanted and not ordered, so that the four-in-five finish stays. */
 export function orderBy(shop: Shop, item: string | undefined, now: Now, more: More): OrderByAnswer {

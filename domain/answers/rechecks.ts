@@ -2,7 +2,7 @@ import { addDays, after, dayOf } from '../log/days.ts';
 import type { Machine, MeterPoint, OpenRecheck, Said, Thing } from '../log/shop.ts';
 
 /** When a recheck falls due: on a day, or when the machine has run so much further. */
-export type Due = { due: boolean; on: string } | { due: boolean; left: number | undefined; unit: 'hours' | 'miles' };
+type Due = { due: boolean; on: string } | { due: boolean; left: number | undefined; unit: 'hours' | 'miles' };
 
 /** `at`: the moment of the question, ISO. `upTo`: only meter readings up to that entry count. */
 export function dueOf(machine: Machine, recheck: OpenRecheck, at: string, upTo = Number.MAX_SAFE_INTEGER): Due {

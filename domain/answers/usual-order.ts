@@ -7,7 +7,7 @@ import { sameWork } from '../log/verbs.ts';
 import type { Ref } from '../model/stored.ts';
 
 /** A usual order that a part going on now goes against: the act of this shop that comes first, in words, and the rule. */
-export interface AgainstUsual { first: string; act: Ref; rule: OrderRule }
+interface AgainstUsual { first: string; act: Ref; rule: OrderRule }
 
 /**
  * What the usual order of assembly has before a part that goes on, and that this shop is known not to have done: a part that is off,

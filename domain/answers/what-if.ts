@@ -33,7 +33,7 @@ export type OneSupposed =
 export type Supposed = OneSupposed | { kind: 'all'; all: readonly OneSupposed[] };
 
 /** Two plans to be simulated with the same luck: the shop as it is, and as it is supposed to be. */
-export interface WhatIfCase { words: string; machine?: Machine; before: ShopPlan; after: ShopPlan }
+interface WhatIfCase { words: string; machine?: Machine; before: ShopPlan; after: ShopPlan }
 
 /** What a supposition would change. Nothing of it is kept. */
 export function whatIf(shop: Shop, supposed: Supposed, words: string, now: Now, more: More): WhatIfAnswer {

@@ -37,7 +37,7 @@ export function corrected(stored: StoredEntry, amend: StoredEntry): StoredEntry 
 }
 
 /** The entry with another value in a field, or undefined when its kind has no such field or can't take the value. */
-export function withField(entry: Entry, field: string, value: string | number | boolean): Entry | undefined {
+function withField(entry: Entry, field: string, value: string | number | boolean): Entry | undefined {
   if (!fieldsOf(entry).has(field)) return undefined;
   const parsed = Entry.safeParse({ ...entry, [field]: value });
   return parsed.success ? parsed.data : undefined;

@@ -23,7 +23,7 @@ export interface Past {
 }
 /** `older`: there are older ones that the limit left out. */
 export interface Notes { notes: Note[]; older: boolean }
-export interface Days { from?: string; to?: string }
+interface Days { from?: string; to?: string }
 
 type NoteRow = Parameters<typeof plain>[0];
 const EARLIEST = '0000-00-00';

@@ -23,7 +23,7 @@ export function record(log: Log, note: Note, entries: readonly Entry[]): StoredE
 }
 
 /** Strikes all that an earlier note said, on behalf of `by`: an edit of it, or a new reading. */
-export function strikeNote(log: Log, by: Note, earlier: number): StoredEntry[] {
+function strikeNote(log: Log, by: Note, earlier: number): StoredEntry[] {
   const amends = amendsIn(log.store);
   const inForce = entriesOfNote(log.store, earlier).filter(e => standing(e, amends));
   return log.store.transaction(() => inForce.map(e => recordOf(log, by, { kind: 'amend', undo: true }, e)));

@@ -14,7 +14,7 @@ export interface Scope { machine: string; key: string }
 export const machineKey = (entry: StoredEntry): string => nameKey(entry.machine ?? '');
 
 /** The machine an entry belongs to, made at its first mention. */
-export function machineFor(shop: Shop, name: string | undefined): Machine {
+function machineFor(shop: Shop, name: string | undefined): Machine {
   const key = nameKey(name ?? '');
   let machine = shop.machines.get(key);
   if (!machine) shop.machines.set(key, machine = emptyMachine(key, name ?? ''));

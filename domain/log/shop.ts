@@ -8,17 +8,17 @@ import type { Ref } from '../model/stored.ts';
  */
 export interface Said { id: number; at: string }
 
-export type FitState = EntryOf<'fit'>['state'];
-export interface FitNow extends Said { state: FitState; with?: string }
-export interface FindingNow extends Said { condition: string; verdict?: EntryOf<'finding'>['verdict'] }
+type FitState = EntryOf<'fit'>['state'];
+interface FitNow extends Said { state: FitState; with?: string }
+interface FindingNow extends Said { condition: string; verdict?: EntryOf<'finding'>['verdict'] }
 export interface ReadingNow extends Said { what: string; value: number; unit?: string }
 /** The latest work of one kind on a thing; `done` false: only begun. */
-export interface WorkNow extends Said { action: string; product?: string; done: boolean }
-export interface OpenJob extends Said { do: string; begun?: boolean }
-export interface Place extends Said { where: string }
+interface WorkNow extends Said { action: string; product?: string; done: boolean }
+interface OpenJob extends Said { do: string; begun?: boolean }
+interface Place extends Said { where: string }
 export interface OutNow extends Said { where?: string; until?: string; do?: string }
 /** `until`: a day, or an ISO moment for spans of hours. */
-export interface WaitNow extends Said { until?: string }
+interface WaitNow extends Said { until?: string }
 /** `looked`: the latest look at the thing since (a finding, a reading); it counts only if the recheck was due by then. `note`: who asked for it. */
 export interface OpenRecheck extends Said { note: number; do: string; after?: number; unit?: EntryOf<'recheck'>['unit']; due?: string; looked?: Said }
 export interface OpenWant extends Said { qty?: number; spec?: string; for?: Ref }

@@ -5,7 +5,7 @@ import { isKindOf } from './words.ts';
 import { COMMON_PRACTICE } from './order/rule.ts';
 
 /** What an act usually asks of its hour. A missing field asks nothing. */
-export interface UsualConditions {
+interface UsualConditions {
   conditions: Conditions;
   /** Done in one go. */
   unbroken: boolean;

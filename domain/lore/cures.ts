@@ -3,7 +3,7 @@ import type { Act } from './act.ts';
 import { COMMON_PRACTICE } from './order/rule.ts';
 
 /** How long a product is left alone at about 20 °C. Hours. Its sheet beats all of this; cold and damp make it longer. */
-export interface Cure {
+interface Cure {
   /** What waits: `cure`, `dry`, `cool`, `soak`. */
   lag: 'cure' | 'dry' | 'cool' | 'soak';
   /** Until the next coat of the same can go on. */

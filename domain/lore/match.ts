@@ -5,7 +5,7 @@ import type { OrderRule } from './order/rule.ts';
 import { isKindOf, isSide, sidesAgree } from './words.ts';
 
 /** A rule that says something about an act, and on which side of it the act stands. */
-export interface Match { rule: OrderRule; side: 'first' | 'then' }
+interface Match { rule: OrderRule; side: 'first' | 'then' }
 
 const read = orderRules.map((rule) => ({ rule, first: actOf(rule.first), then: actOf(rule.then) }));
 
@@ -34,7 +34,7 @@ export function rulesFor(said: string | { do?: string; part: string; off?: boole
 }
 
 /** An act of the shop, under its id. */
-export interface ShopAct { id: string; act: Act }
+interface ShopAct { id: string; act: Act }
 
 /** Two acts of the shop that a rule puts in order. */
 export interface Proposal { rule: OrderRule; first: string; then: string }

@@ -3,7 +3,7 @@ import { isMeant } from './match.ts';
 import { COMMON_PRACTICE } from './order/rule.ts';
 
 /** What is looked at again after an act, and when: hours are running hours of the engine. */
-export interface Recheck { do: string; part: string; after: number; unit: 'hours' | 'days' | 'weeks' | 'months' | 'miles'; why: string; source: string }
+interface Recheck { do: string; part: string; after: number; unit: 'hours' | 'days' | 'weeks' | 'months' | 'miles'; why: string; source: string }
 
 type Row = readonly [act: string, again: string, part: string, after: number, unit: Recheck['unit'], why: string, source?: string];
 

@@ -8,8 +8,8 @@ const part = Phrase.optional();
 const from = Day.optional();
 const to = Day.optional();
 
-export const BUY_STATUS = ['needed', 'ordered', 'late'] as const;
-export const PLACES = ['indoors', 'outdoors'] as const;
+const BUY_STATUS = ['needed', 'ordered', 'late'] as const;
+const PLACES = ['indoors', 'outdoors'] as const;
 
 export const Ask = z.discriminatedUnion('kind', [
   ask('blocked', { part }),
@@ -30,5 +30,5 @@ export const Ask = z.discriminatedUnion('kind', [
   ask('picture', { part }),
 ]);
 export type Ask = z.infer<typeof Ask>;
-export type AskKind = Ask['kind'];
+type AskKind = Ask['kind'];
 export type AskOf<K extends AskKind> = Extract<Ask, { kind: K }>;

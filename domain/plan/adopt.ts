@@ -34,7 +34,7 @@ export function adopt(given: PlanInput, plan: WorkPlan): WorkPlan | undefined {
 }
 
 /** Checks everything that a plan must keep, without building it again. */
-export function holds(bench: Bench, draw: Draw, times: Times, pieces: readonly Piece[]): boolean {
+function holds(bench: Bench, draw: Draw, times: Times, pieces: readonly Piece[]): boolean {
   const { network, lag } = bench;
   for (let i = 0; i < network.count; i++) {
     const start = times.start[i]!;

@@ -19,13 +19,13 @@ export interface Thing {
 }
 
 /** An act at the end of a branch: nothing stands before it. */
-export interface Act { id: string; act: string; what: string; hours?: number; price?: number; clears?: string }
+interface Act { id: string; act: string; what: string; hours?: number; price?: number; clears?: string }
 
-export type BlockersResult =
+type BlockersResult =
   | { ok: true; causes: Cause[]; /** Cheapest first, each once. */ acts: Act[] }
   | { ok: false; why: 'circle'; path: string[] };
 
-export interface BlockersOptions {
+interface BlockersOptions {
   /** Today, YYYY-MM-DD: the earliest day for an act that nothing stands before. */
   today: string;
   /** The earliest day by the plan, for what has no day of its own. */

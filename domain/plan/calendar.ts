@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon';
 
 /** A stretch of a day on the wall clock, `HH:MM`; `to` at or before `from` runs past midnight, `24:00` is its end. */
-export interface Stretch { from: string; to: string }
+interface Stretch { from: string; to: string }
 
 /** The person's hours for the shop. Weekdays are 1 (Monday) to 7 (Sunday), as in ISO 8601. */
 export interface FreeHours {
@@ -15,7 +15,7 @@ export interface FreeHours {
 /** Help that will be there; without `from` and `to` the whole day. */
 export interface HelpDay { date: string; from?: string; to?: string }
 
-export const SLOT_MINUTES = 30;
+const SLOT_MINUTES = 30;
 
 /** Consecutive local days. Minutes are counted from `origin` (ms UTC); `dayStart` has one entry more than there are days. */
 export interface LocalDays {

@@ -26,7 +26,7 @@ function sooner(plan: WorkPlan, taken: WorkPlan | undefined): WorkPlan {
 }
 
 /** The orders worth trying on a case that differs little. */
-export function ordersOf({ jobs, order }: WorkPlan): string[][] {
+function ordersOf({ jobs, order }: WorkPlan): string[][] {
   const by = (key: (job: PlannedJob) => number) => jobs.toSorted((a, b) => key(a) - key(b)).map(({ id }) => id);
   return [order, by(({ start }) => start), by(({ end }) => end)];
 }

@@ -29,7 +29,7 @@ const code = (obstacle: Obstacle) => OBSTACLES.indexOf(obstacle);
 const WINDY_MS = 7;
 
 /** True when weather has a say in it at all. */
-export function asksForWeather(c: Conditions): boolean {
+function asksForWeather(c: Conditions): boolean {
   return c.place === 'outdoors' || c.dry === true || c.dewMargin !== undefined || c.maxRh !== undefined || c.minTempC !== undefined || c.maxTempC !== undefined;
 }
 
@@ -46,7 +46,7 @@ export function obstacleIn(block: ForecastHour, c: Conditions, heated: boolean, 
 }
 
 /** Judges the stretch of time `from`–`to` (ms UTC) against conditions: a code of `OBSTACLES`. */
-export type Judge = (from: number, to: number) => number;
+type Judge = (from: number, to: number) => number;
 
 /**
  * Makes the judge of the weather for one set of conditions. The person's word about a day comes first, then the forecast

@@ -7,7 +7,7 @@ export interface Timed {
   after: readonly string[];
 }
 
-export interface Floats {
+interface Floats {
   earliestStart: number;
   earliestFinish: number;
   latestStart: number;
@@ -18,7 +18,7 @@ export interface Floats {
   free: number;
 }
 
-export type CriticalPathResult =
+type CriticalPathResult =
   | { ok: true; length: number; floats: ReadonlyMap<string, Floats>; critical: readonly string[] }
   | { ok: false; why: 'circle'; path: string[] }
   | { ok: false; why: 'unknown'; id: string; after: string };

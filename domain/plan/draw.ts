@@ -10,7 +10,7 @@ import { drawThreePoint, meanOf, type ThreePoint } from './threePoint.ts';
 const DAY = 86_400_000;
 
 /** When a supply is in hand, ms UTC, with its spread taken at `value` (a draw or the mean). */
-export function arrivalOf(supply: Supply, now: number, value: (points: ThreePoint) => number): number {
+function arrivalOf(supply: Supply, now: number, value: (points: ThreePoint) => number): number {
   if ('arrives' in supply) return Math.max(now, value(supply.arrives));
   return Math.max(now, supply.orderedAt ?? now) + value(supply.leadDays) * DAY;
 }

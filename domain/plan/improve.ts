@@ -6,7 +6,7 @@ import type { Random } from './random.ts';
 import { sampler } from './sampling/biased.ts';
 
 /** A list of jobs and what it comes to: last end first, then the sum of all ends. `NEVER` ends weigh most. */
-export interface Ranked { list: Int32Array; last: number; sum: number; never: number }
+interface Ranked { list: Int32Array; last: number; sum: number; never: number }
 
 /**
  * Looks for the list that gives the soonest end: regret-biased samples, each improved by one pass from the far end of the
@@ -61,7 +61,7 @@ function isSooner(a: Ranked, b: Ranked): boolean {
 }
 
 /** Jobs by a time, earliest or latest first; equal ones keep to the order of precedence (or its reverse). */
-export function byTime({ network }: Bench, time: Int32Array, latestFirst: boolean): Int32Array {
+function byTime({ network }: Bench, time: Int32Array, latestFirst: boolean): Int32Array {
   const list = network.topological.slice();
   if (latestFirst) list.reverse();
   const place = new Int32Array(list.length);

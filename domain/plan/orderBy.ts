@@ -15,7 +15,7 @@ const NOTICEABLE = 1;
 const TRIED = 12;
 const DAY = 1440;
 
-export interface OrderCase {
+interface OrderCase {
   input: PlanInput; bench: Bench; drawn: Drawer; list: Int32Array; seed: number;
   /** The P80 finish, minutes. */
   p80: number;

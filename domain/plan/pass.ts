@@ -3,9 +3,9 @@ import { NEVER, type Bench } from './bench.ts';
 import { lastEnd, type Draw, type Times } from './course.ts';
 
 /** Told of every stretch of work that is laid down: job, from, to. */
-export type OnPiece = (job: number, from: number, to: number) => void;
+type OnPiece = (job: number, from: number, to: number) => void;
 
-export interface BenchBuilder {
+interface BenchBuilder {
   /**
    * Serial schedule generation in free half hours: takes the jobs in the order of `list` and works each as early as it can
    * from `floor` on, in the first half hours that are free, fit for it, and not before what precedes it has ended and

@@ -62,7 +62,7 @@ export function planWork(given: PlanInput, { schedules = 120, seed = 1, orders =
 }
 
 /** A finished pass: the list it was built from, times of all jobs, and every stretch of work. */
-export interface Built { list: Int32Array; times: Times; pieces: Piece[] }
+interface Built { list: Int32Array; times: Times; pieces: Piece[] }
 
 function built(bench: Bench, draw: Draw, list: Int32Array): Built {
   const times = newTimes(list.length);

@@ -6,7 +6,7 @@ import type { PlanInput, PlanJob } from './input.ts';
 import { meanOf } from './threePoint.ts';
 
 /** What the person said about this hour. */
-export interface NextAsk {
+interface NextAsk {
   minutes?: number;
   place?: 'indoors' | 'outdoors';
   /** Somebody is here to help now; left out: by the dated help. */
@@ -33,7 +33,7 @@ export type NextReason =
   | { why: 'decides' }
   | { why: 'ready' };
 
-export interface NextJob { id: string; reasons: NextReason[] }
+interface NextJob { id: string; reasons: NextReason[] }
 /** `score`: the greater, the sooner. */
 export interface ReadyJob extends NextJob { score: number }
 

@@ -1,7 +1,7 @@
 import type { Network } from './network.ts';
 
 /** Places a list of activities as early as possible; made once for a network, then called thousands of times. */
-export interface SerialBuilder {
+interface SerialBuilder {
   /**
    * Serial schedule generation: takes the activities in the order of `list` (every activity after its predecessors) and
    * starts each at the earliest time at which all are finished that must precede it and its resources are free throughout.

@@ -6,7 +6,7 @@ import { turnedOrder } from './sampling/fbi.ts';
 import { serialBuilder } from './schedule.ts';
 
 /** The best schedule found: start times by activity index, and what it took. */
-export interface Plan {
+interface Plan {
   start: Int32Array;
   makespan: number;
   /** Passes made, forward or backward. */

@@ -25,7 +25,7 @@ export interface SimulateOptions {
 }
 
 /** ms UTC; `undefined` where that share of runs has no date at all. */
-export interface Spread { p50: number | undefined; p80: number | undefined }
+interface Spread { p50: number | undefined; p80: number | undefined }
 
 export interface Simulation extends Spread {
   ok: true;

@@ -12,7 +12,7 @@ import type { Site } from './input.ts';
  */
 export const USUAL_COAT: Conditions = { place: 'outdoors', hands: 1, dry: true, maxRh: 85, minTempC: 10, maxTempC: 35, dewMargin: 3, cureHours: 6 };
 
-export interface CoatAsk {
+interface CoatAsk {
   weather: Weather;
   zone: string;
   /** Moments (ms UTC) between which windows are wanted. */

@@ -5,7 +5,7 @@ import type { Store } from './open.ts';
  * `open`: the question that waits for an answer; `page`: where a long list stopped; `undo`: entries that "scratch that" would strike;
  * `kept`: whatever else a later turn needs (the last sum, say). All but `machine` are JSON values that the turn reads and checks.
  */
-export interface ChatState { machine?: string; open?: unknown; page?: unknown; undo?: number[]; kept?: unknown }
+interface ChatState { machine?: string; open?: unknown; page?: unknown; undo?: number[]; kept?: unknown }
 
 interface Row { machine: string | null; open: string | null; page: string | null; undo: string | null; kept: string | null }
 const json = (value: unknown): string | null => value === undefined ? null : JSON.stringify(value);

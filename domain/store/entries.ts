@@ -3,7 +3,7 @@ import type { Ref, StoredEntry } from '../model/stored.ts';
 import type { Store } from './open.ts';
 
 /** Entries only ever grow. What an entry speaks of is indexed by machine key and name key (`subject`). */
-export type NewEntry = Omit<StoredEntry, 'id'>;
+type NewEntry = Omit<StoredEntry, 'id'>;
 export interface Subject { machine: string; key: string }
 
 interface Row { id: number; note: number; at: string; machine: string | null; body: string }

@@ -1,5 +1,5 @@
 /** Why the store could not do what was asked, in a sentence a person can act on. `because` is for programs. */
-export type StoreTrouble = 'corrupt' | 'locked' | 'read-only' | 'full' | 'newer' | 'unreachable' | 'other';
+type StoreTrouble = 'corrupt' | 'locked' | 'read-only' | 'full' | 'newer' | 'unreachable' | 'other';
 
 export class StoreError extends Error {
   readonly because: StoreTrouble;

@@ -4,7 +4,7 @@ import { noteById } from './notes.ts';
 import type { Store } from './open.ts';
 
 /** How a spoken note was heard: the recogniser's own words, and whether it was in doubt. */
-export interface Heard { raw: string; doubtful: boolean }
+interface Heard { raw: string; doubtful: boolean }
 
 export const keepHeard = (store: Store, note: number, heard: Heard): void => {
   store.run('INSERT INTO heard (note, raw, doubtful) VALUES (?, ?, ?) ON CONFLICT (note) DO NOTHING', note, heard.raw, heard.doubtful ? 1 : 0);

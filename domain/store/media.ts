@@ -16,7 +16,7 @@ export const SOUND = `(media.mime LIKE 'audio/%' OR media.mime = 'application/og
 export const isSound = (m: Pick<Media, 'mime'>): boolean => /^audio\/|^application\/ogg$|^video\/webm$/.test(m.mime);
 
 export interface Media { hash: string; mime: string; ext: string; bytes: number }
-export type KeptMedia = { kept: Media } | { refused: string };
+type KeptMedia = { kept: Media } | { refused: string };
 
 /** Keeps a file durably, or says in a sentence why not. The same bytes are kept once. `at`: ISO. */
 export async function keepMedia(store: Store, bytes: Uint8Array, at: string): Promise<KeptMedia> {

@@ -6,7 +6,7 @@ export type NewQueued = Pick<Queued, 'key' | 'door' | 'chat' | 'at' | 'body'>;
 
 interface Row extends Omit<Queued, 'notBefore' | 'error'> { not_before: number; error: string | null }
 
-export interface Queue {
+interface Queue {
   /** Puts a message in, durably, unless its key is there already (`fresh` false). */
   put(store: Store, message: NewQueued): { seq: number; fresh: boolean };
   /**

@@ -1,7 +1,7 @@
 import type { Store } from './open.ts';
 
 /** A fold of the log up to and including `entry`. `form` names the shape of the body; a body of another form is of no use. */
-export interface Snapshot { entry: number; form: string; body: Uint8Array }
+interface Snapshot { entry: number; form: string; body: Uint8Array }
 
 export const newestSnapshot = (store: Store, form: string): Snapshot | undefined =>
   store.get<Snapshot>('SELECT entry, form, body FROM snapshot WHERE form = ? ORDER BY entry DESC LIMIT 1', form);

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** One figure of an answer. The first result of a name is in the units asked; a second of the same name is the other unit system. */
-export const sumResult = z.object({
+const sumResult = z.object({
   name: z.string(),
   /** A number; a list of leaves for a shim stack; a string where the figure is a name ("27/64", "12 AWG"). */
   value: z.union([z.number(), z.array(z.number()), z.string()]),
@@ -11,7 +11,7 @@ export const sumResult = z.object({
 });
 export type SumResult = z.infer<typeof sumResult>;
 
-export const sumDone = z.object({
+const sumDone = z.object({
   kind: z.literal('sum'),
   of: z.string(),
   results: z.array(sumResult).min(1),
@@ -24,9 +24,9 @@ export const sumDone = z.object({
   also: z.array(z.string()).optional(),
 });
 
-export const sumRefused = z.object({ kind: z.literal('sum'), of: z.string(), refused: z.string() });
+const sumRefused = z.object({ kind: z.literal('sum'), of: z.string(), refused: z.string() });
 
-export const sumNeeds = z.object({
+const sumNeeds = z.object({
   kind: z.literal('sum'),
   of: z.string(),
   /** Fields of `given` still missing, the one to ask for first. */

@@ -11,7 +11,7 @@ export interface Bolt {
   strength: Strength;
   notes: string[];
 }
-export type BoltReading = { bolt: Bolt } | { answer: Outcome };
+type BoltReading = { bolt: Bolt } | { answer: Outcome };
 
 interface BoltGiven {
   size?: string;
@@ -57,7 +57,7 @@ function askGrade(thread: Thread, field: string): Outcome {
 }
 
 /** "grade 5", "Gr. 8", "class 10.9", "SAE J429 5", "A193 B7", "307A" -> the bare name of the grade. */
-export function tidyGrade(text: string): string {
+function tidyGrade(text: string): string {
   const plain = digitsForWords(text.toLowerCase())
     .toUpperCase()
     .replace(/SAE|J\s*429|ISO|898(-1)?|ASTM|A\s*193|GRADE|CLASS|METRIC|GR\b\.?|CL\b\.?|PROPERTY|#|\(.*\)/g, ' ')

@@ -64,7 +64,7 @@ export const CONTRACT_SUMS: readonly Sum[] = [
 ];
 
 /** Further sums, in the contract's manner: what each answers and what it is given is written in the sum itself. */
-export const FURTHER_SUMS: readonly Sum[] = [
+const FURTHER_SUMS: readonly Sum[] = [
   boltStrength,
   substitute,
   clearanceHole,

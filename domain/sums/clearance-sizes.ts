@@ -4,7 +4,7 @@
  * normal drills of #0 to #8 and loose holes over 1 in read there too, close ones agree with its metric drills; #10 loose from memory.
  * ISO 273 fine, medium, coarse from memory.
  */
-export type Holes = readonly [close: number, normal: number, loose: number];
+type Holes = readonly [close: number, normal: number, loose: number];
 const sixtyFourths = (close: number, normal: number, loose: number): Holes => [close / 64, normal / 64, loose / 64];
 
 export const INCH_CLEARANCE: ReadonlyMap<number, Holes> = new Map([

@@ -20,7 +20,7 @@ const inverse = (hectopascals: number, { a, b }: typeof WATER): number => {
 export const dewPointOf = (celsius: number, humidity: number): number => inverse((vapour(celsius, WATER) * humidity) / 100, WATER);
 
 /** Temperature at which the same air puts frost on a surface, °C; only meant under freezing. */
-export const frostPointOf = (celsius: number, humidity: number): number => inverse((vapour(celsius, WATER) * humidity) / 100, ICE);
+const frostPointOf = (celsius: number, humidity: number): number => inverse((vapour(celsius, WATER) * humidity) / 100, ICE);
 
 export const dewPoint = defineSum({
   of: 'dewPoint',

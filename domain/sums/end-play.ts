@@ -9,7 +9,7 @@ const FLATS_OF_NUT = 6;
 const WINDOW: readonly [number, number] = [0.001, 0.005];
 
 /** Axial travel of a nut, in, for so many flats of a hexagon. */
-export const travelOfFlats = (flats: number, tpi: number): number => flats / FLATS_OF_NUT / tpi;
+const travelOfFlats = (flats: number, tpi: number): number => flats / FLATS_OF_NUT / tpi;
 
 export const endPlay = defineSum({
   of: 'endPlay',

@@ -2,7 +2,7 @@
  * Mean expansion near room temperature, millionths per °F.
  * Source: gray iron, bronze and aluminium of two printed tables and Callister table B.6; 4140 of the same (6.2); plain steel, stainless and brass from memory.
  */
-export interface Expansion {
+interface Expansion {
   name: string;
   perF: number;
   range: string;

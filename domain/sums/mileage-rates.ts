@@ -12,7 +12,7 @@ const RATES: readonly (readonly [from: string, dollars: number])[] = [
 ];
 const LAST_DAY = '2026-12-31';
 
-export interface MileageRate {
+interface MileageRate {
   dollars: number;
   from: string;
   settled: boolean;

@@ -5,7 +5,7 @@
  */
 export type Surface = 'dry' | 'oiled' | 'anti-seize' | 'plated' | 'waxed';
 
-export interface NutFactor {
+interface NutFactor {
   k: number;
   about: string;
 }

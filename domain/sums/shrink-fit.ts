@@ -12,7 +12,7 @@ const HOTTEST_RISE = 600;
 const NAMES = ['diameter', 'interference', 'clearance'] as const;
 
 /** Rise (or drop) in °F that changes a diameter by so much; `perF` in millionths. */
-export const riseFor = (change: number, diameter: number, perF: number): number => change / (perF * 1e-6 * diameter);
+const riseFor = (change: number, diameter: number, perF: number): number => change / (perF * 1e-6 * diameter);
 
 export const shrinkFit = defineSum({
   of: 'shrinkFit',

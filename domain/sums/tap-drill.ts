@@ -36,11 +36,11 @@ const pitchInches = (thread: Thread): number => (thread.system === 'inch' ? 1 / 
 const majorInches = (thread: Thread): number => (thread.system === 'inch' ? thread.d : thread.d / 25.4);
 
 /** Hole for a percentage of full thread, inches. */
-export const holeForPercent = (thread: Thread, percent: number): number =>
+const holeForPercent = (thread: Thread, percent: number): number =>
   majorInches(thread) - (FULL_THREAD * percent * pitchInches(thread)) / 100;
 
 /** Percentage of full thread that a hole (in) leaves. */
-export const percentOfHole = (thread: Thread, hole: number): number =>
+const percentOfHole = (thread: Thread, hole: number): number =>
   ((majorInches(thread) - hole) / (FULL_THREAD * pitchInches(thread))) * 100;
 
 export const tapDrill = defineSum({

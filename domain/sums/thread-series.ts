@@ -52,7 +52,7 @@ export const UNIFIED: readonly UnifiedSize[] = [
 ];
 
 /** ISO metric threads: coarse pitch and fine pitches (mm), the usual one first. Source: ISO 261 and ISO 262, M5 to M24 coarse read in reprints, the rest from memory. */
-export interface MetricSize {
+interface MetricSize {
   d: number;
   coarse: number;
   fine: readonly number[];

@@ -2,7 +2,7 @@ import { digitsForWords } from './number-words.ts';
 import { METRIC, NUMBERED, UNIFIED, type UnifiedSize } from './thread-series.ts';
 
 /** A straight thread, its standing in the standards told in `note` where it isn't the plain one. */
-export interface InchThread {
+interface InchThread {
   system: 'inch';
   label: string;
   d: number;
@@ -10,7 +10,7 @@ export interface InchThread {
   area: number;
   note?: string;
 }
-export interface MetricThread {
+interface MetricThread {
   system: 'metric';
   label: string;
   d: number;
@@ -19,7 +19,7 @@ export interface MetricThread {
   note?: string;
 }
 export type Thread = InchThread | MetricThread;
-export type ThreadReading = Thread | { problem: string };
+type ThreadReading = Thread | { problem: string };
 
 /** Tensile stress area of an inch thread, in². ASME B1.1: 0.7854 (D - 0.9743/n)². */
 export const inchStressArea = (d: number, tpi: number): number => 0.7854 * (d - 0.9743 / tpi) ** 2;

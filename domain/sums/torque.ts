@@ -12,15 +12,15 @@ const SHARE_OF_PROOF = 0.75;
 /** Below this charts are printed in lb-in as well. */
 const SMALL_TORQUE_LB_FT = 50;
 
-export const TORQUE_CAUTION =
+const TORQUE_CAUTION =
   `K scatters by 30 % either way, and the charts are for new, clean steel on steel: not for threads in cast iron or aluminium, ` +
   `wheel bolts, heads or rods. ${MANUAL_FIRST}`;
 
 /** Clamp load at 75 % of proof: lbf for an inch bolt, N for a metric one. */
-export const clampLoad = (bolt: Bolt): number => SHARE_OF_PROOF * proofOf(bolt).stress * bolt.thread.area;
+const clampLoad = (bolt: Bolt): number => SHARE_OF_PROOF * proofOf(bolt).stress * bolt.thread.area;
 
 /** T = K D F in the bolt's own system: lb-ft, or N·m. */
-export const tighteningTorque = (bolt: Bolt, k: number): number =>
+const tighteningTorque = (bolt: Bolt, k: number): number =>
   (k * bolt.thread.d * clampLoad(bolt)) / (bolt.thread.system === 'inch' ? 12 : 1000);
 
 /** The torque in the bolt's own system first, lb-in beside it where it is small. */
@@ -33,10 +33,10 @@ export function torqueResults(bolt: Bolt, k: number, note?: string): SumResult[]
   return [...results, note ? { ...small, note } : small];
 }
 
-export const torqueBasis = (bolt: Bolt, surface: Surface): string =>
+const torqueBasis = (bolt: Bolt, surface: Surface): string =>
   `${gradeTitle(bolt)}, ${bolt.thread.label}, ${surface}, K ${NUT_FACTORS[surface].k.toFixed(2)}, 75 % of ${proofOf(bolt).word}`;
 
-export const TORQUE_SOURCE =
+const TORQUE_SOURCE =
   'SAE J429 and ISO 898-1 proof loads, ASME B1.1 and ISO 898-1 stress areas, nut factors of the printed torque charts';
 
 export const torque = defineSum({

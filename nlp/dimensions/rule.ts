@@ -66,7 +66,7 @@ function numsIn(slate: Slate, start: number, end: number): Num[] {
   return out;
 }
 
-export function longestFirst<D extends Dim>(all: Piece<D>[]): Piece<D>[] {
+function longestFirst<D extends Dim>(all: Piece<D>[]): Piece<D>[] {
   const kept: Piece<D>[] = [], taken = new Uint8Array(Math.max(0, ...all.map(p => p.end)));
   for (const p of [...all].sort((a, b) => (b.end - b.start) - (a.end - a.start))) {
     if (taken.subarray(p.start, p.end).includes(1)) continue;

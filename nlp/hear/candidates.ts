@@ -1,5 +1,5 @@
 /** A word piece that may come next: its number and its log-probability. */
-export interface Candidate {
+interface Candidate {
   piece: number;
   score: number;
 }

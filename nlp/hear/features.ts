@@ -1,7 +1,7 @@
 import { PowerSpectrum } from './fft.ts';
 
 /** What the model's own feature extractor works with: its window and its mel filters [band][frequency bin]. */
-export interface FeatureSetting {
+interface FeatureSetting {
   window: ArrayLike<number>;
   filters: ArrayLike<number>[];
   hop: number;

@@ -8,7 +8,7 @@ import { env } from '@xenova/transformers';
 import { MODEL_FILES, type ModelChoice } from './model-files.ts';
 
 /** Bytes that are there of all bytes; `of` is unknown when the hub does not tell the sizes. */
-export type FetchProgress = (got: number, of: number | undefined) => void;
+type FetchProgress = (got: number, of: number | undefined) => void;
 
 /** A model that is there now, and what its files were checked by; or a sentence why not. */
 export type Fetched = { ok: true; checked: 'size and hash' | 'size' } | { ok: false; why: string };

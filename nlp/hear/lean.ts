@@ -9,7 +9,7 @@ import { drownedIn } from './drowned.ts';
 import { isFrameWord, isPlainWord } from './mend/plain-words.ts';
 
 /** What is known of the words beside their letters. */
-export interface HeardSense {
+interface HeardSense {
   /** Words that the recogniser scored low. */
   unsure: readonly string[];
   /** All words that were heard over a running machine, with their scores; none in quiet. */

@@ -12,7 +12,7 @@ export interface Found {
   noSpeech: number;
 }
 
-export interface SearchSetting {
+interface SearchSetting {
   /** Readings followed side by side; 1 takes the likeliest piece every time. */
   readings: number;
   /** Log-probability given for each piece of an expected word. */

@@ -24,7 +24,7 @@ export interface Stretch {
   to: number;
 }
 
-export interface Speech {
+interface Speech {
   stretches: Stretch[];
   /** Probability of speech for each 32 ms. */
   frames: Float32Array;

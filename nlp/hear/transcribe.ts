@@ -37,7 +37,7 @@ const SLOW_FROM = 5;
 const GARBLED = -0.8;
 
 /** What one shop expects to hear: its names, worked out once for all the stretches of a note. */
-export interface Expected {
+interface Expected {
   prompt: number[];
   words: WordNode;
 }

@@ -1,7 +1,7 @@
 import { openSheet } from '../sheet.ts';
 
 /** Days on which the person will not be in the shop, both ends included (YYYY-MM-DD). */
-export interface AwayRead { from: string; to: string }
+interface AwayRead { from: string; to: string }
 
 const AWAY = /^(?:(?:and|so|ok|okay|oh|right|note)[, ]+)*(?:(?:i'm|i am|i'll be|i will be|we're|we are|we'll be|i'm going|i'm going to be|i gotta be)\s+(?:going\s+)?(?:away|gone|out of town|out of the country|on (?:holiday|vacation|leave)|abroad|travell?ing|not (?:here|around|home|in the shop))|away|(?:there(?:'s| is)\s+)?no (?:shop|bench|garage|workshop) time|(?:i|we) (?:can't|cannot|won't|will not)(?: be able to)? (?:be in|be at|get (?:to|into|out to|in)|make it (?:to|out to)|come to) the (?:shop|bench|garage|barn|workshop|shed))\b(.*)$/i;
 const FILL = /^(?:from|until|till|til|to|through|for|on|all|the|of|this|next|coming|a|and|with|work|family|at|sister's|visiting|,|\.|!|-|–|in|that|whole)$/i;

@@ -1,7 +1,7 @@
 import type { Token } from '../types.ts';
 
 /** A run of tokens [from, to); `to` is after its closing mark. `mark` is "?" where the note itself says it is a question. */
-export interface Stretch { from: number; to: number; mark?: string }
+interface Stretch { from: number; to: number; mark?: string }
 
 /**
  * The sentences of a note: cut after . ! ? ; … and at line breaks. A note without marks is one sentence; its clauses are found later.

@@ -2,7 +2,7 @@
  * What recognisers make of shop talk when an everyday word sounds like the trade's: the word heard, the word meant, and the words beside it
  * that make it plain. Heard so by general recognisers on shop notes; common practice, no source.
  */
-export interface Misheard { heard: RegExp; meant: string; /** The word after it. */ before?: RegExp; /** The word ahead of it. */ after?: RegExp; /** Plain enough where the shop has the word meant. */ own?: boolean }
+interface Misheard { heard: RegExp; meant: string; /** The word after it. */ before?: RegExp; /** The word ahead of it. */ after?: RegExp; /** Plain enough where the shop has the word meant. */ own?: boolean }
 
 /** Two words heard where one was said, after a word that only the one could follow. */
 export const HEARD_APART: readonly (readonly [first: string, second: string, meant: string, after: RegExp])[] = [

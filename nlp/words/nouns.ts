@@ -11,7 +11,7 @@ import { QUANTITIES } from './quantities.ts';
 import { SOURCES } from './sources.ts';
 
 /** What a noun of the trade names. A word can be several: a "press" is a machine and a tool. */
-export type NounClass = 'part' | 'machine' | 'fastener' | 'consumable' | 'tool' | 'place' | 'source' | 'quantity';
+type NounClass = 'part' | 'machine' | 'fastener' | 'consumable' | 'tool' | 'place' | 'source' | 'quantity';
 
 const list = (s: string): string[] => s.trim().split(/,\s*/).map(w => w.trim());
 const table = new Map<string, Set<NounClass>>();

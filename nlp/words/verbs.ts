@@ -4,7 +4,7 @@ import { IRREGULAR } from './irregular.ts';
 import { nounClasses } from './nouns.ts';
 
 /** What a verb of the shop does, apart from its particle. A verb may do several things; its particle and its object decide. */
-export type VerbClass = 'off' | 'on' | 'hang' | 'tight' | 'work' | 'send' | 'arrive' | 'order' | 'buy' | 'quote' | 'stow' | 'measure' | 'begin' | 'stop' | 'find' | 'spend' | 'state' | 'say' | 'think' | 'move' | 'own' | 'help' | 'wait' | 'check' | 'fail';
+type VerbClass = 'off' | 'on' | 'hang' | 'tight' | 'work' | 'send' | 'arrive' | 'order' | 'buy' | 'quote' | 'stow' | 'measure' | 'begin' | 'stop' | 'find' | 'spend' | 'state' | 'say' | 'think' | 'move' | 'own' | 'help' | 'wait' | 'check' | 'fail';
 
 const BY_CLASS: Record<VerbClass, string> = {
   off: 'rip peel unshackle unhang unrivet unclamp unlace unlock unseat wrench winkle lever worm bash nurse manhandle hump shuck ditch offload unload decouple demount unclip uncap unjam unlash unseat unsolder unwrap pull remove unbolt unscrew dismount detach disconnect uncouple extract unpin unhook unhitch dismantle disassemble strip undo draw separate split whip yank haul prise pry wrestle lift take knock drive press punch tap pop slide drop tease chisel cut get unship withdraw jack crack slip beat tear back drift slack coax work',

@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 
 /** A day at the bench: what was said when, and what Pawl answers, word for word. */
-export interface Exchange { at: string; you: string; bot: string[] }
-export interface Day { name: string; about: string; exchanges: Exchange[] }
+interface Exchange { at: string; you: string; bot: string[] }
+interface Day { name: string; about: string; exchanges: Exchange[] }
 
 const folder = new URL('../../fixtures/days/', import.meta.url);
 
 /** Reads `at>`, `you>` and `bot>` lines; a line of a kind not known stops the test, for it would silently be no check. */
-export function readDay(file: string): Day {
+function readDay(file: string): Day {
   const day: Day = { name: file.replace(/\.day$/, ''), about: '', exchanges: [] };
   let at = '';
   for (const line of readFileSync(new URL(file, folder), 'utf8').split('\n')) {

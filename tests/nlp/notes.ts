@@ -12,7 +12,7 @@ export const notesOf = (url: URL): Note[] => readFileSync(url, 'utf8').split('\n
 const words = (s: unknown): string[] => String(s ?? '').toLowerCase().replace(/['’]s\b/g, '').replace(/\b(?:the|a|an|my|of|in|on|at|to|and)\b/g, ' ').replace(/s\b/g, '').split(/[^a-z0-9.]+/).filter(Boolean);
 
 /** Dice over words, 0.6 at least, or one name inside the other: the same thing. */
-export function alike(a: unknown, b: unknown): boolean {
+function alike(a: unknown, b: unknown): boolean {
   const x = words(a), y = words(b);
   if (!x.length && !y.length) return true;
   const n = x.filter(w => y.includes(w)).length;

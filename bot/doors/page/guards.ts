@@ -2,7 +2,7 @@ import type { MiddlewareHandler } from 'hono';
 import { secureHeaders } from 'hono/secure-headers';
 
 /** The header that the page's own code sends with every POST; a form of a foreign page cannot set it. */
-export const DOOR_HEADER = 'Pawl-Door';
+const DOOR_HEADER = 'Pawl-Door';
 
 /**
  * What a browser may do with the page: run and show only what comes from this server. The speech detector is WebAssembly, hence

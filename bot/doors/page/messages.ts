@@ -8,7 +8,7 @@ import { postOf } from './guards.ts';
 const TEXT_LIMIT = 64 * 1024;
 /** In JSON one byte of text can take six (`\u0000`). */
 const JSON_LIMIT = 6 * TEXT_LIMIT + 4096;
-export const FILE_LIMIT = 20 * 1024 * 1024;
+const FILE_LIMIT = 20 * 1024 * 1024;
 /** What a form adds around its file and a caption. */
 const FORM_LIMIT = FILE_LIMIT + JSON_LIMIT;
 

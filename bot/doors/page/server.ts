@@ -16,7 +16,7 @@ import { strangerPage } from './stranger.ts';
 const MOST_SHOWN = 200;
 const CLOSING_MS = 3000;
 
-export interface PageOptions {
+interface PageOptions {
   service: Service;
   /** 0 takes any free one. */
   port: number;

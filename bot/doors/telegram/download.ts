@@ -6,7 +6,7 @@ import type { FileThere } from './files.ts';
 import type { Line } from './line.ts';
 
 /** 'too big': over 20 MB, more than the platform hands to a bot or the log takes. 'gone': the platform no longer has it. */
-export type Fetched = { bytes: Uint8Array } | { not: 'too big' | 'gone' };
+type Fetched = { bytes: Uint8Array } | { not: 'too big' | 'gone' };
 
 const TRIES = 3;
 const PAUSE_MS = 400;

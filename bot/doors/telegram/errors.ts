@@ -33,7 +33,7 @@ export function cleaned(error: unknown, redact: (words: string) => string): unkn
 }
 
 /** Why polling ended, in a sentence, and whether to try again. */
-export interface Trouble { sentence: string; final: boolean }
+interface Trouble { sentence: string; final: boolean }
 
 export function troubleOf(error: unknown): Trouble {
   const code = error instanceof GrammyError ? error.error_code : undefined;

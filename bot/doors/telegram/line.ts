@@ -5,7 +5,7 @@ import { DateTime } from 'luxon';
 import { cleaned, redactor } from './errors.ts';
 
 /** `api`: the root of a Bot API server of one's own. `zone`: IANA name of the shop's time zone. */
-export interface LineConfig { token: string; api?: string; zone: string }
+interface LineConfig { token: string; api?: string; zone: string }
 
 /** How long one call may take, in s. A poll takes 30 s at most, so a connection that is silently dead is noticed in time. */
 const CALL_SECONDS = 90;

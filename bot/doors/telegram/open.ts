@@ -15,7 +15,7 @@ export interface TelegramDoor {
   /** Stops polling and resolves when what was in hand is written down. Drain the intake and the outbox after it. */
   close(): Promise<void>;
 }
-export interface TelegramOptions extends Pick<BotDeps, 'store' | 'line' | 'intake' | 'onOut'> {
+interface TelegramOptions extends Pick<BotDeps, 'store' | 'line' | 'intake' | 'onOut'> {
   /** ms since 1970 */
   now?: () => number;
   /** One line for the console; the token is taken out of it. */

@@ -7,7 +7,7 @@ import { worked } from './working.ts';
 /** The way of a thing that must be got: wanted, quoted, ordered, arrived or bought. */
 const cents = (amount: number): number => Math.round(amount * 100);
 
-export function priceOf(entry: EntryOf<'order' | 'bought' | 'quote'>): Price | undefined {
+function priceOf(entry: EntryOf<'order' | 'bought' | 'quote'>): Price | undefined {
   if (entry.price === undefined) return undefined;
   const price: Price = { cents: cents(entry.price) };
   if (entry.shipping !== undefined) price.shippingCents = cents(entry.shipping);

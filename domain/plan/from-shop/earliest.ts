@@ -4,7 +4,7 @@ import { drawer } from '../draw.ts';
 import { inOrderOfIds, type PlanInput } from '../input.ts';
 
 /** When an act can begin and end, and when a thing can be here, at the earliest (ms UTC); left out: no date. */
-export interface Earliest { start?: number; end?: number }
+interface Earliest { start?: number; end?: number }
 
 /**
  * For every job and supply the earliest it can be: as if the hours were all its own and those of what comes before it, and days not

@@ -13,7 +13,7 @@ import { actId, loreAct, type OpenAct } from './act-of.ts';
 import { dayIn, HOUR, momentOf } from './moments.ts';
 
 /** `hoist`: whether the person has one; undefined: never said. */
-export interface JobOf { shop: Shop; now: Now; hoist?: boolean }
+interface JobOf { shop: Shop; now: Now; hoist?: boolean }
 
 /** An open act as the planner takes it: usual hours and conditions of such work, and what the log says of this one. */
 export function jobOf(one: OpenAct, { shop, now, hoist }: JobOf, after: Link[], needs: string[]): PlanJob {

@@ -10,7 +10,7 @@ import { actId, loreAct, type OpenAct } from './act-of.ts';
 import type { OpenActs } from './acts.ts';
 
 /** What comes before what among the open acts of a machine: as the person said, and as is usual where nobody said otherwise. */
-export interface Order { own: Edge[]; usual: Proposal[] }
+interface Order { own: Edge[]; usual: Proposal[] }
 
 /** Works that are done on a part once it sits. Common practice, no source. */
 const ON_THE_MACHINE = new Set(['tighten', 'adjust', 'bleed', 'fill', 'start', 'wire', 'connect', 'drive', 'line', 'shim', 'balance']);

@@ -28,7 +28,7 @@ export interface ShopPlan {
 }
 
 /** `skipped`: acts that are supposed to be left undone, by id. */
-export interface PlanOf { machines: readonly Machine[]; shop: Shop; now: Now; settings?: PlanSettings; skipped?: (act: OpenAct) => boolean }
+interface PlanOf { machines: readonly Machine[]; shop: Shop; now: Now; settings?: PlanSettings; skipped?: (act: OpenAct) => boolean }
 
 /** Makes the planner's input of the state of the shop: acts, order, hours, cures, deliveries, help and weather. */
 export function planOf({ machines, shop, now, settings = {}, skipped }: PlanOf): ShopPlan {

@@ -6,7 +6,7 @@ import type { Random } from '../random.ts';
  * all in the list, one with an early LFT is likelier, in proportion to `max LFT - own LFT + 1`.
  * (Drexl 1991, Management Science 37:1590-1602; Kolisch & Hartmann 1999.)
  */
-export interface Sampler {
+interface Sampler {
   draw(list: Int32Array, random: Random): void;
   /** The plain LFT list: always the most urgent, no chance in it. */
   urgent(list: Int32Array): void;

@@ -1,14 +1,14 @@
 /**
  * Calendar days as whole numbers (days since 1970-01-01), so that a day is a day whatever the clocks do. Weeks run Monday to Sunday.
  */
-export const MS = 86_400_000;
+const MS = 86_400_000;
 export const dayOf = (iso: string): number => Math.floor(Date.parse(`${iso.slice(0, 10)}T00:00:00Z`) / MS);
 export const isoOf = (day: number): string => new Date(day * MS).toISOString().slice(0, 10);
 /** 0 Monday … 6 Sunday. */
 export const weekday = (day: number): number => (day + 3) % 7;
 export const monday = (day: number): number => day - weekday(day);
 
-export interface Civil { y: number; m: number; d: number }
+interface Civil { y: number; m: number; d: number }
 export function civil(day: number): Civil {
   const t = new Date(day * MS);
   return { y: t.getUTCFullYear(), m: t.getUTCMonth() + 1, d: t.getUTCDate() };

@@ -13,7 +13,7 @@ export const MONTHS: Record<string, number> = {
 };
 
 const ORDINAL_WORDS = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth'.split(' ');
-export const ORDINALS: Record<string, number> = Object.fromEntries([
+const ORDINALS: Record<string, number> = Object.fromEntries([
   ...ORDINAL_WORDS.map((w, i) => [w, i + 1]),
   ...ORDINAL_WORDS.slice(0, 9).map((w, i) => [`twenty ${w}`, 21 + i]),
   ['thirtieth', 30], ['thirty first', 31], ['eigth', 8], ['twelth', 12], ['nineth', 9],

@@ -37,7 +37,7 @@ export function toMono(channels: Float32Array[]): Float32Array {
 }
 
 /** Mean square of the samples; 0 for none. */
-export function power(samples: Float32Array): number {
+function power(samples: Float32Array): number {
   let sum = 0;
   for (let i = 0; i < samples.length; i++) sum += samples[i]! * samples[i]!;
   return samples.length ? sum / samples.length : 0;

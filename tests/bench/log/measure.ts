@@ -12,5 +12,5 @@ export function timed(runs: number, act: (i: number) => void, most = Infinity): 
   return times.sort((a, b) => a - b);
 }
 export const quantile = (sorted: readonly number[], q: number): number => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * q))] ?? NaN;
-export const ms = (n: number): string => (n < 10 ? n.toFixed(2) : n.toFixed(0)).padStart(7);
+const ms = (n: number): string => (n < 10 ? n.toFixed(2) : n.toFixed(0)).padStart(7);
 export const spread = (times: readonly number[]): string => `p50 ${ms(quantile(times, 0.5))}  p95 ${ms(quantile(times, 0.95))} ms`;

@@ -4,7 +4,7 @@ import { shopInMemory } from '../shop-in-memory.ts';
 import type { SumAnswer, SumResult } from '../../../domain/sums/answer.ts';
 
 /** One result looked for: a figure within `tol` in that unit, a list of leaves, a name, or a pattern that the name is `like`. */
-export interface Expected { name: string; value?: number | string | number[]; unit?: string; tol?: number; like?: string }
+interface Expected { name: string; value?: number | string | number[]; unit?: string; tol?: number; like?: string }
 
 /** Turns of talk that end in a sum, and what must come of it. `source` is a key of the handbook of check values, a page read, or `calc`. */
 export interface SumQuestion {

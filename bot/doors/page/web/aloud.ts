@@ -1,5 +1,5 @@
 /** Reading replies aloud, by the browser's own voices. Off until asked for. */
-export interface Aloud { on: boolean; say(text: string): void; hush(): void; speaking(): boolean }
+interface Aloud { on: boolean; say(text: string): void; hush(): void; speaking(): boolean }
 
 /** Why it can't be done here; undefined when it can. */
 export const noVoice = (): string | undefined => ('speechSynthesis' in window ? undefined : 'This browser has no voice to read aloud with.');

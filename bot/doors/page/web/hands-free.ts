@@ -17,7 +17,7 @@ interface Options {
 }
 declare const vad: { MicVAD: { new: (o: Options) => Promise<Detector> } };
 
-export interface HandsFree { stop(): Promise<void>; readonly on: boolean }
+interface HandsFree { stop(): Promise<void>; readonly on: boolean }
 
 let loaded: Promise<void> | undefined;
 

@@ -1,6 +1,6 @@
 import type { Glance, Progress, Talk } from './shapes.ts';
 
-export interface LiveEvents {
+interface LiveEvents {
   talk(t: Talk): void;
   glance(g: Glance[]): void;
   progress(p: Progress): void;

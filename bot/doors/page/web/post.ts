@@ -2,7 +2,7 @@ import type { Talk } from './shapes.ts';
 import type { Unsent } from './unsent.ts';
 
 /** What came of sending: taken, to be tried again (with what to tell the person), or never going to be taken. */
-export type Sent = { talk: Talk } | { again: string } | { refused: string };
+type Sent = { talk: Talk } | { again: string } | { refused: string };
 
 const DOOR = { 'Pawl-Door': 'page' };
 const NO_ANSWER = 'Pawl does not answer. This page keeps what you say and sends it when it does.';

@@ -11,7 +11,7 @@ const LONGEST_S = 180;
 const SILENT = 0.001;
 const KEY = 'F2';
 
-export interface Push { stop(): Promise<void>; readonly on: boolean }
+interface Push { stop(): Promise<void>; readonly on: boolean }
 
 /** Push to talk: hold the button or F2 while talking, or tap to start and tap to end. `said` gets the WAV and its length. */
 export function pushToTalk(may: () => boolean, said: (sound: Blob, seconds: number) => void): Push {

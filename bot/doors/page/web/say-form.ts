@@ -2,7 +2,7 @@ import { part, trouble } from './dom.ts';
 
 const LARGEST_PHOTO = 20 * 1024 * 1024;
 
-export interface SayForm { /** Puts words into the box, to be changed and sent. */ fill(text: string): void }
+interface SayForm { /** Puts words into the box, to be changed and sent. */ fill(text: string): void }
 
 /** Where notes are typed and photos picked. `say` and `photo` get what is to be sent; a photo takes the words in the box along. */
 export function sayForm(say: (text: string) => void, photo: (file: File, caption: string) => void): SayForm {

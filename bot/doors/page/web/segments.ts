@@ -11,7 +11,7 @@ const BREATH = 250;
 const LONGEST = 28_000;
 const LEAST_SPEECH = 250;
 
-export interface Segments {
+interface Segments {
   /** True while a piece is being gathered. */
   readonly speaking: boolean;
   /** Takes the next frame and how likely it is speech (0 to 1). Gives the piece that ended with it, if one did. */

@@ -7,7 +7,7 @@ const LANES: Lane[] = ['words', 'files'];
 const lane = (m: Unsent): Lane => (m.kind === 'words' ? 'words' : 'files');
 const SOONEST = 1000, LATEST = 15_000;
 
-export interface SenderEvents {
+interface SenderEvents {
   /** The messages that wait, oldest first, whenever they change. */
   waiting(items: Unsent[]): void;
   /** Acknowledged; `mine` when it was said in this tab. */
@@ -15,7 +15,7 @@ export interface SenderEvents {
   /** Why nothing gets through at the moment; empty when it does. */
   held(why: string): void;
 }
-export interface Sender { put(m: Omit<Unsent, 'key' | 'at'>): Promise<void>; drop(key: string): Promise<void>; kick(): void }
+interface Sender { put(m: Omit<Unsent, 'key' | 'at'>): Promise<void>; drop(key: string): Promise<void>; kick(): void }
 
 /**
  * Sends what is kept, each kind in its order, one at a time over all tabs of the browser, until it is acknowledged. Words have their own

@@ -5,7 +5,7 @@ import type { Talk } from './shapes.ts';
 const BY: Record<string, string> = { telegram: ' by chat', terminal: ' at the terminal', command: ' by command' };
 const NEAR_END = 120;
 
-export interface TalkView {
+interface TalkView {
   /** Shows an exchange, or shows it anew; true when it was not there before. */
   show(t: Talk): boolean;
   /** Number of the newest exchange shown, 0 when there is none. */

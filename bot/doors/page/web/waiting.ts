@@ -3,7 +3,7 @@ import type { Unsent } from './unsent.ts';
 
 const WHAT = { words: '', sound: 'Spoken note', photo: 'Photo' };
 
-export interface WaitingActs { back(m: Unsent): void; drop(m: Unsent): void }
+interface WaitingActs { back(m: Unsent): void; drop(m: Unsent): void }
 
 /** The key that the program knows a message of this page by. */
 export const keyOf = (m: Pick<Unsent, 'key'>): string => `page:${m.key}`;

@@ -7,7 +7,7 @@ export async function signIn(url: string): Promise<string> {
 
 export const DOOR = { 'Pawl-Door': 'page' };
 
-export interface Told { event: string; id?: string; data: unknown }
+interface Told { event: string; id?: string; data: unknown }
 
 /** An open event stream, read by the rules of the HTML Living Standard §9.2.6 as far as the server uses them. */
 export async function openEvents(base: string, cookie: string, lastId?: number): Promise<{ until(n: number, event?: string): Promise<Told[]>; close(): void; all: Told[] }> {

@@ -17,14 +17,14 @@ import type { Loopback } from './loopback/loopback.ts';
 
 export const OWNER = 501;
 export const STRANGER = 999;
-export const ZONE = 'Europe/Dublin';
+const ZONE = 'Europe/Dublin';
 
 /** What a test's handler gives back for a message; it stands in for the turn. */
 export type Answering = (m: DoorMessage & { media: string[] }) => Partial<Outgoing>;
 
 /** The real door, intake and outbox over a store in a folder of its own, with a handler that repeats what it was told. */
 export interface House { store: Store; line: Line; door: TelegramDoor; intake: Intake; outbox: Loop; taken: (DoorMessage & { media: string[] })[]; log: string[]; dir: string; close(keep?: boolean): Promise<void> }
-export interface HouseOptions { dir?: string; answer?: Answering; now?: () => number; paired?: number[]; token?: string; put?: (intake: Intake) => Intake['put']; callSeconds?: number }
+interface HouseOptions { dir?: string; answer?: Answering; now?: () => number; paired?: number[]; token?: string; put?: (intake: Intake) => Intake['put']; callSeconds?: number }
 
 export function openHouse(cloud: Pick<Loopback, 'url' | 'token'>, options: HouseOptions = {}): House {
   const dir = options.dir ?? mkdtempSync(join(tmpdir(), 'pawl-telegram-'));

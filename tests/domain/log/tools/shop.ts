@@ -7,7 +7,7 @@ import type { StoredEntry } from '../../../../domain/model/stored.ts';
 import { keepNote } from '../../../../domain/store/notes.ts';
 import { openStore } from '../../../../domain/store/open.ts';
 
-export interface Where { at?: string; machine?: string; chat?: string; text?: string; edits?: number }
+interface Where { at?: string; machine?: string; chat?: string; text?: string; edits?: number }
 
 /** A shop in which things are said as entries, without a reader. Moments go on by a minute a note unless they are given. */
 export class BenchShop {

@@ -5,7 +5,7 @@ import type { ThreePoint } from '../../../../domain/plan/threePoint.ts';
  * Worked examples printed elsewhere, as figures only. Where a page prints less than is checked here, the rest was worked
  * out again from its three points; each case says which.
  */
-export interface PublishedPert {
+interface PublishedPert {
   name: string;
   activities: { id: string; points: ThreePoint; after: string[] }[];
   length: number;

@@ -5,8 +5,8 @@ import { Polling } from './polling.ts';
 import { listen, type Wire } from './server.ts';
 
 /** How a message comes: where to, from whom, and whatever else the platform puts beside it. */
-export interface How { chat?: number; from?: User; extra?: Partial<Message>; date?: number }
-export interface FileHow extends How { caption?: string; says?: number; path?: string; mime?: string }
+interface How { chat?: number; from?: User; extra?: Partial<Message>; date?: number }
+interface FileHow extends How { caption?: string; says?: number; path?: string; mime?: string }
 
 export interface Loopback {
   url: string; token: string; botId: number; cloud: Cloud;

@@ -1,5 +1,5 @@
 /** One part of a multipart/form-data body (RFC 7578), leniently: parameters may stand unquoted, as the chat library writes them. */
-export interface Part { name: string; filename?: string; bytes: Uint8Array }
+interface Part { name: string; filename?: string; bytes: Uint8Array }
 
 export function partsOf(raw: Buffer, contentType: string): Part[] {
   const boundary = /boundary=(.+)$/.exec(contentType)![1]!;
