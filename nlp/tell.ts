@@ -63,14 +63,20 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
 }
 
-/** Whether a clause just before told one of these kinds, so that this one may add to it in words that tell none by themselves ("it'll do"). */
-const goesOn = (t: Telling, kinds: readonly string[]): boolean => { const last = t.told.at(-1); return last !== undefined && kinds.includes(last.entry.kind) && t.clauses.slice(Math.max(0, t.at - 2), t.at).includes(last.clause); };
+/** Whether a clause may go on about what was said before it in words that tell no kind by themselves: "it'll do", "counted the staves: eighteen", the answer to a quote. */
+function goesOn(t: Telling, kinds: readonly string[]): boolean {
+  const last = t.told.at(-1);
+  if (last && kinds.includes(last.entry.kind) && t.clauses.slice(Math.max(0, t.at - 2), t.at).includes(last.clause)) return true;
+  return t.clause.join === ':' || kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
+}
 
 /** Adds what a clause most likely tells beside what the rules read from the note. */
 function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void {
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
-  for (const entry of likely(t, odds, have)) {
+  const more = likely(t, odds, have);
+  if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
+  for (const entry of more) {
     if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry))) continue;
     t.told.push({ entry, clause: t.clause, rule: 'likely' });
     t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
@@ -135,7 +141,7 @@ function old(sheet: Sheet, x: Told, told: readonly Told[]): Told {
 
 function finish(sheet: Sheet, x: Told): Entry {
   const start = sheet.tokens[opening(sheet, x.clause)]!.start, end = sheet.tokens[Math.max(x.clause.to, x.to ?? 0) - 1]!.end;
-  const implied = x.clause.subj.concat(x.clause.obj).some(s => s.carried);
+  const implied = x.rule === 'likely' || x.clause.subj.concat(x.clause.obj).some(s => s.carried);
   return { ...x.entry, sure: implied ? 'implied' : 'certain', span: [start, end] } as Entry;
 }
 

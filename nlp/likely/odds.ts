@@ -22,10 +22,12 @@ const AGAINST = 0.03, DOUBTED = 0.05, SURE = 0.8;
 export class Odds {
   private readonly of: [Sort, number][];
   private readonly byKind = new Map<string, number>();
+  private readonly signs: ReadonlySet<string>;
 
   constructor(clauses: readonly Placed[], at: number, answers: boolean) {
     const { sorts, bias, signs } = weights(), sum = [...bias];
-    for (const s of signsOf(clauses, at, answers)) {
+    this.signs = signsOf(clauses, at, answers);
+    for (const s of this.signs) {
       const w = signs.get(s);
       if (w) for (let i = 0; i < w.length; i += 2) sum[w[i]!]! += w[i + 1]!;
     }
@@ -35,6 +37,14 @@ export class Odds {
 
   /** Every sort with its likelihood, likeliest first. */
   sorts(): readonly (readonly [sort: Sort, p: number])[] { return this.of; }
+
+  /** The likeliest sort with the signs that speak most for it, as the trace says it. */
+  why(): string {
+    const [sort, p] = this.of[0] ?? ['nothing', 0], { sorts, signs } = weights(), place = sorts.indexOf(sort);
+    const weight = (s: string): number => { const w = signs.get(s) ?? []; for (let i = 0; i < w.length; i += 2) if (w[i] === place) return w[i + 1]!; return 0; };
+    const told = [...this.signs].map((s): [string, number] => [s, weight(s)]).sort((a, b) => b[1] - a[1]).slice(0, 4).filter(([, w]) => w > 0);
+    return `${sort} ${p.toFixed(2)}: ${told.map(([s, w]) => `${s} +${w.toFixed(1)}`).join(', ')}`;
+  }
 
   /** Whether the signs speak plainly against every one of some kinds, so that a rule that gives them need not be asked. */
   against(kinds: readonly string[]): boolean {

@@ -14,7 +14,7 @@ import { logistic, tableOf } from './logistic.ts';
  */
 interface Note { text: string; at: string; known?: { machines?: string[]; parts?: string[] }; prior?: string[]; entries: (Entry & { maybe?: boolean })[]; never?: string }
 
-const ROUNDS = 2, PARTS = 4, RARE = 2, SMALL = 0.05;
+const ROUNDS = 2, PARTS = 3, RARE = 2, SMALL = 0.05;
 const AT = '2026-03-19T10:00:00-04:00';
 
 const folder = new URL('../../../fixtures/notes/', import.meta.url);

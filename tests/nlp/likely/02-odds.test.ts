@@ -39,8 +39,8 @@ describe('what a clause most likely tells', () => {
   });
 
   it('reads what no rule knew, and says so in the trace', () => {
-    const r = readNote('Shot some grease in the pickup bearings.', { at: '2026-03-19T10:00:00-04:00' });
-    expect(r.entries.map(e => [e.kind, 'part' in e && e.part])).toEqual([['work', 'pickup bearings']]);
-    expect(r.trace.filter(x => x.stage === 'meaning').map(x => x.rule)).toContain('likely');
+    const r = readNote('Plasma cut the rot out of the seat pan.', { at: '2026-03-19T10:00:00-04:00' });
+    expect(r.entries.map(e => [e.kind, 'part' in e && e.part, e.sure])).toEqual([['work', 'seat pan', 'implied']]);
+    expect(r.trace.filter(x => x.stage === 'odds').map(x => x.gave)).toEqual([expect.stringMatching(/^work 0\.\d\d: .+ \+\d/)]);
   });
 });
