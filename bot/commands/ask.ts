@@ -1,5 +1,4 @@
 import { randomUUID } from 'node:crypto';
-import { momentIn, nowIn } from '../clock.ts';
 import { readConfig } from '../config.ts';
 import { BENCH, type Later, type Reply } from '../incoming.ts';
 import { workOut, type WorkedOut } from '../planning/work-out.ts';
@@ -8,7 +7,7 @@ import { createService } from '../serve.ts';
 import { openShop } from '../shop.ts';
 import { mediaByHash, mediaPath } from '../../domain/store/media.ts';
 import type { Store } from '../../domain/store/open.ts';
-import { argumentsOf, command, UsageError } from './arguments.ts';
+import { argumentsOf, command, momentSaid, UsageError } from './arguments.ts';
 
 const USAGE = 'Use: npm run -s ask -- [--data DIR] [--at ISO] [--json] "words"';
 
@@ -17,8 +16,7 @@ await command(async () => {
   const { values, positionals } = argumentsOf({ data: { type: 'string' }, at: { type: 'string' }, json: { type: 'boolean' } }, USAGE);
   if (!positionals.length) throw new UsageError(USAGE);
   const config = readConfig();
-  const at = values.at === undefined ? nowIn(config.zone) : momentIn(config.zone, values.at);
-  if (at === undefined) throw new UsageError(`--at must be a moment such as 2026-03-04T15:20:00-05:00. ${USAGE}`);
+  const at = momentSaid(values.at, config.zone, USAGE);
   const { log, deps } = openShop(values.data ?? config.dataDir, config.zone, config.weather);
   const later: WorkedOut[] = [];
   const workedOut = async (task: Later, now: string): Promise<WorkedOut> => {

@@ -1,13 +1,12 @@
 import { catchUp } from '../../domain/log/keeper.ts';
 import { planPsplib } from '../../domain/plan/psplib.ts';
-import { momentIn, nowIn } from '../clock.ts';
 import { readConfig } from '../config.ts';
 import { factsFor } from '../planning/facts.ts';
 import { wholePlan, type WholePlan } from '../planning/whole-plan.ts';
 import { causeLine } from '../say/blocked.ts';
 import { capital, day } from '../say/words.ts';
 import { openShop } from '../shop.ts';
-import { argumentsOf, command, UsageError } from './arguments.ts';
+import { argumentsOf, command, momentSaid, UsageError } from './arguments.ts';
 
 const USAGE = 'Use: npm run -s plan -- [--data DIR] [--at ISO] [--json], or npm run -s plan -- --psplib FILE… [--schedules N]';
 
@@ -18,8 +17,7 @@ await command(() => {
   if (values.psplib) return projects([...values.psplib, ...positionals], values.schedules);
   if (positionals.length || values.schedules !== undefined) throw new UsageError(USAGE);
   const config = readConfig();
-  const at = values.at === undefined ? nowIn(config.zone) : momentIn(config.zone, values.at);
-  if (at === undefined) throw new UsageError(`--at must be a moment such as 2026-03-04T15:20:00-05:00. ${USAGE}`);
+  const at = momentSaid(values.at, config.zone, USAGE);
   const { log, deps } = openShop(values.data ?? config.dataDir, config.zone, config.weather);
   try {
     catchUp(log);

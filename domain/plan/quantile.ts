@@ -3,8 +3,8 @@ export function quantile(sorted: ArrayLike<number>, q: number): number | undefin
   return sorted[Math.max(0, Math.ceil(q * sorted.length) - 1)];
 }
 
-/** Share of the sorted numbers that are at most `limit`. */
-export function shareUpTo(sorted: ArrayLike<number>, limit: number): number {
+/** How many of the sorted numbers are at most `limit`, which is also the place of the first that is over it. */
+export function countUpTo(sorted: ArrayLike<number>, limit: number): number {
   let low = 0;
   let high = sorted.length;
   while (low < high) {
@@ -12,5 +12,8 @@ export function shareUpTo(sorted: ArrayLike<number>, limit: number): number {
     if (sorted[middle]! <= limit) low = middle + 1;
     else high = middle;
   }
-  return sorted.length === 0 ? 0 : low / sorted.length;
+  return low;
 }
+
+/** Share of the sorted numbers that are at most `limit`. */
+export const shareUpTo = (sorted: ArrayLike<number>, limit: number): number => (sorted.length === 0 ? 0 : countUpTo(sorted, limit) / sorted.length);

@@ -8,7 +8,7 @@ import { dayAt } from './masks.ts';
 import { orderDates, type OrderBy } from './orderBy.ts';
 import { benchBuilder } from './pass.ts';
 import { asList } from './plan.ts';
-import { quantile, shareUpTo } from './quantile.ts';
+import { countUpTo, quantile, shareUpTo } from './quantile.ts';
 import { seeded } from './random.ts';
 
 export interface SimulateOptions {
@@ -85,7 +85,7 @@ function runAll(bench: Bench, drawn: Drawer, list: Int32Array, times: Times, wat
   // A job takes its pieces in the order of time, so the slot is looked for from where the last one was.
   const onPiece = (job: number, from: number) => {
     if (k >= slots.count || slots.start[k]! > from) k = 0;
-    if (k === 0) k = slotAt(slots.end, from);
+    if (k === 0) k = countUpTo(slots.end, from);
     while (slots.end[k]! <= from) k++;
     watching.worked[k] = job;
   };
@@ -98,17 +98,6 @@ function runAll(bench: Bench, drawn: Drawer, list: Int32Array, times: Times, wat
     if (last >= 0) watching.see(last, times.end[last]!);
   }
   return ends;
-}
-
-function slotAt(slotEnds: Int32Array, minute: number): number {
-  let low = 0;
-  let high = slotEnds.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (slotEnds[middle]! <= minute) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 interface Runs {

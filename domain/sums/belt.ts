@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { MANUAL_FIRST } from './answer.ts';
+import { MANUAL_FIRST, type SumResult } from './answer.ts';
 import { beltCentre, beltLength, beltSpan, closestCentre, smallArc } from './belt-geometry.ts';
 import { measure, sharedUnit, valueIn } from './given.ts';
 import { pair, result, round } from './results.ts';
@@ -36,22 +36,15 @@ export const belt = defineSum({
   },
 });
 
-const decimals = (unit: string): number => (unit === 'in' ? 3 : unit === 'mm' ? 1 : 4);
+/** A length of the drive, and the same in the other system. */
+const inBoth = (name: string, value: number, unit: string): SumResult[] => pair(name, value, unit, unit === 'in' ? 3 : unit === 'mm' ? 1 : 4, unit === 'mm' ? 3 : 1);
 
 function lengthFor(d1: number, d2: number, centre: number, unit: string, assumed: string[]): Outcome {
   if (centre <= closestCentre(d1, d2)) {
     const closest = round(closestCentre(d1, d2), 3);
     return refuse(`Pulleys of ${d1} and ${d2} ${unit} touch at ${closest} ${unit} between centres: ${centre} ${unit} can't be.`);
   }
-  return finish(
-    d1,
-    d2,
-    centre,
-    unit,
-    assumed,
-    pair('length', beltLength(d1, d2, centre), unit, decimals(unit), unit === 'mm' ? 3 : 1),
-    `centres at ${centre} ${unit}`,
-  );
+  return finish({ d1, d2, centre, unit, assumed }, inBoth('length', beltLength(d1, d2, centre), unit), `centres at ${centre} ${unit}`);
 }
 
 function centreFor(d1: number, d2: number, length: number, unit: string, assumed: string[]): Outcome {
@@ -61,26 +54,14 @@ function centreFor(d1: number, d2: number, length: number, unit: string, assumed
     return refuse(`A ${length} ${unit} belt is too short: these pulleys touch before it reaches round them, at ${shortest} ${unit}.`);
   }
   assumed.push('the length at the pitch line; a classical A, B or C number is the inside length');
-  return finish(
-    d1,
-    d2,
-    centre,
-    unit,
-    assumed,
-    pair('centre', centre, unit, decimals(unit), unit === 'mm' ? 3 : 1),
-    `belt of ${length} ${unit}`,
-  );
+  return finish({ d1, d2, centre, unit, assumed }, inBoth('centre', centre, unit), `belt of ${length} ${unit}`);
 }
 
-function finish(
-  d1: number,
-  d2: number,
-  centre: number,
-  unit: string,
-  assumed: string[],
-  asked: ReturnType<typeof pair>,
-  how: string,
-): Outcome {
+/** Two pulleys, so far apart; lengths in one unit. */
+interface Drive { d1: number; d2: number; centre: number; unit: string; assumed: string[] }
+
+/** What was asked for, and what goes with any such drive. */
+function finish({ d1, d2, centre, unit, assumed }: Drive, asked: SumResult[], how: string): Outcome {
   const span = beltSpan(d1, d2, centre);
   const arc = smallArc(d1, d2, centre);
   const far = centre > 2 * (d1 + d2) ? ['the centres are over twice the two diameters: long belts whip'] : [];
@@ -88,7 +69,7 @@ function finish(
     results: [
       ...asked,
       result('arc', arc, '°', 1),
-      ...pair('span', span, unit, decimals(unit), unit === 'mm' ? 3 : 1),
+      ...inBoth('span', span, unit),
       ...pair('deflection', span / 64, unit, unit === 'in' ? 3 : 2, 3),
     ],
     basis: `open belt, exact form, ${how}`,
