@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { noteCount } from '../domain/store/notes.ts';
 import { BENCH } from './incoming.ts';
-import type { TakeTurn } from './turn/parts.ts';
+import type { TakeTurn } from './turn/types.ts';
 import type { Deps } from './turn/deps.ts';
 
 interface SampleNote { at: string; text: string }

@@ -31,7 +31,7 @@ import { settingsSaid } from './turn/settings.ts';
 import { struckNote } from './turn/strike.ts';
 import { unsureWords } from './turn/unsure-words.ts';
 import { sayWarning } from './say/warning.ts';
-import type { Said, Turn, TurnOut } from './turn/parts.ts';
+import type { Said, Turn, TurnOut } from './turn/types.ts';
 import { compose } from './say/reply.ts';
 
 /**

@@ -4,7 +4,7 @@ import { openSheet } from '../../nlp/sheet.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { compose } from '../say/reply.ts';
 import { paged } from '../turn/pages.ts';
-import type { Turn, TurnOut } from '../turn/parts.ts';
+import type { Turn, TurnOut } from '../turn/types.ts';
 import { DRAW_IT } from './draw-button.ts';
 import { keepDrawable } from './draw-it.ts';
 import { factsFor } from './facts.ts';

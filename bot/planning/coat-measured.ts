@@ -3,7 +3,7 @@ import { dayOf } from '../../domain/log/days.ts';
 import { weatherUnits, sign } from '../../domain/answers/weather-units.ts';
 import { readContext } from '../turn/context.ts';
 import { readSafely } from '../turn/read-safely.ts';
-import type { Recorded, Turn, TurnOut } from '../turn/parts.ts';
+import type { Recorded, Turn, TurnOut } from '../turn/types.ts';
 
 const DEGREES = String.raw`(?<n>-?\d{1,3}(?:\.\d+)?) ?(?:°|º|deg(?:ree)?s?\b)? ?(?<unit>c|f|celsius|centigrade|fahrenheit)?\b`;
 const IS = String.raw`(?:'s|s)?(?: (?:is|are|at|reads?|measures?|of|now|about|surface|temp|temperature|just))*:? `;

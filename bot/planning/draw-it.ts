@@ -1,7 +1,7 @@
 import type { Ask } from '../../domain/model/ask.ts';
 import { readSetting, writeSetting } from '../../domain/store/settings.ts';
 import { compose } from '../say/reply.ts';
-import type { Turn, TurnOut } from '../turn/parts.ts';
+import type { Turn, TurnOut } from '../turn/types.ts';
 import { readContext } from '../turn/context.ts';
 import { readSafely } from '../turn/read-safely.ts';
 import { askToDraw } from './draw-named.ts';

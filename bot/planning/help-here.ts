@@ -5,7 +5,7 @@ import type { Shop } from '../../domain/log/shop.ts';
 import { promised } from '../../domain/plan/from-shop/help.ts';
 import { CLOCK, clockTime } from '../../nlp/settings/clock-time.ts';
 import { PERSONS } from '../../nlp/words/persons.ts';
-import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn/parts.ts';
+import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn/types.ts';
 
 const WHO = String.raw`(?:my |the |our |an? )?(?<who>[a-z'-]+(?: [a-z'-]+){0,3}?)`;
 const SPAN = String.raw`(?<n>an|a|one|two|three|four|five|six|\d{1,2}|half an|a couple of)(?<half> and a half)? (?<unit>hours?|minutes?|mins?)`;

@@ -1,6 +1,6 @@
 import { writeSetting } from '../../domain/store/settings.ts';
 import { compose } from '../say/reply.ts';
-import type { Turn, TurnOut } from '../turn/parts.ts';
+import type { Turn, TurnOut } from '../turn/types.ts';
 import { HOIST } from './settings.ts';
 
 const GEAR = String.raw`(?:(?:chain|engine|cherry|electric|hand|lever|proper|real|decent|small|big|two[- ]ton\w*|one[- ]ton\w*|overhead|old|new|second[- ]hand|borrowed|mobile|folding|\d+[- ]?(?:ton\w*|kg|t))[- ]?)*(?:hoist|crane|gantry|picker|block and tackle|chain block|chain fall|loader|forklift|fork ?lift|front loader|front[- ]end loader|a[- ]frame)s?`;

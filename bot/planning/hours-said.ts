@@ -4,7 +4,7 @@ import { readAway } from '../../nlp/settings/away.ts';
 import { readHours } from '../../nlp/settings/hours.ts';
 import { day } from '../say/words.ts';
 import { compose } from '../say/reply.ts';
-import type { Turn, TurnOut } from '../turn/parts.ts';
+import type { Turn, TurnOut } from '../turn/types.ts';
 import { withHours } from './hours-kept.ts';
 import { hoursSaid as keptHours, keepHours } from './settings.ts';
 

@@ -7,7 +7,7 @@ import { ASSUMED_HOURS } from '../../domain/plan/from-shop/settings.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { compose } from '../say/reply.ts';
 import { paged } from '../turn/pages.ts';
-import type { Recorded, Turn, TurnOut } from '../turn/parts.ts';
+import type { Recorded, Turn, TurnOut } from '../turn/types.ts';
 import { factsFor } from './facts.ts';
 import { planSettings } from './settings.ts';
 

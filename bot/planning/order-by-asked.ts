@@ -1,7 +1,7 @@
 import { orderBy } from '../../domain/answers/order-by.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { compose } from '../say/reply.ts';
-import type { Turn, TurnOut } from '../turn/parts.ts';
+import type { Turn, TurnOut } from '../turn/types.ts';
 import { factsFor } from './facts.ts';
 
 const ORDER = String.raw`(?:order(?:ed|ing)?|buy(?:ing)?|get(?:ting)? (?=.*\bby when\b)|send (?:off |away )?for)`;

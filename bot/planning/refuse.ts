@@ -3,7 +3,7 @@ import type { Answer } from '../../domain/model/answer.ts';
 import type { Warning } from '../../domain/answers/warn.ts';
 import { readSetting, writeSetting } from '../../domain/store/settings.ts';
 import { compose } from '../say/reply.ts';
-import type { Turn, TurnOut } from '../turn/parts.ts';
+import type { Turn, TurnOut } from '../turn/types.ts';
 import { refuseOrders } from './settings.ts';
 
 /** Words that turn down a usual order just spoken of. */

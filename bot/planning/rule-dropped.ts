@@ -4,7 +4,7 @@ import type { Machine, RuleSaid } from '../../domain/log/shop.ts';
 import type { Ref } from '../../domain/model/stored.ts';
 import { planOf } from '../../domain/plan/from-shop/plan-of.ts';
 import { compose } from '../say/reply.ts';
-import type { Recorded, Turn, TurnOut } from '../turn/parts.ts';
+import type { Recorded, Turn, TurnOut } from '../turn/types.ts';
 import { planSettings, refusedOrders, refuseOrders } from './settings.ts';
 
 /** "It doesn't go on before the fan" puts the fan first; only what has not to be so drops an order. */

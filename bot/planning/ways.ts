@@ -1,5 +1,5 @@
 import { readHours } from '../../nlp/settings/hours.ts';
-import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn/parts.ts';
+import type { ReadAndRecord, Recorded, Turn, TurnOut } from '../turn/types.ts';
 import { aheadAsked } from './ahead-asked.ts';
 import { chanceAsked } from './asked-day.ts';
 import { coatMeasured } from './coat-measured.ts';

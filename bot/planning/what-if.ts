@@ -5,7 +5,7 @@ import { sayAnswer } from '../say/answer.ts';
 import { compose } from '../say/reply.ts';
 import { readContext } from '../turn/context.ts';
 import { readSafely } from '../turn/read-safely.ts';
-import type { Turn, TurnOut } from '../turn/parts.ts';
+import type { Turn, TurnOut } from '../turn/types.ts';
 import { factsFor } from './facts.ts';
 import { supposedBy } from './supposed.ts';
 

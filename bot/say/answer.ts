@@ -15,7 +15,7 @@ import { saySpent, sayTimeSpent } from './spent.ts';
 import type { Saying, Spoken } from './spoken.ts';
 import { sayState } from './state.ts';
 import { saySum } from './sum.ts';
-import { sayWasHow } from './wasHow.ts';
+import { sayWasHow } from './was-how.ts';
 import { sayWhatIf } from './what-if.ts';
 import { sayWhere } from './where.ts';
 

@@ -2,7 +2,7 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { Reading } from '../../domain/model/reading.ts';
 import { compose } from '../say/reply.ts';
 import { HELP } from '../say/help.ts';
-import type { Recorded, Turn, TurnOut } from './parts.ts';
+import type { Recorded, Turn, TurnOut } from './types.ts';
 import { lastSum, type LastSum } from './last-sum.ts';
 import { firstPage, moreToCome } from './pages.ts';
 

@@ -3,7 +3,7 @@ import { lastNotes, noteById } from '../../domain/store/notes.ts';
 import { answerGiven } from '../../nlp/meanings/asks/sums/answer.ts';
 import { NOT_FETCHED } from '../say/model.ts';
 import { compose } from '../say/reply.ts';
-import type { ReadAndRecord, Recorded, Turn, TurnOut } from './parts.ts';
+import type { ReadAndRecord, Recorded, Turn, TurnOut } from './types.ts';
 import { choiceMeant } from './choice.ts';
 import { readContext } from './context.ts';
 import { lastSum } from './last-sum.ts';

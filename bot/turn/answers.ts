@@ -12,7 +12,7 @@ import { withDay } from '../planning/asked-day.ts';
 import { factsFor } from '../planning/facts.ts';
 import { keepDrawable } from '../planning/draw-it.ts';
 import { sayAnswer } from '../say/answer.ts';
-import type { Turn } from './parts.ts';
+import type { Turn } from './types.ts';
 import { givenFromLog } from './given-from-log.ts';
 import type { LastSum } from './last-sum.ts';
 import type { OpenQuestion } from './open-question.ts';

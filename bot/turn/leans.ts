@@ -1,7 +1,7 @@
 import { leansOn } from '../../nlp/hear/lean.ts';
 import { readContext } from './context.ts';
 import { readSafely } from './read-safely.ts';
-import type { Turn } from './parts.ts';
+import type { Turn } from './types.ts';
 
 /** The words that what a spoken note says leans on and that may be misheard; empty for a typed note, and where nothing would be logged. */
 export function leansOf({ incoming, deps, machine, note }: Turn): string[] {

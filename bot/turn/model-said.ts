@@ -2,7 +2,7 @@ import { readModelWish, type ModelWish } from '../../nlp/hear/hub-models.ts';
 import { askFetch, FETCHING, ONLY_RUNNING, SET_BY_HAND, WHICH_MODELS } from '../say/model.ts';
 import { compose } from '../say/reply.ts';
 import type { OpenQuestion } from './open-question.ts';
-import type { Turn, TurnOut } from './parts.ts';
+import type { Turn, TurnOut } from './types.ts';
 
 /** Words about the model that notes are heard with. Anything that must be fetched is asked about first. Undefined: about anything else. */
 export function modelSaid(turn: Turn): TurnOut | undefined {

@@ -1,6 +1,6 @@
 import { loadSample } from '../sample.ts';
 import { compose } from '../say/reply.ts';
-import type { TakeTurn, Turn, TurnOut } from './parts.ts';
+import type { TakeTurn, Turn, TurnOut } from './types.ts';
 
 /** "Load the sample shop", said in an empty one. */
 export function sampleLoaded(turn: Turn, take: TakeTurn): TurnOut | undefined {

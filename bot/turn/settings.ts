@@ -4,7 +4,7 @@ import { readReminderSetting, type ReminderSetting } from '../../nlp/settings/re
 import { chooseAbout, chooseMorning, chooseQuiet, chooseTopic, reminderSettings, USUAL_MORNING } from '../reminders/settings.ts';
 import { saySetting } from '../say/settings.ts';
 import { compose } from '../say/reply.ts';
-import type { ReadAndRecord, Turn, TurnOut } from './parts.ts';
+import type { ReadAndRecord, Turn, TurnOut } from './types.ts';
 import { rounded } from '../weather/provider.ts';
 import { FORECAST, PLACE } from '../weather/shop-weather.ts';
 import { unaskedAnswered } from './unasked-answered.ts';

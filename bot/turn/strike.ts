@@ -1,5 +1,5 @@
 import { entriesOfNote } from '../../domain/store/entries.ts';
-import type { Recorded, Turn, TurnOut } from './parts.ts';
+import type { Recorded, Turn, TurnOut } from './types.ts';
 
 /** What the "Scratch that" button of an older reply says in words: it strikes what that note logged, not what came last. */
 export const scratchNote = (note: number): string => `scratch note ${note}`;

@@ -7,7 +7,7 @@ import { saidWords, type SaidWord } from '../reminders/said-words.ts';
 import { chooseMorning, reminderSettings, USUAL_MORNING } from '../reminders/settings.ts';
 import { compose } from '../say/reply.ts';
 import { sayPutOff, sayStopped } from '../say/settings.ts';
-import type { Turn, TurnOut } from './parts.ts';
+import type { Turn, TurnOut } from './types.ts';
 import { firstPage, moreToCome } from './pages.ts';
 
 /** "Remind me Monday" is about the last word unasked if that is not older than this, hours. */

@@ -3,7 +3,7 @@ import { actId, asAct } from '../plan/from-shop/act-of.ts';
 import { earliest } from '../plan/from-shop/earliest.ts';
 import { dayIn, HOUR } from '../plan/from-shop/moments.ts';
 import type { ShopPlan } from '../plan/from-shop/plan-of.ts';
-import { meanOf } from '../plan/threePoint.ts';
+import { meanOf } from '../plan/three-point.ts';
 import type { Machine, Thing } from '../log/shop.ts';
 
 /** Money that weighs as much as an hour of work when acts are put in order. A mere weighting; nobody is told. */

@@ -1,4 +1,4 @@
-import type { ThreePoint } from '../plan/threePoint.ts';
+import type { ThreePoint } from '../plan/three-point.ts';
 import { rememberedBy } from '../model/remembered.ts';
 import { actKey, actOf, type Act } from './act.ts';
 import { isKindOf } from './words.ts';

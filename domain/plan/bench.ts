@@ -2,7 +2,7 @@ import { compileNetwork, type Network, type NetworkResult } from './network.ts';
 import type { PlanInput } from './input.ts';
 import { freeSlots, weeklyHours, type Slots } from './calendar.ts';
 import { masksFor, type Masks } from './masks.ts';
-import { meanOf } from './threePoint.ts';
+import { meanOf } from './three-point.ts';
 
 /** Later than any date the planner deals in, in minutes: "has no date". */
 export const NEVER = 0x3fff_ffff;

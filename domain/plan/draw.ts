@@ -5,7 +5,7 @@ import type { PlanInput, Supply } from './input.ts';
 import { isWet, USUAL_CLIMATE, type Climate, type Weather } from './forecast.ts';
 import type { Draw } from './course.ts';
 import { seeded, type Random } from './random.ts';
-import { drawThreePoint, meanOf, type ThreePoint } from './threePoint.ts';
+import { drawThreePoint, meanOf, type ThreePoint } from './three-point.ts';
 
 const DAY = 86_400_000;
 

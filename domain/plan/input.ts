@@ -1,7 +1,7 @@
 import type { FreeHours, HelpDay } from './calendar.ts';
 import type { Conditions } from './conditions.ts';
 import type { Weather } from './forecast.ts';
-import type { ThreePoint } from './threePoint.ts';
+import type { ThreePoint } from './three-point.ts';
 
 /** One job follows another, at once or after `lagHours` of elapsed time (cure, dry, cool), whatever the hour of the clock. */
 export interface Link {

@@ -3,7 +3,7 @@ import { localDays, wallClock } from './calendar.ts';
 import { saidObstacle, weatherJudge, FIT, SAMPLED, type Conditions } from './conditions.ts';
 import { forecastAt, isWet } from './forecast.ts';
 import type { PlanInput, PlanJob } from './input.ts';
-import { meanOf } from './threePoint.ts';
+import { meanOf } from './three-point.ts';
 
 /** What the person said about this hour. */
 interface NextAsk {

@@ -5,7 +5,7 @@ import { lastOf, newTimes, type Times } from './course.ts';
 import { bestList, drawMiddling, soonestList } from './improve.ts';
 import { inOrderOfIds, type PlanInput } from './input.ts';
 import { dayAt } from './masks.ts';
-import { orderDates, type OrderBy } from './orderBy.ts';
+import { orderDates, type OrderBy } from './order-by.ts';
 import { benchBuilder } from './pass.ts';
 import { asList } from './plan.ts';
 import { countUpTo, quantile, shareUpTo } from './quantile.ts';

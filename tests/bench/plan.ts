@@ -10,7 +10,7 @@ import { parsePsplib } from '../../domain/plan/psplib.ts';
 import { search } from '../../domain/plan/search.ts';
 import { simulate } from '../../domain/plan/simulate.ts';
 import { madeUpProject } from '../domain/plan/tools/generate.ts';
-import { madeUpShop } from '../domain/plan/tools/madeUpShop.ts';
+import { madeUpShop } from '../domain/plan/tools/made-up-shop.ts';
 
 /**
  * Prints how good and how fast the planner is, in one run on this machine, in time of the processor. The baseline is a single pass in the order of

@@ -1,4 +1,4 @@
-import { axlesAndWheels } from './axlesAndWheels.ts';
+import { axlesAndWheels } from './axles-and-wheels.ts';
 import { belts } from './belts.ts';
 import { brakes } from './brakes.ts';
 import { charging } from './charging.ts';
@@ -10,7 +10,7 @@ import { hydraulics } from './hydraulics.ts';
 import { ignition } from './ignition.ts';
 import { paint } from './paint.ts';
 import type { OrderRule } from './rule.ts';
-import { sheetMetal } from './sheetMetal.ts';
+import { sheetMetal } from './sheet-metal.ts';
 import { steering } from './steering.ts';
 
 /** The usual order of assembly, topic by topic. */

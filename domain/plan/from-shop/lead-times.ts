@@ -1,4 +1,4 @@
-import type { ThreePoint } from '../threePoint.ts';
+import type { ThreePoint } from '../three-point.ts';
 
 /** How long things usually take to come, in days. All of it common practice, no source: a date that was said beats it. */
 

@@ -4,7 +4,7 @@ import type { Machine, OpenWant, Thing } from '../../log/shop.ts';
 import { isGetting } from '../../log/verbs.ts';
 import type { Ref } from '../../model/stored.ts';
 import type { Supply } from '../input.ts';
-import type { ThreePoint } from '../threePoint.ts';
+import type { ThreePoint } from '../three-point.ts';
 import { actId } from './act-of.ts';
 import { isPart, type OpenActs } from './acts.ts';
 import { LATE, LEFT_ALONE, ON_ORDER, OUT, ROUND_BACK, ROUND_DAY, TO_GET } from './lead-times.ts';

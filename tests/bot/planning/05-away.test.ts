@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { openSimulator } from '../../../bot/planning/simulator.ts';
 import { simulateHere } from '../../../bot/planning/simulate-here.ts';
-import { madeUpShop } from '../../domain/plan/tools/madeUpShop.ts';
+import { madeUpShop } from '../../domain/plan/tools/made-up-shop.ts';
 
 const simulator = openSimulator();
 afterAll(() => simulator.close());

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { criticalPath, type Timed } from '../../../domain/plan/cpm.ts';
-import { classicalVariance, meanOf, type ThreePoint } from '../../../domain/plan/threePoint.ts';
+import { classicalVariance, meanOf, type ThreePoint } from '../../../domain/plan/three-point.ts';
 import { arcs, cases, points } from './tools/published.ts';
 
 function solved(activities: Timed[]) {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compileNetwork, lowerBound, type Activity, type Network } from '../../../domain/plan/network.ts';
 import { search } from '../../../domain/plan/search.ts';
-import { shortestMakespan } from './tools/bruteForce.ts';
+import { shortestMakespan } from './tools/brute-force.ts';
 import { faultIn } from './tools/check.ts';
 import { madeUpProject } from './tools/generate.ts';
 

@@ -6,9 +6,9 @@ import { drawer } from '../../../domain/plan/draw.ts';
 import { newTimes } from '../../../domain/plan/course.ts';
 import type { PlanInput } from '../../../domain/plan/input.ts';
 import { benchBuilder } from '../../../domain/plan/pass.ts';
-import { faultInShop } from './tools/checkShop.ts';
+import { faultInShop } from './tools/check-shop.ts';
 import { job, planned, shop } from './tools/jobs.ts';
-import { madeUpShop } from './tools/madeUpShop.ts';
+import { madeUpShop } from './tools/made-up-shop.ts';
 
 /** Soonest finish over all orders of the jobs that keep to the precedence, minutes. */
 function soonest(input: PlanInput, weatherSeed: number): number {

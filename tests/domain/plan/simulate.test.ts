@@ -3,9 +3,9 @@ import type { PlanInput, PlanJob } from '../../../domain/plan/input.ts';
 import { wetDays } from '../../../domain/plan/draw.ts';
 import { seeded } from '../../../domain/plan/random.ts';
 import { chanceBy, simulate, type SimulateOptions, type Simulation } from '../../../domain/plan/simulate.ts';
-import { drawThreePoint, type ThreePoint } from '../../../domain/plan/threePoint.ts';
+import { drawThreePoint, type ThreePoint } from '../../../domain/plan/three-point.ts';
 import { at, clock, job, shop, zone } from './tools/jobs.ts';
-import { madeUpShop } from './tools/madeUpShop.ts';
+import { madeUpShop } from './tools/made-up-shop.ts';
 import { cases } from './tools/published.ts';
 
 function simulated(input: PlanInput, options?: SimulateOptions): Simulation {

@@ -1,5 +1,5 @@
 import type { Timed } from '../../../../domain/plan/cpm.ts';
-import type { ThreePoint } from '../../../../domain/plan/threePoint.ts';
+import type { ThreePoint } from '../../../../domain/plan/three-point.ts';
 
 /**
  * Worked examples printed elsewhere, as figures only. Where a page prints less than is checked here, the rest was worked
