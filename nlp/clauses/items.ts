@@ -4,6 +4,7 @@ import { CONDITION } from '../words/conditions.ts';
 import { SIDES } from '../words/sides.ts';
 import { PERSONS } from '../words/persons.ts';
 import { nounClasses } from '../words/nouns.ts';
+import { NAMED } from '../words/quantities.ts';
 import { verbForms, type VerbForm } from '../words/verbs.ts';
 
 /** A chunk of a sentence: a noun phrase, a value, or a single word with its class. Tokens [from, to). */
@@ -53,12 +54,17 @@ function bothSides(items: Item[]): Item[] {
 
 function itemAt(sheet: Sheet, i: number, to: number, prev: Item | undefined): Item {
   const { tokens, tags } = sheet, tag = tags[i]!, low = tokens[i]!.low;
+  if (prev?.f?.dim === 'measure' && prev.to === i && NAMED.test(low) && tags[i + 1] === 'noun' && !NAMED.test(`${low} ${tokens[i + 1]!.low}`) && !NAMED.test(tokens[i + 1]!.low)) return { t: 'np', from: i, to: i + 1, low, np: phraseAt(sheet, i, i + 1)! }; // "has nine thou slop bushing is shot"
   const np = ['det', 'noun', 'num', 'adj'].includes(tag) && !(tag === 'adj' && prev?.t === 'be' && CONDITION.has(low) && PERSONS.test(tokens[i + 1]?.low ?? '')) ? phraseAt(sheet, i, to) : undefined;
   if (np && tag === 'adj' && prev?.t === 'be' && CONDITION.has(low) && np.from === i && np.to > i + 1 && /^(be|have)$/.test(tags[np.to] ?? '')) return { t: 'adj', from: i, to: i + 1, low }; // "belt's frayed idler's noisy"
   const f = valueAt(sheet, i, to);
   if (f?.dim === 'number' && sheet.tokens[f.to - 1]?.low === 'of') {
     const p = phraseAt(sheet, f.to, to);
     if (p && !p.stands) return { t: 'np', from: i, to: p.to, low: words(sheet, i, p.to), np: { ...p, from: i, count: p.count ?? f.value.value } };
+  }
+  if (tag === 'det' && f?.dim === 'number' && f.value.value >= 12 && f.to > i + 1) { // "a hundred and twelve cups"
+    const p = phraseAt(sheet, f.to - 1, to);
+    if (p && !p.stands && p.to > f.to) return { t: 'np', from: i, to: p.to, low: words(sheet, i, p.to), np: { ...p, from: i, count: f.value.value } };
   }
   if (np?.spec && f?.dim === 'measure' && nounClasses(np.said).has('quantity') && np.count === undefined) return { t: 'dim', from: i, to: f.to, low: words(sheet, i, f.to), f };
   if (f && !(np && np.to > f.to && np.nameFrom > i && np.spec) && !(np && np.count !== undefined && (f.dim === 'number' || f.dim === 'money' && f.sure === 'implied' && np.to > f.to)) && !(np && f.dim === 'number' && np.to > f.to)) {

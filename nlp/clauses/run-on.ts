@@ -1,7 +1,9 @@
 import { nounClasses } from '../words/nouns.ts';
 import { isClass } from '../words/verbs.ts';
 import { PERSONS } from '../words/persons.ts';
+import { NAMED } from '../words/quantities.ts';
 import type { Item } from './items.ts';
+import { isPlaceNoun } from './things.ts';
 import { afterNouns, countsOf, finite, hasPredicate, isAux, isSubjectPronoun, last, predicateAt } from './predicate.ts';
 
 /** Run-on speech: a new clause begins here though nothing marks it. */
@@ -14,11 +16,12 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   if (!prev || prev.t === 'prep' || prev.t === 'wh' || prev.t === 'to' || prev.t === 'cc' || prev.t === 'modal' || prev.t === 'be' || prev.t === 'do' || prev.t === 'neg' || prev.t === 'have') return false;
   if (prev.t === 'mark') return false;
   if (it.t === 'pron' && cur.slice(-3).some(x => x.low === 'as' && x.t === 'sub')) return false;
+  if (cur.at(-1)!.f?.dim === 'measure' && (NAMED.test(it.low) || NAMED.test(`${it.low} ${items[k + 1]?.low ?? ''}`))) return false; // "has three thou run out", "nine thou slop": what the figure is of
   const verb = cur.findLast(i => i.t === 'verb');
   if (it.pause && (it.t === 'np' && predicateAt(items, afterNouns(items, k, false)) || isSubjectPronoun(it) && (isAux(items[k + 1]) || finite(items[k + 1])))) return true;
   const next = items[k + 1];
   if (it.low === 'there' && isAux(next) && (prev.t === 'np' || prev.t === 'prt' || prev.f)) return true;
-  if (countsOf(items, k) && !(prev === verb && /^(have|get|find|leave|see|need|want)$/.test(prev.base ?? ''))) return true;
+  if (countsOf(items, k) && !(prev === verb && /^(have|get|find|leave|see|need|want|count|make|measure|read|show)$/.test(prev.base ?? ''))) return true;
   if (/^(those|these)$/.test(it.low) && next?.f?.dim === 'number' && (isAux(items[k + 2]) || finite(items[k + 2]))) return true;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(next?.low ?? '') && items[k + 2]?.np) return true;
   if (it.t === 'modal' && /^(should|ought|will|could|might)$/.test(it.low) && (it.pause || verb !== undefined) && prev.t !== 'pron' && prev.t !== 'np' && !cur.some(x => x.t === 'modal')) return true; // "…that's it ordered should be here friday"
@@ -36,6 +39,7 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
     if (prev === verb && cur.some(x => x.np) && !cur.some(x => x.t === 'pron') && isAux(next) && /^(past|part)$/.test(verb!.form ?? '') && !/^(find|get|have|see|need|want|think|say|know|leave)$/.test(verb!.base ?? '')) return true;
     const done = items[afterNouns(items, k, false)];
     if (prev === verb && verb.form === 'past' && !cur.some(x => x.t === 'pron' || isAux(x) || PERSONS.test(x.np?.said ?? '')) && cur.find(x => x.t !== 'adv' && x.t !== 'cc' && x.t !== 'mark')?.np && isPart(cur.find(x => x.np)!) && isPart(it) && !/^(the|a|an|my|its|his|that|this|some)\b/.test(it.low) && done?.t === 'verb' && /^(past|part)$/.test(done.form ?? '') && (['work', 'on', 'off', 'tight'] as const).some(cls => isClass(done.base ?? '', cls) && isClass(verb.base ?? '', 'work') || isClass(done.base ?? '', cls) && isClass(verb.base ?? '', cls))) return true; // "oil pump primed pickup tightened"
+    if (prev.t === 'prt' && /^(in|on|under)$/.test(prev.low) && isPlaceNoun(it.np!) && isClass(verb?.base ?? '', 'stow') && /^(the|a|an|my)\b/.test(it.low)) return false; // "put them in the crib leaned up behind the door"
     const tookOff = prev.t === 'prt' && verb !== undefined && cur[cur.lastIndexOf(prev) - 1]?.t === 'np' && isAux(next) && /^(off|out|on|up|down)$/.test(prev.low) && /^(take|get|pull|lift|knock|drive|press|slide|drop|put|bolt|push|slip|tap|pop|screw)$/.test(verb.base ?? '');
     if (tookOff) return true;
     if (prev.t === 'prt' && /^(in|on|over|through)$/.test(prev.low) && cur.at(-1) === prev && cur.at(-2)?.t === 'prt' && /^(off|out|up|down)$/.test(cur.at(-2)!.low)) return false; // "broke off in the housing"

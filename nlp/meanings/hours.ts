@@ -1,12 +1,12 @@
 import type { Entry } from '../../domain/model/entry.ts';
-import type { Clause } from '../clauses/clause.ts';
+import { lows, type Clause } from '../clauses/clause.ts';
 import type { Found } from '../types.ts';
 import { isTool, trim } from './lib/fields.ts';
 import { namesPart } from './lib/named.ts';
 import { meter } from './reading/meter.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
-const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to date|up to now|all up|by now|makes it|that makes|that('s| is) .* now$|all in|brings? .{1,40} (up )?to)\b/;
+const TOTAL = /\b(all told|in all|so far|altogether|all in all|total|in total|to date|up to now|all up|by now|makes it|that makes|that('s| is) .* now$|all in|start to finish|brings? .{1,40} (up )?to)\b/;
 
 /** Time spent: "two hours on the sweep", "spent an hour scraping", "that took me three hours"; a sum so far where it says so. */
 export const hours: Meaning = t => {
@@ -18,7 +18,7 @@ export const hours: Meaning = t => {
   if (elsewhere(t, c, text)) return undefined;
   const both = withSum(t, c);
   if (both) return both;
-  const each = eachOn(c) ?? byDay(t, c);
+  const each = eachOn(c) ?? byDay(t, c) ?? further(t, c);
   if (each) return each;
   const f = timeIn(t, c);
   if (!f) return bareTotal(t, c, text);
@@ -28,7 +28,7 @@ export const hours: Meaning = t => {
   const value = mended ?? (unit === 'hours' ? f.value.amount : unit === 'minutes' && f.value.amount >= 15 ? Math.round(f.value.amount / 0.6) / 100 : undefined);
   if (value === undefined) return undefined;
   const part = on(t, c, f);
-  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 14).toLowerCase().replace(/, *(and |so )?(that|which)\b.*$/, '')}`) || undefined }) as Entry];
+  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 18).toLowerCase().replace(/, *(and |so )?(that|which)\b.*$/, '')}`) || undefined }) as Entry];
 };
 
 /** Time that goes into no machine: in a queue, on the road, or time still to come that a question is about. */
@@ -69,10 +69,21 @@ function byDay(t: Telling, c: Clause): Entry[] | undefined {
 function eachOn(c: Clause): Entry[] | undefined {
   const got = c.items.flatMap((i, k) => {
     const np = c.items[k + 2]?.np, f = i.f;
-    if (f?.dim === 'number' && k > 0 && c.items.slice(0, k).some(x => x.f?.dim === 'span') && c.items[k + 1]?.low === 'on' && np && !np.stands && f.value.value <= 24) return [{ part: np.name, hours: f.value.value }]; // "5 hrs on the frame, 2 on the axle"
+    const some = f?.dim === 'number' ? f.value.value : i.low === 'one' && i.t === 'pron' ? 1 : undefined;
+    if (some !== undefined && k > 0 && c.items.slice(0, k).some(x => x.f?.dim === 'span') && c.items[k + 1]?.low === 'on' && np && !np.stands && some <= 24) return [{ part: np.name, hours: some }]; // "5 hrs on the frame, 2 on the axle"
     return f?.dim === 'span' && /^(hours|minutes)$/.test(f.value.unit) && /^(on|in|at)$/.test(c.items[k + 1]?.low ?? '') && np && !np.stands && !/shop|shed|barn|morning|afternoon|evening/.test(np.said) ? [{ part: np.name, hours: f.value.unit === 'hours' ? f.value.amount : Math.round(f.value.amount / 0.6) / 100 }] : [];
   });
   return got.length > 1 ? got.map(g => ({ kind: 'hours', ...g }) as Entry) : undefined;
+}
+
+/** "four hours on the knotter Sunday, two and a half tonight", "eighteen so far and four of them today": further time on the same thing. */
+function further(t: Telling, c: Clause): Entry[] | undefined {
+  const k = c.items.findIndex(i => i.f?.dim === 'span' && i.f.value.unit === 'hours'), f = c.items[k]?.f;
+  const n = c.items.findIndex((i, m) => m > k && i.f?.dim === 'number' && (c.items[m + 1]?.f?.dim === 'when' || c.items[m + 1]?.low === 'of' && c.items[m + 2]?.t === 'pron' && c.items[m + 3]?.f?.dim === 'when' || TOTAL.test(lows(c.items.slice(m + 1)))));
+  const more = c.items[n]?.f;
+  if (k < 0 || n < 0 || f?.dim !== 'span' || more?.dim !== 'number' || more.value.value > 24 && !TOTAL.test(lows(c.items.slice(n + 1))) || !spent(t, c, f, lowText(t))) return undefined;
+  const part = on(t, { ...c, items: c.items.slice(0, n) }, f), sum = (from: number, to: number): true | undefined => TOTAL.test(lows(c.items.slice(from, to))) || undefined;
+  return [trim({ kind: 'hours', hours: f.value.amount, part, total: sum(0, n) }) as Entry, trim({ kind: 'hours', hours: more.value.value, part, total: sum(n + 1, c.items.length) }) as Entry];
 }
 
 /** "…makes eleven all told": a figure alone that sums up the hours just said. */
@@ -108,12 +119,15 @@ function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
     if (c.subj.some(s => !s.carried) && c.pred === 'be' && !/hours? (on|in|at)/.test(text)) return c.verb !== undefined || /\bwas\b/.test(text) && c.subj.every(s => namesPart(t.sheet, s.name)) && t.told.some(x => x.entry.kind === 'hours');
     return true;
   }
-  return c.items.some((i, k) => i.f === f && (c.items[k - 1]?.low === ',' || k === c.items.length - 1 || c.items[k + 1]?.t === 'mark' || c.items[k - 1]?.low === 'for') ) && c.verb !== undefined && /^(i|we)?$/.test(c.who ?? '');
+  return c.items.some((i, k) => i.f === f && (c.items[k - 1]?.low === ',' || k === c.items.length - 1 || c.items[k + 1]?.t === 'mark' || c.items[k - 1]?.low === 'for') ) && c.verb !== undefined && (/^(i|we)?$/.test(c.who ?? '') || trails(t, c, f));
 }
+
+/** "…and it snaps every time now hour and a half": the note ends in the time that it took. */
+const trails = (t: Telling, c: Clause, f: Found): boolean => t.at === t.clauses.length - 1 && c.items.findLast(i => i.t !== 'mark')?.f === f && t.sheet.tags[f.from - 1] !== 'prep' && !/^(hold|last|run|take|sit|leave|stay|keep|go|say|need|work)$/.test(c.verb?.base ?? '') && t.told.some(x => /^(work|fit)$/.test(x.entry.kind));
 
 /** What it was spent on: after "on", "into", the object of the work, or what was last named. */
 function on(t: Telling, c: Clause, f: Found): string | undefined {
-  const k = c.items.findIndex((i, n) => /^(on|into|in|at|with)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron') && i.from >= f.from - 9 && !(i.low === 'with' && isTool(c.items[n + 1]?.np?.name ?? '')));
+  const k = c.items.findIndex((i, n) => /^(on|into|in|at|with)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron') && i.from >= f.from - 9 && !(/^(with|in|at)$/.test(i.low) && c.items[n + 1]?.np && (isTool(c.items[n + 1]!.np!.name) || !namesPart(t.sheet, c.items[n + 1]!.np!.name))));
   if (k >= 0) {
     const np = c.items[k + 1]!.np;
     if (np && !np.stands && !/^(brush|evening|morning|afternoon|night|total|all|shop|rain|cold|tea|dinner|lunch|radio|dog|wife|neighbour|neighbor)s?$/.test(np.said) && !/shop|shed|barn/.test(np.said)) return np.name;

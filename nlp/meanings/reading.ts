@@ -78,7 +78,7 @@ function measures(t: Telling, c: Clause): Entry[] {
   for (const { f, k } of all) {
     if (f.dim === 'number' && c.verb?.base !== 'measure' || c.verb?.base === 'put') continue;
     if (c.items[k + 1]?.low === 'too') continue; // "a foot too long" is how it was found
-    if (c.items[k - 1]?.low === 'with' && !/\b(load|lights|on)\b/.test(lowText(t)) || c.items[k - 1]?.low === 'by' || c.items[k + 1]?.low === 'by') continue;
+    if (c.items[k - 1]?.low === 'with' && !/\b(load|lights|on)\b/.test(lowText(t)) || c.items[k - 1]?.low === 'by' || c.items[k + 1]?.low === 'by' && c.items[k + 2]?.f) continue;
     const value = f.dim === 'measure' || f.dim === 'percent' || f.dim === 'number' ? f.value.value : f.dim === 'thread' ? fraction(f.value.size) : undefined;
     if (value === undefined) continue;
     const q = quantityOf(t, c, f, k);

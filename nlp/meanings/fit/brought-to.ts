@@ -7,6 +7,7 @@ import { NAMED } from '../../words/quantities.ts';
 import { trim } from '../lib/fields.ts';
 import { gauged } from '../lib/gauged.ts';
 import { labelOf } from '../lib/label.ts';
+import { measurable } from '../lib/measurable.ts';
 import { suits } from '../lib/quantity.ts';
 import { lowText, type Telling } from '../telling.ts';
 
@@ -32,15 +33,25 @@ export function othersTo(t: Telling, c: Clause, named?: string): Entry[] {
 
 /** "…rear cap torqued to 25": the unit is that of the figure before. */
 function bareFigure(t: Telling, c: Clause, parts: string[]): Entry[] {
-  const n = dims(c.items, 'number')[0], last = t.told.findLast(x => x.entry.kind === 'reading' && x.entry.what === 'torque')?.entry;
-  return n && last?.kind === 'reading' && parts[0] ? [{ kind: 'reading', part: parts[0], what: 'torque', value: n.value.value, unit: last.unit } as Entry] : [];
+  const n = plainNumber(c), last = t.told.findLast(x => x.entry.kind === 'reading' && x.entry.what === 'torque')?.entry;
+  return n !== undefined && last?.kind === 'reading' && parts[0] ? [{ kind: 'reading', part: parts[0], what: 'torque', value: n, unit: last.unit } as Entry] : [];
 }
 
 /** "Gap was 40 thou, set it to 25": a whole number after thousandths is thousandths. */
 function thousandths(t: Telling, c: Clause, parts: string[]): Entry[] {
-  const n = dims(c.items, 'number')[0], last = t.told.at(-1)?.entry;
-  if (!n || last?.kind !== 'reading' || last.unit !== 'in' || last.value >= 0.1 || !Number.isInteger(n.value.value) || last.part !== parts[0]) return [];
-  return [{ kind: 'reading', part: parts[0], what: last.what, value: n.value.value / 1000, unit: 'in' } as Entry];
+  const n = plainNumber(c), last = t.told.at(-1)?.entry;
+  if (n === undefined || last?.kind !== 'reading' || last.unit !== 'in' || last.value >= 0.1 || !Number.isInteger(n) || last.part !== parts[0]) return [];
+  return [{ kind: 'reading', part: parts[0], what: last.what, value: n / 1000, unit: 'in' } as Entry];
+}
+
+/** A number without a unit; "at twelve" alone might be money, but not where a part is set to it. */
+const plainNumber = (c: Clause): number | undefined => dims(c.items, 'number')[0]?.value.value ?? dims(c.items, 'money').find(m => !m.value.certainCurrency)?.value.value;
+
+/** "injectors in, hold-downs at 18 foot pounds": what stands after the comma has the figure. */
+function nearer(t: Telling, c: Clause, from: number): string | undefined {
+  const k = c.items.findLastIndex(i => i.to <= from && i.low === ','), between = c.items.slice(k + 1).filter(i => i.to <= from);
+  const np = k < 0 || between.some(i => i.t === 'verb' || i.t === 'pron') ? undefined : between.find(i => i.np && !i.np.stands)?.np;
+  return np && partLike(t.sheet, np.name) && measurable(t.sheet, np.name) ? np.name : undefined;
 }
 
 /** "Torqued to 35 foot-pounds", "gapped to 15 thou": the figure that a part was brought to is a reading beside the fit. */
@@ -55,7 +66,8 @@ export function figures(t: Telling, c: Clause, parts: string[], named?: string):
     : /^(in|mm)$/.test(m.value.unit) && /gap|set|adjust|reset|regap|shim|^(do|bring|take|wind|tweak|dial|space|nip|pinch|snug|close|screw)$/.test(base) ? (/(clearance|lash|end play|sag|travel)/.exec(text)?.[0] ?? 'gap')
       : /^(psi|bar|rpm|V)$/.test(m.value.unit) ? BY_UNIT[m.value.unit] : undefined);
   const spot = label.where;
-  return what ? parts.slice(0, 1).map(p => ({ kind: 'reading', part: p, what: spot ? `${what} ${spot}` : what, value: m.value.value, unit: m.value.unit }) as Entry) : [];
+  const own = nearer(t, c, m.from);
+  return what ? (own ? [own] : parts.slice(0, 1)).map(p => ({ kind: 'reading', part: p, what: spot ? `${what} ${spot}` : what, value: m.value.value, unit: m.value.unit }) as Entry) : [];
 }
 
 /** "spindle end float set to…": the fit is the spindle's, the figure its end float. */

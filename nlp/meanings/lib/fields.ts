@@ -34,7 +34,7 @@ export const isFastener = (low: string): boolean => nounClasses(low).has('fasten
 export const isConsumable = (low: string): boolean => nounClasses(low).has('consumable') || nounClasses(low.split(' ').at(-1)!).has('consumable');
 export const isTool = (low: string): boolean => nounClasses(low).has('tool') || nounClasses(low.split(' ').at(-1)!).has('tool');
 
-const PLACE_PREP = /^(in|on|under|underneath|beneath|below|behind|beside|by|near|over|above|inside|into|onto|at|against|between|next|up|down|out|back|atop|along)$/;
+const PLACE_PREP = /^(in|on|under|underneath|beneath|below|behind|beside|by|near|over|above|inside|into|onto|at|against|agin|alongside|among|amongst|between|next|up|down|out|back|atop|along)$/;
 
 /** Where something was put: the prepositional phrase from item `k` to the end of the place, as said. */
 export function placeFrom(sheet: Sheet, items: readonly Item[], k: number): { where: string; at: number; to: number } | undefined {
@@ -53,6 +53,13 @@ export function placeFrom(sheet: Sheet, items: readonly Item[], k: number): { wh
     }
     if (items[end]?.low === ',' && items[end + 1]?.t === 'num' && items[end + 2]?.np && isPlaceNoun(items[end + 2]!.np!) && np.np && (!items[end + 3] || items[end + 3]!.t === 'mark')) end += 3; // "…, 3rd shelf"
     else if (items[end]?.low === ',' && items[end + 1]?.np && isPlaceNoun(items[end + 1]!.np!) && (!items[end + 2] || items[end + 2]!.t === 'mark') && np.np) end += 2; // "in the coffee can, third shelf"
+    for (const m of [/^,$/, /^(wrapped|rolled|leaned|leant|tucked|tied|left|right)$/]) { // "…, under the bed", "…, top shelf in the dairy", "…wrapped in a rag", "…left of the vice"
+      if (!m.test(items[end]?.low ?? '') || items[end]?.t === 'verb' && !/^(past|part)$/.test(items[end]!.form ?? '')) continue;
+      let e = end + 1;
+      if (m.source === '^,$' && items[e]?.np && !items[e]!.np!.stands && isPlaceNoun(items[e]!.np!)) e++;
+      while (items[e] && PLACE_PREP.test(items[e]!.low) || items[e]?.low === 'of' && e > end) e++;
+      if (items[e]?.np && (m.source !== '^,$' || isPlaceNoun(items[e]!.np!)) && PLACE_PREP.test(items[e - 1]!.low.replace(/^of$/, 'in')) && (!items[e + 1] || /^(mark|cc|adv)$/.test(items[e + 1]!.t))) end = e + 1;
+    }
     return { where: textOf(sheet, it.from, items[end - 1]!.to).replace(/^(in|on|under) (\w+'s)/, '$1 $2'), at: i, to: end };
   }
   return undefined;

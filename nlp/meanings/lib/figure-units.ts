@@ -25,10 +25,10 @@ const thouNeeded = (unit: string, f: Figure, small: boolean): boolean => unit ==
 
 const PRESSED = /\b(pressure|compression|relief|gauge|boiler|steam|hydraulics?|pressure[- ]tested|tyres?|tires?|(cracks?|cracked|blows?|blew|lifts?|lifted|pops?|popped)( off| open)? at|pump(s|ed|ing)? up to|pounds of air|(blew|blown|pumped|aired|inflated) .*up to)\b/;
 const COATED = /\b(paint|painted|primer|primed|film|coats?|coating|enamel|lacquer|varnish|undercoat|topcoat|sprayed|epoxy|dry|wet|microns?|galvani\w+|reads|plated|plating)\b/;
-/** Units as the bench shortens them: pounds of a pressure are pounds to the square inch, and a mil of anything but a coat, six or more of them, is a millimetre. */
+/** Units as the bench shortens them: pounds of a pressure are pounds to the square inch, and a mil of anything but a coat is a millimetre. */
 export function inFull(figures: Figure[], text: string): void {
   for (const f of figures) {
     if (f.unit === 'lb' && PRESSED.test(text)) f.unit = 'psi';
-    if (f.unit === 'mil' && f.value >= 6 && !COATED.test(text)) f.unit = 'mm';
+    if (f.unit === 'mil' && !COATED.test(text)) f.unit = 'mm';
   }
 }

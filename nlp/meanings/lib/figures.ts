@@ -80,7 +80,7 @@ function valuesIn(sheet: Sheet, c: Clause): Found[] {
     if (v.dim === 'measure' && !named && /^(in|ft|mm|cm|m|L|gal|qt|kg|lb)$/.test(v.value.unit) && (/^(up|down|along|in|back|off|away|above|below|out) (from|the|of the)\b|^too \w+/.test(beyond) || /^of\b/.test(beyond) && /^(L|gal|qt|kg|lb|ft|m)$/.test(v.value.unit) && !sheet.tokens.slice(v.to + 1, v.to + 4).some(x => NAMED.test(x.low)))) { i = v.to - 1; continue; } // "pitted a foot up from the gland", "two litres of paint"
     const bound = v.dim === 'measure' && /^(under|over|than|below|within|beyond|above)$/.test(prev) && out.every(x => x.to < i - 1); // "under an inch" is no figure
     const counts = bound || v.dim === 'number' && (next === 'of' || /^(times|goes|tries|passes|attempts|places|spots|cuts|rounds|hits|stages|readings)$/.test(next) || next === 'at' && Number.isInteger(v.value.value) && v.value.value <= 12 && sheet.tags[v.to + 1] === 'num');
-    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !told && !sized && !counts && !place && !(/^(by|within|for)$/.test(prev) && !(prev === 'by' && OUT_BY.test(sheet.tokens.slice(Math.max(0, i - 4), i).map(x => x.low).join(' ')))) && next !== 'by' && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
+    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !told && !sized && !counts && !place && !(/^(by|within|for)$/.test(prev) && !(prev === 'by' && OUT_BY.test(sheet.tokens.slice(Math.max(0, i - 4), i).map(x => x.low).join(' ')))) && !(next === 'by' && valueAt(sheet, v.to + 1, c.to)) && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
     i = v.to - 1;
   }
   return out;

@@ -36,7 +36,7 @@ export function byVerb(t: Telling, c: Clause): FitState | undefined {
   if (base === 'set' && dims(c.items, 'measure').some(m => /^(in|mm|°|psi|bar|rpm|V)$/.test(m.value.unit))) return 'tight';
   if (/^(do|bring|take|wind|tweak|dial|reset|space|shim|nip|pinch|snug|close|screw)$/.test(base) && c.items.some((i, k) => i.f?.dim === 'measure' && /^(to|at)$/.test(c.items[k - 1]?.low ?? '') && (i.f.value.unit === 'in' && i.f.value.value < 0.2 || i.f.value.unit === 'mm' && i.f.value.value < 5))) return 'tight'; // "tappets done to 12 thou"
   const last = t.told.at(-1)?.entry;
-  if (base === 'set' && dims(c.items, 'number').length && last?.kind === 'reading' && last.unit === 'in') return 'tight';
+  if (base === 'set' && (dims(c.items, 'number').length || dims(c.items, 'money').some(m => !m.value.certainCurrency)) && last?.kind === 'reading' && last.unit === 'in') return 'tight';
   if (pulledDown(c, base, prt) && !off) return 'tight';
   if (ADJUSTS.test(base) && BY_TURNS.test(lowText(t)) && !t.sheet.tokens.some((x, k) => x.low === 'end' && t.sheet.tokens[k + 1]?.low === 'play') && [...c.obj, ...c.subj].some(o => ADJUSTER.test(o.name))) return 'tight'; // "nipped the gland up a quarter turn"
   if (/^(nip|snug|pinch)$/.test(base)) return /\b(nipped|snugged|pinched) (?:it |them |the \S+ |\S+ \S+ )?(?:up |down )?(?:good and |nice and |properly |right )?tight\b/.test(lowText(t)) ? 'tight' : 'temporary';

@@ -6,6 +6,7 @@ import { singular } from '../../words/nouns.ts';
 import { NAMED } from '../../words/quantities.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { labelOf } from './label.ts';
+import { measurable, spokenOf } from './measurable.ts';
 
 /** What is known of a figure from what was said before it. */
 export interface State { part?: string; what?: string; unit?: string; /** The figure before was less than a tenth of an inch. */ small?: boolean; /** What the set is that its own ones are told from: the tappets, of inlet and exhaust. */ of?: string; /** The quantity stood in a headline of its own. */ headed?: boolean; /** What was counted in the figure before: turns, threads showing. */ counted?: string }
@@ -21,8 +22,8 @@ export function opening(t: Telling, c: Clause): State {
   const spoken = before && headline(t, before, c);
   if (spoken) return spoken;
   const near = last?.entry.kind === 'reading' && before && (last.clause === before || t.told.at(-2)?.clause === before) && !before.asks && Math.abs((before as Placed).sentence - (c as Placed).sentence) <= 1 ? last.entry : undefined;
-  const subj = c.subj.filter(s => !s.machine && partLike(t.sheet, s.name) && !/^(hot|cold|top|bottom|middle)$/.test(s.name)).map(s => ownPart(s.name, t.sheet.ctx.parts)).find(Boolean);
-  const topic = subj ?? t.memory.topic()?.name;
+  const subj = c.subj.filter(s => !s.machine && partLike(t.sheet, s.name) && !/^(hot|cold|top|bottom|middle)$/.test(s.name) && (NAMED.test(s.name.split(' ').at(-1)!) || measurable(t.sheet, s.name))).map(s => ownPart(s.name, t.sheet.ctx.parts)).find(Boolean);
+  const topic = subj ?? spokenOf(t)?.name;
   return near ? { part: near.part, what: near.what?.replace(/ (at|with|on|in|over) .*| (hot|cold|cranking)$/, ''), unit: near.unit, small: (near.value ?? 1) < 0.1 } : { part: topic };
 }
 

@@ -98,6 +98,7 @@ function partOf(t: Telling, lead: Label, tail: Label, state: State): string | un
   if (numbered && /^number \S+$/.test(tail.part ?? '')) { state.of = numbered; return `${tail.part} ${singularLast(numbered)}`; } // "camshaft lobes down to .238 on number 3"
   if (own && !isMachine(t.sheet, own) && !isStuff(own)) { state.of = own; return own; }
   if (which && state.of && whichIsPart(t, state.of, which)) return sided(t, state.of, which);
+  if (lead.what && tail.what === 'bore') return 'bore'; // "a ridge of six thou at the top of the bore"
   return state.part && !isMachine(t.sheet, state.part) ? state.part : /^(oil pressure|idle speed|top speed)$/.test(lead.what ?? tail.what ?? '') ? 'engine' : undefined;
 }
 

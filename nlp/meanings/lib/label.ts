@@ -6,7 +6,8 @@ import { CONDITION } from '../../words/conditions.ts';
 import { countValue } from '../../dimensions/part/count.ts';
 import type { Sheet } from '../../types.ts';
 import { nounClasses, singular } from '../../words/nouns.ts';
-import { NAMED } from '../../words/quantities.ts';
+import { BESIDE, NAMED } from '../../words/quantities.ts';
+import { measurable } from './measurable.ts';
 import { SIDES } from '../../words/sides.ts';
 
 /** The words beside a figure, read for what they say of it. */
@@ -50,7 +51,7 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (!tail && low(k) === 'with' && tags[k + 1] === 'det') { while (k + 1 < to && /^(det|adj|noun)$/.test(tags[k + 1]!)) k++; continue; } // "with the new gasket it stands…"
     const pair = tail ? undefined : betweenTwo(sheet, k, to);
     if (pair) { out.part ??= pair.name; k = pair.to - 1; continue; }
-    const q = quantityAt(sheet, k, to);
+    const q = quantityAt(sheet, k, to) ?? besideFigure(sheet, k, from, to, tail);
     if (q) {
       const before = nounsBefore(sheet, from, k);
       const told = before && before[1] - before[0] > 2 && low(before[1] - 2) === "'s" && !nounClasses(low(before[1] - 1)).has('part') ? low(before[1] - 1) : undefined; // "the coil's primary resistance"
@@ -104,9 +105,16 @@ function quantityAt(sheet: Sheet, k: number, to: number): { what: string; to: nu
     if (!name || n > 1 && /^(ring|tappet|valve|points|plug|pedal) /.test(name) || knownFrom(sheet, k, to)) continue;
     const after = sheet.tokens[k + n]?.low ?? '';
     if (k + n < to && sheet.tags[k + n] === 'noun' && !NAMED.test(after) && !SIDES.has(after) && !STATE.test(after)) return undefined;
-    return { what: name === 'dia' ? 'diameter' : name, to: k + n };
+    return { what: name === 'dia' ? 'diameter' : name === 'run out' && lows[0] !== 'run' ? 'runout' : name, to: k + n };
   }
   return undefined;
+}
+
+/** "a lip of" before a figure, "of give" and "lead" after it: the word beside the figure says what it is. */
+function besideFigure(sheet: Sheet, k: number, from: number, to: number, tail: boolean): { what: string; to: number } | undefined {
+  if (!BESIDE.test(sheet.tokens[k]!.low)) return undefined;
+  const between = tail ? words(sheet, from, k) : words(sheet, k + 1, to);
+  return (tail ? /^(of)?( ?an?)?$/ : /^((is|was|of|at|'s|about|just|now|reads?|measures?|set) ?)*$/).test(between) ? { what: sheet.tokens[k]!.low.replace(/^cutoff$/, 'cut-off'), to: k + 1 } : undefined;
 }
 
 /** Whether the word belongs to one of the shop's own names ("magneto contacts", "lift arm"). */
@@ -135,7 +143,7 @@ function named(sheet: Sheet, [from, to]: [number, number]): Label {
   if (NAMED.test(said)) return { what: said };
   const p = phraseAt(sheet, from, to);
   const name = p && !p.stands ? p.name : said.replace(/^(new|old) /, '');
-  return /\p{L}/u.test(name) && !/'s$/.test(name) && partLike(sheet, name) && !CONDITION.has(name) && !INSTRUMENT.test(name) ? { part: name } : {};
+  return /\p{L}/u.test(name) && !/'s$/.test(name) && partLike(sheet, name) && !CONDITION.has(name) && !INSTRUMENT.test(name) && measurable(sheet, name) ? { part: name } : {};
 }
 
 const spotAhead = (sheet: Sheet, k: number, to: number): boolean => { let i = k; while (i < to && sheet.tags[i] === 'det') i++; return SPOT.test(sheet.tokens[i]?.low ?? '') && sheet.tags[i + 1] !== 'noun'; };

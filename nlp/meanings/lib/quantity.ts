@@ -3,6 +3,7 @@ import { isMachine, said } from '../../clauses/things.ts';
 import type { Found } from '../../types.ts';
 import { nounClasses, singular } from '../../words/nouns.ts';
 import { NAMED } from '../../words/quantities.ts';
+import { measurable, spokenOf } from './measurable.ts';
 import { namesPart } from './named.ts';
 import { lowText, type Telling } from '../telling.ts';
 
@@ -87,11 +88,11 @@ function ownerOf(t: Telling, c: Clause, n: number): string | undefined {
 
 /** The part a bare figure is of: the subject, the object of "measured", a part after "on"; else what was last named. */
 function partBeside(t: Telling, c: Clause): string | undefined {
-  const own = [...c.subj, ...c.obj].find(s => s.name && !nounClasses(s.name).has('quantity') && !NAMED.test(s.name) && !NAMED.test(s.name.split(' ').map(singular).join(' ')));
+  const own = [...c.subj, ...c.obj].find(s => s.name && !nounClasses(s.name).has('quantity') && measurable(t.sheet, s.name));
   if (own) return own.name;
-  const on = c.items.findIndex((i, n) => /^(on|in|at|of|for|across|between|under|from)$/.test(i.low) && c.items[n + 1]?.np && !c.items[n + 1]!.np!.stands && !NAMED.test(c.items[n + 1]!.np!.said) && !/^(top|bottom|end|rim|middle|centre|center|edge|side|front|back)$/.test(c.items[n + 1]!.np!.said));
+  const on = c.items.findIndex((i, n) => /^(on|in|at|of|for|across|between|under|from)$/.test(i.low) && c.items[n + 1]?.np && !c.items[n + 1]!.np!.stands && measurable(t.sheet, c.items[n + 1]!.np!.name) && !/^(top|bottom|end|rim|middle|centre|center|edge|side|front|back)$/.test(c.items[n + 1]!.np!.said));
   if (on >= 0) return c.items[on + 1]!.np!.name;
-  return t.memory.topic()?.name;
+  return spokenOf(t)?.name;
 }
 
 /** "at the top", "with the lights on": tells one of two figures from the other, and stays with what was measured. */

@@ -4,6 +4,7 @@ import { trim } from '../lib/fields.ts';
 import { figuresOf } from '../lib/figures.ts';
 import { quantityOf } from '../lib/quantity.ts';
 import { asWas } from '../reading/as-was.ts';
+import { meter } from '../reading/meter.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { about } from './about.ts';
 
@@ -21,9 +22,14 @@ export function measured(t: Telling): Entry[] {
 /** "a ridge in it, four thou", "a sixteenth of shake": what is wrong is what was measured. */
 const flaw = (t: Telling): string | undefined => /\b(ridge|step|lip|groove|shake|slop|slack|play|wear|wobble|gap|clearance|bow|bend|dip|hollow|twist|droop|lift|throw|drop|crown|taper|wind|lash|float|rock)\b/.exec(lowText(t))?.[1];
 
+/** Time that is still to be had, that something runs or is left alone, or that a tin says. */
+const NOT_SPENT = /\b(alone|says|running|free|to spare|before the)\b/;
+
 /** Time spent. */
 export function spent(t: Telling): Entry[] {
+  const run = meter(t);
+  if (run) return [run]; // hours on a counter are those that the machine has run
   const span = dims(t.clause.items, 'span').find(s => /^(hours|minutes)$/.test(s.value.unit))?.value;
-  if (!span) return [];
+  if (!span || NOT_SPENT.test(lowText(t)) ) return [];
   return [trim({ kind: 'hours', hours: span.unit === 'minutes' ? span.amount / 60 : span.amount, part: about(t, true).find(p => !p.carried)?.name }) as Entry];
 }

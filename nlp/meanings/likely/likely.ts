@@ -5,7 +5,8 @@ import type { FitState } from '../lib/fit-state.ts';
 import type { Telling } from '../telling.ts';
 import { measured, spent } from './figures.ts';
 import { came, traded, wanted } from './goods.ts';
-import { again, gone, left, put, toDo, worked } from './parts.ts';
+import { again, left, toDo, worked } from './parts.ts';
+import { gone, put } from './places.ts';
 import { found, sits } from './states.ts';
 
 /** How likely a kind must be: where no rule knew the clause, and beside what a rule read from it. */

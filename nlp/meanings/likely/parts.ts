@@ -1,9 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims } from '../../clauses/clause.ts';
 import { isClass } from '../../words/verbs.ts';
-import { placeFrom, trim } from '../lib/fields.ts';
-import { target } from '../out/place.ts';
-import { purpose } from '../out/purpose.ts';
+import { trim } from '../lib/fields.ts';
 import { dayIn } from '../lib/day.ts';
 import { productOf } from '../work/product.ts';
 import type { Telling } from '../telling.ts';
@@ -21,18 +19,6 @@ export function toDo(t: Telling): Entry[] {
   const c = t.clause, verb = c.items.find(i => i.t === 'verb' && !/^(need|want|have|get|go|be|try|start|must|remember|let|make|think|reckon|say)$/.test(i.base ?? '')) ?? c.verb;
   if (!verb?.base) return [];
   return about(t, true).map(p => ({ kind: 'job', do: verb.base!, part: p.name }) as Entry);
-}
-
-/** Where a part was put: the last place that the clause names. */
-export function put(t: Telling): Entry[] {
-  const c = t.clause, place = placeFrom(t.sheet, c.items, Math.max(c.vi, 0));
-  return place ? about(t, true).filter(p => !place.where.toLowerCase().endsWith(p.name)).map(p => ({ kind: 'stow', part: p.name, where: place.where.replace(/^(?:back|up|down|out|away|over)\s+(?=(?:in|on|under|behind|at|by|beside|above|over)\b)/i, '') }) as Entry) : [];
-}
-
-/** A part gone out for work. */
-export function gone(t: Telling): Entry[] {
-  const c = t.clause;
-  return about(t, true).map(p => trim({ kind: 'out', part: p.name, where: target(t, c), until: dayIn(t, c, true), do: purpose(c) }) as Entry);
 }
 
 /** A part to be left alone until then. */

@@ -13,6 +13,8 @@ export function asWas(t: Telling, c: Clause): boolean {
   if (AS_WAS.test(text)) return true;
   if (!/\bdegrees? before\b/.test(text) && /\b(was|were|had|stood|sat|ran|read|measured|showed|came)\b.* (before|previously|beforehand|originally|to (begin|start) with|at (the )?first)$/.test(text)) return true;
   if (t.clauses.slice(t.at + 1, t.at + 3).some(x => x.sub === 'before' && (x as Placed).sentence === place && takesOn(x))) return true;
+  const opener = t.clauses[t.at - 1];
+  if (c.join === 'and' && /\b(was|were|had)\b/.test(text) && opener?.sub && !opener.asks && (opener as Placed).sentence === place && AS_WAS.test(opened(t, opener))) return true; // "had three liners when I opened it, and the clearance was…"
   const then = t.clauses[t.at + 1];
   if (/\b(was|were)\b/.test(text) && then && (then as Placed).sentence === place && /\bnow\b/.test(opened(t, then)) && then.items.some(x => x.f && x.f.dim !== 'when')) return true; // "were 8 psi and 14, both at 12 now"
   const after = t.clauses[t.at + 1], beyond = t.clauses[t.at + 2];

@@ -2,7 +2,7 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { countValue } from '../../dimensions/part/count.ts';
-import { isMachine } from '../../clauses/things.ts';
+import { isMachine, isPlural } from '../../clauses/things.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { singular } from '../../words/nouns.ts';
 import { COUNTED } from '../../words/quantities.ts';
@@ -11,20 +11,21 @@ import { trim } from '../lib/fields.ts';
 import { sided } from '../lib/gauged.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { asWas } from './as-was.ts';
+import { ofThem } from './of-them.ts';
 
 /** "three shims under it", "34 links", "I counted 68 links a side", "bottom cap had two". */
 export function counts(t: Telling, c: Clause): Entry[] {
   const made = /\b(i|we) (make|made) (it|that) \S+ \S+|\b(found|got) \S+ \S+ (left|still|remaining)\b|\b(took|pulled|had|got) \S+ (\S+ )?(shims?|washers?|spacers?|packers?) (out )?from (under|behind|between|below)\b/.test(lowText(t, c)); // "I make it 14 teeth", "got 23 tines left"
   if (!made && /^(measure|mike|mic|gauge|check|test|need|want|order|buy|get|put|add|fit|use|take|replace|make|cut|bring|send|find|leave|pull|have to)$/.test(c.verb?.base ?? '') && !(c.pred === 'have') || dims(c.items, 'money').length) return [];
   const out: Entry[] = [];
-  const told = countedOff(t, c) ?? listed(t, c);
+  const told = countedOff(t, c) ?? listed(t, c) ?? ofThem(t, c);
   if (told) return told;
   c.items.forEach((it, k) => {
     const np = it.np, toothed = c.pred === 'be' && k > c.vi ? /^(\d+|[a-z]+)[ -](tooth|leaf|link|spoke|blade|tine|plate|finger|slat|spline)$/.exec(np?.said ?? '') : null, many = toothed ? countValue(toothed[1]!) : undefined;
     if (toothed && many !== undefined && c.subj[0]) { out.push(trim({ kind: 'reading', part: c.subj[0].name, what: PLURAL[toothed[2]!] ?? `${toothed[2]}s`, value: many, unit: 'count', asWas: asWas(t, c) || undefined }) as Entry); return; } // "a 42 tooth"
     if (c.counted && k < 4) return;
     if (np && c.items.slice(0, k).some(x => x.np && /^(chip|crack|piece|chunk|bit|lump|split|nick)s?$/.test(x.np.said))) return; // "a chip out of two teeth"
-    const counted = np && np.count !== undefined && !/^(rust|pin|worm|bullet|oil|dry|cracked|worn) /.test(np.said) && COUNTED.has(singular(np.said.split(' ').at(-1)!));
+    const counted = np && np.count !== undefined && !/^(rust|pin|worm|bullet|oil|dry|cracked|worn) /.test(np.said) && (COUNTED.has(singular(np.said.split(' ').at(-1)!)) || isPlural(np.said) && (c.verb?.base === 'count' || heldBetween(c.items, k)));
     if (counted && !c.items.some(x => x.t === 'adj' && CONDITION.has(x.low)) && !/\b(bent|broken|cracked|missing|worn|bad|rotten|gone|loose)\b/.test(lowText(t))) {
       const side = sideAfter(c, k);
       if (side) { const of = c.subj.find(s => s.np !== np && !isMachine(t.sheet, s.name))?.name ?? t.memory.all().find(x => x.name !== np.name && !/ side$/.test(x.name))?.name; if (of) { out.push(trim({ kind: 'reading', part: of, what: `${np.said} ${side}`, value: np.count!, unit: 'count', asWas: asWas(t, c) || undefined }) as Entry); return; } }
@@ -47,6 +48,8 @@ export function counts(t: Telling, c: Clause): Entry[] {
   });
   return out;
 }
+/** "three tin liners between them", "two washers behind the gear": whatever the noun, what lies between others is counted. */
+const heldBetween = (items: readonly Item[], k: number): boolean => /^(under|behind|between|beneath|underneath)$/.test(items[k + 1]?.low ?? '') || items[k + 1]?.low === 'on' && items[k + 2]?.low === 'top';
 const PLURAL: Record<string, string> = { tooth: 'teeth', leaf: 'leaves' };
 
 /** "four shims a side": how they were shared out, and no part. */

@@ -25,12 +25,13 @@ function target(scope: Scope, from: string, of: Figure): string | undefined {
   const hits = [...scope.text.matchAll(TO)].filter(m => { const at = scope.start + m.index + m[0].length; return at <= of.start || at > of.end; });
   for (const m of hits.reverse()) {
     const u = unitNamed(m[1]!);
+    if (u === 'h' && !/^(h|min|s|mi|km)$/.test(from)) continue; // "22 thou. How many hours…" asks for time
     if (u && u !== from) return from === 'mil' && u === 'mm' ? 'mm' : u === 'mil' && from === 'in' ? 'mm' : u;
     if (u === 'in' && from === 'in' && /decimal/.test(m[0])) return 'in';
   }
   const head = new RegExp(String.raw`\bhow many (${NAMES})(?![a-z])`).exec(scope.text);
   const u = head && unitNamed(head[1]!);
-  return u && u !== from ? u : undefined;
+  return u && u !== from && !(u === 'h' && !/^(h|min|s|mi|km)$/.test(from)) ? u : undefined;
 }
 
 /** "how many amps is a 55 watt lamp", "how many square feet to the gallon" want another sum. */
