@@ -30,7 +30,7 @@ export interface Button { label: string; send: string }
 /** Another speech model is to be fetched where it is not here, and used; the one that comes along when none is named. */
 export interface ChangeModel { kind: 'model'; model: { say: string; model: string } | undefined }
 
-/** What takes longer than a breath; its answer leaves by the outbox when it is done. */
+/** What takes longer than a breath; its answer is said after the reply, when it is done. */
 export type Later = Task | ChangeModel;
 
 /** What one turn of the conversation gives back; every door says `say` and offers `buttons`. */

@@ -17,7 +17,7 @@ import { refusedOrders } from './planning/settings.ts';
 import { aboutThePlan } from './planning/ways.ts';
 import { answerAsks } from './turn/answers.ts';
 import { answersOpen, rightAfterSum, variesSum } from './turn/answered-question.ts';
-import { machineAsSaid, readContext } from './turn/context.ts';
+import { contextOf, machineAsSaid } from './turn/context.ts';
 import type { Deps } from './turn/deps.ts';
 import { actOn } from './turn/acts.ts';
 import { leansOf } from './turn/leans.ts';
@@ -83,7 +83,7 @@ function readAndRecord(turn: Turn, text: string, note: Note): TurnOut {
   if (!text.trim()) return { reply: compose({ note: note.id, at: turn.incoming.at, lines: [turn.incoming.media?.length ? 'Kept.' : 'That was empty: nothing to read.'] }) };
   const planned = aboutThePlan({ ...turn, note, incoming: { ...turn.incoming, text } }, { readAndRecord, recorded });
   if (planned) return planned;
-  const reading = readSafely(text, readContext(turn.deps.log, turn.incoming, turn.machine, note.id), turn.deps);
+  const reading = readSafely(text, contextOf({ ...turn, note }), turn.deps);
   const acted = reading.act && actOn(reading.act, reading, turn, recorded);
   if (acted) return acted;
   const silent = !reading.entries.some(e => e.kind !== 'remark') && !reading.asks.length && !reading.machine;

@@ -1,7 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dayOf } from '../../domain/log/days.ts';
 import { weatherUnits, sign } from '../../domain/answers/weather-units.ts';
-import { readContext } from '../turn/context.ts';
+import { contextOf } from '../turn/context.ts';
 import { readSafely } from '../turn/read-safely.ts';
 import type { Recorded, Turn, TurnOut } from '../turn/types.ts';
 
@@ -47,7 +47,7 @@ export function coatMeasured(turn: Turn, recorded: Recorded): TurnOut | undefine
   const ask = { kind: 'forecast' as const, for: measured.part ? `paint ${measured.part}` : 'paint', from: today, to: today };
   // What else the note says is read as ever; a question about the coat is answered by what was measured.
   const rest = text.split(/(?<=[.!?;,])\s+|\n+/).filter(s => ![SURFACE, AIR, HUMIDITY, DEW].some(re => re.test(s))).join(' ');
-  const said = rest ? readSafely(rest, readContext(deps.log, turn.incoming, turn.machine, note.id), deps) : undefined;
+  const said = rest ? readSafely(rest, contextOf(turn), deps) : undefined;
   const asks = [...said?.asks.filter(a => a.kind !== 'forecast' && a.kind !== 'blocked') ?? [], ask];
   return recorded(turn, [...said?.entries ?? [], ...entries], note, { asks, unread: said?.unread });
 }

@@ -2,7 +2,7 @@ import type { Ask } from '../../domain/model/ask.ts';
 import { readSetting, writeSetting } from '../../domain/store/settings.ts';
 import { compose } from '../say/reply.ts';
 import type { Turn, TurnOut } from '../turn/types.ts';
-import { readContext } from '../turn/context.ts';
+import { contextOf } from '../turn/context.ts';
 import { readSafely } from '../turn/read-safely.ts';
 import { askToDraw } from './draw-named.ts';
 import { Drawing } from './task.ts';
@@ -35,4 +35,4 @@ export function drawAsked(turn: Turn): TurnOut | undefined {
 
 /** The part in question as the reader of notes takes it, with its known name. */
 const blockedAsk = (turn: Turn, part: string): Ask | undefined =>
-  readSafely(`what is holding up the ${part}?`, readContext(turn.deps.log, turn.incoming, turn.machine, turn.note.id), turn.deps).asks.find(a => a.kind === 'blocked');
+  readSafely(`what is holding up the ${part}?`, contextOf(turn), turn.deps).asks.find(a => a.kind === 'blocked');

@@ -4,7 +4,7 @@ import { capital, day, the } from './words.ts';
 
 /** Two dates, what decides them, and the chance of the day that was named; what was only assumed is said at once, the rest when more is asked for. */
 export function sayFinish(a: FinishAnswer, { at }: Saying): Spoken {
-  if (!a.p50 || !a.p80) return { say: `I can't tell when ${a.part ? `${the(a.part)}` : 'it'} will be done. ${a.why ?? ''}`.trim() };
+  if (!a.p50 || !a.p80) return { say: `I can't tell when ${a.part ? the(a.part) : 'it'} will be done. ${a.why ?? ''}`.trim() };
   const chance = a.chance === null || !a.by ? '' : `${percent(a.chance)} by ${day(a.by, at)}. `;
   const dates = a.p50 === a.p80 ? `${day(a.p50, at)} as likely as not, and four in five too` : `as likely as not by ${day(a.p50, at)}, four in five by ${day(a.p80, at)}`;
   const driver = a.driver ? ` What decides it: ${a.driver}.` : '';

@@ -9,15 +9,15 @@ export function actWords({ do: verb, part }: Pick<NextJob, 'do' | 'part'>): stri
   return apart ? `${apart[1]} the ${part} ${apart[2]}` : `${verb} the ${part}`;
 }
 
+/** The same with its reasons. */
+export const jobWords = (j: NextJob): string => `${actWords(j)}${j.why.length ? ` (${j.why.join(', ')})` : ''}`;
+
 export function sayNext(a: NextAnswer): Spoken {
   if (!a.jobs.length) {
     const where = a.place ? ` ${a.place}` : '';
     const time = a.minutes ? ` in ${a.minutes} minutes` : '';
     return { say: `I know of nothing ready to do${where}${time}. Say what must be done and I'll keep it.` };
   }
-  const lines = a.jobs.slice(0, 3).map(j => {
-    const what = actWords(j);
-    return `${capital(what)}${j.why.length ? ` (${j.why.join(', ')})` : ''}`;
-  });
+  const lines = a.jobs.slice(0, 3).map(j => capital(jobWords(j)));
   return lines.length === 1 ? { say: `${lines[0]}.` } : { say: 'Next:', list: lines };
 }

@@ -1,4 +1,5 @@
 import type { ProvisionalAnswer } from '../../domain/model/answer.ts';
+import { STATE } from './entry.ts';
 import type { Saying, Spoken } from './spoken.ts';
 import { day, plural, the } from './words.ts';
 
@@ -7,6 +8,6 @@ export function sayProvisional(a: ProvisionalAnswer, { at }: Saying): Spoken {
   if (!a.items.length) return { say: `Nothing${on} is only on for now.` };
   return {
     say: `${plural(a.items.length, 'thing')}${on} not on for good:`,
-    list: a.items.map(i => `${i.part}: ${i.state === 'tried' ? 'tried on, comes off again' : 'temporary'}${i.with ? `, ${i.with}` : ''}, since ${day(i.since, at)}`),
+    list: a.items.map(i => `${i.part}: ${i.state === 'tried' ? STATE.tried : 'temporary'}${i.with ? `, ${i.with}` : ''}, since ${day(i.since, at)}`),
   };
 }

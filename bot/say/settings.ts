@@ -1,12 +1,13 @@
 import type { Topic } from '../../nlp/settings/reminders.ts';
 import type { Chosen, Setting } from '../turn/settings.ts';
+import { rounded } from '../weather/provider.ts';
 import { moment, type UnaskedSaying } from './unasked.ts';
 import { listed, money } from './words.ts';
 
 const TOPIC: Record<Topic, string> = {
   morning: 'the morning word', rain: 'rain on its way', recheck: 'rechecks that are due', late: 'late orders', cured: 'cures that are over', back: 'parts due back', help: 'help coming', temporary: 'what is only temporary',
 };
-const DEGREES = (n: number, plus: string, minus: string): string => `${Math.abs(n)}° ${n < 0 ? minus : plus}`;
+const degrees = (n: number, plus: string, minus: string): string => `${Math.abs(n)}° ${n < 0 ? minus : plus}`;
 
 /** A setting read back in one line. */
 export function saySetting(s: Setting, chosen: Chosen): string {
@@ -16,9 +17,9 @@ export function saySetting(s: Setting, chosen: Chosen): string {
     case 'topic': return s.topic === 'all' ? (s.on ? 'I will speak up again.' : 'I will say nothing unasked.') : s.on ? `I will speak of ${TOPIC[s.topic]}.` : `I won't speak of ${TOPIC[s.topic]} unasked.`;
     case 'about': return s.on ? `I will speak of the ${s.name} again.` : `I won't speak of the ${s.name} unasked; "remind me about the ${s.name} again" brings it back.`;
     case 'place': {
-      const [latitude, longitude] = [Math.round(s.latitude * 100) / 100, Math.round(s.longitude * 100) / 100];
+      const { latitude, longitude } = rounded(s);
       const use = chosen.fetches ? 'the forecast is fetched for it, and nothing finer leaves this computer' : 'used for daylight; nothing is fetched unless you say "fetch the forecast"';
-      return `The shop is at ${DEGREES(latitude, 'north', 'south')}, ${DEGREES(longitude, 'east', 'west')}: ${use}.`;
+      return `The shop is at ${degrees(latitude, 'north', 'south')}, ${degrees(longitude, 'east', 'west')}: ${use}.`;
     }
     case 'forecast':
       if (!s.on) return 'No forecast is fetched from now on.';

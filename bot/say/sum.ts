@@ -2,10 +2,10 @@ import type { SumAnswer, SumResult } from '../../domain/sums/answer.ts';
 import type { Spoken } from './spoken.ts';
 import { capital, figure, stop } from './words.ts';
 
-const NAMED: Record<string, string> = { legLoad: 'each leg', rpm: 'speed', rise: 'heat by', stack: 'stack', converted: '', verdict: '' };
+const NAMED: Record<string, string> = { legLoad: 'each leg', rpm: 'speed', rise: 'heat by', converted: '', verdict: '' };
 const spelled = (name: string): string => NAMED[name] ?? name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
 
-/** Drawings of figures with so many decimals as a shop can use: four figures that count. */
+/** Four figures that count, five from a thousand on: as much as a shop can use. */
 const rounded = (n: number): string => figure(Number(n.toPrecision(Math.abs(n) >= 1000 ? 5 : 4)));
 
 function valued({ value, unit }: SumResult): string {

@@ -1,10 +1,9 @@
 import { DateTime } from 'luxon';
-import type { NextJob } from '../../domain/model/answer.ts';
 import type { Facts } from '../reminders/occasion.ts';
 import { causeLine } from './blocked.ts';
+import { actWords, jobWords } from './next.ts';
 import type { Saying } from './spoken.ts';
-import { actWords } from './next.ts';
-import { capital, day, listed, stop, the } from './words.ts';
+import { capital, day, dayOrWords, listed, stop, the } from './words.ts';
 
 /** What a word unasked needs to know to be said: the moment, and the zone that its hours are told in. */
 export interface UnaskedSaying extends Saying { zone: string }
@@ -22,14 +21,12 @@ export function moment(at: number, saying: UnaskedSaying): string {
   return said === 'today' ? clock(at, saying) : `${said} ${clock(at, saying)}`;
 }
 
-const withWhy = (j: NextJob): string => `${actWords(j)}${j.why.length ? ` (${j.why.join(', ')})` : ''}`;
-
 /** An occasion in one line. */
 export function occasionLine(o: Facts, saying: UnaskedSaying): string {
   const { at } = saying;
   switch (o.topic) {
     case 'morning': {
-      const jobs = o.jobs.map((j, i) => (i === 0 ? withWhy(j) : actWords(j))).join('; ');
+      const jobs = o.jobs.map((j, i) => (i === 0 ? jobWords(j) : actWords(j))).join('; ');
       if (o.sky?.is === 'wet') return stop(`Rain from ${moment(o.sky.from, saying)} to ${moment(o.sky.to, saying)}, in your hours. Indoors: ${jobs}`);
       return stop(o.sky ? `Dry today, rain from ${moment(o.sky.rain, saying)}. Outdoors first: ${jobs}` : `Next: ${jobs}`);
     }
@@ -38,7 +35,7 @@ export function occasionLine(o: Facts, saying: UnaskedSaying): string {
       if (o.coat) return `${rain}: the ${o.coat} on ${the(o.part)} is fresh${o.outside ? ` and it is ${placed(o.outside)}` : '; get it under a roof if it is outside'}.`;
       return `${rain}: ${the(o.part)} is ${placed(o.outside!)}.`;
     }
-    case 'recheck': return `Due: ${[o.do, o.part && the(o.part)].filter(Boolean).join(' ')}, ${/^\d{4}-/.test(o.when) ? day(o.when, at) : o.when}.`;
+    case 'recheck': return `Due: ${[o.do, o.part && the(o.part)].filter(Boolean).join(' ')}, ${dayOrWords(o.when, at)}.`;
     case 'late': return `${capital(o.item)}${o.source ? ` from ${o.source}` : ''} was due ${day(o.expected, at)} and isn't here${o.for ? `; it is for the ${o.for}` : ''}.`;
     case 'cured': return o.usual
       ? `The ${o.usual.product} on ${the(o.part)} has had its usual ${o.usual.hours} h; its sheet decides.${o.then ? ` Then: ${o.then} it.` : ''}`
@@ -57,7 +54,7 @@ const placed = (where: string): string => (/^(?:in|on|at|by|under|outside|out|be
 /** What "more" or "why" adds to a line. */
 export function occasionWhy(o: Facts, saying: UnaskedSaying): string[] {
   switch (o.topic) {
-    case 'morning': return [...o.jobs.slice(1).map(j => capital(withWhy(j))), ...(o.source ? [stop(o.source)] : [])];
+    case 'morning': return [...o.jobs.slice(1).map(j => capital(jobWords(j))), ...(o.source ? [stop(o.source)] : [])];
     case 'rain': return [o.said ? 'You said so of the weather.' : stop(`Ask "what\'s the weather doing" for the hours. ${o.source ?? 'By the forecast'}`)];
     case 'recheck': return [`You asked to be told of ${o.part ? the(o.part) : 'it'} ${/^\d{4}-/.test(o.when) ? `by ${day(o.when, saying.at)}` : `after ${o.when}`}.`];
     case 'late': return [`Its day was ${day(o.expected, saying.at)}; say it is here, or the new day.`];

@@ -14,20 +14,23 @@ export function day(iso: string, nowAt: string): string {
   return d.toFormat(d.year === today.year ? 'ccc d LLL' : 'ccc d LLL yyyy', { locale: 'en' });
 }
 
+/** A day as it is said; what is none ("50 hours running") in its own words. */
+export const dayOrWords = (said: string, nowAt: string): string => (/^\d{4}-\d\d-\d\d$/.test(said) ? day(said, nowAt) : said);
+
 /** Money without a sign of currency: the shop has one, and the person knows which. Whole sums lose their cents. */
 export const money = (n: number): string => (Number.isInteger(n) ? String(n) : n.toFixed(2));
 
-/** At most four significant decimals, no trailing zeros: 0.006, 1.25, 90. */
+/** At most three decimals, four under one, no trailing zeros: 0.0065, 1.25, 90. */
 export const figure = (n: number): string => String(Number(n.toFixed(Math.abs(n) < 1 ? 4 : 3)));
 
-const SPELLED: Record<string, string> = { count: '', h: 'h', '%': '%', '°F': '°F', '°C': '°C' };
+/** Signs that stand at the figure without a space. */
+const AT_FIGURE = new Set(['%', '°F', '°C']);
 
 /** A value with its unit as the trade writes it; a plain count has none, and small inches are said in thou beside. */
 export function measure(value: number, unit?: string): string {
   if (!unit || unit === 'count') return figure(value);
-  const mark = SPELLED[unit] ?? ` ${unit}`;
   const thou = unit === 'in' && Math.abs(value) < 0.1 && value !== 0 ? ` (${figure(value * 1000)} thou)` : '';
-  return `${figure(value)}${mark === 'h' ? ' h' : mark}${thou}`;
+  return `${figure(value)}${AT_FIGURE.has(unit) ? '' : ' '}${unit}${thou}`;
 }
 
 /** "a", "a and b", "a, b and c". */

@@ -4,7 +4,7 @@ import { compose } from '../say/reply.ts';
 import { HELP } from '../say/help.ts';
 import type { Recorded, Turn, TurnOut } from './types.ts';
 import { lastSum, type LastSum } from './last-sum.ts';
-import { firstPage, moreToCome } from './pages.ts';
+import { firstPage } from './pages.ts';
 
 /** Words about the conversation itself: more of a list, the long form, striking, keeping a sum. Undefined: not one of these after all. */
 export function actOn(act: NonNullable<Reading['act']>, reading: Reading, turn: Turn, recorded: Recorded): TurnOut | undefined {
@@ -24,8 +24,8 @@ const said = (turn: Turn, lines: string[]): TurnOut => ({ reply: compose({ note:
 function more(turn: Turn): TurnOut {
   const lines = turn.page?.lines ?? [];
   if (!lines.length) return said(turn, ['That was all.']);
-  const { now, rest } = firstPage(lines);
-  return { ...said(turn, [[...now, moreToCome(rest)].filter(Boolean).join('\n')]), page: { lines: rest, longer: turn.page?.longer } };
+  const page = firstPage(lines);
+  return { ...said(turn, [page.said]), page: { lines: page.rest, longer: turn.page?.longer } };
 }
 
 /** The result of the last sum as a reading, of the part it was for where the note names one. */

@@ -5,7 +5,7 @@ import { NOT_FETCHED } from '../say/model.ts';
 import { compose } from '../say/reply.ts';
 import type { ReadAndRecord, Recorded, Turn, TurnOut } from './types.ts';
 import { choiceMeant } from './choice.ts';
-import { readContext } from './context.ts';
+import { contextOf } from './context.ts';
 import { lastSum } from './last-sum.ts';
 import { fetchAgreed } from './model-said.ts';
 import type { OpenQuestion } from './open-question.ts';
@@ -45,7 +45,7 @@ function askChosen(open: Open<'ask'>, turn: Turn, { recorded }: Ways): TurnOut |
 function sumCompleted(open: Open<'sum'>, turn: Turn, { recorded }: Ways): TurnOut | undefined {
   const said = choiceMeant(turn.incoming.text, open.choices) ?? turn.incoming.text;
   const need = open.needs[0];
-  const ctx = readContext(turn.deps.log, turn.incoming, turn.machine, turn.note.id);
+  const ctx = contextOf(turn);
   const plain = need === undefined ? undefined : answerGiven(need, said, { ...ctx, prior: [] });
   const given = plain ? { ...open.given, ...plain } : { ...givenTogether(open, said, turn), ...open.given };
   // Another figure may do as well as the one asked for: "fifty percent" where the cold was asked.
@@ -55,7 +55,7 @@ function sumCompleted(open: Open<'sum'>, turn: Turn, { recorded }: Ways): TurnOu
 
 /** What a sum is given when its question and some further words are read as one. */
 function givenTogether({ of, said }: { of: string; said: string }, more: string, turn: Turn): Record<string, unknown> {
-  const ctx = readContext(turn.deps.log, turn.incoming, turn.machine, turn.note.id);
+  const ctx = contextOf(turn);
   const together = readSafely(`${said.replace(/[?.!\s]+$/, '')}, ${more}`, { ...ctx, prior: [] }, turn.deps);
   const again = together.asks.find(a => a.kind === 'sum' && a.of === of);
   return again?.kind === 'sum' ? again.given : {};

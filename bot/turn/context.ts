@@ -6,6 +6,7 @@ import type { Note } from '../../domain/model/stored.ts';
 import { entriesOfNote } from '../../domain/store/entries.ts';
 import { lastNotes } from '../../domain/store/notes.ts';
 import type { Incoming } from '../incoming.ts';
+import type { Turn } from './types.ts';
 
 /** How many notes back "it" and "the other one" may reach, and how old the oldest may be: another day's talk is another matter. */
 const LOOK_BACK = 20;
@@ -18,14 +19,17 @@ const knownMachines = (log: Log, current?: string): string[] => {
 };
 
 /** What the reader is told beside the words: the names of the shop, those of the current machine first, and the talk just before. */
-export function readContext(log: Log, incoming: Incoming, machine: string | undefined, before: number, open?: ReadContext['open']): ReadContext {
+export function readContext(log: Log, incoming: Incoming, machine: string | undefined, before: number): ReadContext {
   const here = machine ? partNames(log.shop, nameKey(machine)) : [];
   const all = [...new Set([...here, ...partNames(log.shop)])];
   return {
     at: incoming.at, machines: knownMachines(log, machine), parts: all, places: placeNames(log.shop), sources: sourceNames(log.shop),
-    prior: priorNotes(log, incoming, before).map(n => n.text), open,
+    prior: priorNotes(log, incoming, before).map(n => n.text),
   };
 }
+
+/** The same for the words of a turn. */
+export const contextOf = ({ deps, incoming, machine, note }: Pick<Turn, 'deps' | 'incoming' | 'machine' | 'note'>): ReadContext => readContext(deps.log, incoming, machine, note.id);
 
 /**
  * The talk just before, oldest first: the last note, whatever it was (a question may go on), and the last two that logged something, for

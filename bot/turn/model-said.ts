@@ -1,4 +1,5 @@
 import { readModelWish, type ModelWish } from '../../nlp/hear/hub-models.ts';
+import type { ChangeModel } from '../incoming.ts';
 import { askFetch, FETCHING, ONLY_RUNNING, SET_BY_HAND, WHICH_MODELS } from '../say/model.ts';
 import { compose } from '../say/reply.ts';
 import type { OpenQuestion } from './open-question.ts';
@@ -22,15 +23,11 @@ function asked(turn: Turn, { model }: Extract<ModelWish, { wish: 'other' }>): Tu
   return { reply: compose({ note: turn.note.id, at: turn.incoming.at, open }), open };
 }
 
-/** Hands out the change; the one that comes along when no `model` is named. */
-function changed(turn: Turn, model: { say: string; model: string } | undefined): TurnOut {
-  const out = said(turn, 'Changing the speech model…');
+/** Hands out the change, with a line that says so; to the one that comes along when no `model` is named. */
+function changed(turn: Turn, model: ChangeModel['model'], line = 'Changing the speech model…'): TurnOut {
+  const out = said(turn, line);
   return { ...out, reply: { ...out.reply, later: [{ kind: 'model', model }] } };
 }
 
 /** The person's yes: what was asked about is fetched, and used when it is here. */
-export function fetchAgreed(turn: Turn, model: { say: string; model: string }): TurnOut {
-  if (!turn.deps.models) return said(turn, ONLY_RUNNING);
-  const out = said(turn, FETCHING);
-  return { ...out, reply: { ...out.reply, later: [{ kind: 'model', model }] } };
-}
+export const fetchAgreed = (turn: Turn, model: ChangeModel['model']): TurnOut => (turn.deps.models ? changed(turn, model, FETCHING) : said(turn, ONLY_RUNNING));

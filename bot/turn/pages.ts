@@ -15,21 +15,19 @@ export function heldPage(held: unknown): Page | undefined {
   return read.success ? read.data : undefined;
 }
 
-/** The first page of some lines, and the rest of them. */
-export function firstPage(lines: readonly string[]): { now: string[]; rest: string[] } {
+/** The first page of some lines as it is said, with a word of how many are to come, and those. */
+export function firstPage(lines: readonly string[]): { said: string; rest: string[] } {
   // One line over is given at once rather than kept back behind a word.
   const cut = lines.length <= PAGE + 1 ? lines.length : PAGE;
-  return { now: lines.slice(0, cut).map(l => `• ${l}`), rest: lines.slice(cut) };
+  const rest = lines.slice(cut);
+  return { said: [...lines.slice(0, cut).map(l => `• ${l}`), ...(rest.length ? [`… ${rest.length} more; say "more".`] : [])].join('\n'), rest };
 }
-
-export const moreToCome = (rest: readonly string[]): string => (rest.length ? `… ${rest.length} more; say "more".` : '');
 
 /** The button under a list that goes on. */
 export const MORE: Button = { label: 'More', send: 'more' };
 
-/** What is said of an answer at once, and the page that "more" and "longer" go on from, where there is any. */
+/** What is said of an answer at once, the page that "more" and "longer" go on from, where there is any, and its button. */
 export function paged({ say, list = [], longer }: Spoken): { say: string; page?: Page; buttons: Button[] } {
-  const { now, rest } = firstPage(list);
-  const text = [say, ...now, moreToCome(rest)].filter(Boolean).join('\n');
-  return { say: text, ...(rest.length || longer ? { page: { lines: rest, ...(longer ? { longer } : {}) } } : {}), buttons: rest.length ? [MORE] : [] };
+  const { said, rest } = firstPage(list);
+  return { say: [say, said].filter(Boolean).join('\n'), ...(rest.length || longer ? { page: { lines: rest, ...(longer ? { longer } : {}) } } : {}), buttons: rest.length ? [MORE] : [] };
 }

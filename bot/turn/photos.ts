@@ -1,5 +1,4 @@
-import type { StoredEntry } from '../../domain/model/stored.ts';
-import type { Note } from '../../domain/model/stored.ts';
+import type { Note, StoredEntry } from '../../domain/model/stored.ts';
 import { nameKey, namesMeant } from '../../domain/model/names.ts';
 import type { Log } from '../../domain/log/keeper.ts';
 import { partNames } from '../../domain/log/shop.ts';

@@ -8,7 +8,7 @@ import { chooseMorning, reminderSettings, USUAL_MORNING } from '../reminders/set
 import { compose } from '../say/reply.ts';
 import { sayPutOff, sayStopped } from '../say/settings.ts';
 import type { Turn, TurnOut } from './types.ts';
-import { firstPage, moreToCome } from './pages.ts';
+import { firstPage } from './pages.ts';
 
 /** "Remind me Monday" is about the last word unasked if that is not older than this, hours. */
 const FRESH_HOURS = 24;
@@ -36,8 +36,8 @@ export function unaskedAnswered(turn: Turn): TurnOut | undefined {
     }
     case 'more': {
       if (!word.more.length) return reply(['That was all.']);
-      const { now, rest } = firstPage(word.more);
-      return { ...reply([[...now, moreToCome(rest)].filter(Boolean).join('\n')]), page: { lines: rest } };
+      const page = firstPage(word.more);
+      return { ...reply([page.said]), page: { lines: page.rest } };
     }
   }
 }

@@ -35,6 +35,4 @@ export interface ReadContext {
   places?: readonly string[];
   sources?: readonly string[];
   prior?: readonly string[];
-  /** The question that the conversation has open, so that a bare "left" is read as its answer. */
-  open?: { text: string; choices: readonly string[] };
 }

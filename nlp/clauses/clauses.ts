@@ -74,7 +74,7 @@ function suppose(sheet: Sheet, clauses: Placed[], sentence: number): void {
   if ((iffy(before) || before.reality === 'cond') && !c.sub && c.join !== 'but' && /^(plan|maybe|must|deed|wish)$/.test(c.reality) && (c.reality !== 'deed' || c.verb?.form === 'base')) c.reality = 'cond';
   const lead = before.items.filter(i => i.t !== 'mark').map(i => i.low).join(' ');
   if (!c.join && !before.items.some(i => i.low === ',') && HEDGES.test(lead)) c.reality = 'hearsay';
-  const told = before.verb && /^(say|claim|reckon|tell|swear)$/.test(before.verb.base!) && /^(he|she|they|person)$/.test(before.who ?? '') && !c.join && !before.items.some(i => i.low === ',');
+  const told = before.verb && /^(say|claim|reckon|tell|swear|think|believe|guess|suspect|fancy)$/.test(before.verb.base!) && /^(he|she|they|person)$/.test(before.who ?? '') && !c.join && !before.items.some(i => i.low === ',');
   if (told && c.reality === 'deed' && !c.items.some(i => i.f && !(i.f.dim === 'span' && /^(past|part)$/.test(c.verb?.form ?? '') && c.obj.length > 0) && (i.f.dim !== 'when' || (i.f.value.from ?? '') >= sheet.ctx.at.slice(0, 10))) && !/\b(ready|done|back|here|order|stock)\b/.test(c.items.map(i => i.low).join(' '))) c.reality = 'hearsay';
   if (before.reality === 'wish' && !c.join && !c.sub && c.reality === 'deed') c.reality = 'wish';
   if (iffy(c) && /^(such|they still|they make|i can (find|get|lay)|you can (still )?(get|find)|anyone still|anybody still|there (is|'s) such|one still)\b/.test(c.items.filter(i => i.t !== 'sub').map(i => i.low).join(' '))) return; // "…if such things still exist" asks nothing

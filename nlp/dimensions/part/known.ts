@@ -1,12 +1,13 @@
 import { isCompoundHalf, nameKey, nameWords } from '../../../domain/model/names.ts';
 import { byList } from './by-list.ts';
+import { inFull } from '../../words/short-names.ts';
 import { oneSpelling } from '../../words/spelt.ts';
 
 /** The shop's names, indexed by word so that looking one up does not grow with how many there are. */
 export interface KnownNames {
   /** The name with this key, as the shop writes it. */
   exact(key: string): string | undefined;
-  /** The name whose key is this one in another spelling of its words. */
+  /** The name whose key is this one in another spelling of its words, or with a short word for a long one ("rad", "radiator"), whichever of them is the shop's. */
   spelt(key: string): string | undefined;
   /** Names that hold every one of the words; no more than `MOST` of them. */
   holding(words: readonly string[], head?: string): string[];
@@ -18,6 +19,9 @@ export interface KnownNames {
   longest: number;
   words: ReadonlyMap<string, readonly string[]>;
 }
+
+/** A key in the one spelling that all of its spellings have, nothing of it short. */
+const plain = (key: string): string => oneSpelling(inFull(key));
 
 /** More choices than this are no choice: the name stays as it was said. */
 const MOST = 40;
@@ -32,7 +36,7 @@ export const knownNames = byList((names): KnownNames => {
     const key = nameKey(name);
     if (!key || byKey.has(key)) continue;
     byKey.set(key, name);
-    if (!bySpelling.has(oneSpelling(key))) bySpelling.set(oneSpelling(key), name);
+    if (!bySpelling.has(plain(key))) bySpelling.set(plain(key), name);
     const words = new Set(nameWords(name));
     wordsOf.set(name, [...words]);
     longest = Math.max(longest, key.split(' ').length, name.split(/[\s-]+/).length);
@@ -40,7 +44,7 @@ export const knownNames = byList((names): KnownNames => {
   }
   return {
     exact: key => byKey.get(key),
-    spelt: key => bySpelling.get(oneSpelling(key)),
+    spelt: key => bySpelling.get(plain(key)),
     holding: (words, head) => {
       const lists = words.map(w => byWord.get(w) ?? []).sort((a, b) => a.length - b.length);
       const out: string[] = [];

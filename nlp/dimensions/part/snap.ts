@@ -15,7 +15,7 @@ export function snap(said: string, ctx: ReadContext): { name: string; known?: bo
   const parts = knownNames(ctx.parts ?? NONE), machines = knownNames(ctx.machines ?? NONE);
   const exact = parts.exact(key) ?? machines.exact(key);
   if (exact) return { name: exact.toLowerCase(), known: true };
-  const full = parts.spelt(key) ?? parts.spelt(expand(key));
+  const full = parts.spelt(key);
   if (full) return { name: full.toLowerCase(), known: true };
   const words = key.split(' ');
   const head = words.at(-1)!;
@@ -24,10 +24,6 @@ export function snap(said: string, ctx: ReadContext): { name: string; known?: bo
   if (holding.length > 1) return { name: said, choices: holding };
   return shortened(words, parts.exact, parts.words) ?? { name: said };
 }
-
-/** The trade's own short names, read out in full where the shop keeps the long one. */
-const SHORT: Readonly<Record<string, string>> = { mag: 'magneto', carb: 'carburettor', rad: 'radiator', gen: 'generator', alt: 'alternator', diff: 'differential', trans: 'transmission', mani: 'manifold', stat: 'thermostat', pto: 'power take off', con: 'connecting', 'con rod': 'connecting rod', conrod: 'connecting rod', tach: 'tachometer', plug: 'spark plug', shocker: 'shock absorber', shocky: 'shock absorber', shock: 'shock absorber', dizzy: 'distributor', tranny: 'transmission', prop: 'propeller' };
-const expand = (key: string): string => key.split(' ').map(w => SHORT[w] ?? w).join(' ');
 
 /** "windmill gearbox" where the shop has "gearbox": the said name with its first words, which no known name has, left off. */
 function shortened(words: readonly string[], exact: (key: string) => string | undefined, known: ReadonlyMap<string, readonly string[]>): { name: string; known: boolean } | undefined {

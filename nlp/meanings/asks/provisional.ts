@@ -25,7 +25,7 @@ function asked(s: Seen): Ask[] | undefined {
     if (/^(?:temp|provisional|trial|loose)/.test(t?.name ?? '')) continue;
     if (t && !/\bbolts?$/.test(t.name) && !/^(?:good|moment|now|loose|bolts?|bits?|parts?|things?|ones|minute|time being|keeps|sight|bench|place|bolt|nut|trial|test|clamps?|wire|string|paint|here|look|looks|show|size)$/.test(t.name)) return [{ kind: 'provisional', part: t.name }];
   }
-  const there = /\b(?:on|in) (?:there|her)\b/.exec(text.slice(0, limit)) && spokenOf(s.desk, s.start);
+  const there = /\b(?:on|in) there\b/.exec(text.slice(0, limit)) && spokenOf(s.desk, s.start);
   return [{ kind: 'provisional', ...(there ? { part: there } : {}) }];
 }
 /** The machine or part it is on, where one is named. */

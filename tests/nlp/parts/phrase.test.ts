@@ -17,6 +17,7 @@ describe('a part by its phrase', () => {
     expect(phrase('two 3/8 bolts')).toMatchObject({ name: 'bolts', count: 2, spec: '3/8' });
   });
   it('is the one known name with that head', () => { expect(phrase('the rings', ['piston rings', 'piston'])).toMatchObject({ name: 'piston rings', known: true }); });
+  it.each([['the radiator', 'rad'], ['the rad', 'radiator'], ['the carburetor', 'carb']])('%s is %s where the shop calls it so', (said, name) => { expect(phrase(said, [name])).toMatchObject({ name, known: true }); });
   it('is a choice where several fit', () => { expect(phrase('the kingpin', ['left kingpin', 'right kingpin'])?.choices).toEqual(['left kingpin', 'right kingpin']); });
   it('is not a name that only begins so', () => { expect(phrase('the generator', ['generator bracket'])).toMatchObject({ name: 'generator' }); });
 });

@@ -90,7 +90,7 @@ export const FINDINGS: ToldCorpus = {
     ...told([found('piston', 'half its crown burnt away')], ['The piston has half its crown burnt away.', 'piston has half its crown burnt away']),
     ...told([{ kind: 'work', part: 'lift ram', action: 'test' }, { kind: 'reading', part: 'lift ram', what: 'pressure', value: 1500, unit: 'psi' }, found('lift ram', 'not a drip')], ['Tested the lift ram at 1500 psi and not a drip.', 'tested the lift ram at fifteen hundred psi and not a drip']),
   ],
-  never: [
+  never: ["My uncle thinks the crank's bent but he thinks everything's bent.", 
     'New oil in the gearbox.', 'Fresh grease in the hubs.', 'Keep the gasket dry.', 'Save the clamps for the other job.', 'They sent the wrong belt.', 'I had the wrong bearing in my hand.', 'Tested the coil.', 'I packed up at six.', 'The clutch?', 'Keep the engine warm.', 'Threw the tarp over it.', 'None of the bolts came today.',
     "Bonnet off, that's me done for the night.", "The bolts are finger tight and that's no way to live.",
     'No gasket paper left.', 'no grease left in it', 'She blew a smoke ring.',
