@@ -24,6 +24,7 @@ export function reality(c: Clause): Reality {
   if (/\b(needs?|wants?|requires?) \w+ing\b/.test(words.join(' ')) || /^(?:\S+ ){0,4}?(?:still |yet )?to be\b/.test(head) && !c.items.slice(0, c.vi).some(i => i.t === 'have' || i.t === 'modal' || i.t === 'verb' || i.t === 'be' && i.low !== 'be')) return 'must';
   if (/(^| )(is|are|'s|'re|'m) (all |just |finally )?getting \w+$/.test(head) && c.verb && /^(past|part)$/.test(c.verb.form ?? '')) return 'plan'; // "it's getting replaced"
   if (/\b(need|needs|have|has|had|'ve got|'s got|got|must|ought) to\b|\bmust\b|\bshould\b|\bwants? to be\b|\bbetter\b|\bsupposed to\b/.test(head)) return /\bhad to\b/.test(head) ? 'deed' : 'must';
+  if (/(^| )(i|we) (still |also |yet )?('ve|'m|am|are|'re) (still |also |yet )?to /.test(head)) return 'must'; // "I've to drift the bushes out", "I'm to see to the pins"
   if (/\bto be$|\bto be \S+$/.test(head) && c.passive && !/\b(want|wants|going|gonna|likely|sure)\b/.test(head)) return 'must'; // "head bolts to be retorqued"
   if (/\b(wouldn't|couldn't|won't)\b/.test(head)) return 'maybe';
   if (/\b(might|may|could|perhaps|maybe|possibly|probably|would|i 'd)\b/.test(head) && !/\bcould (see|hear|feel|get)\b/.test(head)) return /\b(would|'d) (like|love|rather)|\bwish\b/.test(head) ? 'wish' : 'maybe';

@@ -25,6 +25,7 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   if (/^(those|these)$/.test(it.low) && next?.f?.dim === 'number' && (isAux(items[k + 2]) || finite(items[k + 2]))) return true;
   if (it.f?.dim === 'number' && /^(under|behind|underneath|beneath)$/.test(next?.low ?? '') && items[k + 2]?.np) return true;
   if (it.t === 'modal' && /^(should|ought|will|could|might)$/.test(it.low) && (it.pause || verb !== undefined) && prev.t !== 'pron' && prev.t !== 'np' && !cur.some(x => x.t === 'modal')) return true; // "…that's it ordered should be here friday"
+  if (mustDo(items, k) && (prev.t !== 'np' && !(prev.t === 'pron' && isSubjectPronoun(prev) && cur.at(-1) === prev && !/^(verb|prep|prt)$/.test(cur.at(-2)?.t ?? '')) || /^(prep|prt)$/.test(cur[cur.lastIndexOf(prev) - 1]?.t ?? '') && verb !== undefined)) return true; // "it measures twelve over the vanes must still pull the ring"
   if (prev === verb && /^(test|trial|dry|mock)$/.test(prev.low)) return false;
   if (it.t === 'verb' && it.form === 'past' && prev.t === 'pron' && cur[cur.lastIndexOf(prev) - 1]?.t === 'verb' && /^(it|them|those|these|that)$/.test(prev.low) && !/^(call|find|get|have|see|leave|keep|want|need|make|watch)$/.test(verb?.base ?? '')) return true;
   if (it.t === 'verb' && it.form === 'past' && prev === verb && verb.form === 'past' && (next?.t === 'np' || next?.t === 'pron' || (next?.t === 'cc' || next?.t === 'verb' && next.form === 'past') && isClass(it.base ?? '', 'work') && isClass(verb.base ?? '', 'work') && !cur.some(x => x.np)) && !/^(get|have|keep|start|begin|help|go|come)$/.test(verb.base ?? '')) return true;
@@ -58,6 +59,13 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   }
   if (it.t === 'verb' && it.form === 'ing' && it.base === 'go' && next?.t === 'to' && (prev !== verb || /^(past|part)$/.test(prev.form ?? '')) && prev.t !== 'pron') return true;
   return it.t === 'adj' && it.low === 'good' && next?.t === 'to' && prev.t !== 'det';
+}
+
+/** "must still pull the ring", "have to polish that one": what he has to do, with its object and without himself. */
+function mustDo(items: readonly Item[], k: number): boolean {
+  const to = items[k]!.low === 'must' ? k + 1 : items[k]!.low === 'have' && items[k + 1]?.t === 'to' ? k + 2 : 0;
+  const at = items[to]?.t === 'adv' ? to + 1 : to, verb = items[at];
+  return to > 0 && verb?.t === 'verb' && verb.form === 'base' && (items[at + 1]?.np !== undefined || items[at + 1]?.t === 'pron' || items[at + 1]?.t === 'prt');
 }
 
 const isPart = (i: Item): boolean => i.np !== undefined && !i.np.stands && (i.np.known === true || nounClasses(i.np.said).has('part') || nounClasses(i.np.said.split(' ').at(-1)!).has('part'));

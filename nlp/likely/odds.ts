@@ -17,6 +17,8 @@ function weights(): Weights {
 
 /** Under this the signs speak plainly against a kind; under the second where another kind is sure. */
 const AGAINST = 0.03, DOUBTED = 0.05, SURE = 0.8;
+/** Kinds whose rules are wide, for many verbs do: less speaks plainly against them. */
+const WIDE: Readonly<Record<string, number>> = { work: 0.2 };
 
 /** How likely a clause holds an entry of each sort, 0 to 1: the sum of its signs through the logistic function, learned from annotated notes. */
 export class Odds {
@@ -49,7 +51,7 @@ export class Odds {
   /** Whether the signs speak plainly against every one of some kinds, so that a rule that gives them need not be asked. */
   against(kinds: readonly string[]): boolean {
     const [best, p] = this.of[0] ?? ['', 0], under = !kinds.includes(kindOf(best)) && p > SURE ? DOUBTED : AGAINST;
-    return kinds.length > 0 && kinds.every(k => (this.byKind.get(k) ?? 1) < under);
+    return kinds.length > 0 && kinds.every(k => (this.byKind.get(k) ?? 1) < Math.max(under, WIDE[k] ?? 0));
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Tag, Token } from '../types.ts';
 import { CONDITION } from '../words/conditions.ts';
 import * as g from '../words/grammar.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
 import { lowAt, nominal } from './nominal.ts';
@@ -9,6 +10,7 @@ import { lowAt, nominal } from './nominal.ts';
 export function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag | undefined {
   const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
   if (/^(that|this|these|those|her|his)$/.test(low)) return nominal(tokens, i + 1, solid) || SIDES.has(next) || CONDITION.has(next) && nominal(tokens, i + 2, solid) || /^(one|same|last|other|new|old)$/.test(next) ? 'det' : low === 'that' && !tokens[i + 1]?.pause && (prev === 'noun' || prev === 'verb' && verbForms(lowAt(tokens, i - 1)).some(f => ['say', 'think', 'find', 'check'].some(k => isClass(f.base, k as 'say')) || /^(mean|make|show|prove|confirm|note|decide|agree|realise|realize|admit|explain|mention|establish|ensure|ask|require|pretend)$/.test(f.base))) && verbForms(next).length === 0 && !g.AUX_BE.has(next) && (g.SUBJECT.has(next) || g.ARTICLE.has(next)) ? 'sub' : 'pron';
+  if (low === 'them' && /s$/.test(next) && (solid.has(i + 1) || nounClasses(next).has('part') || nounClasses(next).has('fastener'))) return 'det'; // "recheck them shoes"
   if (g.WH.has(low)) return 'wh';
   if (low === 'all' && lowAt(tokens, i - 1) === 'after' && prev === 'adv') return 'adv';
   if (/^(both|all|each|half|either|neither|some|any|no|several|few|couple|another)$/.test(low)) {

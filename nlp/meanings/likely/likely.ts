@@ -3,9 +3,9 @@ import type { Odds } from '../../likely/odds.ts';
 import { kindOf } from '../../likely/sort.ts';
 import type { FitState } from '../lib/fit-state.ts';
 import type { Telling } from '../telling.ts';
+import { again, left, toDo, worked } from './deeds.ts';
 import { measured, spent } from './figures.ts';
 import { came, traded, wanted } from './goods.ts';
-import { again, left, toDo, worked } from './parts.ts';
 import { gone, put } from './places.ts';
 import { found, sits } from './states.ts';
 

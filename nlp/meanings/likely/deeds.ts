@@ -1,0 +1,52 @@
+import type { Entry } from '../../../domain/model/entry.ts';
+import { dims, type Thing } from '../../clauses/clause.ts';
+import { isStuff, partLike } from '../../clauses/things.ts';
+import { isClass } from '../../words/verbs.ts';
+import { dayIn } from '../lib/day.ts';
+import { isTool, trim } from '../lib/fields.ts';
+import { productOf } from '../work/product.ts';
+import type { Telling } from '../telling.ts';
+import { about } from './about.ts';
+import { coatIn } from './coat.ts';
+
+/** Verbs that say nothing of the deed by themselves: what they are done with, or the noun after them, says it. */
+const LIGHT = /^(put|give|run|get|do|have|go|take|make|use|be|come|let|keep|start|begin|finish|want|need|try|manage|lay|throw|slap|stick|need|spend|see|leave|stay|work)$/;
+
+/** Work done: its verb is the clause's own, or the one of the trade's that it leads to ("had the … cleaned"), or what was put on in a coat. */
+export function worked(t: Telling): Entry[] {
+  const c = t.clause, coat = coatIn(t);
+  const verb = [c.verb, ...c.items].find(i => i?.t === 'verb' && isClass(i.base ?? '', 'work') && !LIGHT.test(i.base!)) ?? (c.verb && !LIGHT.test(c.verb.base ?? '') && /^(past|part)$/.test(c.verb.form ?? '') ? c.verb : undefined);
+  const action = coat?.action ?? verb?.base;
+  return action ? workedOn(t).map(p => trim({ kind: 'work', part: p.name, action, product: coat?.product ?? (c.verb ? productOf(t, c) : undefined) }) as Entry) : [];
+}
+
+/** What was worked on: a part's oil is drained and filled for the part; what the verb names is what it was done to, though the trade has no such part. */
+function workedOn(t: Telling): Thing[] {
+  const named = about(t, true).map(p => ({ ...p, name: p.name.replace(/ (oil|water|coolant|grease|paint)$/, '') }));
+  if (named.length) return named;
+  const c = t.clause, topic = t.memory.topic();
+  const own = c.obj.filter(o => !o.carried && partLike(t.sheet, o.name) && !isStuff(o.name) && !isTool(o.name));
+  if (own.length || !topic) return own;
+  return c.obj.every(o => o.carried || isStuff(o.name)) && c.subj.every(s => s.carried || isStuff(s.name)) && partLike(t.sheet, topic.name) && !isStuff(topic.name) ? [{ ...topic, carried: true }] : [];
+}
+
+/** Work still to do: the first verb that says a deed, after what only says that it must be. */
+export function toDo(t: Telling): Entry[] {
+  const c = t.clause, verb = c.items.find(i => i.t === 'verb' && !/^(need|want|have|get|go|be|try|start|must|remember|let|make|think|reckon|say)$/.test(i.base ?? '')) ?? c.verb;
+  if (!verb?.base) return [];
+  return about(t, true).map(p => ({ kind: 'job', do: verb.base!, part: p.name }) as Entry);
+}
+
+/** A part to be left alone until then. */
+export function left(t: Telling): Entry[] {
+  const until = dayIn(t, t.clause), span = dims(t.clause.items, 'span')[0]?.value;
+  if (!until && !(span && /^(hours|days|weeks)$/.test(span.unit))) return [];
+  return about(t, true).map(p => ({ kind: 'wait', part: p.name, ...(until ? { until } : { after: span!.amount, unit: span!.unit }) }) as Entry);
+}
+
+/** A part to be looked at again. */
+export function again(t: Telling): Entry[] {
+  const c = t.clause, due = dayIn(t, c), span = dims(c.items, 'span')[0]?.value, verb = c.items.find(i => i.t === 'verb' && (isClass(i.base ?? '', 'check') || isClass(i.base ?? '', 'tight')));
+  if (!due && !span) return [];
+  return about(t, true).map(p => ({ kind: 'recheck', part: p.name, do: verb?.base ?? 'check', ...(span ? { after: span.amount, unit: span.unit } : { due }) }) as Entry);
+}
