@@ -5,12 +5,14 @@ import { lowText, type Telling } from '../telling.ts';
 const COLOUR = /^(?:(?:dark|light|pale|deep|bright|barn|stove|signal|battleship|machine|gloss|matt|satin|flat) )*(red|blue|green|yellow|orange|black|white|gr[ae]y|brown|cream|maroon|silver|aluminium|aluminum)$/;
 /** How much of it, or that it is one of several. */
 const A_COAT = /\b(coats?|coating|lick|layers?|skim|splash|brushing|daub|dab|smear|film|wipe)\b/;
+/** Verbs that bring a stuff on, whatever the stuff. */
+const APPLIES = /^(shoot|pump|squirt|put|run|rub|smear|dab|slap|slather|wipe|brush|lay|throw|give|get|spread)$/;
 const OF = /\b(?:coats?|coating|lick|layers?|splash|daub|dab|smear|film|wipe) (?:of )?(?:(?:the|some|that|my) )?((?:\w+ ){0,3}?\w+)(?= (?:on|over|to|round|around|along|across|inside|both|for|and|all|by)\b| ?[.,;:!?]|$)/;
 
 /** "two coats of red oxide", "a lick of stove black", "a smear of grease round the lips": what was put on, and the work that putting it on is. */
 export function coatIn(t: Telling): { action: string; product?: string } | undefined {
-  const text = lowText(t);
-  if (!A_COAT.test(text)) return undefined;
+  const text = lowText(t), { verb } = t.clause;
+  if (!A_COAT.test(text) && !(APPLIES.test(verb?.base ?? '') && /^(past|part)$/.test(verb!.form ?? ''))) return undefined;
   const of = OF.exec(text)?.[1], act = of && actionOf(of);
   if (of && act) return { action: act, product: of };
   const stuff = t.clause.items.find(i => i.np && !i.np.stands && actionOf(i.np.said));

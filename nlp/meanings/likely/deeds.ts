@@ -22,9 +22,12 @@ export function worked(t: Telling): Entry[] {
 
 /** What was worked on: a part's oil is drained and filled for the part; what the verb names is what it was done to, though the trade has no such part. */
 function workedOn(t: Telling): Thing[] {
-  const named = about(t, true).map(p => ({ ...p, name: p.name.replace(/ (oil|water|coolant|grease|paint)$/, '') }));
-  if (named.length) return named;
   const c = t.clause, topic = t.memory.topic();
+  const named = about(t, true).map(p => {
+    const into = p.np && p.name !== p.np.said && isStuff(p.np.said) ? c.items.find(i => i.np && i.from >= p.np!.to && partLike(t.sheet, i.np.name))?.np : undefined; // "grease in the bearings"
+    return { ...p, name: into?.name ?? p.name.replace(/ (oil|water|coolant|grease|paint)$/, '') };
+  });
+  if (named.length) return named;
   const own = c.obj.filter(o => !o.carried && partLike(t.sheet, o.name) && !isStuff(o.name) && !isTool(o.name));
   if (own.length || !topic) return own;
   return c.obj.every(o => o.carried || isStuff(o.name)) && c.subj.every(s => s.carried || isStuff(s.name)) && partLike(t.sheet, topic.name) && !isStuff(topic.name) ? [{ ...topic, carried: true }] : [];
