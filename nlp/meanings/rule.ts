@@ -4,7 +4,7 @@ import { paired } from './lib/rule-pair.ts';
 import { phrase } from './lib/rule-phrase.ts';
 import { sequence } from './lib/rule-sequence.ts';
 import { awaited } from './out.ts';
-import { lowText, type Meaning } from './telling.ts';
+import { lowText, type Meaning, type Telling } from './telling.ts';
 import { wait } from './wait.ts';
 
 /** One thing before another: "before the spindle goes in I've got to…", "don't pour till it's polished", "can't… until". */
@@ -31,5 +31,15 @@ export const rule: Meaning = t => {
   if (first && then && first.endsWith(` ${then}`) && pair.first.obj[0]?.carried && pair.first.verb) first = `${pair.first.verb.base} it`; // "leave the plugs out until you've turned it over"
   if (!first || !then || first === then) return undefined;
   for (const x of [pair.first, pair.then]) (x as Clause & { spoken?: boolean }).spoken = true;
-  return [{ kind: 'rule', first, then } as Entry, ...awaited(t, pair.first)];
+  return [{ kind: 'rule', first, then } as Entry, ...alsoFirst(t, pair.first, then), ...awaited(t, pair.first)];
 };
+
+/** "…till the ways have been scraped and the oil grooves cut": what else is waited for goes on after the "and" with a thing of its own. */
+function alsoFirst(t: Telling, first: Clause, then: string): Entry[] {
+  const k = t.clauses.indexOf(first), c = k < t.at ? undefined : t.clauses[k + 1];
+  if (!c || k < 0 || !/^(till|until|'til|before)$/.test(first.sub ?? '') || c.join !== 'and' || c.sub || c.asks || c.neg || !c.subj.length || c.subj.some(s => s.carried) || !(c.passive || c.pred === 'none' && c.items.some(i => i.t === 'prt'))) return [];
+  const said = phrase(t, { ...c, passive: c.passive }, 'first');
+  if (!said || said === then) return [];
+  (c as Clause & { spoken?: boolean }).spoken = true;
+  return [{ kind: 'rule', first: said, then } as Entry];
+}

@@ -1,6 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
 import { isMachine, isStuff, partLike } from '../clauses/things.ts';
+import { COATS } from '../words/coats.ts';
 import { COMMON } from '../words/common.ts';
 import { BODGER } from '../clauses/reality.ts';
 import { singular } from '../words/nouns.ts';
@@ -12,6 +13,7 @@ import { trim } from './lib/fields.ts';
 import { namesPart } from './lib/named.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { heated, shaved, tooled, tried } from './work/by-tool.ts';
+import { coatIn } from './work/coat.ts';
 import { coated } from './work/coated.ts';
 import { doneOn, gave, gotOne } from './work/given.ts';
 import { productOf } from './work/product.ts';
@@ -45,6 +47,7 @@ export const work: Meaning = t => {
   const topic = t.memory.topic();
   if (!parts.length && !c.subj.length && !c.obj.length && !c.who && topic && !topic.machine && isClass(base, 'work') && verb.form !== 'ing' && /^(with|in|up|out|off|down)?$/.test(c.rest.find(i => i.t !== 'adv')?.low.replace(/[.,;]/, '') ?? '')) parts.push({ ...topic, carried: true });
   const liquid = productOf(t, c);
+  if (parts.some(p => p.name !== liquid)) parts.splice(0, parts.length, ...parts.filter(p => p.name !== liquid)); // "filled the radiator, half and half antifreeze"
   const bath = base === 'soak' && parts.length > 0 && parts.every(p => isStuff(p.name) && p.name === liquid) && topic && !topic.machine ? [topic] : undefined; // "…and soaking in white spirit"
   if (bath) parts.splice(0, parts.length, ...bath);
   const lastDid = t.told.at(-1);
@@ -56,8 +59,8 @@ export const work: Meaning = t => {
   const then = t.clauses[t.at + 1];
   if (FASTENING.test(base) && c.passive && then?.join === 'and' && then.carriedSubj && then.passive && isClass(then.verb?.base ?? '', 'on') && then.prt.length) return []; // "is keyed and driven up tight"
   const begun = isBegun(t, c);
-  const product = productOf(t, c);
-  return [...parts.map(p => trim({ kind: 'work', part: p.name, action: action(base, c), done: begun ? false : undefined, product }) as Entry), ...(begun ? [] : broughtTo(c, parts[0]!.name))];
+  const coats = parts.flatMap(p => thenCoated(t, p.name, base)), product = coats.length ? undefined : liquid;
+  return [...parts.map(p => trim({ kind: 'work', part: p.name, action: action(base, c), done: begun ? false : undefined, product }) as Entry), ...(begun ? [] : broughtTo(c, parts[0]!.name)), ...coats];
 };
 
 /** "reamed it to 1.2505 inches", "turned down to 30 mm": the size that the work brought it to. */
@@ -66,6 +69,14 @@ function broughtTo(c: Clause, part: string): Entry[] {
   const what = /^(bore|rebore|ream|hone|open|sleeve|line-bore)$/.test(base) ? 'bore' : /^(turn|grind|regrind|machine|part)$/.test(base) ? 'diameter' : undefined;
   return m && what && (/^(to|at)$/.test(c.items[k - 1]?.low ?? '') || k === c.vi + 1) && !/\b(under|over|off|undersize|oversize)\b/.test(c.items.slice(k + 1).map(i => i.low).join(' ')) ? [{ kind: 'reading', part, what, value: m.value.value, unit: m.value.unit } as Entry] : [];
 }
+
+/** "sanded and two coats of green": the coat that went on after it is work of its own. */
+function thenCoated(t: Telling, part: string, base: string): Entry[] {
+  const { items, vi } = t.clause, k = items.findIndex((i, n) => n > vi && (i.t === 'cc' || i.low === ',') && /\b(coats?|lick|layers?)$/.test(items[n + 1]?.np?.said ?? '') && items[n + 2]?.low === 'of');
+  const coat = k < 0 ? undefined : coatIn(t);
+  return coat && coat.action !== base && !isClass(base, 'tight') && COATINGS.every(x => x !== base) ? [trim({ kind: 'work', part, ...coat }) as Entry] : [];
+}
+const COATINGS = [...new Set(Object.values(COATS)), 'coat', 'spray', 'brush'];
 
 /** "rewiring the loom. Headlamps done": done as the work that was just told of; what is about half done is begun. */
 function sameDone(t: Telling, c: Clause): Entry[] | undefined {

@@ -33,7 +33,11 @@ function measuredTokens(found: readonly Found[]): Map<number, Tag> {
 }
 
 /** "etch primed", "hard faced", "grit blasted": how the work was done, before its verb. */
-const WAYS: Readonly<Record<string, RegExp>> = { etch: /^primed$/, hard: /^faced$/, sand: /^cast$/, wire: /^wheel(led|ed)$/, grit: /^blasted$/, bead: /^blasted$/, soda: /^blasted$/, shot: /^(blast|peen)ed$/, vapour: /^blasted$/, silver: /^soldered$/, soft: /^soldered$/, spot: /^(weld|prim|fac)ed$/, stitch: /^welded$/, plug: /^welded$/, spray: /^painted$/, brush: /^painted$/, hand: /^(paint|fil|scrap|lapp|ream)ed$/, steam: /^cleaned$/, jet: /^washed$/, power: /^washed$/, wet: /^(sand|flatt?)ed$/, cold: /^(straighten|chisel|rivet)ed$/, hot: /^(rivet|dipp|blu)ed$/, flame: /^(cut|cleaned)$/, gas: /^(welded|cut)$/, powder: /^coated$/ };
+const WAYS: Readonly<Record<string, RegExp>> = { etch: /^primed$/, hard: /^faced$/, sand: /^cast$/, wire: /^wheel(led|ed)$/, grit: /^blasted$/, bead: /^blasted$/, soda: /^blasted$/, shot: /^(blast|peen)ed$/, vapour: /^blasted$/, silver: /^soldered$/, soft: /^soldered$/, spot: /^(weld|prim|fac)ed$/, stitch: /^welded$/, plug: /^welded$/, spray: /^painted$/, brush: /^painted$/, hand: /^(paint|fil|scrap|lapp|ream)ed$/, steam: /^cleaned$/, jet: /^washed$/, power: /^washed$/, pressure: /^washed$/, back: /^flushed$/, wet: /^(sand|flatt?)ed$/, cold: /^(straighten|chisel|rivet)ed$/, hot: /^(rivet|dipp|blu)ed$/, flame: /^(cut|cleaned)$/, gas: /^(welded|cut)$/, powder: /^coated$/ };
+
+const COLOUR = /^(red|green|blue|yellow|black|white|gr[ae]y|silver|cream|orange|maroon|brown)$/;
+/** "two coats of the blue", "a lick of stove black": the colour is the paint, unless its stuff comes after it. */
+const paints = (tokens: readonly Token[], i: number): boolean => [1, 2, 3].some(n => lowAt(tokens, i - n) === 'of' && /^(coats?|licks?|layers?|splash|dab)$/.test(lowAt(tokens, i - n - 1))) && !nounClasses(lowAt(tokens, i + 1)).size;
 
 function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): Tag {
   const low = tokens[i]!.low, next = lowAt(tokens, i + 1), prev = tags[i - 1];
@@ -42,6 +46,7 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'hang' && next === 'on') return 'intj';
   if (/^(first|last)$/.test(low) && next === 'thing' || low === 'thing' && prev === 'adv' && /^(first|last)$/.test(lowAt(tokens, i - 1))) return 'adv'; // "took it over first thing"
   if (low === 'line' && /^(bored?|boring|reamed)$/.test(next) || WAYS[low]?.test(next)) return 'adv';
+  if (/^(coat|lick|dab|smear|wipe|film|splash|skim)$/.test(low) && next === 'of' && (prev === 'det' || prev === 'num' || prev === 'adj') || COLOUR.test(low) && paints(tokens, i)) return 'noun'; // "a lick of stove black"
   if (low === 'these' && next === 'days' || low === 'days' && lowAt(tokens, i - 1) === 'these') return 'adv';
   if (/^(red|green|blue|yellow|black|white|grey|gray|silver|cream|orange|maroon|brown)$/.test(low) && (prev === 'verb' || prev === 'be' && /^(with|from|at|where)$/.test(next) || prev === 'noun' && colours(tokens, tags, i)) && !nominal(tokens, i + 1, solid) && !isNumberWord(next)) return 'adj';
   if (/^(worse|worst)$/.test(low) && (prev === 'adj' || prev === 'noun' || prev === 'be')) return 'adj';

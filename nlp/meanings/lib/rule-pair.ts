@@ -11,9 +11,12 @@ export interface Order { first: Clause; then: Clause }
 /** "The pump doesn't have to go on before the fan": no order holds, either way. */
 const NEEDNT = /\b(doesn't|don't|does not|do not|didn't) (actually |really )?(have to|need)\b|\bneedn't\b|\bneed not\b|\bno (need|call|reason)\b|\bno longer (has|have|needs?)\b/;
 
+/** "no roller goes back in before…": that none does is that it doesn't. */
+const denied = (c: Clause): Clause => (c.subj[0]?.np?.quant === 'no' && !c.neg ? { ...c, neg: true } : c);
+
 /** The clause that must come first, and the one that waits for it. */
 export function paired(t: Telling): Order | undefined {
-  const c = t.clause, n = t.clauses[t.at + 1];
+  const c = denied(t.clause), n = t.clauses[t.at + 1];
   const text = lowText(t);
   if (/\b(before|ahead of)\b/.test(`${text} ${n?.sub ?? ''}`) && NEEDNT.test(text)) return undefined;
   const bare = elliptic(t, c) ?? without(t, c) ?? waitsOn(t, c) ?? toReach(t, c) ?? priorTo(t, c) ?? inOrder(t, c) ?? namedBefore(t, c) ?? entailed(t, c);

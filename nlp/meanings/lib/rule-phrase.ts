@@ -18,8 +18,11 @@ export function phrase(t: Telling, c: Clause, side: 'first' | 'then'): string | 
   if (base === 'get' && c.obj.length && /^(out|off)$/.test(prt[0] ?? '') && c.who === 'i' && side === 'then') return `get the ${part} ${prt[0]}`;
   if (prt.includes('off') && (!base || /^(be|come|take|get|go|have|pull|need|want)$/.test(base) || c.pred === 'be')) return `${part} off`;
   if (prt.includes('out') && (!base || /^(be|come|take|get|go|have|pull|need|want)$/.test(base) || c.pred === 'be')) return `${part} out`;
+  const made = c.pred === 'be' && !c.passive ? c.rest.find(i => /^(level|true)$/.test(i.low))?.low : undefined;
+  if (made) return `${made} the ${part}`; // "until the timbers are level"
   if (!base || c.pred === 'be' && !c.passive) return c.rest.some(i => i.t === 'adj') && !/\b(on|in|back|here)\b/.test(text) ? `${part} ${c.rest.find(i => i.t === 'adj')!.low}` : part;
-  if (/^(go|come|be|arrive|get|have|turn|show|want|need|sit|forget|remember)$/.test(base)) return part;
+  if (/^(go|come|be|arrive|get|have|turn|show|want|need|sit|forget|remember)$/.test(base) || base === 'do' && !c.obj.length && !c.passive) return part; // "before the lock does"
+  if (/^(set|drop|slide|slip)$/.test(base) && prt.includes('in') || base === 'set' && prt.includes('on')) return part; // "setting the drum in"
   if (/^(fit|install|mount|put|refit|replace|reinstall)$/.test(base)) return side === 'then' || c.passive ? part : part;
   return `${c.passive || c.verb!.form !== 'base' ? base : base} the ${part}`;
 }

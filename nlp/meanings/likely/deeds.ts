@@ -1,13 +1,15 @@
+import { nameKey } from '../../../domain/model/names.ts';
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Thing } from '../../clauses/clause.ts';
 import { isStuff, partLike } from '../../clauses/things.ts';
+import { singular } from '../../words/nouns.ts';
 import { isClass } from '../../words/verbs.ts';
 import { dayIn } from '../lib/day.ts';
 import { isTool, trim } from '../lib/fields.ts';
+import { coatIn } from '../work/coat.ts';
 import { productOf } from '../work/product.ts';
 import type { Telling } from '../telling.ts';
 import { about } from './about.ts';
-import { coatIn } from './coat.ts';
 
 /** Verbs that say nothing of the deed by themselves: what they are done with, or the noun after them, says it. */
 const LIGHT = /^(put|give|run|get|do|have|go|take|make|use|be|come|let|keep|start|begin|finish|want|need|try|manage|lay|throw|slap|stick|need|spend|see|leave|stay|work)$/;
@@ -17,20 +19,22 @@ export function worked(t: Telling): Entry[] {
   const c = t.clause, coat = coatIn(t);
   const verb = [c.verb, ...c.items].find(i => i?.t === 'verb' && isClass(i.base ?? '', 'work') && !LIGHT.test(i.base!)) ?? (c.verb && !LIGHT.test(c.verb.base ?? '') && /^(past|part)$/.test(c.verb.form ?? '') ? c.verb : undefined);
   const action = coat?.action ?? verb?.base;
-  return action ? workedOn(t).map(p => trim({ kind: 'work', part: p.name, action, product: coat?.product ?? (c.verb ? productOf(t, c) : undefined) }) as Entry) : [];
+  return action ? workedOn(t, coat?.product).map(p => trim({ kind: 'work', part: p.name, action, product: coat?.product ?? (c.verb ? productOf(t, c) : undefined) }) as Entry) : [];
 }
 
 /** What was worked on: a part's oil is drained and filled for the part; what the verb names is what it was done to, though the trade has no such part. */
-function workedOn(t: Telling): Thing[] {
-  const c = t.clause, topic = t.memory.topic();
-  const named = about(t, true).map(p => {
-    const into = p.np && p.name !== p.np.said && isStuff(p.np.said) ? c.items.find(i => i.np && i.from >= p.np!.to && partLike(t.sheet, i.np.name))?.np : undefined; // "grease in the bearings"
-    return { ...p, name: into?.name ?? p.name.replace(/ (oil|water|coolant|grease|paint)$/, '') };
-  });
+function workedOn(t: Telling, product: string | undefined): Thing[] {
+  const c = t.clause, topic = t.memory.topic(), named = about(t, true).map(p => ({ ...p, name: bare(t, p.name, product) }));
   if (named.length) return named;
   const own = c.obj.filter(o => !o.carried && partLike(t.sheet, o.name) && !isStuff(o.name) && !isTool(o.name));
   if (own.length || !topic) return own;
   return c.obj.every(o => o.carried || isStuff(o.name)) && c.subj.every(s => s.carried || isStuff(s.name)) && partLike(t.sheet, topic.name) && !isStuff(topic.name) ? [{ ...topic, carried: true }] : [];
+}
+
+/** "grease in the bearings", "red oxide on the beam", "the gearbox oil": what the stuff is in or on, in the words that name it. */
+function bare(t: Telling, name: string, product: string | undefined): string {
+  const owner = product && name.endsWith(` ${product}`) ? name.slice(0, -product.length - 1) : name.replace(/ (oil|water|coolant|grease|paint)$/, '');
+  return owner === name ? name : t.clause.items.find(i => i.np && nameKey(i.np.name) === nameKey(owner))?.np?.name ?? t.clause.items.find(i => i.np && singular(i.np.name) === owner)?.np?.name ?? owner;
 }
 
 /** Work still to do: the first verb that says a deed, after what only says that it must be. */

@@ -6,7 +6,7 @@ import type { Telling } from '../telling.ts';
 export function productOf(t: Telling, c: Clause): string | undefined {
   const after = c.items.slice(c.vi + 1);
   const w = withPhrase(t.sheet, after);
-  if (w) return w;
+  if (w) return w.replace(/^(?:\w+ )?(?:coats?|layers?|licks?) of (?:the )?/i, '');
   if (c.verb!.base === 'wheel') return 'wire wheel';
   const from = /^(turn|make|knock|bend|fold|forge|carve|whittle|fabricate|machine|run|build)$/.test(c.verb!.base!) ? after.findIndex((i, k) => (i.low === 'from' || i.low === 'of' && after[k - 1]?.low === 'out') && after[k + 1]?.np) : -1;
   if (from >= 0) return nounsFrom(t.sheet, after, from + 1); // "made from angle iron"

@@ -31,8 +31,12 @@ export const JOBS: ToldCorpus = {
     ...told([job('look', 'chain')], ["I'll have a look at the chain.", 'Must have a look at the chain.']),
     ...told([job('grease', 'strap'), job('set', 'valve clearances')], ['Must remember to grease the strap. And set the valve clearances.']),
     ...told([job('paint', 'pump body')], ["Pump body'll get enamel on Saturday.", 'The pump body will get a coat of enamel.']),
+    ...told([job('drift', 'bushes')], ["I've to drift the old bushes out.", "I've still to drift the bushes out."]),
+    ...told([job('take off', 'guard')], ["I'm to take the guard off on Friday."]),
+    ...told([job('paint', 'bonnet')], ["We're to paint the bonnet yet."]),
+    ...told([{ kind: 'reading', part: 'hub', what: 'diameter', value: 52, unit: 'mm' }, job('pull', 'wear ring')], ['Hub measures 52 mm diameter must still pull the wear ring.']),
   ],
-  never: ['Wish I had the flywheel off already.', 'Imagine I had the pump out already.', 'The next job is the clutch.', 'Somebody has to.', 'It was about time.', 'The hood comes off easily.', 'It goes on like a glove.', 'Got a man to look at the pump.', 'I need to see about it.', 'Have the cover off already.', 
+  never: ["I've oil to spare.", 'They must be good rings.', 'Wish I had the flywheel off already.', 'Imagine I had the pump out already.', 'The next job is the clutch.', 'Somebody has to.', 'It was about time.', 'The hood comes off easily.', 'It goes on like a glove.', 'Got a man to look at the pump.', 'I need to see about it.', 'Have the cover off already.', 
     'Painted the seat frame.', "I don't need to paint the seat frame.", 'Should I paint the seat frame?', 'If it rusts I will paint it.', 'I was going to paint the seat frame.', 'Need a seat frame.', 'Need to buy paint.', 'I need to get a new seal.', 'He will paint his tractor.', 'I want a cup of tea.', 'Before I paint the frame it has to be blasted.', "I'll be up the tower Saturday if it isn't windy.", 'I have to go to town.', "I'll be honest.", 'Have to laugh.', "I'll ask my wife.", "can't paint it till the filler's sanded", 'I need to eat.',
   ],
 };
