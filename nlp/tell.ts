@@ -77,7 +77,7 @@ function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void
   const more = likely(t, odds, have);
   if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
   for (const entry of more) {
-    if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry))) continue;
+    if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry) && deedOf(x.entry) === deedOf(entry))) continue;
     t.told.push({ entry, clause: t.clause, rule: 'likely' });
     t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
     if (!left.includes(t)) continue;
@@ -85,6 +85,9 @@ function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void
     covered.push(t.clause);
   }
 }
+
+/** One part has many kinds of work done to it; other entries of a kind and a name say the same. */
+const deedOf = (e: Entry): string | undefined => (e.kind === 'work' ? e.action : e.kind === 'job' ? e.do : undefined);
 
 /** A part that several of the shop's names fit: one short question, which its answer completes. */
 function whichOnes(told: readonly Told[], questions: NearMiss[]): void {

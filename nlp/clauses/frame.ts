@@ -9,7 +9,7 @@ import type { Memory } from './memory.ts';
 import { reality, supposed } from './reality.ts';
 import type { Cut } from './split.ts';
 import { pronoun, subject } from './subject.ts';
-import { thingAt, thingsAt } from './things.ts';
+import { isSource, thingAt, thingsAt } from './things.ts';
 
 /** What only people do. */
 const SPEAKS = /^(say|tell|reckon|promise|ask|think|phone|ring|email|text|forecast|quote|swear|claim|guess|figure|predict)$/;
@@ -120,7 +120,7 @@ function afterVerb(sheet: Sheet, c: Clause, memory: Memory): void {
   particles();
   const it = items[i];
   if (it?.t === 'pron' && /^(it|them|that|this|those|these|one|both|all|everything|her|him)$/.test(it.low)) {
-    c.obj = c.subj.length && !c.subj[0]!.carried && (!c.who || /^(i|we)$/.test(c.who)) ? c.subj : pronoun(it.low === 'her' ? 'it' : it.low, memory) ?? [];
+    c.obj = c.subj.length && !c.subj[0]!.carried && (!c.who || /^(i|we)$/.test(c.who)) && !(c.subj[0]!.np && isSource(c.subj[0]!.np)) ? c.subj : pronoun(it.low === 'her' ? 'it' : it.low, memory) ?? [];
     i++;
     if (items[i]?.np?.stands && /^(all|both)$/.test(items[i]!.np!.said)) i++;
     if (it.low === 'all' && items[i]?.low === 'of') i += 2;

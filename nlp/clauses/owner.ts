@@ -22,8 +22,9 @@ export function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: strin
   if (prep === 'in' && isStuff(owner.said)) return undefined;
   if (prep !== 'of' && (isPlaceNoun(owner) && !isPartNoun(owner.said) || isSource(owner))) return undefined;
   if (owner.stands) { const of = standIn(owner, memory, sheet); return of ? `${of} ${name}` : name; }
+  if (prep !== 'of' && isTool(owner.said)) return undefined; // "ground it on the wet stone"
   const mass = owner.nameFrom === owner.from && !owner.known && !nounClasses(owner.said.split(' ').at(-1)!).size && !isPlural(owner.said);
-  if (prep === 'in' && (mass || !partLike(sheet, owner.name)) && !/(end|side|half|part|corner|middle)$/.test(owner.said) && nounClasses(name.split(' ').at(-1)!).has('part')) return undefined; // "boiled it in lemon juice"
+  if (prep === 'in' && (mass && !isPlaceNoun(owner) || (mass || !partLike(sheet, owner.name)) && nounClasses(name.split(' ').at(-1)!).has('part')) && !/(end|side|half|part|corner|middle)$/.test(owner.said)) return undefined; // "boiled it in lemon juice"
   return before(owner.name, name);
 }
 
@@ -72,3 +73,5 @@ export function ownerAt(items: readonly Item[], next: number): { owner: Phrase; 
   const spot = /^(end|side|top|bottom|back|front|face|inside|outside|tip|nose|far side|near side|other side|other end|far end|near end|underside)$/.test(tail.np.said) && items[next + 2]?.low === 'of' && of?.np && !of.np.stands;
   return spot ? { owner: of.np!, length: 4 } : { owner: tail.np, length: 2 };
 }
+/** What is used on a part and is none itself. */
+const isTool = (said: string): boolean => { const head = said.split(' ').at(-1)!, k = nounClasses(said).size ? nounClasses(said) : nounClasses(head); return k.has('tool') && !k.has('part'); };

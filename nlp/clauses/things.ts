@@ -36,7 +36,7 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
   const head = name.split(' ').at(-1)!;
   if (/^\d/.test(name) && !isKnownPart(sheet.ctx.parts, name) || A_TRY.test(name)) return false;
   if (isKnownPart(sheet.ctx.parts, name) || /^(stop|boss|standard|cheek|rynd|sear|neck|lip)(e?s)?$/.test(name)) return true;
-  if (/^(skin|goes|tries|turns|passes|reasons?|problems?|troubles?|ideas?|luck|dogs?|fingers?|thumbs?|knees?|foot|feet|backs?|hands?|eyes?|cats?|legs?|ears?|cows?)$/.test(name)) return false;
+  if (/^(finger ?nails?|thumb ?nails?|skin|goes|tries|turns|passes|reasons?|problems?|troubles?|ideas?|luck|dogs?|fingers?|thumbs?|knees?|foot|feet|backs?|hands?|eyes?|cats?|legs?|ears?|cows?)$/.test(name)) return false;
   const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
   if (!classes.size && A_UNIT.test(name)) return false;
   if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;

@@ -19,6 +19,8 @@ export const job: Meaning = t => {
   if (c.neg && !reminded || c.asks || c.sub && !(c.sub === 'when' && c.reality === 'plan') && /^(if|unless|until|till|before|when|after|because|so|that|which|while|since|as)$/.test(c.sub)) return undefined;
   if (/^(maybe|perhaps|possibly|might)\b/.test(lowText(t))) return undefined;
   if (c.reality === 'cond' || c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(don't know|not sure|no idea)\b/.test(lowText(t))) return undefined;
+  const anew = t.told.at(-1)?.entry;
+  if (anew?.kind === 'finding' && /\b(have|get|need|want)s? (to have |to get )?(a new|another) one (cut|made|cast|turned|machined|rolled|bent|forged|welded|ground|poured|wound)\b/.test(lowText(t))) { anew.verdict ??= 'replace'; return []; }
   const left = stillToDo(t), got = treated(t, c) ?? (left?.parts.length ? left.parts.map(p => entry(left.act, p.name)) : undefined) ?? ordered(t, c);
   if (got) mends(t, got);
   return got;

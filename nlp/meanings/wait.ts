@@ -1,6 +1,6 @@
 import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
-import { dims, type Clause } from '../clauses/clause.ts';
+import { dims, type Clause, type Thing } from '../clauses/clause.ts';
 import { isMachine, partLike } from '../clauses/things.ts';
 import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
@@ -9,6 +9,8 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 const WAITS = /\b(clamps? (stay|stays|on|off|come off)|leave|leaving|let|letting|cure|cures|curing|dry|dries|drying|set|sets|setting|harden|cool|cools|cooling|soak in|off[- ]?gas|sit|sits|flash|don't touch|can't touch|not (to be )?touch\w*|hands off|no touching|shan't touch|won't touch|stays? (clamped|in the clamps|put|where|masked|wrapped|warm|covered|as)|wait|waits|give|needs?|wants?|has to (sit|dry|cure|set|cool)|to (cure|dry|set|harden|cool|go off)|before (i|it|we)( can| )?(touch|handle|sand|load|recoat|run|use|move|go near))\b/;
 /** "Nobody touches it", "nobody so much as breathes on it": an order to leave it alone. */
 const NOBODY = /\b(nobody|no ?one|not a soul|don't (anyone|anybody|you)|nobody's)\b.*\b(touch\w*|breath\w*|lays? (a|so much as a) (finger|hand)|goes (near|anywhere near)|handl\w*|moves?|leans?|sits?|uses?|pok\w*)\b/;
+/** "don't handle them till morning": by anyone. */
+const DONT = /\b(don't|do not|never)( let| you| me| go| even| anyone| anybody)* (handle|handling|move|shift|pick|lift|lean|load|disturb|touch|stand|sit|breathe|poke|ride|drive|walk)\b.*\b(until|till|before|for)\b/;
 /** "can't be handled until Sunday", "not to be touched before Monday". */
 const CANT = /\b(can't|cannot|can not|mustn't|shouldn't|not to|won't) be (hard|dry|cured|set|cool|ready to|handled|touched|moved|loaded|sanded|run|started|used|leaned on|sat on|worked|driven|recoated|filled|fitted|pressured|pressurised|disturbed)\b.*\b(until|till|before|for)\b/;
 /** Time that a thing is said to want for itself. */
@@ -23,7 +25,7 @@ export const wait: Meaning = t => {
   if (c.asks || c.sub && /^(if|unless)$/.test(c.sub) || c.reality === 'past plan' || c.who && /^(he|they|she|person|you)$/.test(c.who) && !c.subj.length && !/^hands off\b/.test(text)) return undefined;
   const label = c.verb?.base === 'say' && /\b(tin|can|label|packet|tube|bottle|sheet|instructions|book)\b/.test(text) && t.told.some(x => x.entry.kind === 'work' && /paint|prime|seal|glue|varnish|coat|undercoat|line|fill|patch|bed|caulk/.test(x.entry.action));
   const bareSpan = /^(and |so |now |just )?(leave|let|leaving|give) (it|them|that|her|him|the \w+)\b/.test(text) && t.sheet.found.some(f => (f.dim === 'span' || f.dim === 'when') && f.from >= t.clause.from && f.to <= t.clause.to);
-  const warned = NOBODY.test(text) || CANT.test(text);
+  const warned = NOBODY.test(text) || CANT.test(text) || DONT.test(text);
   const next = t.clauses[t.at + 1], until0 = next && /^(before|until|till)$/.test(next.sub ?? '') && /^(leave|let|give|need|want|take)$/.test(c.verb?.base ?? '') ? ` before ${lowText(t, next)}` : '';
   if (!label && !warned && !CURE_TIME.test(text) && !WAITS.test(text) || !label && !REASON.test(text + until0) && !bareSpan && !warned) return undefined;
   const base = c.verb?.base ?? '';
@@ -35,7 +37,8 @@ export const wait: Meaning = t => {
   const span = t.sheet.found.find(f => f.dim === 'span' && f.from >= c.from && f.to <= c.to && /^(hours|days|weeks)$/.test(f.value.unit));
   if (!until && !span) return undefined;
   const off = /^hands off\b/.test(text) || label;
-  const things = off ? [] : (warned && onWhat(t, c) ? onWhat(t, c)! : c.obj.length && !(warned && !c.obj.some(o => partLike(t.sheet, o.name))) ? c.obj : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|can|tin|label|book|sheet|instructions|stuff|data sheet|packet|tube|bottle)s?$/.test(s.name));
+  const objects = c.obj.filter(o => o.name !== DONT.exec(text)?.[3]); // "don't handle them" names no handle
+  const things: Thing[] = off ? [] : (warned && onWhat(t, c) ? onWhat(t, c)! : objects.length && !(warned && !objects.some(o => partLike(t.sheet, o.name))) ? objects : c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1)).filter(s => !isMachine(t.sheet, s.name) && !/^(clamp|hand|glue|epoxy|paint|primer|varnish|sealer|sealant|enamel|can|tin|label|book|sheet|instructions|stuff|data sheet|packet|tube|bottle|coat|drie|set|cure)s?$/.test(s.name) && !(s.np && s.name === s.np.said && STUFF.test(` ${s.name}`)));
   const worked = off ? t.told.findLast(x => x.entry.kind === 'work' || x.entry.kind === 'fit')?.entry : undefined;
   const meant: readonly { name: string }[] = things.length ? things : worked && 'part' in worked && worked.part ? [{ name: worked.part }] : t.memory.lastGroup().slice(0, 1);
   const about = meant.map(s => ({ name: isKnownPart(t.sheet.ctx.parts, s.name) ? s.name : s.name.replace(STUFF, '') })); // "silicone on the sump" is of the sump
@@ -45,9 +48,10 @@ export const wait: Meaning = t => {
 };
 
 /** "breathes on the column": what is to be left alone stands after the verb's preposition. */
-function onWhat(t: Telling, c: Clause): { name: string }[] | undefined {
+function onWhat(t: Telling, c: Clause): Thing[] | undefined {
   const k = c.items.findIndex((i, n) => /^(on|near|against|with)$/.test(i.low) && c.items[n + 1]?.np && partLike(t.sheet, c.items[n + 1]!.np!.name));
-  return k < 0 ? undefined : [{ name: c.items[k + 1]!.np!.name }];
+  const np = c.items[k + 1]?.np;
+  return k < 0 || !np ? undefined : [{ name: np.name, from: np.from, to: np.to, plural: false }];
 }
 
 /** "sealed the tank, two days to cure": the wait said in the same breath as the work. */

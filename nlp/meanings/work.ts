@@ -112,7 +112,7 @@ const isWork = (t: Telling, c: Clause): boolean => {
   if (isClass(base!, 'fail') && !c.obj.length && !c.passive && c.subj.length && !c.carriedSubj && !c.who) return false;
   if (isClass(base!, 'fail') && !c.obj.length && c.carriedSubj && /^[,:]$/.test(c.join ?? '') && !c.who && (c.join === ',' || CONDITION.has(c.verb!.low))) return false; // "turned up, bent in half by the post"
   if (!isClass(base!, 'work')) return c.obj.length > 0 && !c.carriedSubj && isClass(base!.replace(/^(re|de|un|bead|sand|wire|pressure|spot|shot|hand|line|machine|part|over)-?/, ''), 'work'); // an unlisted verb only where it is a known one done anew
-  if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang)$/.test(base!)) return (c.obj.length > 0 || c.passive || (c.carriedSubj ?? false)) && (c.obj.length === 0 || c.obj.some(o => namesPart(t.sheet, o.name) || !COMMON.has(singular(o.name.split(' ').at(-1)!)) && !o.np?.count)) && !(base === 'make' && c.obj.every(o => /^(bales?|rows?|rounds?|passes|trips?|batch|bags?|sacks?|loaves|hay|dust|noise|mess|headway|progress)$/.test(o.name)));
+  if (/^(cut|set|turn|draw|form|press|blow|break|clear|drill|change|work|strip|run|fill|make|punch|loosen|free|top|tap|pack|cool|spot|balance|time|square|level|spin|knock|steam|face|touch|bed|hang|warm|freeze)$/.test(base!)) return (c.obj.length > 0 || c.passive || (c.carriedSubj ?? false)) && (c.obj.length === 0 || c.obj.some(o => namesPart(t.sheet, o.name) || !COMMON.has(singular(o.name.split(' ').at(-1)!)) && !o.np?.count)) && !(base === 'make' && c.obj.every(o => /^(bales?|rows?|rounds?|passes|trips?|batch|bags?|sacks?|loaves|hay|dust|noise|mess|headway|progress)$/.test(o.name)));
   return true;
 };
 
@@ -121,6 +121,7 @@ function action(base: string, c: Clause): string {
   if (base === 'wheel') return 'clean'; // with a wire wheel
   if (base === 'face' && c.items[c.vi - 1]?.low === 'hard') return 'hardface';
   if (base === 'top' && c.prt.includes('up')) return 'fill';
+  if (base === 'warm') return 'heat';
   if (base === 'miked' || base === 'mike') return 'measure';
   return base;
 }

@@ -7,7 +7,7 @@ hand-paint handpaint seal-coat rust-proof rustproof underseal waxoil reglue clen
 whip resplice rehem hem re-cane recane reweb re-cover recork releather retread remetal re-metal respring repack repaper regasket recrown re-tooth redish retemper reforge forge reseal rebrush re-brush rewick rehone re-hone trammel caulk recaulk pitch creosote limewash whitewash
 rough releather re-leather shot-blast grit-blast bead-blast aquablast vapour-blast wet-sand flat-back guillotine planish descale de-scale de-rust scabble power-wash passivate phosphate
 refill regrease normalise normalize desolder unsolder heat-shrink meg megger run-in hand-scrape centre-pop centre-punch center-punch counterbore spotface deglaze screwcut screw-cut draw-file emery demask sign-write signwrite pinstripe gild
-anodise anodize darn re-stuff plumb modify alter adapt backflush back-flush build-up metal-spray metallise re-face renovate jury-rig re-jet rejet re-needle re-ring shim unjam de-coke hand-lap line-ream jack-straighten wash-down
+anodise anodize darn re-stuff plumb modify alter adapt warm freeze backflush back-flush build-up metal-spray metallise re-face renovate jury-rig re-jet rejet re-needle re-ring shim unjam de-coke hand-lap line-ream jack-straighten wash-down
 `;
 
 /** Work named by a word that is a part or a stuff by itself ("the band", "epoxy"): only what was done is read as its verb. Past form and base. */

@@ -24,6 +24,8 @@ export const WAITS: ToldCorpus = {
     ...told([{ kind: 'work', part: 'tongue', action: 'paint' }, { kind: 'wait', part: 'tongue', until: '2026-03-26' }], ['Painted the tongue. Nobody touches it till Thursday.', 'Painted the tongue and nobody lays a finger on it till Thursday.', "painted the tongue and nobody's touching it till thursday", 'Painted the tongue. Nobody so much as breathes on it till Thursday.']),
     ...told([{ kind: 'wait', part: 'column', after: 2, unit: 'days' }], ['Nobody breathes on the column for two days.', 'No one touches the column for two days.']),
     ...told([{ kind: 'wait', part: 'liner', after: 2, unit: 'days' }], ['Give the liner two days to go off before we fill the sump.']),
+    ...told([{ kind: 'wait', part: 'bearing', until: '2026-03-20' }], ['Let the bearing sit till morning.', 'The bearing is not to be touched till the morning.', "Don't handle the bearing before morning."]),
+    ...told([{ kind: 'work', part: 'arms', action: 'paint' }, { kind: 'wait', part: 'arms', until: '2026-03-24' }], ['Painted the arms. Dries till Tuesday.', 'Painted the arms. The barn paint needs till Tuesday.']),
   ],
   never: ['Nobody touched it.', 'Nobody touches this machine but me.', 'Waited two days for the gasket.', "Don't wait till Saturday.", 'It dried in two days.', 'I waited an hour.', 'Leave the key in the drawer.', 'Left it soaking overnight.', 'If I leave it two days it will rust.', 'let it run two hours', 'the fellow in the next county 575 but you wait until August', 'the pump sat for two years', "can't start until Saturday", 'left it running two hours', 'It needs two hours more work.', 'He left on Saturday.', 'let the engine idle ten minutes'],
 };

@@ -43,10 +43,12 @@ export const WORKS: ToldCorpus = {
     ...told([work('beam', 'prime', { product: 'red oxide' })], ['One coat of red oxide on the beam.']),
     ...told([work('radiator', 'fill', { product: 'half and half antifreeze' })], ['Filled the radiator, half and half antifreeze.']),
     ...told([work('radiator', 'backflush', { product: 'hose' })], ['Backflushed the radiator with the hose.']),
+    ...told([work('sleeve', 'heat')], ['Warmed the sleeve in the oven.']),
+    ...told([work('bushes', 'freeze')], ['Froze the bushes overnight.']),
     ...told([work('frame', 'wash')], ['Pressure washed the frame.']),
   ],
   never: [
-    'A coat of dust on everything.',
+    'A coat of dust on everything.', 'The pump froze solid.', 'The engine warmed up nicely.',
     'Dropped the coil off with the engine man to get it tested.', 'Made 11 bales with it.', 'I delivered it to myself.', 'Whoever designed it was paid by the bolt.', 'If the screw turns out bent I am in trouble.', 'The wind caught the door and bent the hinge.',    'Need to clean the tank.', "Didn't paint the hood.", 'I was going to sand the fender.', 'Going to prime it tomorrow.', 'I should weld that bracket.', 'Clean the tank tomorrow.', 'If I weld it the crack will spread.', 'Did I grease the kingpin?', 'He wants to paint his truck.', "Haven't greased it yet.", 'The paint is on the shelf.', 'Cut my thumb.', 'Painted the kitchen for my wife.', 'Washed the dishes.', 'Turned the radio on.', 'Filled my flask.', 'Would have primed it if the gun worked.', "I can weld it.",
   ].filter(x => !/kitchen|dishes|radio|flask/.test(x)),
 };
