@@ -39,7 +39,8 @@ function bare(t: Telling, name: string, product: string | undefined): string {
 
 /** Work still to do: the first verb that says a deed, after what only says that it must be. */
 export function toDo(t: Telling): Entry[] {
-  const c = t.clause, verb = c.items.find(i => i.t === 'verb' && !/^(need|want|have|get|go|be|try|start|must|remember|let|make|think|reckon|say|come|sit|stay|cool|wait|be)$/.test(i.base ?? '')) ?? c.verb;
+  const c = t.clause, bound = c.items.findIndex(i => i.t === 'modal' || i.t === 'to' || /^(need|want|get|gotta|going)$/.test(i.base ?? ''));
+  const verb = c.items.find((i, k) => k > bound && i.t === 'verb' && !/^(need|want|have|get|go|be|try|start|must|remember|let|make|think|reckon|say|come|sit|stay|cool|wait|be)$/.test(i.base ?? '')) ?? c.verb;
   if (/^(come|sit|stay|cool|wait)$/.test(verb?.base ?? '')) return []; // it does so by itself
   if (!verb?.base) return [];
   return about(t, true).map(p => ({ kind: 'job', do: verb.base!, part: p.name }) as Entry);
