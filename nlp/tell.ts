@@ -7,6 +7,7 @@ import type { Clause } from './clauses/clause.ts';
 import type { Memory } from './clauses/memory.ts';
 import { isSpoken } from './meanings/lib/reach.ts';
 import { likely } from './meanings/likely/likely.ts';
+import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { remark } from './meanings/remark.ts';
 import { GIVES, Odds } from './likely/odds.ts';
 import { settle } from './settle.ts';
@@ -21,11 +22,12 @@ export interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; quest
  * is not asked where what was learned speaks plainly against it, and a clause that no meaning knows is read by what it most likely is.
  */
 export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], odds: boolean): Tale {
-  const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], weighed: [Telling, Odds][] = [];
+  const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], shown: Telling[] = [], weighed: [Telling, Odds][] = [];
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
     const before = told.length;
+    if (!feeds) shown.push(t);
     const chances = odds && !isSpoken(clause) ? new Odds(clauses, at, prior.length > 0) : undefined;
     let known = isSpoken(clause);
     if (known && told.length) told.at(-1)!.to = clause.to;
@@ -54,6 +56,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     if (chances && !feeds) weighed.push([t, chances]);
   });
   for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered);
+  for (const t of shown) afterward(t, left, covered);
   headed(left, covered);
   const remarks = remarked(left, covered);
   for (const x of remarks) told.push(x);
@@ -88,6 +91,17 @@ function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void
 
 /** One part has many kinds of work done to it; other entries of a kind and a name say the same. */
 const deedOf = (e: Entry): string | undefined => (e.kind === 'work' ? e.action : e.kind === 'job' ? e.do : undefined);
+
+/** What a clause adds once all of the note is read: it says no more than a sum, and what the sum is for stands in another clause. */
+function afterward(t: Telling, left: Telling[], covered: Clause[]): void {
+  const got = isSpoken(t.clause) ? undefined : paidOnReturn(t);
+  if (!got) return;
+  for (const entry of got) {
+    t.told.push({ entry, clause: t.clause, rule: 'paid' });
+    t.sheet.trace.push({ stage: 'meaning', rule: 'paid', text: clauseText(t), gave: show(entry) });
+  }
+  if (left.includes(t)) { left.splice(left.indexOf(t), 1); covered.push(t.clause); }
+}
 
 /** A part that several of the shop's names fit: one short question, which its answer completes. */
 function whichOnes(told: readonly Told[], questions: NearMiss[]): void {

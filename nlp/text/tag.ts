@@ -76,6 +76,8 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   if (low === 'fit' && /^(for|to)$/.test(next) && (prev === 'be' || prev === 'cc' || prev === 'adv' || prev === 'noun') && lowAt(tokens, i + 2) !== 'the') return 'adj';
   if (/^(goes|tries|passes|runs|pulls|turns|hits|cuts|bites|stages|steps|lots)$/.test(low) && prev === 'num') return 'noun';
   if (low === 'me' && prev !== 'verb' && prev !== 'prep' && nominal(tokens, i + 1, solid) && !verbForms(next).some(f => f.form !== 'base')) return 'det'; // "me ears"
+  if (isCounted(tokens, tags, i)) return 'noun';
+  if ((prev === 'num' || lowAt(tokens, i - 1) === 'dozen') && countsThings(tokens, i - 1) && /(ing|ed)$/.test(low) && verbForms(low).length && /[^s]s$/.test(next) && nominal(tokens, i + 1, solid)) return 'adj'; // "two dozen gathering fingers"
   if (low === 'half' && (prev === 'adj' || prev === 'noun') && SIDES.has(lowAt(tokens, i - 1))) return 'noun';
   if (low === 'soaked' && prev === 'be' && /^(with|through)$/.test(next)) return 'adj';
   if (low === 'not' || low === 'never' || low === "n't") return 'neg';
@@ -91,6 +93,12 @@ function tagOne(tokens: readonly Token[], tags: readonly Tag[], i: number, solid
   const closed = closedTag(tokens, tags, i, solid);
   return closed ?? openTag(tokens, tags, i, solid);
 }
+
+/** A number of things, as a word or in figures, and more than one of them. */
+const countsThings = (tokens: readonly Token[], i: number): boolean => /^([2-9]|[1-9]\d|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|twenty)$/.test(lowAt(tokens, i)) && !/^(number|no|grade|class|size|by|x)$/.test(lowAt(tokens, i - 1));
+/** "ten plow bolts", "three cast rings": a number needs a plural, so that a word that might be a verb is the things counted where no plural stands before it. */
+const isCounted = (tokens: readonly Token[], tags: readonly Tag[], i: number): boolean =>
+  tags[i - 1] === 'noun' && tags[i - 2] === 'num' && countsThings(tokens, i - 2) && !/s$/.test(lowAt(tokens, i - 1)) && /[^s]s$/.test(lowAt(tokens, i)) && nounClasses(lowAt(tokens, i)).size > 0 && !nounClasses(lowAt(tokens, i - 1)).has('quantity');
 
 /** "end to end", "side by side", "end for end", "top to bottom": how, not what. */
 const alongside = (tokens: readonly Token[], i: number): boolean => [0, 1, 2].some(k => /^(?:(end|edge|side|face|back) (?:to|by|for|over) \1|top to bottom|bottom to top|end to side|inside to outside)$/.test([0, 1, 2].map(n => lowAt(tokens, i - k + n)).join(' ')));

@@ -4,7 +4,7 @@ import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
 
 const rx = (s: string): RegExp => new RegExp(s, 'g');
 const SIGN = '[$£€]';
-const BUCKS = String.raw`(?:dollars?|bucks?|quid|euros?|pounds sterling|us dollars?|usd|eur|gbp|aud|nzd|smackers|dollar|squid)(?![a-z])`;
+const BUCKS = String.raw`(?:dollars?|bucks?|quid|euros?|rand|pounds sterling|us dollars?|usd|eur|gbp|aud|nzd|smackers|dollar|squid)(?![a-z])`;
 const CENTS = String.raw`(?:cents?|pence|p|c)(?![a-z])`;
 const THEM = '(?: (?:it|them|her|him|the lot))?';
 /** What brings a thing to the shop: said after a sum it is what that costs. */

@@ -52,7 +52,7 @@ function belowHundred(words: Word[], i: number): { n: number; value: number } | 
 
 /** "a hundred and thirty five", "thirty two hundred", "two thousand and ten", "one eighty nine" by its words. */
 function wholeWords(words: Word[], i: number): { n: number; value: number; pair?: [number, number] } | undefined {
-  const a = at(words, i) === 'a' && /^(?:hundred|thousand|dozen)$/.test(at(words, i + 1)) ? { n: 1, value: 1 } : belowHundred(words, i);
+  const a = at(words, i) === 'a' && /^(?:hundred|thousand|dozen)$/.test(at(words, i + 1)) ? { n: 1, value: 1 } : at(words, i) === 'hundred' && at(words, i + 1) === 'and' && belowHundred(words, i + 2) ? { n: 0, value: 1 } : belowHundred(words, i); // "hundred and twelve": the article is easily left out
   if (!a) return undefined;
   let { n, value } = a;
   if (at(words, i + n) === 'hundred') {

@@ -5,6 +5,7 @@ import { isSeller } from '../lib/goods.ts';
 import { sumsIn } from '../lib/money.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { work } from '../work.ts';
+import { whence } from './came-back.ts';
 
 /** Words for what a shop did rather than for a thing it sold. */
 export const LABOUR = /^(trouble|pains|labou?r|work|job|time|effort|service|services|favou?r|repair|repairs|rebore|reline|relining|regrind|regrinding|rewind|rewinding|recore|rebuild|rebuilding|reconditioning|refurb|overhaul|welding|machining|plating|chroming|casting work|balancing|grinding|skim|skimming|boring|honing|sleeving|metalling|remetalling|babbitting|galvanising|galvanizing|blasting|turning|fitting|metal spraying|tempering|hardening)$/;
@@ -16,7 +17,7 @@ export function outside(t: Telling, price: number | undefined, to?: string): Ent
   const item = back ? ('item' in back ? back.item : 'part' in back ? back.part : undefined) : t.memory.topic()?.name;
   const gone = seen.findLast(e => e.kind === 'out' && (!item || e.part === item));
   const here = t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean);
-  return item && !isSeller(item) && price !== undefined ? [trim({ kind: 'bought', item, source: to ?? (gone?.kind === 'out' ? gone.where : undefined) ?? here, price }) as Entry] : undefined;
+  return item && !isSeller(item) && price !== undefined ? [trim({ kind: 'bought', item, source: to ?? (gone?.kind === 'out' ? gone.where : undefined) ?? here ?? whence(t, item), price }) as Entry] : undefined;
 }
 
 /** "He rewound it, sixty quid", "a hundred and sixty they had off me": what a shop's own work cost, said after it. */

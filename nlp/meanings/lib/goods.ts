@@ -5,7 +5,7 @@ import { textOf } from '../../dimensions/part/text-of.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import type { Telling } from '../telling.ts';
-import { isCode, isKind, specAfter } from './spec.ts';
+import { specAfter, tellsSort } from './spec.ts';
 
 /** A thing to be got or that was got, with its count and the size, grade or length it is known by. */
 export interface Goods { item: string; qty?: number; spec?: string; from: number; to: number; thing: Thing }
@@ -27,7 +27,8 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
       const own: Goods[] = [];
       let at = next;
       for (const thing of things) {
-        if (own.length && (isKind(thing.np?.said ?? '') || isCode(thing.np?.said ?? ''))) { at = items.findIndex(x => x.from === thing.from); break; } // "a V-belt, B section"
+        const here = items.findIndex(x => x.from === thing.from);
+        if (own.length && items[here - 1]?.low === ',' && tellsSort(t, items, here)) { at = here - 1; break; } // "a V-belt, B section"
         if (!isSeller(thing.name)) own.push({ ...goods(t, thing, tailOf(items, thing)), ...(own.length ? {} : countBefore(items[i - 1], thing)) });
       }
       out.push(...own);
@@ -42,6 +43,9 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
       i = out.length ? specAfter(t, items, i + 1, out.at(-1)!) : i + 1;
       continue;
     }
+    const unnamed = sizedOne(t, items, i);
+    if (unnamed) { out.push(unnamed.goods); i = specAfter(t, items, unnamed.next, unnamed.goods); continue; }
+    if (it.f?.dim === 'number' && Number.isInteger(it.f.value.value) && items[i + 1]?.low === 'of' && items[i + 2]?.np && !items[i + 2]!.np!.stands) { const [one] = goodsIn(t, items.slice(0, i + 3), i + 2); if (one) { out.push({ ...one, qty: it.f.value.value }); i = specAfter(t, items, i + 3, out.at(-1)!); continue; } } // "twenty of those friction blocks"
     if (it.f?.dim === 'measure' && items[i + 1]?.low === 'of' && items[i + 2]?.t === 'pron') { const topic = t.memory.topic(); if (topic) out.push({ item: plainName(topic.name), spec: textOf(t.sheet, it.from, it.to), from: it.from, to: it.to, thing: topic }); i += 3; continue; }
     if (it.f?.dim === 'number' && out.length === 0 && (!items[i + 1] || items[i + 1]!.t === 'mark' || /^(more|extra|spare|for|from|off|at)$/.test(items[i + 1]!.low)) && Number.isInteger(it.f.value.value) && t.memory.topic()) { const topic = t.memory.topic()!; out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i++; continue; }
     if (it.f?.dim === 'number' && items[i + 1]?.low === 'of' && out.length === 0 && items[i + 2]?.t === 'pron') { const topic = t.memory.lastMention(); if (topic && it.f.dim === 'number') out.push({ item: plainName(topic.name), qty: it.f.value.value, from: it.from, to: it.to, thing: topic }); i = out.length ? specAfter(t, items, i + 3, out.at(-1)!) : i + 3; continue; }
@@ -70,6 +74,15 @@ function bulk(t: Telling, items: readonly Item[], i: number): { goods: Goods; ne
   if (paired) return { goods: { ...g, ...(PAIRED[it.np!.said] ? { qty: PAIRED[it.np!.said] } : {}) }, next: k + 1 };
   const spec = [g.spec, ...between.map(x => textOf(t.sheet, x.from, x.to)), it.np ? (/^(length|sheet|gallon|quart|pint|litre|liter|yard|foot|feet|metre|meter|pound|kilo)s?$/.test(it.np.said) && (it.np.count !== undefined || it.np.said !== 'length') ? t.sheet.tokens.slice(it.from, it.to).map(x => x.low).join(' ').replace(/^(an?|the|some|another) /, '') : '') : textOf(t.sheet, it.from, it.to)].filter(Boolean).join(', ');
   return { goods: { ...g, spec }, next: k + 1 };
+}
+
+/** "a 1000 watt one", "three hundred foot of three eighths": a size without a name, of what was spoken of. */
+function sizedOne(t: Telling, items: readonly Item[], i: number): { goods: Goods; next: number } | undefined {
+  const it = items[i]!, topic = t.memory.topic();
+  if (it.f?.dim !== 'measure' || !topic) return undefined;
+  const [a, b] = [items[i + 1], items[i + 2]];
+  const to = a?.t === 'pron' && /^ones?$/.test(a.low) ? it.to : a?.low === 'of' && /^(measure|thread|number)$/.test(b?.f?.dim ?? '') && !items[i + 3]?.np ? b!.to : undefined;
+  return to === undefined ? undefined : { goods: { item: plainName(topic.name), spec: textOf(t.sheet, it.from, to), from: it.from, to: it.to, thing: topic }, next: to === it.to ? i + 2 : i + 3 };
 }
 
 /** "four bolts for the hub, 3/8 x 2": what they are for stands between a thing and its size. */

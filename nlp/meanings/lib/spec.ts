@@ -1,4 +1,6 @@
+import { partLike } from '../../clauses/things.ts';
 import type { Item } from '../../clauses/items.ts';
+import { nounClasses } from '../../words/nouns.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
 import type { Telling } from '../telling.ts';
 import type { Goods } from './goods.ts';
@@ -18,6 +20,20 @@ export const isCode = (said: string): boolean => CODE.test(said);
 export const isKind = (said: string): boolean => KIND.test(said);
 
 /**
+ * Whether the phrase at `k`, said after a comma behind a thing, tells which sort of it is meant and is no thing to be got beside it: "the malleable
+ * sort", "number 60", "nipple both ends", "the big one with the O-rings", "tin based". What is counted or has an "a" is a thing of its own.
+ */
+export function tellsSort(t: Telling, items: readonly Item[], k: number): boolean {
+  const it = items[k], np = it?.np, first = t.sheet.tokens[it?.from ?? 0]?.low ?? '';
+  if (!np || np.known) return false;
+  if (isKind(np.said) || isCode(np.said) || /^number \S+$/.test(np.said) || /^(?:each|both|either|one|the other) ends?$/.test(it.low)) return true;
+  if (np.count !== undefined || np.quant !== undefined || /^(an?|another|some|my)$/.test(first)) return false;
+  if (np.stands ? /^the$/.test(first) && /ones?$/.test(np.said) : /\b(?:sort|kind|type|style|stuff|variety|pattern|un|ones?)s?$/.test(np.said) && np.said.includes(' ')) return true;
+  if (/^(?:each|both|either|one)$/.test(items[k + 1]?.low ?? '') && / ?ends?$/.test(items[k + 2]?.low ?? '') || /^(?:each|both|either) ends?$/.test(items[k + 1]?.low ?? '')) return true; // "nipple both ends"
+  return !nounClasses(np.said).size && !nounClasses(np.said.split(' ').at(-1)!).size && !partLike(t.sheet, np.said) && !/s$/.test(np.said);
+}
+
+/**
  * What follows a thing to be got, up to the next thing: its size, grade, make and length, said after commas or straight on, and its count. Gives
  * the index of the first item that is none of these.
  */
@@ -35,8 +51,8 @@ export function specAfter(t: Telling, items: readonly Item[], from: number, last
     if (isCount(items, k, last, of)) { last.qty = (it.f as { value: { value: number } }).value.value; k += of ? 2 : 0; end = k + 1; open = false; continue; }
     const made = /^(with|in|of)$/.test(it.low) ? featureAt(items, k + 1) : 0;
     if (made) { pieces.push([k + 1, k + 1 + made]); k += made; end = k + 1; open = false; continue; }
-    const joins = open && /^(by|x|×|\*|in|inch|and|a|of)$/.test(it.low) && k + 1 < items.length && sizes(items, k + 1) && !(it.low === 'and' && items[k + 1]!.np);
-    const measured = sizes(items, k) || open && TAIL.test(it.low) || it.low === 'in' && isKind(items[k + 1]?.np?.said ?? '');
+    const joins = open && /^(by|x|×|\*|in|inch|and|a|of)$/.test(it.low) && k + 1 < items.length && sizes(t, items, k + 1) && !(it.low === 'and' && items[k + 1]!.np);
+    const measured = sizes(t, items, k) || open && TAIL.test(it.low) || it.low === 'in' && isKind(items[k + 1]?.np?.said ?? '');
     const over = /^(plus|minus)$/.test(it.low) && items[k + 1]?.f?.dim === 'number' && !items[k + 2]?.np;
     if (!joins && !measured && !over) break;
     if (open) pieces.at(-1)![1] = k + 1;
@@ -70,7 +86,7 @@ function isCount(items: readonly Item[], k: number, last: Goods, of: boolean): b
   return of || !next || next.t === 'mark' || /^(off|for|please|needed|wanted)$/.test(next.low) && !(items[k - 1]?.f);
 }
 
-function sizes(items: readonly Item[], k: number): boolean {
+function sizes(t: Telling, items: readonly Item[], k: number): boolean {
   const it = items[k];
   if (!it) return false;
   if (it.f?.dim === 'measure' || it.f?.dim === 'thread') return true;
@@ -78,6 +94,7 @@ function sizes(items: readonly Item[], k: number): boolean {
     if (it.f?.dim === 'number' && (it.f.value.form === 'fraction' || it.f.value.form === 'mixed')) return true;
     return SIZING.test(items[k + 1]?.low ?? '') || SIZING.test(items[k - 1]?.low ?? '') || isKind(items[k - 1]?.np?.said ?? '');
   }
+  if (it.np && items[k - 1]?.low === ',' && tellsSort(t, items, k)) return true;
   if (it.np) return isKind(it.np.said) && it.np.count === undefined || /^(long|thick|wide|square|round)$/.test(items[k + 1]?.low ?? '') && /^((long|wide|thick|deep|high) )?(inch|foot|yard)$/.test(it.np.said);
-  return it.t === 'verb' && DONE.test(it.low) || it.t === 'adj' && STATE.test(it.low) || it.low === 'x' && sizes(items, k + 1) && k > 0 && sizes(items, k - 1);
+  return it.t === 'verb' && DONE.test(it.low) || it.t === 'adj' && STATE.test(it.low) || it.low === 'x' && sizes(t, items, k + 1) && k > 0 && sizes(t, items, k - 1);
 }
