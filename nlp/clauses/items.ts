@@ -68,7 +68,7 @@ function itemAt(sheet: Sheet, i: number, to: number, prev: Item | undefined): It
   }
   if (np?.spec && f?.dim === 'measure' && nounClasses(np.said).has('quantity') && np.count === undefined) return { t: 'dim', from: i, to: f.to, low: words(sheet, i, f.to), f };
   if (f && !(np && np.to > f.to && np.nameFrom > i && np.spec) && !(np && np.count !== undefined && (f.dim === 'number' || f.dim === 'money' && f.sure === 'implied' && np.to > f.to)) && !(np && f.dim === 'number' && np.to > f.to)) {
-    if (!(f.dim === 'number' && !(tag === 'num')) && !(f.sure === 'implied' && np && np.to >= f.to && np.nameFrom <= f.from)) return { t: 'dim', from: i, to: f.to, low: words(sheet, i, f.to), f };
+    if (!(f.dim === 'number' && !(tag === 'num' || low === 'a' && /^(hundred|thousand)$/.test(tokens[i + 1]?.low ?? ''))) && !(f.sure === 'implied' && np && np.to >= f.to && np.nameFrom <= f.from)) return { t: 'dim', from: i, to: f.to, low: words(sheet, i, f.to), f };
   }
   if (np) return { t: 'np', from: i, to: np.to, low: words(sheet, i, np.to), np };
   if (tag === 'verb') return { t: 'verb', from: i, to: i + 1, low, ...verbOf(low, prev) };

@@ -1,12 +1,12 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
 import { bare, isMachine, isPlaceNoun, isSource } from '../clauses/things.ts';
-import { nounClasses } from '../words/nouns.ts';
+import { nounClasses, singular } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
 import { textOf } from '../dimensions/part/text-of.ts';
 import { goodsIn, isSeller, pricedThings, type Goods } from './lib/goods.ts';
 import { sourceIn, trim } from './lib/fields.ts';
-import { moneyClause, sumsIn } from './lib/money.ts';
+import { moneyClause, sumsIn, unitAt } from './lib/money.ts';
 import { sourceSubject, subjectSpan } from './lib/source.ts';
 import { bareSeller, perSeller, pricedAt, sellerBefore, sellersIn } from './lib/sellers.ts';
 import { heardPrice } from './quote/heard.ts';
@@ -27,7 +27,7 @@ const fromSeller: Meaning = t => {
   if (late) return late;
   if (/^(buy|pay|order|spend|bought|sell)$/.test(c.verb?.base ?? '') && c.verb?.base !== 'sell' || /^(i|we)$/.test(c.who ?? '') && !/\b(quoted|found|saw|seen|heard|priced|got|get|can get|could get)\b/.test(text)) return undefined;
   const prev = t.clauses[t.at - 1];
-  const source = sourceSubject(t, [c]) ?? (prev && !c.subj.some(s => !s.carried) && (prev.verb === undefined && /^(say|want|quote|ask|have|offer|do|charge)$/.test(c.verb?.base ?? '') || /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '')) ? sourceSubject(t, [prev]) : undefined) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) ?? sellerBefore(t) : undefined) ?? (moneyClause(t, c) ? pricedAt(t, c) ?? bareSeller(t, [c]) : undefined) ?? (c.pred === 'be' || c.pred === 'none' ? sellerBefore(t) ?? sellerOfList(t) : undefined);
+  const source = sourceSubject(t, [c]) ?? (prev && !c.subj.some(s => !s.carried) && (prev.verb === undefined && /^(say|want|quote|ask|have|offer|do|charge)$/.test(c.verb?.base ?? '') || /^(say|reckon|tell|quote|offer)$/.test(prev.verb?.base ?? '')) ? sourceSubject(t, [prev]) : undefined) ?? sourceIn(t.sheet, c.items)?.source ?? (/^(they|he|she)$/.test(c.who ?? '') ? lastSource(t) ?? sellerBefore(t) : undefined) ?? (moneyClause(t, c) ? pricedAt(t, c) ?? bareSeller(t, [c]) : undefined) ?? (c.pred === 'be' || c.pred === 'none' ? sellerBefore(t) ?? sellerOfList(t) ?? headingSeller(t) : undefined);
   const joined = source === undefined && prev && prev === t.told.at(-1)?.clause && t.told.at(-1)!.entry.kind === 'quote' && /^(and|,|but)$/.test(c.join ?? '') && (c.pred === 'be' || c.pred === 'none') && c.subj.some(s => !s.carried) ? (t.told.at(-1)!.entry as { source?: string }).source : undefined;
   if (joined) return andThat(t, joined);
   if (source !== undefined && /\b(book|manual|chart|sheet|spec|handbook|table|tin|can|label|gauge|scale)s?$/i.test(source)) return undefined;
@@ -120,7 +120,10 @@ function alternative(t: Telling, c: Clause): Entry[] | undefined {
 /** What the price is of: a thing that is not the seller; else what was last wanted or named. */
 function what(t: Telling, c: Clause): Goods | undefined {
   const within = sellerSpans(t, c);
-  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !within.some(([a, b]) => g.from >= a && g.to <= b) && !NO_GOODS.test(g.item) && !isMachine(t.sheet, g.item) && !keptIn(c, g));
+  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !within.some(([a, b]) => g.from >= a && g.to <= b) && !NO_GOODS.test(g.item) && !isMachine(t.sheet, g.item) && !keptIn(c, g) && !unitAt(t, g.thing.np?.from ?? g.from));
+  const one = list.length ? undefined : goodsIn(t, c.items, 0).find(g => unitAt(t, g.thing.np?.from ?? g.from));
+  const whole = one && t.memory.all().find(x => singular(x.name).endsWith(singular(one.item)));
+  if (one) return whole ? { item: whole.name, from: c.from, to: c.to, thing: whole } : one; // "the dealer wants 139 a bar", of the rasp bars just named
   if (list[0] && /\bsame\b/.test(lowText(t))) { // "the same bearings"
     const was = t.prior.concat(t.told.map(x => x.entry)).findLast(e => (e.kind === 'quote' || e.kind === 'want' || e.kind === 'order') && e.item.endsWith(list[0]!.item));
     if (was && 'item' in was) return { ...list[0], item: was.item };
@@ -174,6 +177,12 @@ function sellerOfList(t: Telling): string | undefined {
   const c = t.clause, n = next(t);
   const priced = (x: Clause): boolean => x.pred === 'none' && x.items[x.items.findIndex(i => i.np) + 1]?.f !== undefined && sumsIn(t, x.from, x.to, true).price !== undefined;
   return n && n.join === 'and' && priced(c) && priced(n) ? pricedAt(t, n) : undefined;
+}
+
+/** "Ship chandler up the shore: 693 for the wire rope": the seller stands alone before his price. */
+function headingSeller(t: Telling): string | undefined {
+  const c = t.clause, p = t.clauses[t.at - 1];
+  return p && p.pred === 'none' && !p.items.some(i => i.f) && (c.join === ':' || t.sheet.tokens[p.to - 1]?.low === ':') ? bareSeller(t, [p]) ?? sourceSubject(t, [p]) : undefined;
 }
 
 /** "they want fifteen apiece": the seller named in the clauses before. */

@@ -27,10 +27,15 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
   if (out.shipping === undefined) for (const f of t.sheet.found) if (f.dim === 'number' && f.from >= from && f.to <= to && roleBeside(t, f) === 'shipping' && f.from !== out.at) out.shipping = f.value.value;
   if (/\b(free (shipping|post|postage|delivery|carriage)|no (shipping|postage|carriage|delivery|freight)|delivered|(post|postage|carriage|shipping|delivery) (is )?(free|included|paid)|delivered free|post free|carriage paid)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.shipping ??= 0;
   if (out.per === undefined && /\b(each|apiece|a piece|per piece)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' ')) && out.price !== undefined) out.per = 'each';
+  if (out.per === undefined && out.to !== undefined && unitAt(t, out.to)) out.per = 'each';
   const pct = t.sheet.found.find(f => f.dim === 'percent' && f.from >= from && f.to <= to);
   if (pct?.dim === 'percent' && /tax|vat/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.tax = pct.value.value;
   return out;
 }
+
+/** Whether "a bearing", "per block" stands at token `k`, right behind a sum: what the sum is for one of, and no thing of its own. */
+export const unitAt = (t: Telling, k: number): boolean => /^(an?|per)$/.test(t.sheet.tokens[k]?.low ?? '') && t.sheet.tags[k + 1] === 'noun' && !/^(day|week|month|time|go|hour|mile|lot|set|pair|bit)$/.test(t.sheet.tokens[k + 1]!.low)
+  && t.sheet.found.some(f => (f.dim === 'money' || f.dim === 'number') && f.to === k && f.from < k);
 
 const roleBeside = (t: Telling, f: Found): MoneyValue['role'] | undefined => {
   const after = t.sheet.tokens.slice(f.to, f.to + 3).map(x => x.low).join(' '), before = t.sheet.tokens.slice(Math.max(0, f.from - 3), f.from).map(x => x.low).join(' ');

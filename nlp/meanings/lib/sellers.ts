@@ -61,7 +61,8 @@ export function sellersIn(t: Telling, items: readonly Item[]): [k: number, to: n
   const out: [number, number][] = [];
   for (let k = 0; k < items.length; k++) {
     const i = items[k]!, before = items[k - 1]?.low ?? '';
-    const named = i.np && (/^(from|at|off)$/.test(before) ? isShopLike(t, i) || sells(i.np) : sells(i.np) && !/^(of|for|in|on|to|with|and)$/.test(before));
+    const site = before === 'on' && items[k - 2]?.f && i.np && isSource(i.np); // "24 on the auction site"
+    const named = i.np && (site || /^(from|at|off)$/.test(before) ? isShopLike(t, i) || sells(i.np) : sells(i.np) && !/^(of|for|in|on|to|with|and)$/.test(before));
     if (!named) continue;
     let to = k + 1;
     while (items[to] && /^(prep|prt)$/.test(items[to]!.t) && TAILS.test(items[to]!.low) && (items[to]!.low !== 'with' || PERSONS.test(i.np!.said)) && items[to + 1]?.np) to += 2;

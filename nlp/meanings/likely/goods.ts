@@ -32,7 +32,7 @@ export const wanted = (t: Telling): Entry[] => named(t).map(g => trim({ kind: 'w
 
 /** Ordered, bought or priced: the goods with the seller and the money that the clause names, or the one after it that says no more than these. */
 export function traded(t: Telling, kind: 'order' | 'bought' | 'quote'): Entry[] {
-  const c = t.clause, after = next(t), more = after && tail(t, after) ? [c, after] : [c];
+  const c = t.clause, after = next(t), more = after && (tail(t, after) || kind === 'quote' && asks(t, after)) ? [c, after] : [c];
   const sums = sumsIn(t, c.from, more.at(-1)!.to, true), list = goods(t);
   if (kind === 'quote' && sums.price === undefined) return [];
   const source = more.map(x => sourceIn(t.sheet, x.items)?.source ?? pricedAt(t, x)).find(Boolean) ?? bareSeller(t, more) ?? sourceSubject(t, [c]) ?? sellerBefore(t) ?? (list[0]?.thing.carried || !named(t).length ? whence(t, list[0]?.item ?? '') : undefined);
@@ -44,6 +44,9 @@ export function traded(t: Telling, kind: 'order' | 'bought' | 'quote'): Entry[] 
 
 /** ", $118.40, farm store": a clause without a verb or a thing of its own that says what was asked or who sold it. */
 const tail = (t: Telling, c: Clause): boolean => c.pred === 'none' && !c.verb && !c.asks && !c.subj.some(s => !s.carried && !isSeller(s.name)) && (moneyClause(t, c) || bareSeller(t, [c]) !== undefined);
+
+/** "…has a used pump he'd let go for 250": what he asks for what he was just said to have. */
+const asks = (t: Telling, c: Clause): boolean => /^(he|she|they|person)$/.test(c.who ?? '') && !c.neg && !c.asks && moneyClause(t, c) && /^(let|want|ask|sell|take|part|say)$/.test(c.verb?.base ?? '') && !c.obj.some(o => !o.carried);
 
 /** What came. */
 export const came = (t: Telling): Entry[] => goods(t).map(g => ({ kind: 'arrival', item: g.item }) as Entry);
