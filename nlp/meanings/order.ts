@@ -10,6 +10,7 @@ import { spanForward, tailText } from './lib/reach.ts';
 import { moneyClause, sumsIn, total } from './lib/money.ts';
 import { sourceSubject } from './lib/source.ts';
 import { bareSeller, sellerBefore } from './lib/sellers.ts';
+import { howMany, pricedSingly } from './lib/how-many.ts';
 import { byPrice, chose, chosen, quoteBy, quoteOf } from './lib/quoted.ts';
 import { comingFrom, deposited, onTheWay, sendsMe, theyHave } from './order/on-the-way.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -49,8 +50,9 @@ export const order: Meaning = t => {
   const carried = list.every(g => g.thing.carried || g.thing === topic);
   const heard = /\b(cheap(er|est)|dear(er|est)) (one|of|offer|quote)\b/.test(text) ? byPrice(t, /cheap/.test(text)) : source !== undefined && !/^(him|her|them)$/.test(source) ? quoteBy(t, source) : quoteOf(t, carried ? undefined : list[0]!.item);
   const q = heard && sums.price === undefined && (carried || sameThing(heard.item, list[0]!.item)) ? heard : undefined;
+  if (list.length === 1 && (list[0]!.qty === undefined || list[0]!.qty < 2) && (sums.per === 'each' || sums.price === undefined)) { const n = howMany(t, reach, q?.item ?? list[0]!.item); if (n !== undefined) list[0]!.qty = n; }
   return list.map((g, i) => trim({
-    kind: 'order', item: q && carried ? q.item : fullName(t, g.item), source: q?.source ?? source, price: total(sums, g.qty) === undefined ? q?.price : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
+    kind: 'order', item: q && carried ? q.item : fullName(t, g.item), source: q?.source ?? source, price: total(sums, g.qty) === undefined ? forAll(t, q, g.qty) : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
     shipping: sums.shipping ?? q?.shipping, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax,
   }) as Entry);
 };
@@ -62,9 +64,13 @@ function accepted(t: Telling): Entry[] | undefined {
   if (t.clauses.slice(t.at + 1, t.at + 4).some(n => /^(order|buy|pay)$/.test(n.verb?.base ?? '') && !n.neg)) return []; // "…and ordered it"
   const end = spanForward(t, n => continues(t, n));
   const reach = t.clauses.slice(t.at, end + 1), sums = sumsIn(t, c.from, reach.at(-1)!.to, false);
-  const expected = reach.map(r => dayIn(t, r, true)).find(Boolean);
-  return [trim({ kind: 'order', item: q.item, source: q.source, price: sums.price ?? q.price, shipping: sums.shipping ?? q.shipping, expected, qty: q.qty }) as Entry];
+  const expected = reach.map(r => dayIn(t, r, true)).find(Boolean), qty = howMany(t, reach, q.item);
+  return [trim({ kind: 'order', item: q.item, source: q.source, price: total(sums, qty) ?? forAll(t, q, qty), shipping: sums.shipping ?? q.shipping, expected, qty: qty ?? q.qty }) as Entry];
 }
+
+/** The quoted price of so many, where it was quoted for one. */
+const forAll = (t: Telling, q: { item: string; price: number } | undefined, qty: number | undefined): number | undefined =>
+  (q && qty && qty > 1 && pricedSingly(t, q.item, q.price) ? Math.round(q.price * qty * 100) / 100 : q?.price);
 
 /** "were due Wednesday": the one gone by. */
 function pastDay(t: Telling, c: Clause): string | undefined {
