@@ -6,6 +6,7 @@ import type { Placed } from './clauses/clauses.ts';
 import type { Clause } from './clauses/clause.ts';
 import type { Memory } from './clauses/memory.ts';
 import { isSpoken } from './meanings/lib/reach.ts';
+import { likelierDeal } from './meanings/likely/deal.ts';
 import { likely } from './meanings/likely/likely.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { remark } from './meanings/remark.ts';
@@ -75,6 +76,7 @@ function goesOn(t: Telling, kinds: readonly string[]): boolean {
 
 /** Adds what a clause most likely tells beside what the rules read from the note. */
 function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void {
+  likelierDeal(t, odds);
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
   const more = likely(t, odds, have);

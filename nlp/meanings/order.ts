@@ -25,7 +25,7 @@ export const order: Meaning = t => {
   const verb = c.verb?.base;
   const fragment = c.pred === 'none' ? c.items.findIndex((i, k) => k > 0 && /^(order|reorder|backorder)$/.test(i.base ?? '') && /^(past|part)$/.test(i.form ?? '')) : -1; // "six plugs at 3.50 ordered from the factor"
   const placed = /^(order|reorder|backorder)$/.test(verb ?? '') && c.verb!.form !== 'base' && c.verb!.form !== 'ing' || fragment > 0;
-  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput (in )?(an|the|my) order\b|\bplaced (an|the) order\b|\border( is|'s| has gone|'s gone)? (in|placed)\b|\bsent (off|away) (to .+ )?for\b|\bbackordered\b|\bput in for\b/.test(text);
+  const standing = /\b(on|on back) ?-?(order|back ?order)\b/.test(text) || /\bput (in )?(an|the|my) order\b|\bplaced (an|the) order\b|\border( is|'s| has gone|'s gone)? (in|placed)\b|\b(?:sent|wrote|written|rang|phoned|mailed) (?:off|away) (?:to .+ )?for\b|\bbackordered\b|\bput in for\b/.test(text);
   const taken = !placed && !standing && chose(t, c) ? accepted(t) : undefined;
   if (taken) return taken;
   const deposit = deposited(c), sends = sendsMe(t, c) ?? theyHave(c) ?? deposit, awaited = !placed && !standing && !sends && comingFrom(t, c);
@@ -98,11 +98,14 @@ function continues(t: Telling, c: Clause): boolean {
   const text = lowText(t, c);
   if (/^(please |to )?send (it|them|one|her)\b/.test(text) || /^(he|she|they) (says?|said|reckons?)$/.test(text) || /^(i|we)'ll have (it|them|her)\b/.test(text) && dims(c.items, 'when').length) return true;
   if (/^(and |but |so )?((it|they|that|he|she|the \w+|\w+ \w+|supposed|should|due|expected|says?|said|reckons?|promised|will|'ll|shipping|free|plus|delivery)\b)/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length || dims(c.items, 'money').length || /\b(shipping|postage|carriage|delivery|each|be here|arrive|land)\b/.test(text)) && !/\b(came|arrived|showed|went|is off|is on)\b/.test(text)) return true;
-  if (/^(should|supposed|due|eta|expected|promised|promises|says|said|reckons|here|delivery|arriving|landing|ready)\b/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length)) return true;
-  if ((/^(he|she|they|person)$/.test(c.who ?? '') || sourceSubject(t, [c]) !== undefined) && /^(say|reckon|promise|tell|think|swear|guess|quote|figure|want|ask)$/.test(c.verb?.base ?? '') && (dims(c.items, 'when').length || dims(c.items, 'span').length) && !dims(c.items, 'money').length) return true;
+  if (/^(should|supposed|due|eta|expected|promised|promises|says|said|reckons|told|here|delivery|arriving|landing|coming|ready)\b/.test(text) && (dims(c.items, 'when').length || dims(c.items, 'span').length)) return true;
+  if (((/^(he|she|they|person)$/.test(c.who ?? '') || sourceSubject(t, [c]) !== undefined) && /^(say|reckon|promise|tell|think|swear|guess|quote|figure|want|ask)$/.test(c.verb?.base ?? '') || /\b(he|she|they) ?('ll|will) have (it|them|one) (here|to me|with me|ready|out)\b/.test(text)) && (dims(c.items, 'when').length || dims(c.items, 'span').length) && !dims(c.items, 'money').length) return true;
   if (dims(c.items, 'span').length && c.items.some(i => /^(he|she|they)$/.test(i.low)) && c.items.some(i => /^(say|reckon|promise|tell)$/.test(i.base ?? ''))) return true; // "three weeks he says"
-  return c.pred === 'none' && !c.subj.some(s => !s.carried && !isSeller(s.name)) && (moneyClause(t, c) || tailText(text) || sourceSubject(t, [c], true) !== undefined || sourceIn(t.sheet, c.items) !== undefined || c.items.filter(i => i.t !== 'mark').every(i => i.f?.dim === 'when' || i.f?.dim === 'span' || i.t === 'adv' || i.t === 'prep') || bareSum(c));
+  return c.pred === 'none' && !c.subj.some(s => !s.carried && !isSeller(s.name)) && (moneyClause(t, c) || tailText(text) || sourceSubject(t, [c], true) !== undefined || sourceIn(t.sheet, c.items) !== undefined || c.items.filter(i => i.t !== 'mark').every(i => i.f?.dim === 'when' || i.f?.dim === 'span' || i.t === 'adv' || i.t === 'prep') || bareSum(c) || sumFirst(c));
 }
+
+/** "two hundred ten with the bolts thrown in": a clause that begins with a figure and says no more than what goes with it. */
+const sumFirst = (c: Clause): boolean => c.items[0]?.f?.dim === 'number' && (!c.items[1] || c.items[1].t === 'mark' || /^(with|even|flat|all|plus|for|in)$/.test(c.items[1].low));
 
 /** "410, ten days": a figure alone beside when it comes. */
 const bareSum = (c: Clause): boolean => c.items.every(i => i.t === 'mark' || /^(number|span|when)$/.test(i.f?.dim ?? '')) && dims(c.items, 'number').length === 1 && c.items.some(i => /^(span|when)$/.test(i.f?.dim ?? ''));

@@ -69,7 +69,7 @@ export function placeFrom(sheet: Sheet, items: readonly Item[], k: number): { wh
 export function sourceIn(sheet: Sheet, items: readonly Item[]): { source: string; at: number; to: number } | undefined {
   for (let i = 0; i < items.length; i++) {
     const it = items[i]!, np = items[i + 1]?.np;
-    if (!/^(from|off|at|through|via|by|with|to)$/.test(it.low) || !np) continue;
+    if (!/^(from|off|at|through|via|by|with|to)$/.test(it.low) && !(it.low === 'of' && items[i - 1]?.low === 'out') || !np) continue; // "out of the catalogue"
     if (it.low !== 'from' && it.low !== 'off' && !isSource(np)) continue;
     if (it.low === 'off' && !isSource(np) && !PERSONS.test(np.said) && (isPlaceNoun(np) || isMachine(sheet, np.name) || nounClasses(np.said.split(' ').at(-1)!).has('part') || np.known)) continue;
     let to = i + 2;

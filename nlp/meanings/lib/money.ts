@@ -18,8 +18,8 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
     else if (role === 'core') out.core ??= f.value.value;
     else if (role === 'tax') continue;
     else if (f.sure === 'certain' || f.value.per || loose) {
-      if (out.price !== undefined && f.sure !== 'certain') continue;
       if (out.price !== undefined) continue;
+      if (f.sure !== 'certain' && !f.value.per && t.sheet.tags[f.to] === 'noun' && kept.some(o => o.from > f.from && !o.value.role && (o.sure === 'certain' || o.value.per))) continue; // "kits for two rollers, 106 the pair"
       out.price = f.value.value; out.per = f.value.per; out.at = f.from; out.to = f.to;
     }
   }

@@ -39,7 +39,7 @@ export function sellerBefore(t: Telling): string | undefined {
 export function bareSeller(t: Telling, clauses: readonly Clause[]): string | undefined {
   for (const c of clauses) for (const [k, i] of c.items.entries()) {
     const before = c.items[k - 1];
-    if (i.np && !i.np.stands && isSource(i.np) && (!before || before.t === 'mark' || before.f !== undefined || before.t === 'cc') && !(k === 0 && c.verb)) return sellerText(t, c.items, k);
+    if (i.np && !i.np.stands && isSource(i.np) && (!before || before.t === 'mark' || before.np?.stands || before.f !== undefined || before.t === 'cc') && !(k === 0 && c.verb)) return sellerText(t, c.items, k);
   }
   return undefined;
 }
