@@ -2,6 +2,7 @@ import type { Supposed } from '../../domain/answers/what-if.ts';
 import { addDays, dayOf } from '../../domain/log/days.ts';
 import type { ReadContext } from '../../domain/model/reading.ts';
 import { readAway } from '../../nlp/settings/away.ts';
+import { clockAt } from '../../nlp/settings/clock-time.ts';
 import { readHours } from '../../nlp/settings/hours.ts';
 import { openSheet } from '../../nlp/sheet.ts';
 import { withHours } from './hours-kept.ts';
@@ -62,8 +63,7 @@ export function hoursOf(rest: string, now: Week): Hours | undefined {
 
 /** The same week with so much more on those of its days; a day without hours gets them. */
 function longer(now: Week, more: SaidHours['weekly']): Week {
-  const clock = (m: number): string => `${String(Math.floor(m / 60)).padStart(2, '0')}:${String(m % 60).padStart(2, '0')}`;
   const added = new Map(more.map(w => [w.weekday, w]));
-  const stretched = now.weekly.map(w => { const a = added.get(w.weekday); return a ? { ...w, to: clock(Math.min(1440, minutes(w.to) + minutes(a.to) - minutes(a.from))) } : w; });
+  const stretched = now.weekly.map(w => { const a = added.get(w.weekday); return a ? { ...w, to: clockAt(Math.min(1440, minutes(w.to) + minutes(a.to) - minutes(a.from))) } : w; });
   return { weekly: [...stretched, ...more.filter(w => !now.weekly.some(x => x.weekday === w.weekday))], exceptions: now.exceptions };
 }

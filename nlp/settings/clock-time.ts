@@ -25,8 +25,11 @@ export function clockTime(said: string, bare: 'am' | 'pm'): string | undefined {
   const asIs = hour > 12 || (!part && /^0\d|^\d{4}/.test(core));
   const small = part && /night/.test(part) && hour % 12 < 5;
   const whole = asIs ? minutes : (minutes % (12 * 60)) + (late && !small ? 12 * 60 : 0);
-  return `${String(Math.floor(whole / 60)).padStart(2, '0')}:${String(whole % 60).padStart(2, '0')}`;
+  return clockAt(whole);
 }
+
+/** HH:MM of so many whole minutes after midnight. */
+export const clockAt = (minutes: number): string => `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 
 /** Minutes from the beginning of the (half) day. */
 function minutesOf(core: string): number | undefined {
