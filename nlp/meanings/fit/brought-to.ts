@@ -50,7 +50,7 @@ const plainNumber = (c: Clause): number | undefined => dims(c.items, 'number')[0
 /** "injectors in, hold-downs at 18 foot pounds": what stands after the comma has the figure. */
 function nearer(t: Telling, c: Clause, from: number): string | undefined {
   const k = c.items.findLastIndex(i => i.to <= from && i.low === ','), between = c.items.slice(k + 1).filter(i => i.to <= from);
-  const np = k < 0 || between.some(i => i.t === 'verb' || i.t === 'pron') ? undefined : between.find(i => i.np && !i.np.stands)?.np;
+  const np = k < 0 || between.some(i => i.t === 'verb' && !/^(set|torque|gap|do|pull|tighten|adjust|bring|nip|snug|take|reset)$/.test(i.base ?? '') || i.t === 'pron') ? undefined : between.find(i => i.np && !i.np.stands)?.np;
   return np && partLike(t.sheet, np.name) && measurable(t.sheet, np.name) ? np.name : undefined;
 }
 
@@ -66,8 +66,9 @@ export function figures(t: Telling, c: Clause, parts: string[], named?: string):
     : /^(in|mm)$/.test(m.value.unit) && /gap|set|adjust|reset|regap|shim|^(do|bring|take|wind|tweak|dial|space|nip|pinch|snug|close|screw)$/.test(base) ? (/(clearance|lash|end play|sag|travel)/.exec(text)?.[0] ?? 'gap')
       : /^(psi|bar|rpm|V)$/.test(m.value.unit) ? BY_UNIT[m.value.unit] : undefined);
   const spot = label.where;
-  const own = nearer(t, c, m.from);
-  return what ? (own ? [own] : parts.slice(0, 1)).map(p => ({ kind: 'reading', part: p, what: spot ? `${what} ${spot}` : what, value: m.value.value, unit: m.value.unit }) as Entry) : [];
+  const own = nearer(t, c, m.from) ?? (told && label.part && /^at$/.test(t.sheet.tokens.slice(m.to, c.to).find(x => /^(at|on|in|of)$/.test(x.low))?.low ?? '') ? label.part : undefined); // "to a quarter inch free play at the lever"
+  const unit = m.value.unit === 'mil' ? 'mm' : m.value.unit;
+  return what ? (own ? [own] : parts.slice(0, 1)).map(p => ({ kind: 'reading', part: p, what: spot ? `${what} ${spot}` : what, value: m.value.value, unit }) as Entry) : [];
 }
 
 /** "spindle end float set to…": the fit is the spindle's, the figure its end float. */

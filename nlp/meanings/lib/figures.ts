@@ -2,7 +2,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import { valueAt } from '../../clauses/items.ts';
 import type { Found, Sheet } from '../../types.ts';
 import { singular } from '../../words/nouns.ts';
-import { NAMED } from '../../words/quantities.ts';
+import { BESIDE, NAMED } from '../../words/quantities.ts';
 
 /** A figure of a clause: its value and unit, where it stands, and the words before and after it that are its own. */
 export interface Figure {
@@ -75,7 +75,7 @@ function valuesIn(sheet: Sheet, c: Clause): Found[] {
     const ordinal = v.dim === 'number' && COUNTS_OFF.test(prev) || v.dim === 'number' && out.length > 0 && /^(on|in|for)$/.test(prev) && Number.isInteger(v.value.value) && v.value.value <= 12;
     const told = v.dim === 'number' && Number.isInteger(v.value.value) && v.value.value <= 12 && (sheet.tags[i - 1] === 'noun' && valueAt(sheet, v.to, c.to) !== undefined || /^(top|bottom|left|right|front|rear|back|other|first|last|inner|outer|middle|end|remaining|all)$/.test(prev) && (/^(be|have|verb)$/.test(sheet.tags[v.to] ?? '') || valueAt(sheet, v.to, c.to) !== undefined)); // "inlet 1 12 thou"
     const place = prev === 'at' && out.length > 0 && !sheet.tokens.slice(out.at(-1)!.to, i).some(x => CUT.test(x.low));
-    const sized = !named && sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm)\b/.test(said));
+    const sized = !named && sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm|dead|even|free|full)\b/.test(said) && !BESIDE.test(said));
     const beyond = sheet.tokens.slice(v.to, v.to + 3).map(x => x.low).join(' ');
     if (v.dim === 'measure' && !named && /^(in|ft|mm|cm|m|L|gal|qt|kg|lb)$/.test(v.value.unit) && (/^(up|down|along|in|back|off|away|above|below|out) (from|the|of the)\b|^too \w+/.test(beyond) || /^of\b/.test(beyond) && /^(L|gal|qt|kg|lb|ft|m)$/.test(v.value.unit) && !sheet.tokens.slice(v.to + 1, v.to + 4).some(x => NAMED.test(x.low)))) { i = v.to - 1; continue; } // "pitted a foot up from the gland", "two litres of paint"
     const bound = v.dim === 'measure' && /^(under|over|than|below|within|beyond|above)$/.test(prev) && out.every(x => x.to < i - 1); // "under an inch" is no figure

@@ -36,12 +36,12 @@ export function gauged(t: Telling, c: Clause, brought = false): Gauged[] | undef
   let book = false;
   if (c.pred === 'verb' && !brought && (c.verb!.base === 'put' && !c.prt.includes('out') || secondHand(c))) return undefined;
   figures.forEach((f, n) => {
-    const lead = labelOf(t.sheet, ...f.lead), tail = labelOf(t.sheet, ...f.tail, true);
+    const lead = n === 0 ? nearest(t, f.lead, state) : labelOf(t.sheet, ...f.lead), tail = labelOf(t.sheet, ...f.tail, true);
     if (f.bare && !f.unit && state.unit === 'count') return;
     if (lead.book || tail.book && f.tail[1] - f.tail[0] > 0 && n === figures.length - 1 && figures.length > 1) { book = true; if (n === 0) state.of = state.part = partOf(t, lead, tail, state); return; }
     if (/^(new|nominal|max|min|maximum|minimum)$/.test(t.sheet.tokens[f.to]?.low ?? '') && t.sheet.tags[f.to + 1] !== 'noun') { book = true; state.of = state.part = partOf(t, lead, tail, state) ?? state.part; state.what ??= lead.what; state.unit ??= f.unit; return; } // "212 mm new"
     const own = lead.what ?? tail.what;
-    const part = n === 0 && fronted && !NAMED.test(fronted) ? fronted : partOf(t, lead, tail, state);
+    const part = n === 0 && fronted && !NAMED.test(fronted) && (!lead.part || lead.part === fronted || fronted.endsWith(` ${lead.part}`)) && !lead.which ? fronted : partOf(t, lead, tail, state);
     const unit = f.unit ?? units[n];
     const verbal = byVerb(t, f, unit);
     const what = (own && suits(own, unit) ? own : undefined) ?? verbal ?? (n > 0 || state.what && (state.headed || inherits(t, c, lead)) ? natural(state.what && suits(state.what, unit) ? state.what : undefined, part) : undefined) ?? byWord(t, unit) ?? byNature(c, part, f, unit);
@@ -91,7 +91,7 @@ const natural = (what: string | undefined, part: string | undefined): string | u
 
 function partOf(t: Telling, lead: Label, tail: Label, state: State): string | undefined {
   const own = lead.part ?? tail.part;
-  const which = lead.which ?? tail.which;
+  const which = lead.which ?? tail.which ?? otherSide(state.of, tail.where);
   const many = lead.part !== undefined && singular(lead.part.split(' ').at(-1)!) !== lead.part.split(' ').at(-1);
   if (many && tail.which && whichIsPart(t, lead.part, tail.which)) { state.of = lead.part; return sided(t, lead.part!, tail.which); } // "track rod ends, 17 threads on the left"
   const numbered = many ? lead.part : tail.part && state.of && singular(state.of.split(' ').at(-1)!) !== state.of.split(' ').at(-1) ? state.of : undefined;
@@ -102,7 +102,24 @@ function partOf(t: Telling, lead: Label, tail: Label, state: State): string | un
   return state.part && !isMachine(t.sheet, state.part) ? state.part : /^(oil pressure|idle speed|top speed)$/.test(lead.what ?? tail.what ?? '') ? 'engine' : undefined;
 }
 
-const PAIRED = /^((left|right|near|off|nearside|offside|front|rear|top|bottom|inner|outer|inlet|exhaust|intake|cylinder) \S+|lefts|rights|fronts|rears|inners|outers|uppers|lowers|inlets|exhausts|intakes|tops|bottoms|seconds|thirds|middles|top|bottom|left|right|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|inner|outer|other|lh|rh|nearside|offside|near side|off side|upper|lower)$/;
+/** The words of the first figure: what stands after the last comma is nearer to it than what stands before ("injectors in, hold-downs 18 foot pounds", "tyre on the spreader, near side, 12 psi"). */
+function nearest(t: Telling, [from, to]: [number, number], state: State): Label {
+  const whole = labelOf(t.sheet, from, to), comma = t.sheet.tokens.slice(from, to).findLastIndex(x => x.low === ',');
+  const near = comma < 0 ? {} : labelOf(t.sheet, from + comma + 1, to) as Label;
+  if (near.part) return { ...whole, ...near };
+  if (!near.which || !whole.part || !whichIsPart(t, whole.part, near.which)) return whole;
+  state.of = whole.part;
+  return { ...whole, part: undefined, which: near.which };
+}
+
+/** "60 percent on the front way, seventy on the rear": a side that the part before was told by, and the other one now. */
+const otherSide = (of: string | undefined, where: string | undefined): string | undefined => {
+  const side = /^(?:on|at) the (front|rear|back|top|bottom|inside|outside)$/.exec(where ?? '')?.[1];
+  return side && of && OPPOSED.some(([a, b]) => (a.test(side) && b.test(of)) || (b.test(side) && a.test(of))) ? side : undefined;
+};
+const OPPOSED: readonly (readonly [RegExp, RegExp])[] = [[/\bfront\b/, /\b(rear|back)\b/], [/\btop\b/, /\bbottom\b/], [/\binside\b/, /\boutside\b/]];
+
+const PAIRED = /^((left|right|near|off|nearside|offside|front|rear|top|bottom|inner|outer|inlet|exhaust|intake|cylinder) \S+|lefts|rights|fronts|rears|inners|outers|uppers|lowers|inlets|exhausts|intakes|tops|bottoms|seconds|thirds|middles|top|bottom|left|right|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|inner|outer|other|lh|rh|nearside|offside|near side|off side|upper|lower|east|west|north|south)$/;
 /** "left 3, right 2" tells parts apart; "front 3, rear 7" of one thing tells where on it. */
 const whichIsPart = (t: Telling, part: string | undefined, which: string): boolean => {
   if (!part) return false;

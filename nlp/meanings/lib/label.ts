@@ -27,8 +27,8 @@ export interface Label {
 export const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastigauge|rule|ruler|tape|square|scales?|surface plate|straight ?edge|vee? blocks?|trammel|ohmmeter|tach|tacho|bench|dial test indicator|dti)$/;
 const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
 const STATE = /^(hot|cold|cranking|warm|idling|charging|loaded|wet|dry|running|resting|wide|narrow)$/;
-const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|top dead centre|top dead center|bottom dead centre|bottom dead center|far end|near end|big end|small end|drive end|other end|free end|lip|step|face|neck)$/;
-const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|rest|others|remaining|lh|rh|lefts|rights|fronts|rears|backs|inners|outers|uppers|lowers|inlets|exhausts|intakes|primaries|tops|bottoms|seconds|thirds|middles)$/;
+const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|ends|edges|rims|tips|flats|top dead centre|top dead center|bottom dead centre|bottom dead center|far end|near end|big end|small end|drive end|other end|free end|lip|step|face|neck)$/;
+const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|rest|others|remaining|lh|rh|east|west|north|south|lefts|rights|fronts|rears|backs|inners|outers|uppers|lowers|inlets|exhausts|intakes|primaries|tops|bottoms|seconds|thirds|middles)$/;
 
 /** "left front", "offside rear", "bottom two", "inlet 1": which ones of several. */
 const FELLOW = /^(?:(?:left|right|near|off|nearside|offside|inner|outer|front|rear|back|upper|lower|top|bottom) (?:front|rear|back|hand|inner|outer|left|right|two|three|four|pair)|(?:inlet|exhaust|intake|cylinder) (?:\d|one|two|three|four|five|six))$/;
@@ -38,7 +38,9 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
   const { tokens, tags } = sheet;
   const out: Label = {};
   const low = (k: number): string => tokens[k]?.low ?? '';
+  const quantity = (k: number): { what: string; to: number } | undefined => quantityAt(sheet, k, to) ?? besideFigure(sheet, k, from, to, tail);
   for (let k = from; k < to; k++) {
+    if (/^(mid|full|half)$/.test(low(k)) && /^(travel|stroke|span|lift|throw|lock|swing)$/.test(low(k + 1))) { out.where ??= words(sheet, k, k + 2); k++; continue; } // "fifteen thou mid travel"
     if (BOOK.test(low(k)) && !(low(k) === 'new' && tags[k + 1] === 'noun')) out.book = true;
     if (low(k) === 'left' && tags[k] === 'verb' || low(k) === 'bit' && low(k - 1) === 'a') continue;
     if (low(k) === 'off' && low(k + 1) === 'side') { out.which ??= 'offside'; k++; continue; }
@@ -51,7 +53,7 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (!tail && low(k) === 'with' && tags[k + 1] === 'det') { while (k + 1 < to && /^(det|adj|noun)$/.test(tags[k + 1]!)) k++; continue; } // "with the new gasket it stands…"
     const pair = tail ? undefined : betweenTwo(sheet, k, to);
     if (pair) { out.part ??= pair.name; k = pair.to - 1; continue; }
-    const q = quantityAt(sheet, k, to) ?? besideFigure(sheet, k, from, to, tail);
+    const q = quantity(k);
     if (q) {
       const before = nounsBefore(sheet, from, k);
       const told = before && before[1] - before[0] > 2 && low(before[1] - 2) === "'s" && !nounClasses(low(before[1] - 1)).has('part') ? low(before[1] - 1) : undefined; // "the coil's primary resistance"
@@ -61,7 +63,7 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
       k = q.to - 1;
       continue;
     }
-    if (tail && low(k) === 'across' && tags[k + 1] === 'det' && tags[k + 2] === 'noun') { out.where ??= words(sheet, k, k + 3); k += 2; continue; } // "across the pin"
+    if (tail && /^(across|over)$/.test(low(k)) && tags[k + 1] === 'det' && tags[k + 2] === 'noun') { out.where ??= words(sheet, k, k + 3); k += 2; continue; } // "across the pin"
     if (/^(at|by|across|over|round|around|before|after)$/.test(low(k)) || /^(on|in)$/.test(low(k)) && spotAhead(sheet, k + 1, to)) {
       const end = spotEnd(sheet, k + 1, to);
       if (end) { out.where ??= words(sheet, k, end); k = end - 1; continue; }
@@ -69,12 +71,12 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (STATE.test(low(k)) && (tail || tags[k + 1] !== 'noun') && k > from - 1) { out.where ??= low(k); continue; }
     if (!['noun', 'adj', 'num'].includes(tags[k]!) && !(SIDES.has(low(k)) || WHICH.test(low(k)))) continue;
     let end = k;
-    while (end < to && (['noun', 'adj', 'num', 'poss'].includes(tags[end]!) || WHICH.test(low(end)) || SIDES.has(low(end))) && !quantityAt(sheet, end, to)) end++;
+    while (end < to && (['noun', 'adj', 'num', 'poss'].includes(tags[end]!) || WHICH.test(low(end)) || SIDES.has(low(end))) && !quantity(end)) end++;
     if (end > k + 1 && /^(limits?|specs?|max|min|nominal)$/.test(low(end - 1))) out.book = true; // "wear limit"
-    const quantity = end < to && quantityAt(sheet, end, to);
-    if (end > k && !quantity) { const n = named(sheet, [k, end]); if (!out.part && !out.which && !out.where || /^(of|on|in|for)$/.test(low(k - 1)) || tags[k - 1] === 'det' && /^(of|on|in|for)$/.test(low(k - 2))) Object.assign(out, n); }
+    const measured = end < to && quantity(end);
+    if (end > k && !measured) { const n = named(sheet, [k, end]); if (!out.part && !out.which && !out.where || /^(of|on|in|for)$/.test(low(k - 1)) || tags[k - 1] === 'det' && /^(of|on|in|for)$/.test(low(k - 2))) Object.assign(out, n); }
     k = Math.max(k, end - 1);
-    if (quantity) k = end - 1;
+    if (measured) k = end - 1;
   }
   return out;
 }
@@ -92,7 +94,7 @@ function numberedAt(sheet: Sheet, k: number, to: number): { name: string; to: nu
   const count = countValue(low(k + 1));
   if (!/^(number|no|num|cylinder|cyl|pot|#|on|in|for)$/.test(low(k)) || count === undefined || count > 12 || /^(on|in|for)$/.test(low(k)) && (sheet.tags[k + 2] === 'noun' || sheet.tags[k + 2] === 'num')) return undefined;
   const whole = phraseAt(sheet, k, to);
-  return whole && !/^(on|in|for|no)$/.test(low(k)) && whole.to > k + 2 ? { name: whole.name.replace(/ (bore|compression|gap|clearance)$/, ''), to: k + 2 } : { name: `number ${low(k + 1)}`, to: k + 2 };
+  return whole && !/^(on|in|for|no)$/.test(low(k)) && whole.to > k + 2 ? { name: whole.name.replace(/ (bore|compression|gap|clearance)$/, ''), to: k + 2 } : { name: `${/^(cylinder|cyl|pot)$/.test(low(k)) ? 'cylinder' : 'number'} ${low(k + 1)}`, to: k + 2 };
 }
 
 const words = (sheet: Sheet, from: number, to: number): string => sheet.tokens.slice(from, to).map(t => t.low).join(' ');

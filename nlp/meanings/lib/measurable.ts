@@ -23,7 +23,7 @@ export const spokenOf = (t: Telling): Thing | undefined => {
 };
 
 /** Words that stand where a noun might and name nothing. */
-const NOT_THINGS = /^(back|mid|even|dead|both ends|half|full length|full travel|mid travel|mid stroke|run in|warm up|first|second|third|fourth|other|others|rest|same|start|end|ends)$/;
+const NOT_THINGS = /^(back|mid|even|dead|both ends|half|full|full length|full travel|mid travel|mid stroke|run in|warm up|first|second|third|fourth|other|others|rest|same|start|end|ends)$/;
 /** Where on a part: "at the tight spot", "on the slack side". */
 const SPOTS = /\b(spot|spots|place|places|point|side|sides)$/;
 /** What a figure is read with. */

@@ -66,7 +66,7 @@ function namedIn(t: Telling, c: Clause, k: number, unit: string | undefined): { 
       const before = ownedBy && !namesPart(t.sheet, ownedBy[2]!) ? ownedBy[1]! : words.slice(0, cut).join(' ');
       if (ownedBy && before !== words.slice(0, cut).join(' ')) return { what: `${ownedBy[2]} ${name}`, part: before }; // "the coil's primary resistance"
       const owner = ownerOf(t, c, n);
-      const part = before && !/^(the|a|some|about|running|total|good|cold|hot|static|open|right|left)$/.test(before) ? (owner ? `${owner} ${before}` : before) : owner;
+      const part = before && !/^(the|a|some|about|running|total|good|cold|hot|static|open|right|left|mid|full|half)$/.test(before) ? (owner ? `${owner} ${before}` : before) : owner;
       return { what: name, ...(part ? { part: snapped(t, part) } : {}) };
     }
   }

@@ -86,7 +86,7 @@ export const CONVERT: SumKind = {
     /\bhow big is #~*(?!~) in (?:decimal|mm|millimet|inches|metric)/,
     new RegExp(String.raw`\b(?:convert|change|turn|translate|put)(?: me)? (?:(?!\b(?:and )?(?:what|whats|how|where)\b)[^.?!]){1,50}? (?:to|into|in) (?:plain |decimal |us |imperial )?(?:${NAMES}|old money|imperial|metric|english)(?![a-z])`),
     /\bwhat(?:s|d| is| would| does| are| s|re)? (?:that |the [a-z]+ |about )?(?:be )?(?:(?!\b(?:what|whats|how|where)\b)[^.?!]){0,40}? (?:in|to|into|as) (?:plain |old |decimal |us |imperial )?(?:mm|mil|cm|in\b|inch|met|thou|foot|feet|ft|lb|pound|newton|nm|n m|kg|kilo|psi|bar|kpa|cel|cent|fahr|far|litre|liter|quart|gal|pint|mile|km|yard|gram|ounce|old money|imperial|english|decimal|hp|horse|kw|kilowatt|c\b|f\b|degrees)[a-z]*/,
-    new RegExp(String.raw`\bhow many (?:${NAMES})(?: (?:is|are|in|to|s|make|makes|does|would|there|be|equal|equals|that|its|do))+`),
+    new RegExp(String.raw`\bhow many (?:${NAMES})(?: (?:is|are|in|to|s|make|makes|does|would|there|be|equal|equals|that|its|do))+(?![a-z])`),
     new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about |i )?(?:need |want |give me )?(?:the )?#~*(?!~) ?(?:${NAMES}|degrees? (?:celsius|fahrenheit|c|f)|deg (?:c|f)) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also))`),
     new RegExp(String.raw`#~*(?!~) ?(?:${NAMES}) (?:as|in|to|into) (?:an? )?(?:fractions?|64ths|sixty fourths)\b`),
     /(?:^|[.?!;,:] )(?:please )?(?:convert|change) (?:an? )?#~*(?!~) ?[a-z°\/·-]+(?: [a-z]+)?(?= ?(?:$|[?.]))/,

@@ -6,6 +6,10 @@ const read = (part: string, what: string, value: number, unit?: string, asWas?: 
 export const READINGS: ToldCorpus = {
   kind: 'reading',
   phrases: [
+    ...told([read('cylinder three', 'compression', 120, 'psi'), read('cylinder four', 'compression', 95, 'psi')], ['Compression: cylinder three 120 psi and cylinder four a miserable 95.']),
+    ...told([read('head shaft', 'diameter at the drive end', 1.9375, 'in')], ['Head shaft mikes one and fifteen sixteenths dead on at the drive end.']),
+    ...told([read('cutter bar', 'lead', 0.75, 'in')], ['Cutter bar lead three quarters of an inch.', 'cutter bar lead three quarters of an inch']),
+    ...told([read('impeller', 'size over the vanes', 212, 'mm')], ['The impeller measures two hundred and twelve mil over the vanes.', 'impeller measures two hundred and twelve mil over the vanes']),
     ...told([{ kind: 'finding', part: 'points', condition: 'dirty' }, read('points', 'gap', 0.4, 'mm')], ["Points are dirty, I've had a nail file through them, gap is now 0.4 mm."]),
     ...told([read('countershaft', 'run out', 0.004, 'in')], ['The countershaft has four thou run out.', 'countershaft has four thou run out']),
     ...told([read('wrist pin', 'slop', 0.009, 'in'), { kind: 'finding', part: 'bushing', condition: 'shot', verdict: 'replace' }], ['wrist pin has nine thou slop bushing is shot', 'Wrist pin has nine thou slop, bushing is shot.']),
@@ -68,7 +72,7 @@ export const READINGS: ToldCorpus = {
     ...told([read('crown wheel to pinion', 'backlash', 0.009, 'in')], ['Crown wheel to pinion nine thou.']),
     ...told([read('rod journals', 'diameter', 1.9365, 'in'), read('mains', 'diameter', 2.124, 'in')], ['Rod journals all came in at 1.9365, mains at 2.1240.']),
   ],
-  never: ['Leaned the 4 inch pipe on the scale.', 'The bench is two inches too low.', "The brake job ate six hours.", "Wear limit's 2 mm on the pads.", 'Old Bert reckons his runs at 60 psi hot.', 'It took me three goes.', 'Play is well under an inch now.', 
+  never: ['Leaned the 4 inch pipe on the scale.', 'The bench is two inches too low.', "The brake job ate six hours.", "Wear limit's 2 mm on the pads.", 'Old Bert reckons his runs at 60 psi hot.', 'It took me three goes.', 'Play is well under an inch now.',
     'Two tenths of a thou, for anybody reading this.', "Ram rod's pitted about a foot up from the gland.", 'The chain is a foot too long.', 'Six needles are required, not five.',
     'Book says the end float is eight thou.', 'The manual gives 60 foot-pounds for the head.', 'End float should be eight thou.', 'A fella at coffee claims the gearbox takes thirty quarts.', 'My neighbour reckons the head takes 60 foot pounds.',
     'Need a 3/8 bolt two inches long.', 'Ordered three feet of 5/8 hose.', 'I want the gap at 15 thou.', 'If the end float is over ten thou I will shim it.', 'Going to set the gap to 15 thou.', 'What is 40 thou in millimetres?',
