@@ -26,7 +26,7 @@ import { linkPhotos } from './turn/photos.ts';
 import { openQuestion, type OpenQuestion } from './turn/open-question.ts';
 import { heldPage } from './turn/pages.ts';
 import { readSafely } from './turn/read-safely.ts';
-import { sampleLoaded } from './turn/sample-act.ts';
+import { sampleLoaded } from './turn/sample-said.ts';
 import { settingsSaid } from './turn/settings.ts';
 import { struckNote } from './turn/strike.ts';
 import { unsureWords } from './turn/unsure-words.ts';

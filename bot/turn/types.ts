@@ -6,8 +6,21 @@ import type { Deps } from './deps.ts';
 import type { OpenQuestion } from './open-question.ts';
 import type { Page } from './pages.ts';
 
-/** What a turn starts from. */
-export interface Turn { incoming: Incoming; deps: Deps; note: Note; machine?: string; open?: OpenQuestion; page?: Page; kept?: unknown; /** What was said of a sum before these words. */ sumSaid?: string[] }
+/** What a turn starts from: the message, its note as it is kept, and what the chat remembers. */
+export interface Turn {
+  incoming: Incoming;
+  deps: Deps;
+  note: Note;
+  /** The machine that the talk is about. */
+  machine?: string;
+  open?: OpenQuestion;
+  /** What "more" and "longer" go on from. */
+  page?: Page;
+  /** The last sum, as the chat holds it; `lastSum` reads it. */
+  kept?: unknown;
+  /** What was said of a sum before these words. */
+  sumSaid?: string[];
+}
 
 /** What a turn leaves behind: the reply, and what the chat remembers. */
 export interface TurnOut { reply: Reply; machine?: string; open?: OpenQuestion; page?: Page; kept?: unknown }
