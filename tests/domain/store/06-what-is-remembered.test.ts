@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { machinesOfChats, readChat, writeChat } from '../../../domain/store/chats.ts';
+import { readChat, writeChat } from '../../../domain/store/chats.ts';
 import { openStore } from '../../../domain/store/open.ts';
 import { markSaid, putOff, reminderMark, stopReminder } from '../../../domain/store/reminders.ts';
 import { MILE_RATE, mileRate, readSetting, writeSetting } from '../../../domain/store/settings.ts';
@@ -10,13 +10,11 @@ describe('a chat', () => {
 
   it('remembers what the next turn needs, and forgets what is left out', () => {
     const store = openStore(':memory:');
-    const state = { machine: 'Heron', open: { text: 'Which side?', choices: ['left', 'right'] }, page: { at: 10 }, undo: [4, 5], kept: { torque: 45 } };
+    const state = { machine: 'Heron', open: { text: 'Which side?', choices: ['left', 'right'] }, page: { at: 10 }, kept: { torque: 45 } };
     writeChat(store, 'a', state);
     expect(readChat(store, 'a')).toEqual(state);
     writeChat(store, 'a', { machine: 'winch' });
     expect(readChat(store, 'a')).toEqual({ machine: 'winch' });
-    writeChat(store, 'b', { machine: 'winch' });
-    expect(machinesOfChats(store)).toEqual(['winch']);
   });
 });
 
