@@ -16,7 +16,7 @@ export function opensSub(items: readonly Item[], k: number): boolean {
   if (low === 'as' || low === 'that' && items[k - 1]?.t === 'np') return predicateAt(items, afterNouns(items, k + 1, low !== 'as')) || isSubjectPronoun(items[k + 1]);
   if (low === 'that') return isSubjectPronoun(items[k + 1]) || predicateAt(items, afterNouns(items, k + 1));
   if (!/^(before|after|until|till|'til)$/.test(low)) return true;
-  if (items[k + 1]?.np && /^(dinner|lunch|tea|supper|breakfast|work|milking|church|school|dark|chores|harvest|haytime|christmas|easter|mass|smoko|noon|bed|bedtime|closing|that|this)$/.test(items[k + 1]!.np!.said)) return false; // "after dinner, the right's done"
+  if (items[k + 1]?.np && /^(dinner|lunch|tea|supper|breakfast|work|milking|church|school|dark|chores|harvest|haytime|christmas|easter|mass|smoko|noon|bed|bedtime|closing|that|this)$/.test(items[k + 1]!.np!.said) && items[k + 2]?.form !== 's') return false; // "after dinner, the right's done"
   if (isSubjectPronoun(items[k + 1]) && (isAux(items[k + 2]) || finite(items[k + 2]))) return true;
   if (items[k + 1]?.t === 'verb') return true;
   return items[k + 1]?.t === 'np' && predicateAt(items, afterNouns(items, k + 1));

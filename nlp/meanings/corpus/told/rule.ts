@@ -29,6 +29,7 @@ export const RULES: ToldCorpus = {
     ...told([rule('nut', 'screw')], ['Until the nut is home the screw may not go up.', "The screw can't go up until the nut is home."]),
     ...told([{ kind: 'job', do: 'turn', part: 'journals' }, rule('turn the journals', 'bottom rolls')], ["Got to turn the journals. No fitting the bottom rolls until that's done."]),
     ...told([rule('polish the roller shaft', 'roller')], ["No roller goes back in before its shaft's been polished."]),
+    ...told([rule('weld the drag bar', 'bed')], ['The drag bar has to be welded before the bed goes back on it.', 'drag bar has to be welded afore the bed goes back on']),
     ...told([rule('level the timbers', 'arbor')], ['No arbor goes in until the timbers are level.']),
     ...told([rule('knee gib', 'lock')], ['The knee gib has to go in before the lock does.']),
     ...told([rule('scrape the ways', 'rollers'), rule('cut the oil grooves', 'rollers')], ["The rollers don't go back in till the ways have been scraped and the oil grooves cut."]),
