@@ -7,6 +7,7 @@ import type { Clause } from './clauses/clause.ts';
 import type { Memory } from './clauses/memory.ts';
 import { isSpoken } from './meanings/lib/reach.ts';
 import { likelierDeal } from './meanings/likely/deal.ts';
+import { fuller } from './fuller.ts';
 import { likely } from './meanings/likely/likely.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { remark } from './meanings/remark.ts';
@@ -62,7 +63,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const remarks = remarked(left, covered);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const kept = settle(told).map(x => old(sheet, x, told));
+  const kept = settle(told.map(x => fuller(sheet, x))).map(x => old(sheet, x, told));
   whichOnes(kept, questions);
   return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
 }

@@ -49,6 +49,8 @@ export class Memory {
   group(): Thing | undefined { const all = this.all(); return all.find(t => t.plural && !t.name.split(' ').some(w => SIDES.has(w))) ?? all.find(t => t.plural) ?? this.topic(); }
   lastGroup(): Thing[] { return this.named[0] ?? []; }
   all(): Thing[] { return this.named.flat(); }
+  /** Things named in whatever part of a clause. */
+  passing(): readonly Thing[] { return this.mentioned; }
 
   /** "left" with "cab corners" before it: "left cab corner", or the shop's own name for that. */
   sided(word: string, sheet: Sheet, plural = false): string | undefined {

@@ -1,11 +1,13 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { type Clause } from '../clauses/clause.ts';
 import { placeFrom } from './lib/fields.ts';
-import { dayIn } from './lib/day.ts';
 import { sumsIn } from './lib/money.ts';
 import { SIDES } from '../words/sides.ts';
 import { changed, MARK, numberIn, paidInstead } from './amend/changed.ts';
 import { contrasted, ofAnother, otherSide } from './amend/contrast.ts';
+import { figureAgain } from './amend/bare.ts';
+import { movedDay, newDay } from './amend/day.ts';
+import { restatedAnew } from './amend/restated.ts';
 import { reworded } from './amend/reworded.ts';
 import { quiet, struck } from './amend/strike.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
@@ -19,14 +21,15 @@ const cameTo = (c: Clause): boolean => /^(i|we)$/.test(c.who ?? '') && /^(get|ha
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
   const c = t.clause, text = lowText(t).replace(/^(no )?[,.;: ]+/, '$1').replace(/^((och|ah|ach|nah|oh|hey|well|so|and|but|right)\b ?,? ?)+(?=\w)/, '');
-  if (struck(t, text)) { quiet(t); return [{ kind: 'amend', undo: true } as Entry]; }
+  if (struck(t, text)) { const anew = t.prior.length && t.told.length === 0 ? restatedAnew(t) : undefined; if (anew) return anew; quiet(t); return [{ kind: 'amend', undo: true } as Entry]; }
   if (t.at < 4 && t.prior.length && !c.asks) { const right = contrasted(t) ?? (t.at === 0 ? otherSide(t) : undefined) ?? reworded(t); if (right) return right; }
   if (/^(they|he|she|the [a-z]+) (rang|called|phoned|emailed|texted|wrote|messaged)( back)?( to say)?$/.test(text) && t.prior.some(e => e.kind === 'order' || e.kind === 'out')) return [];
-  const later = latelyMoved(t, text);
+  const later = movedDay(t) ?? latelyMoved(t, text);
   if (later) return later;
   const repriced = t.at === 0 ? paidInstead(t) : undefined;
   if (repriced) return repriced;
   if (ADMITS.test(text) && t.prior.length && t.at < 3 && !c.items.some(i => i.f) && t.clauses[t.at + 1]?.items.some(i => i.f || i.np?.count !== undefined)) return []; // "I counted wrong, …"
+  if (!t.prior.length && t.at === 0 && !c.asks) return figureAgain(t);
   if (!t.prior.length || t.at > 2 || c.asks || t.told.some(x => x.entry.kind !== 'amend' && x.entry.kind !== 'remark') && t.clauses[t.at + 1]?.items[0]?.t !== 'neg') return undefined;
   if (c.neg && /^(pay|buy|want|need|order)$/.test(c.verb?.base ?? '')) return undefined;
   const again = t.at === 0 && /^(need|want|get|buy|order|take)$/.test(c.verb?.base ?? '') && !c.neg && /^(must|plan|maybe|deed)$/.test(c.reality) && c.verb!.form !== 'past' && c.items.every(i => !i.np || i.np.stands || /^(dozen|pair|lot|one|ones)$/.test(i.np.said)) ? numberIn(t, c) : undefined, wanted = again === undefined ? undefined : t.prior.findLast(e => e.kind === 'want');
@@ -42,10 +45,10 @@ export const amend: Meaning = t => {
   const n = t.clauses[t.at + 1];
   const negated = (n !== undefined && n.items[0]?.t === 'neg' && n.items.some(i => i.f || i.np && (i.np.stands || i.np.said.split(' ').some(w => SIDES.has(w)))) || /\bnot \S+( \S+)?$/.test(text)) && !ofAnother(t, c);
   if (c.neg && n && !n.neg && restated(n)) { return []; }
-  if (!MARK.test(own) && !negated && !restated(c) && !movedDate(t, text) && !bareFigure(t, c)) return undefined;
+  if (!MARK.test(own) && !negated && !restated(c) && !movedDate(t, text) && !bareFigure(t, c)) return t.told.length ? undefined : figureAgain(t);
   if (/^(i |we )?(actually |really |just )?(need|want)\b/.test(text.replace(/^(actually|no|sorry) ,? ?/, '')) && /^(actually|sorry|no)\b/.test(own) && t.prior.some(e => e.kind === 'want') && !c.items.some(i => i.np && !i.np.stands) && numberIn(t, c) !== undefined) return changed(t, c, text);
   if (c.verb && /^(need|order|buy|clean|paint|prime|fit|pull|check)$/.test(c.verb.base!) && !/\b(sorry|correction|make that|meant)\b/.test(own)) return undefined;
-  return changed(t, c, text);
+  return changed(t, c, text) ?? figureAgain(t);
 };
 
 /** How people own up to a slip of the eye, the tongue or the thumb. */
@@ -53,7 +56,7 @@ const ADMITS = /\b(my mistake|my (bad|fault)|misread|miscounted|(i )?(can't|coul
 
 /** "he rang, the van's broken down, so it's the third now": the day of what is awaited has moved, whatever else is told beside it. */
 function latelyMoved(t: Telling, text: string): Entry[] | undefined {
-  const c = t.clause, e = [...t.prior].reverse().find(x => x.kind === 'order' || x.kind === 'out'), day = e && t.at < 5 && dayIn(t, c);
+  const c = t.clause, e = [...t.prior].reverse().find(x => x.kind === 'order' || x.kind === 'out'), day = e && t.at < 5 && newDay(t, c)?.value;
   if (!day || !/\b(now|pushed|(put|set|moved|shoved|knocked) (it |them )?back|moved|delayed|instead|won't be|isn't till|not till|not until|slipped)\b/.test(text) || c.asks || !/^(it|they|that|he|she)?$/.test(c.who ?? '') || c.subj.some(s => !s.carried)) return undefined;
   return [{ kind: 'amend', field: e.kind === 'order' ? 'expected' : 'until', value: day } as Entry];
 }

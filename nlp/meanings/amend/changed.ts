@@ -2,14 +2,15 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
 import { SIDES } from '../../words/sides.ts';
-import { dayIn } from '../lib/day.ts';
 import { isFastener, placeFrom, sourceIn } from '../lib/fields.ts';
 import { sumsIn } from '../lib/money.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { isOld } from './contrast.ts';
+import { newDay } from './day.ts';
+import { respec } from './respec.ts';
 
 /** Words that say outright that something said before was wrong. */
-export const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it|the \w+)|should (be|have|'ve)|not \S+$|misread|wrong|mistake|i said|change (that|it|the)|turns out|no wait|wait no|wait|oops|scrap that|read it wrong|correct that|meant to say|better make|(counted|measured|looked|checked|miked|weighed) (it |them |that )?again|added that|on second thoughts?)\b|^no\b|isn't .* it's|wasn't .* it was/;
+export const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it|the \w+)|should (be|have|'ve)|not \S+$|misread|wrong|mistake|i said|change (that|it|the)|turns out|no wait|wait no|wait|oops|scrap that|read it wrong|correct that|meant to say|better (?:make|say)|(counted|measured|looked|checked|miked|weighed) (it |them |that )?again|added that|on second thoughts?)\b|^no\b|isn't .* it's|wasn't .* it was/;
 
 /** The field of an earlier entry that the clause gives a new value for, latest entry first. */
 export function changed(t: Telling, c: Clause, text: string): Entry[] | undefined {
@@ -18,12 +19,8 @@ export function changed(t: Telling, c: Clause, text: string): Entry[] | undefine
   const has = <K extends Entry['kind']>(...kinds: K[]): Extract<Entry, { kind: K }> | undefined => latest.find((e): e is Extract<Entry, { kind: K }> => (kinds as string[]).includes(e.kind));
   const sums = sumsIn(t, c.from, c.to, true);
   const certain = t.sheet.found.some(f => f.dim === 'money' && f.sure === 'certain' && f.from >= c.from && f.to <= c.to);
-  const day = dayIn(t, c);
-  if (day) {
-    const e = has('order', 'out', 'wait', 'recheck', 'hands', 'weather');
-    const field = e?.kind === 'order' ? 'expected' : e?.kind === 'out' || e?.kind === 'wait' ? 'until' : e?.kind === 'recheck' ? 'due' : e?.kind === 'hands' ? 'when' : e?.kind === 'weather' ? 'from' : undefined;
-    if (field) return one(field, day);
-  }
+  const day = newDay(t, c);
+  if (day) return one(day.field, day.value);
   const whole = /\b(with|including|incl|inc|all in|counting|plus) (the )?(freight|shipping|post|postage|carriage|delivery)\b/.test(text) && /\b(came|come|comes|ended|worked|total|altogether|all told)\b/.test(text); // "that came to 41.50 with the postage"
   if (whole && has('order', 'quote', 'bought')) { const v = sums.price || numberIn(t, c); if (v) return one('price', v); }
   if (/\b(freight|shipping|post|postage|carriage|delivery)\b/.test(text) && has('order', 'quote', 'bought')) { const v = sums.shipping ?? sums.price ?? numberIn(t, c); if (v !== undefined) return one('shipping', v); }
@@ -48,6 +45,8 @@ export function changed(t: Telling, c: Clause, text: string): Entry[] | undefine
   const n = numberIn(t, c);
   if (n !== undefined) {
     const e = nearest(latest, n);
+    const f = spec?.spec && spec.qty === undefined && e === spec ? t.sheet.found.find(x => x.dim === 'number' && x.from >= c.from && x.to <= c.to && x.value.value === n) : undefined;
+    if (f && /\b(gauge|ply|mesh|grit|grade|tooth|point)\b/.test(spec!.spec!)) return one('spec', respec(t, c, spec!.spec!, f)); // "fourteen gauge… it's twelve"
     if (e?.kind === 'want' || e?.kind === 'order') return one('qty', n);
     if (e?.kind === 'reading') return one('value', e.unit === 'in' && e.value < 0.3 && n >= 1 ? n / 1000 : n);
     if (e?.kind === 'hours') return one('hours', n);
@@ -82,18 +81,6 @@ function nearest(latest: readonly Entry[], n: number): Entry | undefined {
   const off = (e: Entry): number => { const f = figure(e); return f && n ? Math.abs(Math.log(n / f)) : Infinity; };
   // Nearer by a fair margin, else what was said last.
   return figured.reduce<Entry | undefined>((best, e) => (best === undefined || off(e) + 0.7 < off(best) ? e : best), undefined);
-}
-
-/** The new size put in the place of the old one that the note names ("quarter inch, not three eighths"), else the new words. */
-function respec(t: Telling, c: Clause, was: string, f: { from: number; to: number }): string {
-  const now = textOf(t.sheet, f.from, f.to);
-  const n = t.clauses[t.at + 1];
-  const both = n && n.items[0]?.t === 'neg' ? [...c.items, ...n.items] : c.items;
-  if (n && both !== c.items) (n as Clause & { spoken?: boolean }).spoken = true;
-  const not = both.findIndex(i => i.t === 'neg');
-  const old = not >= 0 ? both.slice(not + 1).find(i => i.f) : undefined;
-  const words = old ? textOf(t.sheet, old.from, old.to).toLowerCase() : undefined;
-  return words && was.toLowerCase().includes(words) ? was.toLowerCase().replace(words, now.toLowerCase()) : now;
 }
 
 export function numberIn(t: Telling, c: Clause): number | undefined {

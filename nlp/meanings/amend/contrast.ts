@@ -31,11 +31,15 @@ export function ofAnother(t: Telling, c: Clause): boolean {
 /** Whether the words before token `at` say that what stands there was wrong: "not", "I said", "instead of". */
 export function isOld(t: Telling, at: number): boolean {
   const before = t.sheet.tokens.slice(Math.max(0, at - 4), at).map(x => x.low).filter(w => w !== ',').join(' ').replace(/ (?='|n't)/g, '');
-  return /\b(not|never|wasn't|isn't|weren't|aren't)( the| a| an| on the| in the)?$/.test(before) || /\b(instead of|rather than|i said|i put|i wrote|i told you|i had|i read|i called)( the| it| it as| it the| that| a)?$/.test(before);
+  return /\b(not|never|wasn't|isn't|weren't|aren't)( the| a| an| on the| in the)?$/.test(before) || /\b(instead of|rather than|i said|i put|i wrote|i told you|i had|i read|i called|i gave|i gave (?:it|them))( the| it| it as| it was| they were| as| it the| that| a)?$/.test(before);
 }
 
 const raw = (f: Found): number | undefined => (f.dim === 'number' || f.dim === 'money' || f.dim === 'measure' ? f.value.value : f.dim === 'span' ? f.value.amount : undefined);
 const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
+
+/** Words that say that a figure given before was wrong, where that figure is said again beside another one. */
+export const CORRECTS = /\b(wrong|should|ought to|said|says|told you|gave|meant|sorry|correction|isn't|wasn't|ain't|not|had it as|nearer|reads?|misread|twadn't|int)\b|\?/;
+const lowsOf = (t: Telling, from: number, to: number): string => t.sheet.tokens.slice(from, to + 1).map(x => x.low).join(' ');
 
 /** "eighteen thou, not eleven", "I said twelve, it was fourteen": the figure of an earlier entry that the note takes back, and the new one. */
 export function contrasted(t: Telling): Entry[] | undefined {
@@ -44,13 +48,16 @@ export function contrasted(t: Telling): Entry[] | undefined {
   const values: Found[] = [];
   for (const f of all) if (!values.some(v => v.from < f.to && f.from < v.to)) values.push(f);
   values.sort((a, b) => a.from - b.from);
-  const olds = values.filter(v => isOld(t, v.from)), fresh = values.filter(v => !olds.includes(v));
-  if (!olds.length || !fresh.length) return undefined;
+  for (const v of [...values]) if (v.to === v.from + 1 && t.sheet.tokens[v.from]!.low === 'one' && values.length > 2) values.splice(values.indexOf(v), 1); // "the hot one"
+  const corrects = CORRECTS.test(lowsOf(t, from, to));
+  if (values.length < 2 || !corrects && !values.some(v => isOld(t, v.from))) return undefined;
   for (const e of [...t.prior].reverse()) for (const field of FIELDS) {
     const was = (e as Record<string, unknown>)[field];
     if (typeof was !== 'number') continue;
-    const old = olds.find(o => near(raw(o)!, was) || near(raw(o)! / 1000, was));
-    if (!old) continue;
+    const same = (v: Found): boolean => near(raw(v)!, was) || near(raw(v)! / 1000, was);
+    const old = values.find(v => isOld(t, v.from) && same(v)) ?? (corrects ? values.find(same) : undefined);
+    const fresh = values.filter(v => v !== old && !isOld(t, v.from) && !same(v));
+    if (!old || !fresh.length) continue;
     if (Math.min(old.from, ...fresh.map(f => f.from)) < t.clause.from) continue; // of a clause that was read before
     const now = [...fresh].sort((a, b) => Math.abs(a.from - old.from) - Math.abs(b.from - old.from))[0]!, first = Math.min(old.from, now.from), thou = was < 0.3 && now.dim !== 'measure' && raw(now)! >= 1;
     if (first >= t.clause.to || ofAnother(t, t.clause)) return undefined; // a later clause says it

@@ -3,6 +3,7 @@ import type { Odds } from '../../likely/odds.ts';
 import { kindOf } from '../../likely/sort.ts';
 import type { FitState } from '../lib/fit-state.ts';
 import type { Telling } from '../telling.ts';
+import { amended } from './amended.ts';
 import { again, left, toDo, worked } from './deeds.ts';
 import { measured, spent } from './figures.ts';
 import { came, traded, wanted } from './goods.ts';
@@ -43,6 +44,7 @@ function formed(t: Telling, kind: Entry['kind'], sort: string): Entry[] {
     case 'want': return wanted(t);
     case 'order': case 'bought': case 'quote': return traded(t, kind);
     case 'arrival': return came(t);
+    case 'amend': return amended(t);
     default: return [];
   }
 }

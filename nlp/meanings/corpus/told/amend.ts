@@ -3,6 +3,16 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const AMENDS: ToldCorpus = {
   kind: 'amend',
   phrases: [
+    ...told([{ kind: 'amend', field: 'price', value: 15 }], ['scrub that, it was fifteen', 'Scratch that, it was 15 dollars.'], { prior: ['Bought a swath board at the farm sale for 18 dollars.'] }),
+    ...told([{ kind: 'amend', field: 'expected', value: '2026-03-26' }], ['Actually the 26th, not the 24th.', 'the yard said the twenty sixth not the twenty fourth', "Won't be Tuesday, they say Thursday the 26th.", 'Not here. He reckons the 26th now.'], { prior: ['Ordered the gasket set from the yard, due the 24th.'] }),
+    ...told([{ kind: 'amend', field: 'expected', value: '2026-03-28' }], ['They say four more days on the gasket set.'], { prior: ['Ordered the gasket set from the yard, due the 24th.'] }),
+    ...told([{ kind: 'amend', field: 'product', value: 'hemp rope' }], ['Not graphite rope, it was hemp rope I used.', 'It was hemp rope, not graphite rope.'], { prior: ['Packed the gland with graphite rope.'] }),
+    ...told([{ kind: 'amend', field: 'where', value: 'beside the window' }], ["Not behind the door, it's beside the window now."], { prior: ['Put the coil behind the door.'] }),
+    ...told([{ kind: 'amend', field: 'where', value: 'on the second shelf' }], ['nah they went on the second shelf not the top one'], { prior: ['The king pins are on the top shelf.'] }),
+    ...told([{ kind: 'amend', field: 'spec', value: 'inch and three quarter by eighteen inches' }], ['Make it eighteen inches.'], { prior: ['Need bronze bar, inch and three quarter by a foot.'] }),
+    ...told([{ kind: 'amend', field: 'value', value: 0.014 }], ['I said twelve thou, it was fourteen.', 'That twelve thou should be fourteen thou.', 'twelve thou was wrong, call it fourteen thou'], { prior: ['End play on the crank is twelve thou.'] }),
+    ...told([{ kind: 'amend', undo: true }], ['never mind all that about the mouthpiece'], { prior: ['The mouthpiece is cracked on the left.'] }),
+    ...told([{ kind: 'amend', field: 'qty', value: 6 }], ['Better say six shear bolts.'], { prior: ['Need three shear bolts.'] }),
     ...told([{ kind: 'amend', field: 'price', value: 30 }], ['We got it for thirty in the end.'], { prior: ['Bought a vice for 40 at the sale.'] }),
     ...told([{ kind: 'amend', field: 'expected', value: '2026-03-31' }], ['Not Tuesday. Tuesday week.'], { prior: ['Ordered a planer blade, due Tuesday.'] }),
     ...told([{ kind: 'amend', field: 'where', value: 'on the back shelf' }], ["Should've said the back shelf, not the front.", 'the back shelf, not the front'], { prior: ['Put the coil on the front shelf.'] }),
