@@ -32,7 +32,7 @@ export const hands: Meaning = t => {
   if (served?.kind === 'job' && day && people) return [{ kind: 'hands', when: day, for: served.part ? `${served.do} the ${served.part}` : served.do } as Entry];
   if (!day || !booked && !order && !HELPS.test(all) && !/\bto \w+ the\b/.test(all)) return undefined;
   if (order) (t.clauses[t.at + 1] as Clause & { spoken?: boolean }).spoken = true;
-  return [trim({ kind: 'hands', when: day, for: (reach.map(r => purpose(t, r)).find(Boolean) ?? order)?.replace(/ (with|for) (me|us)$/, '').replace(/\b(it|them)\b/, m => (t.memory.topic() ? `the ${t.memory.topic()!.name}` : m)).replace(/ (properly|safely|carefully|proper)$/, '') }) as Entry];
+  return [trim({ kind: 'hands', when: day, for: (reach.map(r => purpose(t, r)).find(Boolean) ?? order)?.replace(/ (with|for) (me|us)$/, '').replace(/(?<=\S )('?em|it|them|her)\b(?! \w+ (?:up|down)$)/, m => (t.memory.topic() ? `the ${t.memory.topic()!.name}` : m)).replace(/ (properly|safely|carefully|proper)$/, '') }) as Entry];
 };
 
 /** "said he'd come up Saturday to help": what was promised is a plan. */
@@ -46,18 +46,29 @@ function bidden(t: Telling, n: Clause | undefined): string | undefined {
 }
 
 /** "to help me flip the frame", "a hand with the carriage", "for the lift". */
-function purpose(t: Telling, c: Clause): string | undefined {
+export function purpose(t: Telling, c: Clause): string | undefined {
   const verbs = c.items.flatMap((i, k) => (i.t === 'verb' && k > 0 ? [k] : []));
   for (const k of verbs) {
-    const v = c.items[k]!;
-    if (/^(arrive|promise|say|help|come|give|lend|be|get|have|drop|stop|turn|bring|visit|free|work|take)$/.test(v.base ?? '') && !(v.base === 'turn' && c.items[k + 1]?.np) && !(v.base === 'get' && /\b(help|hand)\b/.test(c.items.slice(0, k).map(i => i.low).join(' ')) && c.items[k - 1]?.t === 'to') && !(v.base === 'take' && c.items[k - 1]?.t === 'to')) continue;
+    const v = c.items[k]!, asked = /^(help|helping|me|us|to)$/.test(c.items[k - 1]?.low ?? '') && /\b(help|helping|hand)\b/.test(c.items.slice(0, k).map(i => i.low).join(' ')) && /^(get|drop|turn|bring|take|load|work|have)$/.test(v.base ?? '') && c.items[k + 1]?.np !== undefined && !PERSONS.test(c.items[k + 1]!.np!.said); // "to help get the wheels off"
+    if (!asked && /^(arrive|promise|say|help|come|give|lend|be|get|have|drop|stop|turn|bring|visit|free|work|take)$/.test(v.base ?? '') && !(v.base === 'turn' && c.items[k + 1]?.np) && !(v.base === 'get' && /\b(help|hand)\b/.test(c.items.slice(0, k).map(i => i.low).join(' ')) && c.items[k - 1]?.t === 'to') && !(v.base === 'take' && c.items[k - 1]?.t === 'to')) continue;
+    if (v.base === 'make' && c.items[k + 1]?.low === 'it') continue; // "can make it on the 21st"
     const before = c.items.slice(0, k).map(i => i.low).join(' ');
     if (!/\b(help|hand|to|with|and|hands|muscle|will|can|for)\b|'ll\b/.test(before)) continue;
     const end = stop(c, k);
-    return `${v.base} ${said(t.sheet, v.to, end)}`.trim();
+    const deed = `${v.base} ${said(t.sheet, v.to, end)}`.trim();
+    return otherEnd(t, c, deed) ?? deed;
   }
   const w = c.items.findIndex((i, k) => /^(with|for|on)$/.test(i.low) && c.items[k + 1]?.np && !PERSONS.test(c.items[k + 1]!.np!.said) && !/^(day|hour|morning|afternoon|weekend|while|evening)$/.test(c.items[k + 1]!.np!.said));
   return w >= 0 ? said(t.sheet, c.items[w + 1]!.from, stop(c, w + 1)) : undefined;
+}
+
+/** "hold the other end while I do the pins": what the help is for is what is done meanwhile, else what the end is of. */
+function otherEnd(t: Telling, c: Clause, deed: string): string | undefined {
+  const m = /^(?:hold|take|steady) (?:on to )?(?:the )?(?:t'other|other|far|dumb|opposite) end(?: of (.+?))?(?: while\b.*)?$/.exec(deed);
+  const n = t.clauses[t.clauses.indexOf(c) + 1];
+  if (!m) return undefined;
+  if (n?.sub === 'while' && n.verb?.base && n.obj.length) return `${n.verb.base} ${said(t.sheet, n.verb.to, stop(n, n.vi))}`.trim();
+  return m[1];
 }
 
 function stop(c: Clause, k: number): number {

@@ -7,8 +7,8 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 
 type Sky = Extract<Entry, { kind: 'weather' }>['sky'];
 const SKY: readonly (readonly [RegExp, Sky])[] = [
-  [/\b(snow(ing|s|y)?|sleet|blizzard|flurries|white stuff)\b/, 'snow'], [/\b(rain(s|y|ing)?|showers?|showery|precipitation|wet|drizzle|storms?|stormy|thunderstorms?|downpours?|pouring|bucketing|pissing|soaking|damp|thunder|chucking it down)\b/, 'rain'],
-  [/\b(frost(s|y)?|freez(e|ing)|freezes|below freezing|hard freeze|icy|below zero|minus \w+)\b/, 'frost'], [/\b(wind(s|y)?|gale(s)?|gusts?|gusty|blowy|breezy|blowing|blow a|(a|big|bit of a|proper|good) blow|blow (coming|due|on the way|forecast|on (mon|tues|wednes|thurs|fri|satur|sun)day))\b/, 'wind'], [/\b(hot|heat ?wave|heat|scorch\w*|roasting|sweltering|boiling|baking|scorcher|in the nineties|over ninety|blistering)\b/, 'hot'],
+  [/\b(snow(ing|s|y)?|sleet|blizzard|flurries|white stuff)\b/, 'snow'], [/\b(rain(s|y|ing)?|showers?|showery|precipitation|wet|drizzle|storms?|stormy|thunderstorms?|downpours?|pouring|bucketing|pissing|soaking|damp|thunder|thunderheads?|teem\w*|lashing( down)?|(hammering|tipping|belting|coming) (it )?down|chucking it down)\b/, 'rain'],
+  [/\b(frost(s|y)?|freez(e|ing)|freezes|below freezing|hard freeze|icy|below zero|minus \w+)\b/, 'frost'], [/\b(wind(s|y)?|mistral|(south|north)?-?(easter|wester)(ly)?|southerly|northerly|nor'?wester|sou'?wester|gale(s)?|gusts?|gusty|blowy|breezy|blowing|blow a|(a|big|bit of a|proper|good) blow|blow (coming|due|on the way|forecast|on (mon|tues|wednes|thurs|fri|satur|sun)day))\b/, 'wind'], [/\b(hot|heat ?wave|heat|scorch\w*|roasting|sweltering|boiling|baking|scorcher|in the nineties|over ninety|blistering)\b/, 'hot'],
   [/\b(dry|fine|sunny|sun|clear|fair|no rain|settled|bright)\b/, 'dry'],
 ];
 /** Words that make a sky word a thing of the shop: a dry bearing, a fine thread, hot iron. */
@@ -23,6 +23,8 @@ export const weather: Meaning = t => {
   const text = lowText(t);
   if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
   if (/\b(could|can) do with\b|\bneed(s|ing)? (a|some)\b|\bpray\w*\b/.test(text)) return undefined;
+  const both = hotAndDry(t, text);
+  if (both) return both;
   const sky = skyIn(t, text) ?? degrees(t, text) ?? clearing(t, text);
   if (!sky) return undefined;
   const more = severalSkies(t);
@@ -31,13 +33,26 @@ export const weather: Meaning = t => {
   if (/^(i|we|you)$/.test(c.who ?? '') && !/\b(in for|due|have|got|getting|get)\b/.test(text) || partTalk(t) || /\b(to (dry|set|cure)|drying|dries)\b/.test(text) || c.verb?.form === 'past' && /^(run|turn|go|come|get|find|feel|work|wear|blow|dry|strip|make)$/.test(c.verb.base!)) return undefined;
   const days = t.sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague);
   const today = t.sheet.ctx.at.slice(0, 10);
-  const named = longest(days).filter(f => (f.value.to ?? f.value.from ?? '9') >= today);
+  const coming = longest(days).filter(f => (f.value.to ?? f.value.from ?? '9') >= today), span = (f: (typeof days)[number]): number => Date.parse(f.value.to ?? f.value.from ?? '') - Date.parse(f.value.from ?? '');
+  const named = coming.filter(f => !(coming.length > 1 && span(f) > 25 * 86_400_000)); // "snow Tuesday, in April!"
   if (!named.length && !/\b(all (day|week|weekend)|soon|coming|on the way|forecast|they|radio|tv|telly|tonight|later)\b/.test(text)) return undefined;
   if (!named.length) return SAYS.test(text) && /\b(forecast|coming|on the way|they|radio|tv|telly|paper|app|met office|news)\b/.test(text) ? [{ kind: 'weather', sky } as Entry] : undefined;
   const upTo = named.length === 1 && /\b(through|thru|till|until|up to|up till)( to)?( the)? [a-z]+$|\b(through|thru|till|until) (to )?(mon|tues|wednes|thurs|fri|satur|sun)/.test(text) && !named[0]!.value.to?.localeCompare(named[0]!.value.from ?? '') ? sinceWhen(t) : undefined;
-  const from = upTo ?? named[0]!.value.from, to = named.at(-1)!.value.to ?? (openEnded(t, named.at(-1)!) ? undefined : named.at(-1)!.value.from);
+  const from = upTo ?? named[0]!.value.from, to = lastDay(t, named.at(-1)!);
   return [trim({ kind: 'weather', sky, from, to: stays(t) ?? to }) as Entry];
 };
+
+/** "Hot and dry all next week": two skies said of the same days. */
+function hotAndDry(t: Telling, text: string): Entry[] | undefined {
+  const lead = t.clause.join === 'and' && t.clauses[t.at - 1] ? lowText(t, t.clauses[t.at - 1]!) : ''; // cut in two at "and"
+  const m = /^(?:(?:it's|it is|it'll be|going to be|and|then|stays|staying) )*(hot|cold|wet|dry|windy|fine|clear|sunny|frosty|bright)(?: and|,) (hot|wet|dry|windy|fine|clear|frosty|sunny|bright)\b/.exec(lead && SKY.some(([re]) => re.test(lead)) && /^\w+$/.test(lead) ? `${lead} and ${text}` : text), c = t.clause;
+  const skies = m ? [m[1]!, m[2]!].map(w => SKY.find(([re]) => re.test(w))?.[1]) : [];
+  if (skies.length < 2 || skies.some(s => !s) || skies[0] === skies[1] || partTalk(t)) return undefined;
+  const days = longest(t.sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague && (f.value.to ?? f.value.from ?? '') >= t.sheet.ctx.at.slice(0, 10)));
+  if (!days.length) return undefined;
+  const ends = /^(through|thru|till|until|to)$/.test(t.sheet.tokens[days[0]!.from - 1]?.low ?? '') || /^(through|thru|till|until)$/.test(t.sheet.tokens[days[0]!.from]!.low), from = ends && days.length === 1 ? t.sheet.ctx.at.slice(0, 10) : days[0]!.value.from;
+  return skies.map(sky => trim({ kind: 'weather', sky: sky!, from, to: lastDay(t, days.at(-1)!) }) as Entry);
+}
 
 /** "forecast is for thirty-eight degrees Friday": heat told by its figure. */
 function degrees(t: Telling, text: string): Sky | undefined {
@@ -75,7 +90,7 @@ function severalSkies(t: Telling): Entry[] | undefined {
   if (at.length < 2 || new Set(at.map(a => a.sky)).size < 2) return undefined;
   const days = longest(sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague));
   const out = at.map((a, i) => ({ sky: a.sky, days: days.filter(d => d.from > a.k && d.from < (at[i + 1]?.k ?? c.to)) })).filter(x => x.days.length);
-  return out.length > 1 ? out.map((x, n) => trim({ kind: 'weather', sky: x.sky, from: n === 0 && x.days.length === 1 && /^(through|thru|till|until|up to)$/.test(sheet.tokens[x.days[0]!.from - 1]?.low ?? sheet.tokens[x.days[0]!.from]!.low) ? sheet.ctx.at.slice(0, 10) : x.days[0]!.value.from, to: x.days.at(-1)!.value.to ?? x.days.at(-1)!.value.from }) as Entry) : undefined;
+  return out.length > 1 ? out.map((x, n) => trim({ kind: 'weather', sky: x.sky, from: n === 0 && x.days.length === 1 && /^(through|thru|till|until|up to)$/.test(sheet.tokens[x.days[0]!.from - 1]?.low ?? sheet.tokens[x.days[0]!.from]!.low) ? sheet.ctx.at.slice(0, 10) : x.days[0]!.value.from, to: lastDay(t, x.days.at(-1)!) }) as Entry) : undefined;
 }
 
 function skyIn(t: Telling, text: string): Sky | undefined {
@@ -104,4 +119,6 @@ const longest = (list: Extract<Found, { dim: 'when' }>[]): Extract<Found, { dim:
   for (const f of [...list].sort((a, b) => (b.to - b.from) - (a.to - a.from))) if (!kept.some(k => f.from < k.to && k.from < f.to)) kept.push(f);
   return kept.sort((a, b) => a.from - b.from);
 };
-const openEnded = (t: Telling, f: Found): boolean => /^(from|since|starting)$/.test(t.sheet.tokens[f.from]?.low ?? '') || /^(from|since|starting)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '') || /^(from|starting|onwards?|on)$/.test(t.sheet.tokens[f.to]?.low ?? '') && /onwards?|from/.test(t.sheet.tokens.slice(f.from, f.to + 1).map(x => x.low).join(' '));
+/** The last day of what is said to be so: none for "from Thursday", "Sunday on". */
+const lastDay = (t: Telling, f: Extract<Found, { dim: 'when' }>): string | undefined => (openEnded(t, f) && (!f.value.to || f.value.to === f.value.from) ? undefined : f.value.to ?? f.value.from);
+const openEnded = (t: Telling, f: Found): boolean => /^(from|since|starting)$/.test(t.sheet.tokens[f.from]?.low ?? '') || /^(from|since|starting)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '') || /^(from|starting|onwards?|on)$/.test(t.sheet.tokens[f.to]?.low ?? '') && (/onwards?|from/.test(t.sheet.tokens.slice(f.from, f.to + 1).map(x => x.low).join(' ')) || t.sheet.tokens[f.to]!.low === 'on' && !/\w/.test(t.sheet.tokens[f.to + 1]?.low ?? ''));

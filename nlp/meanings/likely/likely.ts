@@ -5,6 +5,7 @@ import type { FitState } from '../lib/fit-state.ts';
 import type { Telling } from '../telling.ts';
 import { amended } from './amended.ts';
 import { again, left, toDo, worked } from './deeds.ts';
+import { helped } from './helped.ts';
 import { measured, spent } from './figures.ts';
 import { came, traded, wanted } from './goods.ts';
 import { gone, put } from './places.ts';
@@ -45,6 +46,7 @@ function formed(t: Telling, kind: Entry['kind'], sort: string): Entry[] {
     case 'order': case 'bought': case 'quote': return traded(t, kind);
     case 'arrival': return came(t);
     case 'amend': return amended(t);
+    case 'hands': return helped(t);
     default: return [];
   }
 }

@@ -3,6 +3,9 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const HANDS: ToldCorpus = {
   kind: 'hands',
   phrases: [
+    ...told([{ kind: 'hands', when: '2026-03-21', for: 'hang the blade' }], ["Brother's here Saturday, he'll hold the other end while we hang the blade."]),
+    ...told([{ kind: 'hands', when: '2026-03-21', for: 'get the flywheel halves together' }], ['My nephew is coming Saturday to help get the flywheel halves together.']),
+    ...told([{ kind: 'hands', when: '2026-03-21', for: 'set the pump on the engine' }], ['My brother can make it on the 21st to help me set the pump on the engine.']),
     ...told([{ kind: 'hands', when: '2026-03-21', for: 'lift the engine' }], [
       "My neighbour's coming Saturday to help lift the engine.", 'Brother here Saturday to help lift the engine.', "My son will be over Saturday to help me lift the engine.", "Saturday my cousin's coming by to help lift the engine.", 'my nephews coming saturday to help lift the engine', 'Two lads from the club are coming Saturday to lift the engine.', 'brother here sat, lift the engine', 'Got help coming Saturday to lift the engine.',
       "Neighbour's free Saturday, he'll give me a hand to lift the engine.", 'My mate will be round on Saturday to give me a hand lifting the engine.'.replace('lifting', 'to lift'), 'The brother-in-law is over Saturday to lift the engine with me.', "A friend's stopping by Saturday to help me lift the engine.", 'bloke next door coming sat to help lift the engine', "I've got a hand on Saturday to lift the engine.", 'help Saturday to lift the engine', "my daughter's home saturday and she'll help me lift the engine", 'I have help on Saturday to lift the engine.',

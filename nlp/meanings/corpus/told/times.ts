@@ -3,6 +3,9 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const WEATHERS: ToldCorpus = {
   kind: 'weather',
   phrases: [
+    ...told([{ kind: 'weather', sky: 'hot', from: '2026-03-23', to: '2026-03-29' }, { kind: 'weather', sky: 'dry', from: '2026-03-23', to: '2026-03-29' }], ['Hot and dry all next week by the almanac.']),
+    ...told([{ kind: 'weather', sky: 'dry', from: '2026-03-21' }], ['Dry again from Saturday.', 'Fine Saturday onwards.']),
+    ...told([{ kind: 'weather', sky: 'snow', from: '2026-03-24', to: '2026-03-25' }], ['Supposed to be snow Tuesday and Wednesday, in March!']),
     ...told([{ kind: 'weather', sky: 'rain', from: '2026-03-21', to: '2026-03-22' }], ['Rain this weekend.', 'They say rain Saturday and Sunday.', "it's going to rain all weekend", 'Wet weekend coming, the radio says.', "They're calling for rain Saturday and Sunday.", 'Forecast is rain from Saturday to Sunday.', 'Rain is forecast for Saturday and Sunday.', 'Rain moving in Saturday, staying till Sunday.', 'Precipitation is forecast for the weekend.', 'Weatherman has us down for rain Saturday and Sunday.', 'rain sat & sun', 'Showers Saturday through Sunday.', 'supposed to rain this weekend', 'looks like rain all weekend', 'Raining Saturday and Sunday by the forecast.', "It'll be lashing rain Saturday and Sunday.", "they're giving rain for the weekend"]),
     ...told([{ kind: 'weather', sky: 'dry', from: '2026-03-20', to: '2026-03-20' }], ['Dry tomorrow.', 'Tomorrow is to be dry.', "they're giving it dry tomorrow", 'No rain tomorrow.', "It'll be dry tomorrow.", 'Forecast says dry tomorrow.', 'fine day tomorrow according to the wireless', 'tomorrows dry', 'sunny tomorrow']),
     ...told([{ kind: 'weather', sky: 'frost', from: '2026-03-19', to: '2026-03-19' }], ['Frost tonight.', 'Hard frost tonight they say.', 'freezing tonight', "They're giving frost tonight.", 'it will freeze tonight', 'Frost forecast for tonight.']),
