@@ -52,7 +52,7 @@ function belowHundred(words: Word[], i: number): { n: number; value: number } | 
 
 /** "a hundred and thirty five", "thirty two hundred", "two thousand and ten", "one eighty nine" by its words. */
 function wholeWords(words: Word[], i: number): { n: number; value: number; pair?: [number, number] } | undefined {
-  const a = at(words, i) === 'a' && /^(?:hundred|thousand|dozen)$/.test(at(words, i + 1)) ? { n: 1, value: 1 } : at(words, i) === 'hundred' && at(words, i + 1) === 'and' && belowHundred(words, i + 2) ? { n: 0, value: 1 } : belowHundred(words, i); // "hundred and twelve": the article is easily left out
+  const a = at(words, i) === 'a' && /^(?:hundred|thousand|dozen)$/.test(at(words, i + 1)) ? { n: 1, value: 1 } : bareHundred(words, i) ? { n: 0, value: 1 } : belowHundred(words, i);
   if (!a) return undefined;
   let { n, value } = a;
   if (at(words, i + n) === 'hundred') {
@@ -79,6 +79,9 @@ function wholeWords(words: Word[], i: number): { n: number; value: number; pair?
   }
   return { n, value };
 }
+
+/** "hundred and ten square feet": the one is left out, where more follows and no "few" or "several" goes before. */
+const bareHundred = (words: Word[], i: number): boolean => at(words, i) === 'hundred' && !/^(?:few|several|odd|couple|of|per|the|many|half)$/.test(at(words, i - 1)) && belowHundred(words, i + (at(words, i + 1) === 'and' ? 2 : 1)) !== undefined;
 
 /** "ten twelve" is from ten to twelve, not 1012. */
 const rangeLike = (a: number, b: number): boolean => b - a > 0 && b - a <= 5;

@@ -1,6 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { charOf, type Line, lineOf, pastOf } from '../../dimensions/line.ts';
-import { isoOf, monday } from '../../dimensions/when/days.ts';
+import { dayOf, isoOf, monday } from '../../dimensions/when/days.ts';
 import { daysIn } from '../../dimensions/when/rules.ts';
 import type { Direction } from '../../dimensions/when/simple.ts';
 import { sentences } from '../../text/sentences.ts';
@@ -38,7 +38,11 @@ export const sentenceAt = (desk: Desk, at: number): { start: number; end: number
 export function daysOf(desk: Desk, start: number, end: number, dir: Direction): { from?: string; to?: string } {
   const d = daysIn(desk.line, desk.sheet.ctx.at, dir).find(x => x.start >= start - 8 && x.end <= end + 1 && x.end > start);
   if (d && d.from === d.to && /\bweek (?:of|beginning|starting|commencing|from) (?:the )?(?:[a-z]+ )?$/.test(desk.text.slice(Math.max(0, d.start - 40), d.start))) return { from: isoOf(monday(d.from)), to: isoOf(monday(d.from) + 6) };
-  return d ? { from: isoOf(d.from), ...(d.open ? {} : { to: isoOf(d.to) }) } : {};
+  if (!d) return {};
+  const lead = desk.text.slice(Math.max(0, d.start - 40), d.start);
+  // "since the start of June" and "this month" so far have no end but now.
+  const running = dir === 'past' && (/\bsince (?:about |around |the |start |beginning |of )*$/.test(lead) || /^(?:this|the) (?:month|week|year)\b/.test(desk.text.slice(d.start)) && d.to >= dayOf(desk.sheet.ctx.at));
+  return { from: isoOf(d.from), ...(d.open || running ? {} : { to: isoOf(d.to) }) };
 }
 
 /** "since Monday, how many hours": days that stand before the question with nothing else. */

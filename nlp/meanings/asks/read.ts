@@ -6,6 +6,7 @@ import { BUY } from './buy.ts';
 import { CHEAPEST } from './cheapest.ts';
 import { choose, extents } from './choose.ts';
 import { type Desk, type Hit, openDesk } from './desk.ts';
+import { inherit } from './inherit.ts';
 import { likewise } from './likewise.ts';
 import { DUE_RULES } from './due.ts';
 import { FINISH } from './finish.ts';
@@ -47,10 +48,10 @@ export function readAsks(sheet: Sheet): AskRead[] {
   const before = cached.get(sheet);
   if (before) return before;
   const desk = openDesk(sheet);
-  const plain = inherit(desk, choose(desk, spoken(desk, hitsOf(desk, RULES))));
+  const plain = choose(desk, spoken(desk, hitsOf(desk, RULES)));
   const sums = readSums(desk, plain);
   const known = [...plain, ...likewise(desk, [...plain, ...sums]), ...sums];
-  const read = choose(desk, [...known, ...looseHits(desk, known)]);
+  const read = inherit(desk, choose(desk, [...known, ...looseHits(desk, known)]));
   const hits = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at
   const cuts = extents(desk, hits);
   const made = hits.flatMap((h, i) => h.asks.map((ask): AskRead => {
@@ -77,14 +78,4 @@ function spoken(desk: Desk, hits: Hit[]): Hit[] {
   if (first.length < 2 || !names.length || !/\b(?:it|them|that|both|its|they|their|itll)\b/.test(desk.text)) return hits;
   desk.spoken = names;
   return hitsOf(desk, RULES);
-}
-
-/** "how many quid have I in the tractor, and how many hours?": of the same thing. */
-function inherit(desk: Desk, hits: readonly Hit[]): Hit[] {
-  return hits.map((h, i) => {
-    const [a] = h.asks, [b] = hits[i - 1]?.asks ?? [];
-    if (!a || !b || !(a.kind === 'timeSpent' && b.kind === 'spent' || a.kind === 'spent' && b.kind === 'timeSpent') || a.part || !b.part) return h;
-    const bare = /^ ?(?:$|[?.,!])/.test(desk.text.slice(h.end)) && /(?:,? ?and |, )$/.test(desk.text.slice(hits[i - 1]!.end, h.start));
-    return bare ? { ...h, asks: [{ ...a, part: b.part }] } : h;
-  });
 }

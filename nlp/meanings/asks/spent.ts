@@ -3,14 +3,16 @@ import { foundIn, sentenceAt } from './desk.ts';
 import { spokenOf } from './spoken-of.ts';
 import { thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
+import { stated } from './stated.ts';
 
 const IN = /^(?: (?:so far|already|altogether|all told|all up|all in|now|total|in total|to date|up to now|today|this year|since|back|out|down))*,? (?:on|into|in|for|against|towards|over) (?=(?:the|my|this|that|it|them|both|[a-z]+)\b)/;
 const MONEY = String.raw`(?:moneys?|cash|dollars|bucks|quid|pounds|euros?|dough|dosh|a fortune)`;
 const GAVE = String.raw`(?:spent|spend|spending|put|sunk|sink|blown|blow|laid out|dropped|invested|poured|thrown|paid(?: out)?|parted with|handed over|stumped up|lashed out|ploughed|plowed|shelled out|forked out|got tied up|tied up|gone|got|coughed up|splashed out)`;
 
 /** "money and time both": the hours are asked for in the same breath. */
-const BOTH = /\b(?:money and (?:time|hours)|time and money|hours and (?:money|dollars|cash)|(?:dollars|cash|cost|euros?|quid) and (?:hours|time))\b/;
+const BOTH = /\b(?:pounds|quid|bucks|dollars|money) and hours\b|\b(?:money and (?:time|hours)|time and money|hours and (?:money|dollars|cash)|(?:dollars|cash|cost|euros?|quid) and (?:hours|time))\b/;
 function money(s: Seen): Ask[] | undefined {
+  if (stated(s)) return undefined;
   const asks = spent(s);
   return asks && BOTH.test(s.desk.text.slice(s.start, s.stop)) ? [...asks, ...asks.map((a): Ask => ({ ...a, kind: 'timeSpent' } as Ask))] : asks;
 }

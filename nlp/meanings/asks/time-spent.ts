@@ -3,6 +3,7 @@ import { daysOf, frontedDays } from './desk.ts';
 import { spokenOf } from './spoken-of.ts';
 import { thingAt, thingsAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
+import { stated } from './stated.ts';
 
 /** Hours so far, on a part or between days. */
 export const TIME_SPENT: readonly AskRule[] = [
@@ -23,6 +24,7 @@ export const TIME_SPENT: readonly AskRule[] = [
 
 function hours(s: Seen): Ask[] | undefined {
   const { desk } = s;
+  if (stated(s)) return undefined;
   if (/^[^?]*\b(?:could not|couldnt|couldn t|i dont|nobody) (?:say|know)/.test(desk.text.slice(s.end, s.stop))) return undefined;
   const cut = /(?:,? and|,) (?:uh )?(?:whats?|where|wheres|how|when|whens|who|is|can|do|any)\b/.exec(desk.text.slice(s.end, s.stop));
   const stop = cut ? s.end + cut.index : s.stop;

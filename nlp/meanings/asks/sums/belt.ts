@@ -29,7 +29,10 @@ export const BELT: SumKind = {
   of: 'belt',
   ask: [
     /\b(?:what|whats|how much)[^.?!]{0,24}\b(?:wrap|arc of contact)\b/,
-    /(?:^|[.?!;,:] )(?:v )?belt for [^.?!]*\?/,
+    /(?:^|[.?!;,:] )(?:v )?belt for (?=[^.?!]*\?)/,
+    /(?:^|[.?!;,:] |(?<=\b(?:whats|what is|know|and) ))(?:and )?(?:the )?belt (?:with|at|on|if) (?=[^.?!]*\b(?:cent(?:re|er)s|apart|between)\b)/,
+    /\bcent(?:re|er)s (?:are|is|be|would be) what\b/,
+    /(?:^|[.?!;,:] )(?:the )?length of (?:the )?(?:new |flat |v |drive )?belt(?:ing)?(?= ?\?)/,
     /\bhow long (?:(?:is|of|a|does|should|will|would|must|do i|s|need|ll|to be|make|cut) )*(?:the |my |a |that |of a )?(?:new |drive |v |flat |fan |main )*belt(?:ing)?\b(?: (?:do|does|be|need|needs?|want|to|have|i|it|should|is|that|for|would|will|on))*/,
     /\bwhat(?:s)? (?:the |is the )?(?:length|size|long)(?: (?:of|a))?(?: (?:a|the|of|v|drive|flat|new))* belt(?:ing)?\b(?: (?:do|does|be|need|want|to|i|it|should|is|that|would|will))*/,
     /\b(?:belt|belting) (?:length|size)\b/,

@@ -23,6 +23,7 @@ export function byName(desk: Desk, plain: readonly Hit[], have: readonly Candida
     if (!s.asked && /^(?:and |so |but )?what (?:happened|went wrong|broke|went|did it|let go|gave way|gave|(?:i|we) (?:found|saw|noticed|discovered|did|had|got))(?: \w+)? (?:was|is)\b/.test(desk.text.slice(s.start, s.end))) continue; // "what happened was the drive pin sheared"
     if (!s.asked && /^(?:so )?i (?:know|knew|had|did|put|took|found|saw|forgot|think|thought|got|see)\b/.test(desk.text.slice(s.start, s.end))) continue;
     if (!asked && TOLD.test(desk.text.slice(s.start, s.end))) continue;
+    if (!asked && /\bshims?\b/.test(desk.text.slice(s.start, s.end)) && /\b(?:made up of|plastic thread|number one|tight|now)\b/.test(desk.text.slice(s.start, s.end))) continue; // a pack that is in is told of
     const found = mayMatch(NAMED, n => n.called.name, desk.text.slice(s.start, s.end)).flatMap(n => named(desk, n, s, asked) ?? []);
     const best = found.sort((a, b) => b.score - a.score)[0];
     if (best) out.push(best);

@@ -94,7 +94,7 @@ function settle(desk: Desk, all: Candidate[]): Candidate[] {
   for (const c of kept.sort((a, b) => a.start - b.start)) {
     const last = out.at(-1);
     const between = last ? desk.text.slice(last.end, c.start) : '';
-    const apart = /[?!]|\b(?:and|or|also)\b[^.?!]*$|[.] /.test(between);
+    const apart = /[?!]|\b(?:and|or|also)\b[^.?!]*$|[.] /.test(between) || last !== undefined && last.kind !== c.kind && /^(?:and|also|or|plus)\b/.test(desk.text.slice(c.start));
     const bare = last?.kind === c.kind && !/[?]/.test(between) && !Object.keys(c.kind.given(new Scope(desk, c.start, sentenceAt(desk, c.start).end, c.start))).length;
     if (last && bare) last.end = c.end;
     else if (last && !apart) {

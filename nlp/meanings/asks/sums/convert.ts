@@ -41,10 +41,13 @@ const WITH_HOURS: Record<string, string> = { miles: 'mi', hours: 'h' };
 function given(scope: Scope, prev?: Given): Given {
   const figs = scope.measures().filter(f => f.unit && f.unit !== 'tpi' && f.unit !== 'AWG' && !/^(?:a|an) /.test(scope.desk.text.slice(f.start, f.end)) || f.value !== 1);
   const span = scope.values('span').find(s => WITH_HOURS[s.value.unit]);
-  const lone = figs.filter(x => x.unit !== '°'), f = (prev ? undefined : ofThem(scope)) ?? lone.find(x => x.start >= scope.at) ?? lone.findLast(x => x.end <= scope.at + 1) ?? lone[0] ?? (span && { start: span.start, end: span.end, value: span.value.amount, unit: WITH_HOURS[span.value.unit]! });
+  const said = /^(?:what|how)[a-z]*(?: (?:is|would|does|much is|be))* (?:that|it|this)\b/.test(scope.desk.text.slice(scope.at, scope.end)); // "thirty six mil, what is that in inches": of the figure before
+  const lone = figs.filter(x => x.unit !== '°'), f = (prev ? undefined : ofThem(scope)) ?? (said ? lone.findLast(x => x.end <= scope.at + 1) : undefined) ?? lone.find(x => x.start >= scope.at) ?? lone.findLast(x => x.end <= scope.at + 1) ?? lone[0] ?? (span && { start: span.start, end: span.end, value: span.value.amount, unit: WITH_HOURS[span.value.unit]! });
   if (!f && prev) {
+    if (scope.values('thread').length) return {};
     const n = scope.numbers()[0] ?? scope.measures('°')[0];
-    const to = [...scope.text.matchAll(TO)].map(m => unitNamed(m[1]!)).find(Boolean);
+    const bare = new RegExp(String.raw`^(?:and|or) (${NAMES}) ?[?.]? ?$`).exec(scope.text); // "and gallons?"
+    const to = [...scope.text.matchAll(TO)].map(m => unitNamed(m[1]!)).find(Boolean) ?? (bare ? unitNamed(bare[1]!) : undefined);
     if (n) { scope.take(n); return { value: thouish(scope, n.value, prev), ...(to ? { to } : {}) }; }
     return to ? { to } : {};
   }
@@ -52,8 +55,11 @@ function given(scope: Scope, prev?: Given): Given {
   if (NOT_CONVERTED.test(scope.text)) return {};
   scope.take(f);
   const to = target(scope, f.unit, f) ?? (prev && typeof prev.to === 'string' && prev.to !== f.unit ? prev.to : undefined);
-  return { value: f.value, from: f.unit, ...(to ? { to } : {}) };
+  if (span && f.start === span.start && !to || to === 'h' || to === 'mi' && !/^(?:km|m|ft|yd)$/.test(f.unit)) return {}; // "how many hours is that": spent, not turned into anything
+  return { value: f.value, from: to === 'in' && metricMil(scope, f) ? 'mm' : f.unit, ...(to ? { to } : {}) };
 }
+/** "17 mil in inches": where inches are asked for, one "mil" is a millimetre; a coat is so many "mils". */
+const metricMil = (scope: Scope, f: Figure): boolean => f.unit === 'mil' && /\bmil$/.test(scope.desk.text.slice(f.start, f.end));
 /** "what's 30 of them in foot pounds": the unit named just before. */
 function ofThem(scope: Scope): Figure | undefined {
   const m = scope.seen(/#~*(?!~) of (?:them|those|these)\b/), unit = m && [...scope.text.slice(0, m.start - scope.start).matchAll(new RegExp(String.raw`\b(${NAMES})(?![a-z])`, 'g'))].map(x => unitNamed(x[1]!)).findLast(Boolean);
@@ -64,6 +70,7 @@ const thouish = (scope: Scope, value: number, prev: Given): number => prev.from 
 /** "what's 180 degrees in celsius": a bare degree is the other scale. */
 function degrees(scope: Scope): Given {
   const d = scope.measures('°')[0] ?? scope.numbers()[0];
+  if (d && d.value < 1 && d.value > 0 && [...scope.text.matchAll(TO)].some(m => unitNamed(m[1]!) === 'mm')) { scope.take(d); return { value: d.value, from: 'in', to: 'mm' }; } // ".4375 in millimetres"
   const to = [...scope.text.matchAll(TO)].map(m => unitNamed(m[1]!)).find(u => u === '°C' || u === '°F');
   if (!d || !to) return {};
   scope.take(d);
@@ -85,9 +92,9 @@ export const CONVERT: SumKind = {
     /(?:^|[.?!,;:] )#~*(?!~) (?:in|to|into) (?:millimet(?:re|er)s|mm|decimal|decimals|decimal inches|metric|inches|thou)\b/,
     /\bhow big is #~*(?!~) in (?:decimal|mm|millimet|inches|metric)/,
     new RegExp(String.raw`\b(?:convert|change|turn|translate|put)(?: me)? (?:(?!\b(?:and )?(?:what|whats|how|where)\b)[^.?!]){1,50}? (?:to|into|in) (?:plain |decimal |us |imperial )?(?:${NAMES}|old money|imperial|metric|english)(?![a-z])`),
-    /\bwhat(?:s|d| is| would| does| are| s|re)? (?:that |the [a-z]+ |about )?(?:be )?(?:(?!\b(?:what|whats|how|where)\b)[^.?!]){0,40}? (?:in|to|into|as) (?:plain |old |decimal |us |imperial )?(?:mm|mil|cm|in\b|inch|met|thou|foot|feet|ft|lb|pound|newton|nm|n m|kg|kilo|psi|bar|kpa|cel|cent|fahr|far|litre|liter|quart|gal|pint|mile|km|yard|gram|ounce|old money|imperial|english|decimal|hp|horse|kw|kilowatt|c\b|f\b|degrees)[a-z]*/,
+    /\b(?:what|how (?:much|long|big|far) (?:is|are)|how do i (?:get|make|turn))(?:s|d| is| would| does| are| s|re)? (?:that |the [a-z]+ |about )?(?:be )?(?:(?!\b(?:what|whats|how|where)\b)[^.?!]){0,40}? (?:in|to|into|as) (?:plain |old |decimal |us |imperial )?(?:mm|mil|cm|in\b|inch|met|thou|foot|feet|ft|lb|pound|newton|nm|n m|kg|kilo|psi|bar|kpa|cel|cent|fahr|far|litre|liter|quart|gal|pint|mile|km|yard|gram|ounce|old money|imperial|english|decimal|hp|horse|kw|kilowatt|c\b|f\b|degrees)[a-z]*/,
     new RegExp(String.raw`\bhow many (?:${NAMES})(?: (?:is|are|in|to|s|make|makes|does|would|there|be|equal|equals|that|its|do))+(?![a-z])`),
-    new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about |i )?(?:need |want |give me )?(?:the )?#~*(?!~) ?(?:${NAMES}|degrees? (?:celsius|fahrenheit|c|f)|deg (?:c|f)) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also))`),
+    new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about |i )?(?:need |want |give me )?(?:the )?#~*(?!~) ?(?:${NAMES}|degrees? (?:celsius|fahrenheit|c|f)|deg (?:c|f)) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also|for (?:the|my|an?)\b))`),
     new RegExp(String.raw`#~*(?!~) ?(?:${NAMES}) (?:as|in|to|into) (?:an? )?(?:fractions?|64ths|sixty fourths)\b`),
     /(?:^|[.?!;,:] )(?:please )?(?:convert|change) (?:an? )?#~*(?!~) ?[a-z°\/·-]+(?: [a-z]+)?(?= ?(?:$|[?.]))/,
     new RegExp(String.raw`(?:^|[.?!;,:] |\bis )(?:and |or |also |then |so )*#~*(?!~)(?: of an inch)? (?:in|to|into|as) (?:mm|mil[a-z]*|decimals?|decimal inch(?:es)?|thou)(?= ?(?:$|[?.,]))`),

@@ -6,6 +6,9 @@ const AUGHTS: Record<string, string> = { one: '1', two: '2', three: '3', four: '
 /** The word after a figure as it was written: "30 A through" is amperes, "30 a side" is not. */
 const writtenAfter = (scope: Scope, f: Figure): string | undefined => scope.desk.sheet.tokens[scope.desk.line.tokenAt[f.end + 1] ?? -1]?.text;
 
+/** What supplies and batteries are called by. */
+const MAINS: ReadonlySet<number> = new Set([6, 12, 24, 36, 48, 110, 115, 120, 208, 220, 230, 240, 380, 400, 415, 440, 480]);
+
 /** Volts, amps, watts, wire and its length, out of the stretch; in a follow-up a bare number is read by the words beside it. */
 function circuit(scope: Scope, prev?: Given): Given {
   const out: Given = {};
@@ -25,13 +28,18 @@ function circuit(scope: Scope, prev?: Given): Given {
   scope.take(long);
   const aught = /\b([1-4])\/0\b/.exec(scope.text) ?? /\b(one|two|three|four) (?:aught|ought|nought)\b/.exec(scope.text);
   const wire = scope.measures('AWG')[0];
-  const square = scope.measures('mm²')[0] ?? (long || prev ? scope.measures('mm').find(f => f.value < 40 && /^ ?(?:cable|wire|flex|square|csa|twin)/.test(scope.after(f))) : undefined);
+  const cable = (f: Figure): boolean => /^ ?(?:cable|wire|flex|square|csa|twin|core)/.test(scope.after(f)) || /\b(?:on|of|in)(?: (?:an?|the))? $/.test(scope.before(f)) && /^ ?(?:$|[.?,])/.test(scope.after(f));
+  const square = scope.measures('mm²')[0] ?? (long || prev ? scope.measures('mm', 'mil').find(f => f.value < 150 && cable(f)) ?? scope.numbers().find(f => f.value < 150 && /^ ?(?:square|sq)\b/.test(scope.after(f))) : undefined);
   if (/\b(?:frame|chassis|body|earth|ground(?:ed)?) return\b|\b(?:return(?:s|ing|ed)?|grounds?|grounded|earthed|back) (?:by|through|via|on|to|thru) (?:the )?(?:frame|chassis|body|axle|tractor)\b/.test(scope.text)) out.return = 'frame';
   if (/\btinned\b/.test(scope.text)) out.wire = 'tinned';
   if (aught) out.gauge = `${AUGHTS[aught[1]!] ?? aught[1]!}/0`;
   else if (wire) { out.gauge = wire.value; scope.take(wire); }
   else if (square) { out.gauge = square.value; out.gaugeUnit = 'mm²'; scope.take(square); }
   else { const n = scope.seen(/\b(?:number|no\.?|№|awg|gauge|ga) ?#~*(?!~)/); if (n) { out.gauge = n.nums[0]; scope.take(n); } }
+  if (out.volts === undefined && out.amps !== undefined) { // "at 230 and 6 amps"
+    const mains = scope.numbers().find(n => MAINS.has(n.value) && /\b(?:at|on|off|from)(?: (?:about|a|the))? $/.test(scope.before(n)));
+    if (mains) { out.volts = mains.value; scope.take(mains); }
+  }
   for (const n of scope.numbers()) {
     if (/^ ?v\b/.test(scope.after(n)) && out.volts === undefined) { out.volts = n.value; scope.take(n); }
     else if (/^ ?a\b/.test(scope.after(n)) && (!/^ ?a [a-z]/.test(scope.after(n)) || writtenAfter(scope, n) === 'A') && out.amps === undefined) { out.amps = n.value; scope.take(n); }
@@ -45,6 +53,8 @@ export const VOLT_DROP: SumKind = {
   of: 'voltDrop',
   ask: [
     /\b(?:voltage|volt|volts|line|wire|cable|wiring) (?:drop|loss|droop|sag)\b/,
+    /(?:^|[.?!;,:] )(?:the )?(?:volt(?:age)? |volts )?(?:drop|loss)(?: (?:across|over|on|in) it)?(?= ?\?)/,
+    /\b(?:is|will|would) (?:an? )?#~*(?!~) ?(?:gauge|ga|awg|mm|mil|square)\b[^.?!]*\b(?:drop|lose|enough|heavy|carry)\b/,
     /\bvolts? (?:lost|dropped) (?:in|over|on|along)\b/,
     new RegExp(String.raw`\bhow (?:much|many volts?)(?: (?:voltage|volts?|juice|of (?:it|that)|am|do|will|would|is|does|can|should|i|you|we|it|that|be|have|the [a-z]+|gets?|get|getting|power|v|ll|be|left|are|we))* (?:${LOSE}|lost|left|at the (?:end|lamp|light|headlights?|far end|bulb|starter|battery|coil)|makes? it|reach(?:es)?|(?:actually )?(?:arrive|get|see)s?)\b`),
     new RegExp(String.raw`\bwhat(?:s|ll)? (?:(?:do|will|would|am|does|is|the|i|it|that|be|my|voltage|volts|do i|total|have i|are we|we|can i expect to|ll|got|left) )*(?:${LOSE}|lost|drop|loss|left (?:at|with)|(?:get|see|arrives?|read|have) at the (?:end|lamp|light|headlight|bulb|far|other|coil|starter|motor|battery)[a-z]*)\b`),

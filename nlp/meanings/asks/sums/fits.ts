@@ -8,13 +8,15 @@ export const END_PLAY: SumKind = {
     /\bhow many (?:thou|thousandths)\b[^.?!]*\b(?:end ?play|end ?float|play|flat)\b/,
     /\bend ?(?:play|float)(?= (?:for|with|on|at|of|from|if|when|backing) )/,
     /\bwhat(?:s|ll)? (?:(?:does|will|is|that|it|the|this|would|my|do i|i|in|ll|in the way of|as|of) )*(?:end ?play|end ?float|endplay|endshake|axial play)\b/,
+    /\bhow far(?:s| is| does| will)? (?:that|it) (?:lift|move|go|travel|drop|rise)\b|\bwhat do i (?:lift|move|get|gain)(?: (?:it|for|uh))*/,
     /\bhow (?:many flats|far(?: (?:do|should|would|is|does|will))?)[^.?!]{0,40}\b(?:flat|flats|nut|back|off|end ?play|end ?float|thou|turn)\b/,
     /\b(?:how much|what|whats)(?: (?:is|does|will|would|do))* (?:that|it|a flat|the nut|each flat|#~*(?!~) flats?|this)(?: (?:in|move|give|come to|worth|be|amount to|make|back off|is|as|work out(?: at| to)?|open (?:it )?up))*(?: (?:thou|thousandths|inches|end|me|play|float|for))*/,
   ],
   unless: /\b(?:was|had|did (?:the|my|it|that)|before|originally|to (?:begin|start) with|convert|strength|torque|proof|shims? (?:do|were)|sheaves?|pulleys?)\b/,
   given(scope, prev) {
     const out: Given = {};
-    const t = scope.measures('tpi')[0];
+    const inch = scope.seen(/#~*(?!~) (?:threads? )?to (?:the|an) inch\b/);
+    const t = inch ? { start: inch.start, end: inch.end, value: inch.nums[0]! } : scope.measures('tpi')[0];
     const bare = t ?? scope.seen(/#~*(?!~) (?:threads?|tpi|pitch)\b/);
     if (t) { out.pitch = t.value; scope.take(t); }
     else {
@@ -66,16 +68,22 @@ function material(scope: Scope): string | undefined {
     const other = subject && heated && !heated.includes(subject.replace(/s$/, ''));
     return !other && !(subject && !heated && /\b(?:hub|housing|gear|ring|flange|wheel|block|pulley|collar|sprocket)\b/.test(scope.text) && GOES_IN.test(scope.text.slice(m.index, m.index + m[0].length + 16)));
   });
-  const said = ok?.[1];
+  // "no hang on, the post is steel": what is put right last; of one stuff only it is that one.
+  const righted = /\b(?:no|hang on|i mean|sorry|rather|actually)\b(?!.*\b(?:no|hang on|i mean|sorry|actually)\b)/.exec(scope.text), after = righted && hits.find(m => m.index > righted.index);
+  const said = after?.[1] ?? ok?.[1] ?? (new Set(hits.map(m => m[1])).size === 1 ? hits[0]![1] : undefined);
   return said && (MADE[said] ?? said);
 }
 
+/** Lengths, where "60 mil" of a bore is millimetres and "forty microns" of grip are hundredths of them. */
+const lengthsOf = (scope: Scope): Figure[] => scope.measures('in', 'mm', 'cm', 'mil', 'µm').map(f => f.unit === 'mil' ? { ...f, unit: 'mm' } : f.unit === 'µm' ? { ...f, value: f.value / 1000, unit: 'mm' } : f);
+
 function shrink(scope: Scope, prev?: Given): Given {
   const out: Given = {};
-  const lens = scope.measures('in', 'mm', 'cm');
+  const lens = lengthsOf(scope);
   const small = (f: Figure): boolean => f.unit === 'in' ? f.value <= 0.02 : f.unit === 'mm' ? f.value < 0.6 : false;
   const fit = lens.find(f => /^ ?(?:of )?(?:interference|press|tight|shrink|grip|nip|bite|crush|oversize|over size|squeeze|pinch)/.test(scope.after(f)) || /\b(?:interference|press fit|nip|shrink|grip)(?: (?:of|is|fit|at|s|about))* $/.test(scope.before(f))) ?? lens.find(small);
-  const dia = lens.find(f => f !== fit && !small(f)) ?? scope.numbers().find(n => n.value > 0.2 && /\b(?:dia(?:meter)?|bore)(?: (?:is|of))* $/.test(scope.before(n)));
+  const wide = lens.filter(f => f !== fit && !small(f));
+  const dia = wide.find(f => /^ ?(?:inch |in |mm |mil )?(?:[a-z]+ )?(?:bore|diameter|dia|shaft|eye|hub|inside)\b/.test(scope.after(f))) ?? scope.nearest(wide) ?? scope.numbers().find(n => n.value > 0.2 && /\b(?:dia(?:meter)?|bore)(?: (?:is|of))* $/.test(scope.before(n)));
   put(out, 'diameter', dia);
   put(out, 'interference', fit);
   scope.take(dia, fit);

@@ -18,7 +18,7 @@ function given(scope: Scope, prev?: Given): Given {
   if (ship) out.shipping = ship.value.value;
   else if (/\b(?:no|free|without) (?:ship|shipping|post|postage|freight|carriage|delivery)\b/.test(scope.text)) out.shipping = 0;
   else {
-    const plus = price && bare.find(n => n !== price && n.start > price.end && /\b(?:plus|and|another|with) $/.test(scope.before(n)) && /^ ?(?:$|[,.;?]|and|to (?:ship|get|post)|for (?:the )?(?:post|ship|freight|carriage)|on top|in (?:the )?(?:post|mail))/.test(scope.after(n)));
+    const plus = price && [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare].find(n => n !== price && n.start > price.end && /\b(?:plus|and|another|with) $/.test(scope.before(n)) && /^ ?(?:$|[,.;?]|and|to (?:ship|get|post|haul|bring|deliver|send)\b|for (?:the )?(?:post|ship|freight|carriage)|with|on top|in (?:the )?(?:post|mail))/.test(scope.after(n)));
     if (plus) { out.shipping = plus.value; scope.take(plus); }
   }
   if (core) out.core = core.value.value;
@@ -82,6 +82,7 @@ export const LANDED: SumKind = {
     /\b(?:what|how much|whats|hows|so what)(?: (?:does|do|will|would|is|s|did|ll))*(?: (?:a|an|the|that|it|this|those|they|my|one|these))*(?: (?:[a-z-]+|#~*(?!~))){0,5}? (?:land|lands|landed|owe me|land me|owe me|come to|comes to|coming to|add up to|adds? up to|work out(?: at| to)?|works out(?: at| to)?|end up (?:at|costing|being)|stand me(?: in)?|cost(?:ing)?(?: me)?|run me|set me back|total(?: up)?(?: to)?|tot up to)\b(?: (?:at|to|for|in|me|all in|in all|altogether|landed|at the (?:shop|door)|delivered|here|at if|at my door|in total|all told))*/,
     /\blanded (?:cost|price|total|figure)\b(?: (?:of|on|for|is))?|\b(?:cost|price|total) landed\b|\ball in (?:cost|price|total|figure)\b|\bdelivered (?:cost|price)\b/,
     /\b(?:whats|what is|what|how much)(?: (?:that|it|this|is|the|does|my|would|would that be|that be|will|be|would that|come to|comes?|s|total|s that|work out))* (?:landed|all in|all told|all up|at the door|to my door|in the end|altogether|total|in total|at the shop|to the shop|out the door|delivered|the total|the whole lot|all together|grand total)\b/,
+    /\bwhat (?:do|would|will) i owe\b/,
     /\bwhat(?:s| is| would| will|ll)? (?:be )?(?:the |my |a )?(?:total|damage|real cost|true cost|real price|true price|whole cost|all in)\b/,
   ],
   anew: 'price',

@@ -6,7 +6,7 @@ const LEG = String.raw`(?:slings?|legs?|chains?|straps?|ropes?|strops?|wires?|ho
 
 /** The angle from the horizontal, however it was said. */
 function angle(scope: Scope): { value: number; at: Figure } | undefined {
-  const f = scope.measures('°')[0] ?? scope.numbers().find(n => /^ ?deg/.test(scope.after(n)) || n.value >= 15 && n.value <= 90 && /\b(?:at|angle(?: of| is)?)(?: (?:about|around|say|roughly))? $/.test(scope.before(n)) && /^ ?(?:$|[.,?;]|from|off|and|to)/.test(scope.after(n)));
+  const f = scope.measures('°')[0] ?? scope.numbers().find(n => /^ ?(?:deg|(?:off|from|up from) (?:the )?(?:horizontal|flat|level|vertical|plumb))/.test(scope.after(n)) || n.value >= 15 && n.value <= 90 && /\b(?:at|angle(?: of| is)?)(?: (?:about|around|say|roughly))? $/.test(scope.before(n)) && /^ ?(?:$|[.,?;]|from|off|and|to)/.test(scope.after(n)));
   if (!f) return undefined;
   const near = `${scope.before(f, 40)}|${scope.after(f, 60)}`;
   if (/\b(?:off|from|of|to)(?: of)?(?: the)? (?:vertical|plumb|straight up|upright|perpendicular)|\bfrom straight\b|off (?:of )?straight|\bstraight up and down\b|off plumb/.test(near)) return { value: 90 - f.value, at: f };
@@ -23,10 +23,12 @@ function few(scope: Scope, pattern: RegExp): ReturnType<Scope['seen']> {
   return undefined;
 }
 
-function legs(scope: Scope, given: Given): void {
+function legs(scope: Scope, given: Given, prev?: Given): void {
   if (/\ba (?:pair|couple) of (?:#~*(?!~) ?(?:foot|feet|ft|inch|in|m|metre|meter)s? )?(?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops)\b/.test(scope.mask)) { given.legs = 2; return; }
-  const n = few(scope, new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/) ?? scope.seen(/#~*(?!~) of (?:them|those|the (?:legs|chains|slings))\b/);
+  const after = scope.seen(new RegExp(String.raw`\b${LEG},? #~*(?!~)(?=,|\.| at\b)`));
+  const n = few(scope, new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/) ?? scope.seen(/#~*(?!~) of (?:them|those|the (?:legs|chains|slings))\b/) ?? after;
   if (n && n.nums[0]! >= 1 && n.nums[0]! <= 8 && Number.isInteger(n.nums[0])) { given.legs = n.nums[0]; scope.take(n); }
+  else if (prev && /\b(?:if|with|used?)\b/.test(scope.text) && scope.numbers().length === 1 && [1, 2, 3, 4].includes(scope.numbers()[0]!.value)) { given.legs = scope.numbers()[0]!.value; scope.take(scope.numbers()[0]); }
   else if (/\b(?:a pair of|both|a couple of|double) (?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops|leg)\b/.test(scope.text)) given.legs = 2;
   else if (/\b(?:(?:a|one) )?single (?:sling|leg|chain|strap)\b/.test(scope.text)) given.legs = 1;
 }
@@ -52,7 +54,7 @@ function given(scope: Scope, prev?: Given): Given {
   if (leg && (high || span) && !a) put(out, 'length', leg);
   if (span && !a) put(out, 'span', span);
   scope.take(load, a?.at, high);
-  legs(scope, out);
+  legs(scope, out, prev);
   return out;
 }
 
@@ -64,6 +66,8 @@ export const SLING: SumKind = {
     new RegExp(String.raw`\b(?:load|tension|pull|weight|force|strain) (?:per|on (?:each|every|the|one|a)|in (?:each|the|a|every)|on) ?(?:of the )?${LEG}\b`),
     /\b(?:sling|leg|chain|strap) (?:load|tension|pull)s?\b(?! (?:test|rating))/,
     /\bwhats? (?:is )?(?:in|on|to) each\b/,
+    /\bhow much (?:in|on|to|for) (?:each|every)\b(?: one)?|\bwhat each(?= ?(?:$|[?.]))/,
+    new RegExp(String.raw`\bwhatd (?:each|every|the)(?: (?:one|${LEG}))? (?:carry|see|take|pull|hold)\b`),
     /\b(?:pull|load|tension|strain|force|weight) (?:on|in|to) (?:each|either|every one)\b|\btension(?= ?\?)/,
     /\bwhat (?:does|will|would) (?:the|that|each) (?:sling|chain|strap|hook) (?:see|carry|take|pull)\b/,
     /\b(?:whats|what is|how much is|what does|what will|hows)(?: (?:that|it|this|going))* (?:on each|in each|on the slings|on the chains|on the straps|per leg|per sling|per side|each way|each side|each)\b(?: (?:carry|take|see|weigh))?/,

@@ -1,14 +1,16 @@
+import { scaleOf } from './degrees.ts';
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
 const VOLUMES = ['qt', 'gal', 'L', 'pt', 'mL', 'fl oz', 'oz', 'cu in'];
 /** A temperature of the stretch; a bare "minus thirty" is one too. */
 function temperature(scope: Scope): Figure | undefined {
-  const t = scope.measures('°F', '°C').at(-1) ?? scope.measures('°').find(f => f.value <= 40);
-  if (t) return t.unit === '°' ? { ...t, unit: unitNamed(scope.text) } : t;
-  return scope.numbers().find(n => n.value < 0);
+  const scaled = (f: Figure): Figure => ({ ...f, unit: scaleOf(scope, f.value) });
+  const t = scope.measures('°F', '°C').at(-1) ?? scope.measures('°').filter(f => f.value <= 40).map(scaled)[0];
+  if (t) return t;
+  const below = scope.numbers().filter(n => n.value < 0), aim = below.find(n => /\b(?:to|for|against)(?: about)? $/.test(scope.before(n))) ?? below.at(-1);
+  return aim && scaled(aim);
 }
-const unitNamed = (text: string): string | undefined => /\b(?:fahrenheit|farenheit)\b/.test(text) ? '°F' : /\b(?:celsius|celcius|centigrade)\b/.test(text) ? '°C' : undefined;
 
 const VOLUME_AFTER = /^ ?(?:quart|qt|gal|lit|l\b|pint|below|degree|°|f\b|c\b|fahr|cel)/;
 const NOW = /\b(?:now|at the moment|currently|already|tests?|tested|reads?|reading|measures|checks?|shows|in (?:it|there)|has (?:got )?|hydrometer|refractometer|presently|from)\b/;
@@ -24,7 +26,7 @@ function glycol(scope: Scope, prev?: Given): Given {
     if (wanted && percents.length === 1) { out.percentNow = p.value.value; scope.take(p); continue; }
     const near = `${scope.before(p, 34).split(/[,.;?]/).at(-1)} ${scope.after(p, 22).split(/[,.;?]| and /)[0]}`;
     const asked = percents.length > 1 && percents.some(o => o !== p && o.start > p.start && /\b(?:want|bring|get|to|make|raise|up)(?: (?:it|up|to|at|be|about))* $/.test(scope.before(o)));
-    const isNow = asked || (percents.length > 1 || t) && NOW.test(near) || percents.length === 1 && !t && /\b(?:now|at the moment|currently|tests?|reads?|tester says|says|in it|in there)\b/.test(near) && !prev;
+    const isNow = !/\b(?:want|need|get|bring)\b[^.?!]*$/.test(scope.before(p, 24)) && (asked || (percents.length > 1 || t) && NOW.test(near) || percents.length === 1 && !t && /\b(?:now|at the moment|currently|tests?|reads?|tester says|says|in it|in there)\b/.test(near) && !prev);
     if (isNow && out.percentNow === undefined) out.percentNow = p.value.value; else out.percent ??= p.value.value;
     scope.take(p);
   }
@@ -51,6 +53,7 @@ export const ANTIFREEZE: SumKind = {
     /\bwhat antifreeze(?: (?:do|should|would|i|need|for|to|mix|it|want))*/,
     /\bwhat(?:s)? (?:(?:the|my|right|antifreeze|coolant|is|of|a|kind of|sort of) )*(?:mix|mixture|percent|percentage|strength|ratio|concentration|proportion|blend)\b(?: (?:do|does|should|will|would|i|need|for|to|it|that|want|have|get|gets|is|be|of|antifreeze|coolant|protects?|holds?|goes?|good|keeps?|me))*/,
     /\b(?:antifreeze|anti freeze|coolant|glycol)\b[^.?!]{0,40}\bhow (?:much|cold|strong|far|low)\b/,
+    /\bwhat (?:does|will|would|is) (?:that|it) (?:good )?(?:go|get|protect|hold|keep)?(?: me)? ?(?:down )?to\b/,
     /\bhow (?:cold|low|far down|strong)(?: (?:a|will|does|is|can|would|do|am|should|mix|it|that|i|the [a-z]+|must))* ?(?:good (?:to|for)|protect(?:ed|s)?|go(?: to)?|hold|stand|safe|be|mix|cover(?:ed)?|down to|freeze|antifreeze|mixture)/,
     /\bwhat(?:s)? (?:(?:is|does|will|would|do|it|that|the|a|fifty|mix|percent|#)(?: |\b))*(?:freeze|freezing|protect|protection|good|protects?|freezes?)(?: (?:point|at|to|down to|level))*\b/,
     /\bhow much (?:(?:of (?:the|it|that)|do i|should i|to|have i got to|must i|straight|neat|would i|will i|is|of|goes|i|need) )*(?:drain|pour|swap|take out|draw off|drop)(?: (?:out|off|in|and|to))*/,
@@ -61,12 +64,12 @@ export const ANTIFREEZE: SumKind = {
     /\b(?:bring|get|take|raise) it (?:up )?to\b/,
     /\bhow much (?:comes out|goes back in|drains?|to drain)\b/,
     /\bdrain and refill\b/,
-    /\bhow much (?:do i (?:need|want|add|put in|pour)|to (?:add|put in|pour)|should i (?:put|add)|is that|would that be|goes in)\b/,
+    /\bhow much (?:do i (?:need|want|add|put in|pour|chuck in|tip in)|to (?:add|put in|pour)|should i (?:put|add)|is that|would that be|goes in)\b/,
   ],
   unless: /\b(?:oil|paint|primer|boil(?:s|ing)?|order|buy|cost|torque|mils?|square feet|spent|fuel|petrol|shim)\b/,
   given: glycol,
   needs: ['temp', 'percent', 'capacity', 'percentNow'],
-  telling: [['temp', 'capacity']],
+  telling: [['temp', 'capacity'], ['percentNow', 'percent', 'capacity']],
   wants: ['temp', 'percent'],
   either: [['temp', 'percent']],
 };
@@ -102,7 +105,7 @@ export const DEW_POINT: SumKind = {
     const surface = [...scope.measures('°F', '°C', '°'), ...scope.numbers()].find(onSteel);
     if (surface) { out.surface = surface.value; if (surface.unit && surface.unit !== '°') out.surfaceUnit = surface.unit; scope.take(surface); }
     const t = scope.measures('°F', '°C').find(f => !onSteel(f)) ?? scope.measures('°').find(f => !onSteel(f)) ?? scope.numbers().filter(n => !onSteel(n)).find(n => /^ ?(?:degrees|out(?:side)?|in (?:here|the)|here|,? ?and)/.test(scope.after(n)) || /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?) $/.test(scope.before(n)));
-    if (t) { out.temp = t.value; const u = t.unit && t.unit !== '°' ? t.unit : unitNamed(scope.text); if (u) out.tempUnit = u; }
+    if (t) { out.temp = t.value; const u = t.unit && t.unit !== '°' ? t.unit : scaleOf(scope, t.value); if (u) out.tempUnit = u; }
     const p = scope.values('percent')[0];
     const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => n !== t && (/^ ?(?:rh|relative|humidity|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer)(?: (?:is|of|at|reads|says|about|s|sitting at|around))* $/.test(scope.before(n, 40)) || (prev && /percent|humid/.test(scope.text))));
     if (h) out.humidity = h.value;
@@ -147,7 +150,7 @@ export const COVERAGE: SumKind = {
     /\b(?:will|would|does|is) (?:a|one|two|#|the|that) ?(?:[a-z]+ ){0,3}?(?:gallon|quart|litre|liter|tin|can)s?(?: (?:be enough|cover|do|enough))/,
     /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints)) (?:does|will|would|is|do) (?:that|it|this|i)(?: (?:take|need|want|come to|be|work out(?: at| to)?))*\b/,
   ],
-  unless: /\b(?:antifreeze|coolant|glycol|torque|spent|sunk|money|cost|oil|petrol|fuel|heat|interference|belt|hours?|percent (?:antifreeze|mix)|amps|volts|end play)\b/,
+  unless: /\b(?:antifreeze|coolant|glycol|radiator|squeeze|shrink|torque|spent|sunk|money|cost|oil|petrol|fuel|heat|interference|belt|hours?|percent (?:antifreeze|mix)|amps|volts|end play)\b/,
   given(scope, prev) {
     const out: Given = {};
     const areas = scope.measures('sq ft', 'm²', 'sq in');

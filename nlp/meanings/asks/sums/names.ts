@@ -14,7 +14,7 @@ export const SUM_NAMES: Readonly<Record<string, SumName>> = {
   voltDrop: { name: /\b(?:volt(?:age|s)? (?:drop|loss|lost)|drop in|line loss)\b/, whole: [['amps', 'length', 'gauge'], ['watts', 'volts', 'length', 'gauge']] },
   dewPoint: { name: /\bdew ?(?:points?|pt)\b/, whole: [['temp', 'humidity']] },
   antifreeze: { name: /\b(?:freez(?:e|ing) point|anti ?freeze|glycol|coolant)\b/, whole: [['percent', 'capacity'], ['temp', 'capacity'], ['percentNow', 'percent']] },
-  sling: { name: /\b(?:(?:leg|sling) (?:load|tension|pull)|tension (?:per|in each|on each|in the) (?:leg|sling)|each (?:leg|sling|strap|chain))\b/, whole: [['load', 'angle'], ['load', 'height', 'length']] },
+  sling: { name: /\b(?:sling (?:sum|question)|(?:leg|sling) (?:load|tension|pull)|tension (?:per|in each|on each|in the) (?:leg|sling)|each (?:leg|sling|strap|chain))\b/, whole: [['load', 'angle'], ['load', 'height', 'length']] },
   endPlay: { name: /\b(?:end ?play|end ?float|bearing play)\b/, whole: [['pitch', 'flats'], ['pitch', 'turn'], ['pitch', 'measured', 'wanted']] },
   shrinkFit: { name: /\b(?:shrink(?: ?fit| on)?|shrunk|temperature rise|heat needed|how hot|heat it)\b/, whole: [['diameter', 'interference']] },
   coverage: { name: /\b(?:coverage|(?:lit(?:re|er)s|gallons|quarts) (?:needed|required|of (?:paint|primer))|spread(?:ing)? rate|paint|primer|square (?:feet|met(?:re|er)s) (?:to|per|from) (?:the|a) (?:gallon|lit(?:re|er)|quart))\b/, whole: [['solids', 'thickness']] },

@@ -2,7 +2,7 @@ import { sentenceAt } from '../desk.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
 const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|flywheel|electric)s?\b/g;
-const DRIVEN = /\b(?:driven|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end|bench|rotor|roller|roll|hone|polisher|wheel end)s?\b/g;
+const DRIVEN = /\b(?:driven|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|countershaft|impeller|head ?shaft|chain shaft|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end|bench|rotor|roller|roll|hone|polisher|wheel end)s?\b/g;
 const LENGTHS = ['in', 'mm', 'cm', 'ft', 'm', 'mil'];
 const CENTRE = /(?:^|[ ,])c ?= ?|c\/c|\bc ?\/ ?c\b|cent(?:re|er)s?\b|shaft to shaft|\bapart\b|between (?:the )?(?:shafts|pulleys|cent)|\bc to c\b|distance/;
 const RPM = /\b(?:turns?|turning|runs?|running|does|doing|do|revs?|revving|at|spins?|spinning|speed(?: is| of)?|goes|going|makes|idles?|governed(?: at| to)?|speed|rpm|hums?|ticks? over)(?: (?:about|around|over|at|at about|is|it|to|round|along|it at|of))* $/;
@@ -11,7 +11,7 @@ interface Pulleys { diameters: Figure[]; centre?: Figure; length?: Figure; speed
 
 /** Sorts the figures of the stretch into pulleys, distance between shafts, belt, and speeds. */
 export function sort(scope: Scope, prev?: Given): Pulleys {
-  const out: Pulleys = { diameters: [], speeds: scope.measures('rpm') };
+  const out: Pulleys = { diameters: [], speeds: scope.measures('rpm') }, metric = scope.measures('mm', 'mil', 'cm').length > 0;
   for (const m of scope.measures(...LENGTHS)) {
     const f = m.unit === 'mil' ? { ...m, unit: 'mm' } : m;
     if (/^an? /.test(scope.desk.text.slice(f.start, f.end)) && f.value === 1 && f.unit === 'ft') continue;
@@ -20,9 +20,11 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
     else out.diameters.push(f);
   }
   for (const n of scope.numbers()) {
+    if (n.value === 1 && scope.desk.text.slice(n.start, n.end) === 'one') continue; // "the driving one"
     if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
-    if (!near && /\bcent(?:re|er)s?(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n))) { out.centre ??= n; continue; }
+    if (!near && (/\bcent(?:re|er)s?(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n)) || /^ (?:mil |mm )?(?:cent(?:re|er)s|between cent|apart)\b/.test(scope.after(n)))) { out.centre ??= n; continue; }
+    if (!near && metric && n.value >= 30 && n.value < 900 && wheelOf(scope, n)) { out.diameters.push(n); continue; }
     if (n.value >= 60 && (near || n.value >= 250) && !/^ ?(?:mm|inch|pulley|sheave)/.test(scope.after(n))) { out.speeds.push(n); continue; }
     if (isBelt(scope, n) && n.value > 20) { out.length ??= n; continue; }
     if (centred(scope, n)) out.centre ??= n;
@@ -33,8 +35,9 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
   out.diameters = atMostTwo(scope, out.diameters.filter(d => !/^(?:ft|m)$/.test(d.unit ?? '') || /^ ?(?:pulley|sheave|wheel|drum|flywheel)/.test(scope.after(d))));
   out.diameters.sort((a, b) => a.start - b.start);
   out.speeds.sort((a, b) => a.start - b.start);
+  const halves = out.diameters.some(d => /\b(?:half|quarters?|eighths?)\b|\//.test(scope.desk.text.slice(d.start, d.end))); // a bare fraction is of inches
   const far = out.centre?.unit ?? out.length?.unit;
-  const unit = out.diameters.find(d => d.unit)?.unit ?? (/^(?:in|mm|cm)$/.test(far ?? '') ? far : undefined) ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined);
+  const unit = out.diameters.find(d => d.unit)?.unit ?? (/^(?:in|mm|cm)$/.test(far ?? '') ? far : undefined) ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined) ?? (halves ? 'in' : undefined);
   if (unit) out.diameters = out.diameters.map(d => ({ ...d, unit: d.unit ?? unit }));
   if (!prev && out.diameters.length === 1 && (/\b(?:both|two equal|same size|each|a pair of)\b/.test(scope.text) || pairOf(scope))) out.diameters.push(out.diameters[0]!);
   if (unit && out.centre && !out.centre.unit) out.centre = { ...out.centre, unit };
@@ -44,6 +47,9 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
 
 /** "crank 5, fan 4": a bare number after what drives or is driven is the size of its pulley, where belts are spoken of. */
 const wheeled = (scope: Scope, n: Figure): boolean => /\b(?:belt|pulleys?|sheaves?|cent(?:re|er)s|between)\b/.test(scope.text) && new RegExp(`(?:${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|end|side|one|about|say))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|teeth|tooth|volts?|grooves?|belts?)\b/.test(scope.after(n));
+
+/** "rotor pulley 110", "the pump's two eighty", beside a size in millimetres: the size of a wheel, not its speed. */
+const wheelOf = (scope: Scope, n: Figure): boolean => new RegExp(`(?:\\b(?:pulley|sheave|wheel)s?|${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|of|one))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|volts?)\b/.test(scope.after(n));
 
 /** After both pulleys "at 14 inches" is how far apart they are. */
 const thirdAt = (scope: Scope, all: readonly Figure[]): Figure | undefined => all.length === 3 && /\bbelt\b/.test(scope.text) ? all.find((d, i) => i === 2 && /\bat(?: (?:about|around))? $/.test(scope.before(d))) : undefined;
@@ -74,7 +80,7 @@ export function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'dri
   const before = Math.max(scope.start, ...others.filter(o => o.end <= f.start).map(o => o.end));
   const after = Math.min(scope.end, ...others.filter(o => o.start >= f.end).map(o => o.start));
   const left = scope.desk.text.slice(before, f.start), right = scope.desk.text.slice(f.end, after);
-  const tail = /^[^,.;?]*/.exec(right)?.[0].split(/\b(?:and|but|with|to)\b/)[0] ?? '';
+  const tail = /^[^,.;?]*/.exec(right)?.[0].split(/\b(?:and|but|with|to|i|so|what|how)\b/)[0] ?? '';
   const own = `${left.split(/[,.;?]/).at(-1) ?? left} | ${tail}`;
   const pick = (t: string): 'driver' | 'driven' | undefined => {
     const a = [...t.matchAll(DRIVER)].at(-1)?.index ?? -1, b = [...t.matchAll(DRIVEN)].at(-1)?.index ?? -1;

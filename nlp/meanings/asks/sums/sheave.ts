@@ -17,7 +17,8 @@ function sheaveGiven(scope: Scope, prev?: Given): Given {
     const which = side(scope, s, others);
     const asksDriver = /\b(?:how fast|what speed|what rpm|what)\b[^.?!]*\b(?:motor|engine|driver|drive shaft)\b[^.?!]{0,24}$/.test(scope.text);
     const driven = (WANTED.test(clause) && which !== 'driver') || (which === 'driven' && asksDriver);
-    const name = ((driven || /\bwhat (?:has|must|should|does) (?:the |my )?(?:engine|motor|tractor|pto|crank|driver)\b/.test(scope.text)) && out.rpm2 === undefined) || out.rpm1 !== undefined ? 'rpm2' : 'rpm1';
+    const sized = prev && prev.rpm1 !== undefined && prev.rpm2 !== undefined && prev.d2 === undefined && which !== 'driver'; // "what size is that, and at 450?"
+    const name = ((driven || sized || /\bwhat (?:has|must|should|does) (?:the |my )?(?:engine|motor|tractor|pto|crank|driver)\b/.test(scope.text)) && out.rpm2 === undefined) || out.rpm1 !== undefined ? 'rpm2' : 'rpm1';
     if (prev && prev.rpm2 !== undefined && prev.rpm1 === undefined) out.rpm2 ??= s.value; else out[name] ??= s.value;
     scope.take(s);
   }
@@ -27,7 +28,7 @@ function sheaveGiven(scope: Scope, prev?: Given): Given {
 export const SHEAVE: SumKind = {
   of: 'sheave',
   ask: [
-    /\bwhat (?:does|do|will|would|s|is|ll|did) (?:the |my |it |that |this |she |they |a )?(?:(?:[a-z]+|#~*(?!~)) ){0,4}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
+    /\bwhat(?:s|ll| (?:does|do|will|would|s|is|ll|did)) (?:the |my |it |that |this |she |they |a )?(?:(?:[a-z]+|#~*(?!~)) ){0,4}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
     /\bwhat(?:s|ll)? (?:(?:speed|rpm|revs|revolutions|rpms)\b|the (?:speed|rpm|revs|blade speed|shaft speed|[a-z]+ (?:speed|rpm|revs))\b)/,
     /\bhow fast (?:(?:does|will|would|is|s|do|should|ll|can|might|did|am i) )?(?:the |my |it |that |this |she |they |ll )?(?:[a-z]+ ){0,4}?(?:turn|spin|run|go|rev|turning|spinning|running|going|be|end up|does|will|it)\b/,
     /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:size|speed|rpm|revs|how fast|what (?:size|speed|rpm|revs)(?: is that| on the [a-z]+| at the [a-z]+| for the [a-z]+)?)(?= ?(?:\?|$))/,
@@ -37,9 +38,11 @@ export const SHEAVE: SumKind = {
     /\b(?:what|which)(?: size| diameter|s the size of)?(?: (?:of|a|drive|driven|motor|engine|the))* (?:pulley|sheave)s?(?: (?:size|diameter|do|would|should|will|does|must|for|on|to|goes|is|i|gives|gets))*\b/,
     /\b(?:blade|shaft|saw|fan|mill|pump|arbor|spindle|output|driven|drum|cylinder|blower) (?:speed|rpm|revs)\b(?= ?(?:$|\?|,|with|if|at|and|please))/,
     /\bwhat(?:s| is| does| will| would) (?:that|it|this) (?:give|make|come to|come out|work out)(?: (?:me|the [a-z]+|it|for))*(?: (?:at|to|as|in))?(?: (?:rpm|revs|speed|on the (?:blade|saw|mill|shaft|pump|fan)))?/,
+    /\bwhat (?:the|my) [a-z]+(?: [a-z]+)?(?:ll| will| does| is)? (?:turns?|spins?|turning|spinning)(?= ?(?:$|[?.,]| at\b| and\b| if\b))/,
+    /\b(?:speed|rpm|revs) of (?:the |my )?[a-z]+(?: [a-z]+)?(?= ?\?)/,
     /\bwhatll (?:it|the [a-z]+(?: [a-z]+)?|that|she) (?:turn|spin|run|do|rev|go|be turning)\b/,
   ],
-  unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b|\b(?:slings?|legs)\b/,
+  unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b|\b(?:slings?|legs|flats?|solids)\b/,
   given: sheaveGiven,
   needs: ['d1', 'd2', 'rpm1', 'rpm2'],
   telling: [['d1', 'd2', 'rpm1'], ['d1', 'rpm1', 'rpm2']],

@@ -36,7 +36,7 @@ function given(scope: Scope, prev?: Given): Given {
   const have = all.filter(r => r.length >= 2).sort((a, b) => b.length - a.length)[0] ?? all.find(r => r[0]!.unit && HAVE.test(scope.mask.slice(0, r[0]!.start - scope.start)) && all.length > 1 && all.indexOf(r) > 0);
   const single = all.filter(r => r !== have && r.length === 1).map(r => r[0]!);
   const target = single.find(f => f.unit) ?? single.find(f => /\b(?:after|chasing|aiming for|shooting for|looking for|seeking|needing|wanting|want|need|for|make|get|up|to|of|total|at|is|stack|be|add up|reach|needs|wants|about|takes?)(?: (?:a|an|about|another|up|to|exactly|up to|of|say|just))* $/.test(scope.before(f)) || prev);
-  const unit = have?.find(f => f.unit)?.unit ?? target?.unit ?? (typeof prev?.targetUnit === 'string' ? prev.targetUnit : undefined);
+  const unit = have?.find(f => f.unit)?.unit ?? target?.unit ?? (have?.every(f => /^\.0\d\d/.test(scope.desk.text.slice(f.start, f.end))) ? 'in' : undefined) ?? (typeof prev?.targetUnit === 'string' ? prev.targetUnit : undefined);
   const thou = /\b(?:thou|thous|thousandths?|thousands)\b/.test(scope.text) || (prev && unit === 'in');
   const fix = (f: Figure): number => (f.unit ? f.value : thou && f.value >= 1 ? inContract(f.value, 'thou').value : f.value);
   const out: Given = {};
@@ -63,7 +63,7 @@ export const SHIMS: SumKind = {
     /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:the )?(?:shim )?(?:stack|combo|combination)(?= ?(?:\?|$))/,
     /\bwhich ones?(?: (?:do|should) i| to)? (?:stack|use|put (?:in|under|together))\b/,
   ],
-  unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b|\b(?:pulleys?|sheaves?|bore|stroke|jacks?|balance|compression|chamber|belts?)\b/,
+  unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b|\b(?:pulleys?|sheaves?|bore|stroke|made up of|plastic thread|jacks?|balance|compression|chamber|belts?)\b/,
   given,
   needs: ['target', 'have'],
   telling: [['target', 'have']],
