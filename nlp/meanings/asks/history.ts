@@ -26,7 +26,7 @@ export const HISTORY: readonly AskRule[] = [
   { name: 'everything on X', open: /(?:\b(?:list|show me|give me|read me|tell me|read back|go over|take me through) (?:back )?|(?:^|[.?!] )(?=everything (?:ive|i have|i) (?:done|did)))(?:all|everything|all the work|the work|all the jobs|all ive|the things)(?: (?:that |which )?(?:ive |i |weve |we |was |has been |have |got )*(?:did|done|have done|been done))?(?: (?:to|on|about|for))? /, things: 'maybe', weight: 2, make: s => /\b(?:need|want|still|buy|get|order|late|due|temporary|loose)\b/.test(s.desk.text.slice(s.start, s.stop)) ? undefined : when(s, s.names[0]) },
   { name: 'what work went into X', open: /\bwhat (?:work|jobs?|all) (?:went|has gone|have gone|gone) (?:into|in|on) /, things: 'one', weight: 2, make: s => when(s, s.names[0]) },
   { name: 'what has X had done', open: /\bwhat(?:s| has| have| did| all has)? /, things: 'one', tail: /^ (?:had|have|got|get|gotten|been given) (?:done|doing)(?: to (?:it|them))?(?! before)\b/, tailNeeded: true, weight: 4, make: s => when(s, s.names[0]) },
-  { name: 'what work on X', open: /\bwhat(?:s)? (?:works?|jobs?)?(?: ?(?:has|have|had|was|been|did|ive|i))* (?:been )?(?:done|carried out|performed) (?:to|on|with|about) /, things: 'one', weight: 2, make: s => when(s, s.names[0]) },
+  { name: 'what work on X', open: /\bwhat(?:s)? (?:works?|jobs?)?(?: ?(?:has|have|had|was|been|did|ive|i|got|gets))* (?:been )?(?:done|carried out|performed) (?:to|on|with|about) /, things: 'one', weight: 2, make: s => when(s, s.names[0]) },
 ];
 
 /** The part after "to", "on", "with" and the days, in either order. */

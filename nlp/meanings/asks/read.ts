@@ -21,6 +21,7 @@ import { SPENT } from './spent.ts';
 import { TIME_SPENT } from './time-spent.ts';
 import { TOTAL } from './total.ts';
 import { WAS_HOW } from './was-how.ts';
+import { wasWhat } from './was-what.ts';
 import { WHERE } from './where.ts';
 import { readSums } from './sums/read.ts';
 
@@ -53,8 +54,9 @@ export function readAsks(sheet: Sheet): AskRead[] {
   const known = [...plain, ...likewise(desk, [...plain, ...sums]), ...sums];
   const read = inherit(desk, choose(desk, [...known, ...looseHits(desk, known)]));
   const hits = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at
+  const asked = hits.map(h => wasWhat(desk, h));
   const cuts = extents(desk, hits);
-  const made = hits.flatMap((h, i) => h.asks.map((ask): AskRead => {
+  const made = asked.flatMap((h, i) => h.asks.map((ask): AskRead => {
     const [from, to] = tokensOf(desk.line, cuts[i]!.from, cuts[i]!.to);
     return { ask, from, to, rule: h.rule, used: (h.used ?? []).map(([a, b]) => tokensOf(desk.line, a, b)) };
   }));
@@ -75,7 +77,7 @@ export function readAsk(sheet: Sheet, from: number, to: number): AskRead[] | und
 function spoken(desk: Desk, hits: Hit[]): Hit[] {
   const first = choose(desk, hits);
   const names = first.flatMap(h => h.asks.flatMap(a => ('part' in a && a.part ? [{ name: a.part, end: h.end }] : 'item' in a ? [{ name: a.item, end: h.end }] : [])));
-  if (first.length < 2 || !names.length || !/\b(?:it|them|that|both|its|they|their|itll)\b/.test(desk.text)) return hits;
+  if (first.length < 2 || !names.length || !/\b(?:it|them|that|both|its|they|their|itll|photos?|pictures?|pics|photograph)\b/.test(desk.text)) return hits;
   desk.spoken = names;
   return hitsOf(desk, RULES);
 }

@@ -14,7 +14,10 @@ export interface Things { names: string[]; end: number }
 const FURTHEST = 400;
 
 /** "a set of points" is points. */
-const LOT = /^(?:(?:an?|the|my|another) )?(?:(?:new|full|whole|spare) )?(?:set|pair|couple|box|handful|bunch|packet|pack) of (?=[a-z])(?!(?:them|it|those|these)\b)/;
+const LOT = /^(?:(?:an?|the|my|another|them|those) )?(?:(?:new|full|whole|spare|wee|peedie|little|small|big|old) )?(?:set|pair|couple|box|handful|bunch|packet|pack|bag|tin|jar|tub) (?:of|wi|with)(?: the)? (?=[a-z])(?!(?:them|it|those|these)\b)/;
+
+/** "them oiler wicks", "they hub caps": said for those. */
+const THEM = /^(?:them|they) (?=(?:(?!(?:up|down|in|on|off|out|away|is|was|as|this|has|does|goes|go|went|yet|and|or|to|at|for|when|before|last|get|got|end|are|were|have)\b)[a-z]+ ){0,2}(?!(?:is|was|as|this|has|does|goes|pieces|things)\b)[a-z]{2,}[a-z]s\b)/;
 
 /** The one thing named at this character of the line; "it" and the like are the thing spoken of before. */
 export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
@@ -22,9 +25,10 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   let from = at;
   while (text[from] === ' ') from++;
   from += LOT.exec(text.slice(from, from + 24))?.[0].length ?? 0;
+  from += THEM.exec(text.slice(from, from + 60))?.[0].length ?? 0;
   const limit = Math.min(bound, from + FURTHEST);
   if (from >= limit) return undefined;
-  const pron = /^(?:it|them(?! [a-z]+s\b)|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?! (?:two|three|four|five|six|several) )(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
+  const pron = /^(?:it|them|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?! (?:two|three|four|five|six|several) )(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
   const token = line.tokenAt[from];
   if (token === undefined) return undefined;
   const to = nameLimit(sheet, token, limit >= text.length ? sheet.tokens.length : line.tokenAt[limit] ?? sheet.tokens.length);

@@ -2,6 +2,8 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const BUY_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'buy', status: 'needed', part: 'setter' }, ['What all do I need to round up for the setter?', 'whats left for me to get for the setter', 'how much more must I get for the setter', 'what all do i need yet for the setter']),
+    { text: 'is owt late?', asks: [{ kind: 'buy', status: 'late' }] },
     ...same({ kind: 'buy', status: 'late' }, ["has anything gone past its date", "anything past its due date?", "which parcels should have been here by now"]),
     ...same({ kind: 'buy', status: 'ordered' }, ["what's ordered and hasn't come", "Which parts are at present ordered but not delivered?"]),
     ...same({ kind: 'buy', status: 'needed', part: 'press' }, ["what remains to be ordered for the press", "what do I still have to lay hands on for the press", "what's wanted yet for the press"]),
@@ -13,6 +15,6 @@ export const BUY_CORPUS: AskCorpus = {
     ...same({ kind: 'buy', status: 'ordered' }, ['what have I got on order', "what's on order", 'What am I waiting on in the mail?', 'what parts are on the way', "what's coming", 'anything on order', 'which parts have I ordered', 'what have I ordered that is not here yet', 'list what is on order', 'what orders are outstanding', "What's still to come in the post?", 'What deliveries am I expecting?', 'what stuff is on order']),
     ...same({ kind: 'buy', status: 'late' }, ['is anything late', "what's overdue", 'anything I ordered late', 'whats late', 'which orders are late', "What hasn't turned up yet?", 'what should have been here by now', "Is anything I ordered overdue?", 'any parts running late', 'what is overdue from the suppliers', 'what ordered stuff is late', "what's late coming"]),
   ],
-  never: ['The gaskets did come in the end.', 'What was short was the oil.', 
+  never: ['A quart of red, thats whats needed.', 'The gaskets did come in the end.', 'What was short was the oil.', 
     "Shopping list. Head bolts, eight. Gasket spray.", "Shopping list for the drill press: two bearings for the spindle.",'I need to buy two hose clamps.', 'The rings are on order.', 'The hub bearing is late.', "That's what I need.", 'Went to town to pick up the bolts.', 'Ordered the wear plates this morning.', 'Add a gasket to the shopping list.'],
 };

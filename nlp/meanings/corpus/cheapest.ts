@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const CHEAPEST_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'cheapest', item: 'inner tube' }, ['whats the cheapest anybody has told me on an inner tube', "Cheapest anyone's quoted on an inner tube?", 'anybody got an inner tube cheaper than what I wrote down', 'have I a lower price than 20 on the inner tube']),
+    { text: 'The dealer wants sixty for a seat. Who has been cheapest on one so far?', asks: [{ kind: 'cheapest', item: 'seat' }] },
+    { text: 'cheapest on them roller bearings landed here', asks: [{ kind: 'cheapest', item: 'roller bearings' }] },
     ...same({ kind: 'cheapest', item: 'battery' }, ["which is the better buy on the battery"]),
     ...same({ kind: 'cheapest', item: 'tail spring' }, ["what's the best delivered price anybody's given me on a tail spring?", "who'll do me a tail spring the cheapest", "where'll I get a tail spring for the least money"]),
     ...same({ kind: 'cheapest', item: 'head gasket' }, [

@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const FINISH_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'finish', part: 'reaper' }, ['whenll the reaper be rolling', 'Is the reaper anywhere near finished?', 'Will I ever finish the reaper?', 'when do you reckon the reaper will cut its first acre', "How far's the reaper from finished?"]),
+    ...same({ kind: 'finish', part: 'reaper' }, ['when will it be ready', 'When do you figure this thing will run?'], { machines: ['reaper'] }),
+    { text: 'How many hours have I put in the reaper, and when will she be done?', asks: [{ kind: 'timeSpent', part: 'reaper' }, { kind: 'finish', part: 'reaper' }] },
     ...same({ kind: 'finish', part: 'pump' }, ["when might I hope to have the pump back in service", "how far off finished is the pump"]),
     ...same({ kind: 'finish', part: 'combine' }, ["So when does this combine see a field?", "when will the combine turn a wheel", "when do I get my combine back", "how much longer on the combine", "What date are we looking at for the combine?"]),
     ...same({ kind: 'finish', part: 'spreader' }, [

@@ -2,6 +2,8 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const FORECAST_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'forecast', for: 'paint hood', from: '2026-03-21', to: '2026-03-21' }, ['Will Saturday be any drier for painting the hood?', 'saturday any good for painting the hood', 'Is it going to be dry Saturday? I want the hood painted.', 'Any chance of it being fit to paint the hood Saturday?', 'will I get the hood painted saturday']),
+    { text: 'any rain between now and Saturday?', asks: [{ kind: 'forecast', from: '2026-03-19', to: '2026-03-21' }] },
     { text: 'What is left, and would Friday or Saturday be suitable for painting the tank?', asks: [{ kind: 'forecast', for: 'paint tank', from: '2026-03-20', to: '2026-03-21' }] },
     { text: 'whats the wind gonna do from saturday to monday i want to raise the tower', asks: [{ kind: 'forecast', for: 'raise tower', from: '2026-03-21', to: '2026-03-23' }] },
     { text: 'am i safe to paint the tail tomorrow', asks: [{ kind: 'forecast', for: 'paint tail', from: '2026-03-20', to: '2026-03-20' }] },
@@ -15,6 +17,6 @@ export const FORECAST_CORPUS: AskCorpus = {
     ...same({ kind: 'forecast', from: '2026-03-21', to: '2026-03-22' }, ["what's the weather for the weekend", 'is it going to be dry at the weekend', 'will it rain over the weekend', 'forecast for the weekend']),
     ...same({ kind: 'forecast', for: 'spray the fenders', from: '2026-03-23', to: '2026-03-29' }, ['which day next week is good to spray the fenders', 'when is a good day to spray the fenders next week', 'is there a dry day next week to spray the fenders']),
   ],
-  never: ['We can paint the hood on Saturday, the day after the fair.', 
+  never: ['I will get the hood painted Saturday.', 'We can paint the hood on Saturday, the day after the fair.', 
     "Going to freeze hard tonight by the smell of it, so I drained the hopper.",'Rain tomorrow and Wednesday.', "It's going to rain tomorrow.", 'Radio says snow through Sunday.', "I'll be up the tower Saturday if it isn't windy.", "It's too cold to paint.", 'Weather permitting I will paint it.', 'It rained all day.'],
 };

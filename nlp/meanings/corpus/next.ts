@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const NEXT_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'next', place: 'indoors' }, ['what have I got that wants doing inside', 'Anything quick indoors?', 'what can I do by the stove']),
+    { text: 'have i got anything i can do in the dry for half an hour', asks: [{ kind: 'next', minutes: 30, place: 'indoors' }] },
+    { text: 'whats a shed job i can knock over in an hour', asks: [{ kind: 'next', minutes: 60, place: 'indoors' }] },
     { text: "what have i got that'll fill twenty minutes while the load shifts round", asks: [{ kind: 'next', minutes: 20 }] },
     { text: 'In the circumstances, what may usefully be done under cover within the hour?', asks: [{ kind: 'next', minutes: 60, place: 'indoors' }] },
     { text: 'something for inside, twenty minutes', asks: [{ kind: 'next', minutes: 20, place: 'indoors' }] },

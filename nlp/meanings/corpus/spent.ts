@@ -2,6 +2,10 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const SPENT_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'spent', part: 'winch' }, ['what did I pay out on the winch', 'how much have I tipped into the winch', 'what have I chucked at the winch so far', 'What does that make my total on the winch?']),
+    { text: 'what did i pay for chain and sprocket altogether', asks: [{ kind: 'spent', part: 'chain' }, { kind: 'spent', part: 'sprocket' }] },
+    { text: 'What have I got in the winch so far, money wise?', asks: [{ kind: 'spent', part: 'winch' }] },
+    { text: 'How long have I put into the winch, and the money too?', asks: [{ kind: 'timeSpent', part: 'winch' }, { kind: 'spent', part: 'winch' }] },
     ...same({ kind: 'spent', part: 'sprayer' }, ["May I have the expenditure on the sprayer to date", "what does the sprayer stand me"]),
     ...same({ kind: 'spent', part: 'baler' }, ["what is the baler after costing me so far", "How much is in the baler so far?", "What have I parted with for the baler?", "how much money's gone into the baler"]),
     { text: 'What have I got into this generator so far, money and time both?', asks: [{ kind: 'spent', part: 'generator' }, { kind: 'timeSpent', part: 'generator' }] },

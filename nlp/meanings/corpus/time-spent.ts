@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const TIME_SPENT_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'How much have I laid out on the seeder, and how many hours since the first of February?', asks: [{ kind: 'spent', part: 'seeder' }, { kind: 'timeSpent', part: 'seeder', from: '2026-02-01' }] },
+    { text: 'what have i spent on the seeder, and the hours', asks: [{ kind: 'spent', part: 'seeder' }, { kind: 'timeSpent', part: 'seeder' }] },
+    ...same({ kind: 'timeSpent', part: 'seeder', from: '2026-03-01' }, ['how many hours in the seeder since the start of March', 'How many hours have I given the seeder this month?']),
     ...same({ kind: 'timeSpent', part: 'head' }, ["how long did the head take me"]),
     { text: 'how many hours all in on the gearbox and the clutch', asks: [{ kind: 'timeSpent', part: 'gearbox' }, { kind: 'timeSpent', part: 'clutch' }] },
     ...same({ kind: 'timeSpent', part: 'clutch' }, ["how much of my life has gone into the clutch", "how many evenings have I given the clutch", "How long's that make on the clutch?"]),
@@ -13,5 +16,5 @@ export const TIME_SPENT_CORPUS: AskCorpus = {
     ...same({ kind: 'timeSpent', from: '2026-03-09', to: '2026-03-15' }, ['how many hours did I put in last week', 'how long did I work last week', 'total hours last week']),
     ...same({ kind: 'timeSpent', part: 'truck', from: '2026-02-01', to: '2026-02-28' }, ['how many hours did I spend on the truck in February', 'time spent on the truck in February']),
   ],
-  never: ['Three hours on the grain drill.', 'Nine hours all told on that sheller.', 'How long it takes is anybody\'s guess.', 'Ran it for two hours.', 'Retorque after two hours running.'],
+  never: ['Hours on the seeder to date, eleven and a half by my book.', 'Total hours for the seeder: 41 and a half.', 'Three hours on the grain drill.', 'Nine hours all told on that sheller.', 'How long it takes is anybody\'s guess.', 'Ran it for two hours.', 'Retorque after two hours running.'],
 };

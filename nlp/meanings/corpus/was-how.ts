@@ -2,6 +2,11 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const WAS_HOW_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'how did the chain run before I took it down, over or under the idler?', asks: [{ kind: 'wasHow', part: 'chain', what: 'over or under idler' }] },
+    { text: 'How were the drain cocks piped before I stripped them?', asks: [{ kind: 'wasHow', part: 'drain cocks', what: 'piped' }] },
+    { text: 'How was the latch spring set before, how many turns?', asks: [{ kind: 'wasHow', part: 'latch spring', what: 'turns' }] },
+    { text: 'What was the toe in before I had the track rods off?', asks: [{ kind: 'wasHow', part: 'track rods', what: 'toe in' }] },
+    { text: 'What was the order of the washers on the idler shaft before I had it apart?', asks: [{ kind: 'wasHow', part: 'idler shaft', what: 'order of the washers' }] },
     { text: 'how many rubbers did the tank sit on when I pulled it', asks: [{ kind: 'wasHow', part: 'tank', what: 'rubbers' }] },
     { text: 'What shims were behind the pinion when I stripped it?', asks: [{ kind: 'wasHow', part: 'pinion', what: 'shims' }] },
     { text: 'What end play did the crank have to begin with?', asks: [{ kind: 'wasHow', part: 'crank', what: 'end play' }] },

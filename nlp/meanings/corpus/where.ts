@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const WHERE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'Where did them cotter pins end up?', asks: [{ kind: 'where', part: 'cotter pins' }] },
+    { text: "where's the tin of cotter pins, and the scraper while you're at it", asks: [{ kind: 'where', part: 'cotter pins' }, { kind: 'where', part: 'scraper' }] },
+    ...same({ kind: 'where', part: 'marker arm' }, ['Which shed did the marker arm end up in?', 'what did I put the marker arm in?', 'Whatever did I do with the marker arm?']),
     ...same({ kind: 'where', part: 'oil cup' }, ["where in blazes is the oil cup", "where on earth did the oil cup land", "Where did the wee oil cup land?"]),
     { text: 'Reel pins, where did they end up? Also that wee bearing cap, I had it in my hand a minute ago.', asks: [{ kind: 'where', part: 'reel pins' }, { kind: 'where', part: 'bearing cap' }] },
     { text: 'Where are the reel pins? And the springs?', asks: [{ kind: 'where', part: 'reel pins' }, { kind: 'where', part: 'springs' }] },
@@ -17,7 +20,7 @@ export const WHERE_CORPUS: AskCorpus = {
     { text: 'Degreased the feed rolls. Where are the keys?', asks: [{ kind: 'where', part: 'keys' }] },
     { text: 'Where in the shop did I put the brass tag?', asks: [{ kind: 'where', part: 'brass tag' }] },
   ],
-  never: [
+  never: ['Sharpen the knives, oil the gear, find the oil can.', 'I put it where a man can reach it.', 
     "He asked where I got the jet.",
     'The bolts are where I left them.', 'Sanded the fender where the paint had gone soft.', "I don't know where this is going.", 'Put the springs where the rings were.',
     'Where it rubs I filed it down.', 'Where the devil did I put my tea. Never mind.', 'Found where it was leaking.', 'wear plates are gone',

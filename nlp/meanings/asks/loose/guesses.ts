@@ -24,7 +24,7 @@ export const GUESSES: readonly (readonly [name: string, guess: Guess])[] = [
   ['late', (_d, c) => LATE.test(c.text) && !(/\b(?:ordered|sent (?:away|off)|on order|waiting)\b/.test(c.text) && !/\b(?:late|overdue|by now|already|should|ought|supposed|meant|due|behind|missing|astray)\b/.test(c.text)) ? [{ kind: 'buy', status: 'late' }] : undefined],
   ['cheapest', (d, c) => CHEAP.test(c.text) || PRICE.test(c.text) && /\b(?:who|what|whats|which|compare|list)\b/.test(c.text) ? item(about(d, c, /\b(?:on|for|of|get|buy|sells?|has|have|does|do) /g)) : undefined],
   ['ordered', (d, c) => ORDERED.test(c.text) || COME.test(c.text) && YES_NO.test(c.text) && !/\b(?:apart|off|out|loose|undone)\b/.test(c.text) ? [{ kind: 'buy', status: 'ordered', ...opt('part', about(d, c, YES_NO.test(c.text) && !/\b(?:anything|any|something)\b/.test(c.text) ? undefined : FOR)) }] : undefined],
-  ['timeSpent', (d, c) => LABOUR.test(c.text) && PUT_IN.test(c.text) && !/\b(?:left|longer|(?:any|much|many) more|until|till|before|will|to go|remaining|estimate[ds]?|does it take|should it take)\b/.test(c.text) && !/\brun(?:ning)?\b|\blast time\b|\b(?:can|could|should|might) (?:i|we)\b/.test(c.text) ? [{ kind: 'timeSpent', ...opt('part', about(d, c, INTO)), ...daysOf(d, c.start, c.end, 'past') }] : undefined],
+  ['timeSpent', (d, c) => !given(d, c) && LABOUR.test(c.text) && PUT_IN.test(c.text) && !/\b(?:left|longer|(?:any|much|many) more|until|till|before|will|to go|remaining|estimate[ds]?|does it take|should it take)\b/.test(c.text) && !/\brun(?:ning)?\b|\blast time\b|\b(?:can|could|should|might) (?:i|we)\b/.test(c.text) ? [{ kind: 'timeSpent', ...opt('part', about(d, c, INTO)), ...daysOf(d, c.start, c.end, 'past') }] : undefined],
   ['finish', (d, c) => ((UNTIL.test(c.text) || dated(c)) && DONE.test(c.text) || /\bwhen(?:ll| will| might| would|s| is) (?:she|it|he|the [a-z]+) (?:ever |actually |finally )?(?:be )?(?!coming|arriving|going|raining|snowing|calling|visiting)[a-z]+ing\b/.test(c.text)) && !/\b(?:when did|when was|last)\b/.test(c.text) ? [{ kind: 'finish', ...opt('part', about(d, c, /\b(?:of|for|with|on|about|till|until|before|the|my|this|that) ?/g)) }] : undefined],
   ['spent', (d, c) => MONEY.test(c.text) && !foundIn(d, c.start, c.end).some(f => f.dim === 'money') && !/\b(?:would|will|should|going to) (?:it |that |a |the [a-z]+ )?cost\b|\b(?:in|on|for) her ear\b/.test(c.text) ? [{ kind: 'spent', ...opt('part', about(d, c)) }] : undefined],
   ['forecast', (d, c) => SKY.test(c.text) ? fore({ desk: d, start: c.from, end: c.from, stop: c.end }) : undefined],
@@ -40,6 +40,9 @@ export const GUESSES: readonly (readonly [name: string, guess: Guess])[] = [
   ['history', (d, c) => !/\b(?:can|could|might|should|shall|ought) (?:i|we|be|get)\b/.test(c.text) && (LOG.test(c.text) || /\b(?:ever|did i|have i|did we|have we|^has|have [a-z ]+ been)\b/.test(c.text)) && (deed(c) || LOG.test(c.text)) ? history(d, c) : undefined],
   ['next', (d, c) => TODO.test(c.text) && /\b(?:what|anything|something|which|whats|where|any|job|jobs|suggest|give me|find me)\b/.test(c.text) && !/\b(?:wrong|with (?:it|the)|about|before (?:the|i|it|[a-z]+ing)|left to do on)\b/.test(c.text) ? next(d, c) : undefined],
 ];
+
+/** "total hours for the seeder: 41": a figure is told there, and nothing asks. */
+const given = (d: Desk, c: Stretch): boolean => !/\?|\b(?:what|how|which|where)\b/.test(c.text) && foundIn(d, c.from, c.end).some(f => f.dim === 'number' || f.dim === 'span' && /^(?:hours|minutes)$/.test(f.value.unit));
 
 /** "which lock-up did I shove the follower in", "is it the green cupboard the sieves are in": a place is asked for, whatever it is called. */
 function stashed(d: Desk, c: Stretch): Ask[] | undefined {

@@ -7,8 +7,10 @@ import { SUM_NAMES, type SumName } from './names.ts';
 import { Scope } from './scope.ts';
 
 const ASKED = /\b(?:what|whats|whatll|how|hows|which|where (?:do|does|is|are|can|should)|wheres|when (?:do|does|is|are|will|can|should)|whens|please|pls|work out|figure|calculate|give me|convert|whatd)\b/;
+/** "which I'm not keen on", "with what looked like a nest": no question word, though spelled as one. */
+const RELATIVE = /\b(?:which (?:im|i|ive|was|is|were|isnt|has|it)|(?:is|with|of|by|from|like) what|what (?:looks?|looked|i wants?|i need))\b/g;
 /** Words of a report, a plan or a purchase: what they tell of is no question, though it names a sum and its figures. */
-const TOLD = /^(?:still )?(?:need|needs|want|wants|got|get) (?!the |a |\d|\.\d|to know|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty)\b)|\b(?:was|were|had|did|measured|torqued|tightened|checked|tested|found|came|ordered|bought|paid|done|set|gapped|shimmed|drilled|tapped|cut|put|took|fitted|installed|must|ill|gonna|need to|needs to|needs? an?|want an?|got to|have to|going to|should have|order|buy|get|remind|recheck|dont|not|wont|cant|until|before|after|today|yesterday|tomorrow)\b/;
+const TOLD = /^(?:still )?(?:need|needs|want|wants|got|get) (?!the |a |\d|\.\d|to know|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty)\b)|\b(?:was|were|had|did|measured|torqued|tightened|checked|tested|found|came|ordered|bought|paid|done|set|gapped|shimmed|drilled|tapped|cut|put|took|fitted|installed|must|ill|gonna|need to|needs to|needs? an?|want an?|got to|have to|going to|should have|order|buy|get|remind|recheck|dont|not|wont|cant|until|before|after|quoted|online|minutes|today|yesterday|tomorrow)\b/;
 
 /**
  * Questions known by what the trade calls the sum, in sentences where no pattern of a question was found: a fragment that names it and gives
@@ -19,7 +21,7 @@ export function byName(desk: Desk, plain: readonly Hit[], have: readonly Candida
   for (const s of desk.sentences) {
     const inside = (h: { start: number; end: number }): boolean => h.start < s.end && s.start < h.end;
     if (plain.some(inside) || have.some(c => inside(c) && c.score > 0)) continue;
-    const asked = s.asked || ASKED.test(desk.text.slice(s.start, s.end));
+    const asked = s.asked || ASKED.test(desk.text.slice(s.start, s.end).replace(RELATIVE, ' '));
     if (!s.asked && /^(?:and |so |but )?what (?:happened|went wrong|broke|went|did it|let go|gave way|gave|(?:i|we) (?:found|saw|noticed|discovered|did|had|got))(?: \w+)? (?:was|is)\b/.test(desk.text.slice(s.start, s.end))) continue; // "what happened was the drive pin sheared"
     if (!s.asked && /^(?:so )?i (?:know|knew|had|did|put|took|found|saw|forgot|think|thought|got|see)\b/.test(desk.text.slice(s.start, s.end))) continue;
     if (!asked && TOLD.test(desk.text.slice(s.start, s.end))) continue;
@@ -60,5 +62,5 @@ const wholeSet = (called: SumName, given: Record<string, unknown>): readonly str
 const WANTS = /\b(?:what|whats|which|how (?:much|big|many|long|fast|hot|cold|far|tight|thick|strong))\b/;
 const outright = (desk: Desk, start: number, end: number): boolean => {
   const s = sentenceAt(desk, start);
-  return WANTS.test(desk.text.slice(s.start, end)) && end - s.start < 48;
+  return (s.asked || !/^(?:so |and )?whats? (?:left|i )/.test(desk.text.slice(s.start))) && WANTS.test(desk.text.slice(s.start, end).replace(RELATIVE, ' ')) && end - s.start < 48;
 };

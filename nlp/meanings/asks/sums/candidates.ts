@@ -83,6 +83,12 @@ function scored(desk: Desk, c: Candidate, plain: readonly Hit[]): number {
 const OUTRIGHT = /\b(?:torque|voltage drop|volt drop|dew point|tap drill|tapping (?:drill|size)|clearance (?:hole|drill)|belt length|length of belt|end ?play|shim stack|landed cost|sling load)\b/;
 const named = (c: Candidate, desk: Desk): boolean => OUTRIGHT.test(desk.text.slice(c.start, c.end)) && (sentenceAt(desk, c.start).asked || /\b(?:what|whats|how|need|give me|work out|remind me|tell me)\b/.test(desk.text.slice(Math.max(0, c.start - 20), c.end)));
 
+/** Whether a question gives by itself all that its sum needs ("and 210 pounds in kilos"). */
+function wholly(desk: Desk, c: Candidate): boolean {
+  const own = c.kind.given(new Scope(desk, c.start, sentenceAt(desk, c.start).end, c.start));
+  return c.kind.full !== undefined && c.kind.full.every(f => own[f] !== undefined);
+}
+
 /** One question a place: the best of those that overlap, and of the same sum asked twice in a clause the first, drawn out. */
 function settle(desk: Desk, all: Candidate[]): Candidate[] {
   const kept: Candidate[] = [];
@@ -94,7 +100,7 @@ function settle(desk: Desk, all: Candidate[]): Candidate[] {
   for (const c of kept.sort((a, b) => a.start - b.start)) {
     const last = out.at(-1);
     const between = last ? desk.text.slice(last.end, c.start) : '';
-    const apart = /[?!]|\b(?:and|or|also)\b[^.?!]*$|[.] /.test(between) || last !== undefined && last.kind !== c.kind && /^(?:and|also|or|plus)\b/.test(desk.text.slice(c.start));
+    const apart = /[?!]|\b(?:and|or|also)\b[^.?!]*$|[.] /.test(between) || last !== undefined && (last.kind !== c.kind || wholly(desk, c)) && /^(?:and|also|or|plus)\b/.test(desk.text.slice(c.start));
     const bare = last?.kind === c.kind && !/[?]/.test(between) && !Object.keys(c.kind.given(new Scope(desk, c.start, sentenceAt(desk, c.start).end, c.start))).length;
     if (last && bare) last.end = c.end;
     else if (last && !apart) {

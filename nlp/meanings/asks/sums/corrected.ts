@@ -13,7 +13,8 @@ export function corrected(found: Figures, text: string, offset: number): [number
     const g = figures.find(x => x.start > f.end && x.dim === f.dim);
     if (!g) return [];
     const between = text.slice(f.end - offset, g.start - offset);
-    if (!RIGHTED.test(between)) return [];
+    const weighed = f.dim === 'measure' && g.dim === 'measure' && WEIGHTS.has(f.value.unit) && WEIGHTS.has(g.value.unit);
+    if (!RIGHTED.test(between) && !(weighed && /^(?: [a-z]+)?,? say (?:an? |about )?$/.test(between))) return []; // "six hundredweight, say 700 pounds"
     if (f.dim === 'measure' && g.dim === 'measure' && f.value.unit !== g.value.unit && !(WEIGHTS.has(f.value.unit) && WEIGHTS.has(g.value.unit))) return [];
     const noun = (at: number): string => (/^ ?([a-z]+)/.exec(text.slice(at - offset))?.[1] ?? '').replace(/s$/, '');
     if (f.dim === 'number' && noun(f.end) !== noun(g.end) && !/^,? ?(?:no|sorry|i mean|make that|wait|or rather)\b/.test(between)) return [];

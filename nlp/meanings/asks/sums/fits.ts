@@ -107,7 +107,7 @@ export const SHRINK_FIT: SumKind = {
     /\bhow (?:hot|warm|cold)(?: (?:do|does|should|must|would|will|have|is|has|need|s|ll|shall|can|to))*(?: (?:i|it|the [a-z]+(?: [a-z]+)?|that|this|we|my [a-z]+))* ?(?:(?:have|need|to|got|get|heat|make|be|go|take|warm|want|chill|cool|freeze|bring|has|needs|enough|supposed|should|ought|it|her|him|them|that)(?: |\b))*/,
     /\b(?:heat|temperature(?: rise)?) (?:needed|required|for)\b/,
     /\btemperature rise\b/,
-    /\bhow much (?:do i|to|should i|must i) (?:cool|heat|warm|chill)\b(?: it)?/,
+    /\bhow much (?:do i|to|should i|must i) (?:have to )?(?:cool|heat|warm|chill|open)\b(?: it)?/,
     /\bhow many degrees\b/,
     /\bhow much (?:heat|temperature|warming|cooling)\b(?: (?:do|does|should|would|will|i|on|the|to|need|it|in|hub|for))*/,
     /\bwhat (?:temp(?:erature)?|heat)(?: (?:do|does|should|would|will|must|i|it|have|need|to|heat|get|for|the|is|take|bring|drop|shrink|on|hub|has|be|that|be at|at))*/,

@@ -25,7 +25,7 @@ function otherThan(scope: Scope, drill: string): Given {
 
 /** Several threads in one question, each with the percent beside it or the one for all. */
 function each(scope: Scope): Given[] {
-  const threads = scope.values('thread'), percents = scope.values('percent');
+  const threads = scope.here(scope.values('thread')), percents = scope.values('percent');
   if (threads.length < 2) return [];
   return threads.map((t, i) => {
     const p = percents.find(x => x.start >= t.end && x.end <= (threads[i + 1]?.start ?? Infinity)) ?? (percents.length === 1 ? percents[0] : undefined);

@@ -13,7 +13,8 @@ function given(scope: Scope, prev?: Given): Given {
   const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, rate, ...spans].some(o => o && f.start < o.end && o.start < f.end);
   const priced = money.filter(m => !m.value.role && !takenAt(m) && !/^ ?(?:a|per) mile/.test(scope.after(m)) && !/\bcents?\b/.test(scope.desk.text.slice(m.start, m.end)));
   const bare = scope.numbers().filter(n => !(n.value === 1 && /^ (?:land|come|cost|work|set|stand|run|end|at|for|that|thats|off|from)/.test(scope.after(n))) && !takenAt(n) && n.value > 0 && !/^ ?[a-z]{3,}s\b(?! (?:plus|and|shipping|landed))(?<!\b(?:bucks|dollars|pounds|euros|less))/.test(n.value < 20 ? scope.after(n) : '') && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
-  const price: Figure | undefined = first(scope, [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare, ...weighed(scope)].filter(f => !takenAt(f)));
+  const summed = [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare].find(f => /^ (?:dollars |bucks |quid |pounds )?plus\b/.test(scope.after(f)));
+  const price: Figure | undefined = summed ?? first(scope, [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare, ...weighed(scope)].filter(f => !takenAt(f)));
   if (price) out.price = price.value;
   if (ship) out.shipping = ship.value.value;
   else if (/\b(?:no|free|without) (?:ship|shipping|post|postage|freight|carriage|delivery)\b/.test(scope.text)) out.shipping = 0;

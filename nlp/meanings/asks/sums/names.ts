@@ -7,7 +7,7 @@
 export interface SumName { name: RegExp; whole: readonly (readonly string[])[]; result?: readonly string[] }
 
 export const SUM_NAMES: Readonly<Record<string, SumName>> = {
-  torque: { name: /\b(?:torque|tighten(?:ing)?|wrench (?:say|set)|foot pounds|ft lbs?|newton met(?:re|er)s)\b/, whole: [['size', 'grade']], result: ['lb-ft', 'N·m', 'lb-in'] },
+  torque: { name: /\b(?:torque|tq|tighten(?:ing)?|wrench (?:say|set)|foot pounds|ft lbs?|newton met(?:re|er)s)\b/, whole: [['size', 'grade']], result: ['lb-ft', 'N·m', 'lb-in'] },
   belt: { name: /\b(?:belt (?:length|size)|(?:what|which) (?:length|size)(?: of)? (?:v |vee |fan )?belt|cent(?:re|er)s? for (?:an? |the )?(?=[^.?!]*\bbelt)|length of (?:the |a )?(?:new |flat |v |vee |drive |leather |canvas |fan )*belt(?:ing)?|(?:need|size|what|long a|long an?|long should the) (?:v |vee |fan )?belt|arc of contact|wrap)\b/, whole: [['d1', 'd2', 'centre'], ['d1', 'd2', 'length']] },
   tapDrill: { name: /\b(?:tap(?:ping)? (?:drill|hole|size|bit)s?|percent threads?|for tapping|tapping|to tap|(?<=[#~a-z0-9] )tap)\b|^(?:and |the |right |ok |so )*(?:drill|bit|hole|drill bit) (?:size )?(?:for|to tap) (?!an? )/, whole: [['size']] },
   shims: { name: /\bshims?(?: (?:stack|pack))?\b|\bleaves\b/, whole: [['target', 'have']] },

@@ -25,6 +25,7 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
     if (!near && (/\bcent(?:re|er)s?(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n)) || /^ (?:mil |mm )?(?:cent(?:re|er)s|between cent|apart)\b/.test(scope.after(n)))) { out.centre ??= n; continue; }
     if (!near && metric && n.value >= 30 && n.value < 900 && wheelOf(scope, n)) { out.diameters.push(n); continue; }
+    if (!near && n.value > 20 && isBelt(scope, n)) { out.length ??= n; continue; }
     if (n.value >= 60 && (near || n.value >= 250) && !/^ ?(?:mm|inch|pulley|sheave)/.test(scope.after(n))) { out.speeds.push(n); continue; }
     if (isBelt(scope, n) && n.value > 20) { out.length ??= n; continue; }
     if (centred(scope, n)) out.centre ??= n;
@@ -71,7 +72,9 @@ const centred = (scope: Scope, f: Figure): boolean => {
   return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
 };
 const isBelt = (scope: Scope, f: Figure): boolean =>
-  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelts?(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only|bin|box|rack|wall|hook|bench|van))* $/.test(scope.before(f, 40)));
+  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelts?(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only|bin|box|rack|wall|hook|bench|van))* $/.test(scope.before(f, 40)) || BELT_IS.test(scope.before(f, 48)));
+/** "the belt in the drawer is …", "a belt for the dynamo wants …". */
+const BELT_IS = /\bbelt(?:ing)?\b(?:(?!\b(?:pulley|sheave|wheel|flywheel)s?\b)[^,.;?#\d]){0,30} (?:is|s|thats|wants|needs|measures|runs) (?:about )?$/;
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
   /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 

@@ -83,6 +83,12 @@ export class Scope {
     return figures.find(f => f.start >= s.start && f.end <= s.end) ?? figures.filter(f => f.end <= this.at).at(-1) ?? figures[0];
   }
 
+  /** Of several, those in the question's own sentence where it has any. */
+  here<F extends { start: number; end: number }>(figures: readonly F[]): readonly F[] {
+    const s = sentenceAt(this.desk, this.at), own = figures.filter(f => f.start >= s.start && f.end <= s.end);
+    return own.length ? own : figures;
+  }
+
   /** Marks a figure as one that the sum took. */
   take(...figures: ({ start: number; end: number } | undefined)[]): void { for (const f of figures) if (f) this.taken.push([f.start, f.end]); }
 

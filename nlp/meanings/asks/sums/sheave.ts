@@ -28,6 +28,8 @@ function sheaveGiven(scope: Scope, prev?: Given): Given {
 export const SHEAVE: SumKind = {
   of: 'sheave',
   ask: [
+    /\bwhat(?: size)?(?: pulley| sheave)? (?:do |would |should )?i (?:want|need)(?: to put)? on (?:the |my )?[a-z]+(?: [a-z]+)? (?:to get|for|to make|to give)\b/,
+    /\bhows (?:the |my )?[a-z]+(?: [a-z]+)? (?:turning|spinning|running)(?= ?(?:$|[?.,]))/,
     /\bwhat(?:s|ll| (?:does|do|will|would|s|is|ll|did)) (?:the |my |it |that |this |she |they |a )?(?:(?:[a-z]+|#~*(?!~)) ){0,4}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
     /\bwhat(?:s|ll)? (?:(?:speed|rpm|revs|revolutions|rpms)\b|the (?:speed|rpm|revs|blade speed|shaft speed|[a-z]+ (?:speed|rpm|revs))\b)/,
     /\bhow fast (?:(?:does|will|would|is|s|do|should|ll|can|might|did|am i) )?(?:the |my |it |that |this |she |they |ll )?(?:[a-z]+ ){0,4}?(?:turn|spin|run|go|rev|turning|spinning|running|going|be|end up|does|will|it)\b/,
@@ -42,7 +44,7 @@ export const SHEAVE: SumKind = {
     /\b(?:speed|rpm|revs) of (?:the |my )?[a-z]+(?: [a-z]+)?(?= ?\?)/,
     /\bwhatll (?:it|the [a-z]+(?: [a-z]+)?|that|she) (?:turn|spin|run|do|rev|go|be turning)\b/,
   ],
-  unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b|\b(?:slings?|legs|flats?|solids)\b/,
+  unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b(?![^.?!]*\binch)|\b(?:slings?|legs|flats?|solids)\b/,
   given: sheaveGiven,
   needs: ['d1', 'd2', 'rpm1', 'rpm2'],
   telling: [['d1', 'd2', 'rpm1'], ['d1', 'rpm1', 'rpm2']],

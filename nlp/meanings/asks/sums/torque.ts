@@ -86,7 +86,7 @@ const bareGrade = (scope: Scope): { grade: string; at: number } | undefined => {
 
 /** One question of several bolts in a row: each takes the grade and surface that follow it, else those said for all. */
 function each(scope: Scope): Given[] {
-  const threads = scope.values('thread').filter(t => !/\b(?:tap|die|drill) $/.test(scope.before(t)));
+  const threads = scope.here(scope.values('thread').filter(t => !/\b(?:tap|die|drill) $/.test(scope.before(t)) && !/^ tap\b/.test(scope.after(t))));
   if (threads.length < 2) return [];
   const all = given(scope);
   return threads.map((t, i) => {

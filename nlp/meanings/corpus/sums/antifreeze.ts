@@ -3,6 +3,9 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { temp: -20, tempUnit: '°F', capacity: 9, capacityUnit: 'qt' };
 export const ANTIFREEZE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'System takes 12 litres and I want it safe to minus twenty. How much antifreeze?', asks: [{ kind: 'sum', of: 'antifreeze', given: { temp: -20, tempUnit: '°C', capacity: 12, capacityUnit: 'L' } }] },
+    { text: 'Minus five out there this morning. It holds 12 litres and I want it good to minus twenty-five, how much antifreeze?', asks: [{ kind: 'sum', of: 'antifreeze', given: { temp: -25, tempUnit: '°C', capacity: 12, capacityUnit: 'L' } }] },
+    { text: 'radiator holds ten litres its at thirty percent now and i want it at fifty how much do i chuck in', asks: [{ kind: 'sum', of: 'antifreeze', given: { percentNow: 30, percent: 50, capacity: 10, capacityUnit: 'L' } }] },
     ...sums('antifreeze', G, [
       'system holds 9 quarts and I want it good to twenty below Fahrenheit, how much antifreeze', 'How much antifreeze do I need for 9 quarts to be safe at -20 F?', 'nine quarts good to minus twenty fahrenheit how much antifreeze', 'how many quarts of antifreeze for a 9 quart system at -20F', "I need protection to 20 below Fahrenheit in a 9 quart system. How much coolant?", 'what mix do I need for minus 20 Fahrenheit in nine quarts', 'Radiator and block hold nine quarts. How much antifreeze to be good to -20 F?', 'antifreeze for 9 quarts down to -20F, how much', 'how much straight antifreeze goes in a 9 quart system for -20 Fahrenheit', 'tell me how much antifreeze for nine quarts at twenty below fahrenheit',
     ]),

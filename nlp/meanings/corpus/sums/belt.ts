@@ -4,6 +4,9 @@ const INCH = { d1: 6, d1Unit: 'in', d2: 14, d2Unit: 'in', centre: 30, centreUnit
 const MM = { d1: 120, d1Unit: 'mm', d2: 300, d2Unit: 'mm', centre: 700, centreUnit: 'mm' };
 export const BELT_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'Motor pulley 130 mil, rotor pulley 210, 640 centres. What length of belt?', asks: [{ kind: 'sum', of: 'belt', given: { d1: 130, d1Unit: 'mm', d2: 210, d2Unit: 'mm', centre: 640, centreUnit: 'mm' } }] },
+    { text: 'belt on a 5 inch and a 9 inch pulley, centres of twenty inches, how long is the belt and what about 26?', asks: [{ kind: 'sum', of: 'belt', given: { d1: 5, d1Unit: 'in', d2: 9, d2Unit: 'in', centre: 20, centreUnit: 'in' } }, { kind: 'sum', of: 'belt', given: { d1: 5, d1Unit: 'in', d2: 9, d2Unit: 'in', centre: 26, centreUnit: 'in' } }] },
+    { text: 'Pulleys 90 mm and 200 mm, and the belt in the drawer is 1500 mm. What centres?', asks: [{ kind: 'sum', of: 'belt', given: { d1: 90, d1Unit: 'mm', d2: 200, d2Unit: 'mm', length: 1500, lengthUnit: 'mm' } }] },
     { text: "engine pulley's five and a half inch, other one's sixteen, 34 inch centres. how long a belt? and if the small one was five inch?", asks: [{ kind: 'sum', of: 'belt', given: { d1: 5.5, d1Unit: 'in', d2: 16, d2Unit: 'in', centre: 34, centreUnit: 'in' } }, { kind: 'sum', of: 'belt', given: { d1: 5, d1Unit: 'in', d2: 16, d2Unit: 'in', centre: 34, centreUnit: 'in' } }] },
     ...sums('belt', INCH, [
       'how long a belt for a 6 inch and a 14 inch pulley on 30 inch centres', 'what length of belt do I need, 6 inch pulley, 14 inch pulley, 30 inches centre to centre', 'six inch and fourteen inch pulleys thirty inches apart what belt', "Pulleys are 6 inch and 14 inch, centres 30 inches. What's the belt length?",

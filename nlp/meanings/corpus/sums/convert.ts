@@ -2,6 +2,9 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const CONVERT_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'what is 17 mil in inches', asks: [{ kind: 'sum', of: 'convert', given: { value: 17, from: 'mm', to: 'in' } }] },
+    { text: "seven litres, what's that in pints? and gallons?", asks: [{ kind: 'sum', of: 'convert', given: { value: 7, from: 'L', to: 'pt' } }, { kind: 'sum', of: 'convert', given: { value: 7, from: 'L', to: 'gal' } }] },
+    { text: 'forty mil what is that in inches, and two hundred pounds in kilos for the weights', asks: [{ kind: 'sum', of: 'convert', given: { value: 40, from: 'mm', to: 'in' } }, { kind: 'sum', of: 'convert', given: { value: 200, from: 'lb', to: 'kg' } }] },
     { text: "His book's in newton metres and my wrench isn't. What's 30 of them in foot-pounds?", asks: [{ kind: 'sum', of: 'convert', given: { value: 30, from: 'N·m', to: 'lb-ft' } }] },
     { text: 'What, furthermore, is 0.6 of a millimetre expressed in inches?', asks: [{ kind: 'sum', of: 'convert', given: { value: 0.6, from: 'mm', to: 'in' } }] },
     ...sums('convert', { value: 45, from: 'N·m', to: 'lb-ft' }, ['convert 45 newton metres to foot pounds', "what's 45 newton metres in foot pounds", 'how many foot pounds is 45 Nm', '45 newton meters in foot-pounds?', 'forty five newton metres to foot pounds', 'What would 45 newton metres be in foot pounds?', 'turn 45 newton metres into foot pounds for me', 'what is forty-five newton meters as foot pounds', 'how many foot pounds in 45 newton metres', 'I need 45 Nm in foot pounds']),

@@ -3,11 +3,12 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { area: 140, areaUnit: 'sq ft', solids: 45, thickness: 2, thicknessUnit: 'mil' };
 export const COVERAGE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'hundred and twenty square feet, three mils, sixty percent solids, how much paint', asks: [{ kind: 'sum', of: 'coverage', given: { area: 120, areaUnit: 'sq ft', solids: 60, thickness: 3, thicknessUnit: 'mil' } }] },
     ...sums('coverage', G, [
       'how much paint for 140 square feet, 45 percent solids, 2 mils dry', '140 square feet at two mils forty five percent solids how much paint do i need', "Cab is 140 sq ft, enamel's 45% solids, I want 2 mils. How much do I need?", 'How many quarts of primer for 140 square feet at 2 mils dry, 45 percent solids?', 'how much primer will 140 square feet take at 45 percent solids and two mils', 'paint is 45 percent solids by volume, 140 square feet, two mils dry film, how much', 'I want to put 2 mils on 140 square feet with a 45 percent solids enamel. How much enamel?', 'work out how much paint, 140 sq ft, 2 mil dry, 45 percent solids', 'how many gallons of paint for a hundred and forty square feet, two mils, 45 percent solids', 'figure me how much topcoat for 140 square feet at 2 mils and 45 percent solids',
     ]),
     ...sums('coverage', { area: 12, areaUnit: 'm²', solids: 50, thickness: 60, thicknessUnit: 'µm' }, ['how much paint for 12 square metres, 50 percent solids, 60 microns', '12 square metres at 60 microns dry, 50 percent solids, how many litres of primer']),
     { text: 'How much paint for 140 square feet, 45 percent solids, 2 mils? And at 3 mils?', asks: [{ kind: 'sum', of: 'coverage', given: G }, { kind: 'sum', of: 'coverage', given: { ...G, thickness: 3 } }] },
   ],
-  never: ['Used a quart of paint on the hood.', 'Primed 140 square feet today.', 'If the hood soaks up more than a quart I will need another gallon.', 'Put on two mils of epoxy.'],
+  never: ["What's left now is paint and lining.", 'Used a quart of paint on the hood.', 'Primed 140 square feet today.', 'If the hood soaks up more than a quart I will need another gallon.', 'Put on two mils of epoxy.'],
 };

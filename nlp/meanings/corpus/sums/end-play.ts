@@ -2,6 +2,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const END_PLAY_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'Nut on the thrust is ten to the inch and I turned it back three flats. How much float?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 10, flats: 3 } }] },
     { text: 'the nuts eighteen threads to the inch and i back it off two flats no one flat what end play does that give me', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 18, flats: 1 } }] },
     ...sums('endPlay', { pitch: 16, flats: 2 }, [
       "Nut's sixteen threads to the inch. If I back it off two flats how much end play is that?", '16 tpi backed off 2 flats how much end play', 'sixteen threads per inch and i back it off two flats whats that in end play', 'How much end play do I get backing a 16 thread per inch nut off two flats?', "what end play does two flats give on a 16 tpi nut", 'two flats on a sixteen thread nut, how much end float', 'If the spindle is 16 threads an inch and I go back two flats what clearance is that', "backed off two flats, 16 threads to the inch. How much play?", 'tell me the end play for two flats at 16 threads per inch', 'what is the end play with a 16 tpi spindle nut backed off two flats',

@@ -3,6 +3,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { price: 132, shipping: 18, tax: 7 };
 export const LANDED_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'what would that timber land at, forty plus fifteen to haul and six percent tax', asks: [{ kind: 'sum', of: 'landed', given: { price: 40, shipping: 15, tax: 6 } }] },
     { text: 'what would one land at if its 390 and 65 freight and fifteen percent tax or 340 same tax and i drive fifty five miles', asks: [{ kind: 'sum', of: 'landed', given: { price: 390, shipping: 65, tax: 15 } }, { kind: 'sum', of: 'landed', given: { price: 340, tax: 15, miles: 55 } }] },
     ...sums('landed', G, [
       "What does it land at if it's 132 plus 18 shipping and 7 percent tax?", 'landed cost on 132 dollars, 18 shipping, 7 percent tax', "chain is 132, shipping's 18 and tax is 7 percent, what's that landed", '132 plus 18 freight plus 7 percent tax what does it come to', 'what would a chain land at, $132, 18 to ship, 7% tax', "how much is it all in, 132 dollars with 18 shipping and seven percent tax?", "what's the total on 132 plus 18 shipping and 7 percent tax", 'what will that cost me at the door, 132 with 18 freight and 7 percent tax', 'one hundred and thirty two plus eighteen shipping and seven percent tax whats it land at', 'work out the landed price, 132, 18 shipping, 7 percent tax',

@@ -3,6 +3,8 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const A = { d1: 4, d1Unit: 'in', d2: 12, d2Unit: 'in', rpm1: 1725 };
 export const SHEAVE_CORPUS: AskCorpus = {
   phrases: [
+    { text: "Motor pulley is 5 and a half, shaft pulley is 9, motor turns 1740. What's the shaft doing, and what length belt on 20 inch centers?", asks: [{ kind: 'sum', of: 'sheave', given: { d1: 5.5, d1Unit: 'in', d2: 9, d2Unit: 'in', rpm1: 1740 } }, { kind: 'sum', of: 'belt', given: { d1: 5.5, d1Unit: 'in', d2: 9, d2Unit: 'in', centre: 20, centreUnit: 'in' } }] },
+    { text: 'Motor has a 4 inch pulley and runs 1750, I need the fan near 600. What size sheave is that, and at 500?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 4, d1Unit: 'in', rpm1: 1750, rpm2: 600 } }, { kind: 'sum', of: 'sheave', given: { d1: 4, d1Unit: 'in', rpm1: 1750, rpm2: 500 } }] },
     { text: 'The mill wants to turn 2800. Its sheave is a 5 inch, the engine\'s is 14. What does the engine have to run?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 14, d1Unit: 'in', d2: 5, d2Unit: 'in', rpm2: 2800 } }] },
     ...sums('sheave', A, [
       'motor runs 1725 with a 4 inch pulley and theres a 12 inch on the saw how fast does the saw turn', 'Motor turns 1725, 4 inch pulley on the motor, 12 inch on the mandrel. What speed does the mandrel run?', "What's the blade speed with a 4 inch motor pulley at 1725 and a 12 inch on the arbor?", '1725 rpm motor, four inch driving a twelve inch, what rpm',

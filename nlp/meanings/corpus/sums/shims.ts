@@ -10,5 +10,5 @@ export const SHIMS_CORPUS: AskCorpus = {
     ...sums('shims', { target: 0.35, targetUnit: 'mm', have: [0.05, 0.1, 0.2], haveUnit: 'mm' }, ['need 0.35 mm and I have 0.05, 0.1 and 0.2 mm shims, what stack', "what's the stack for 0.35 mm out of 0.05 mm, 0.1 mm and 0.2 mm shims"]),
     { text: 'Want 9 thou and have 2, 3 and 5 thou shims. What stack? And for 11?', asks: [{ kind: 'sum', of: 'shims', given: { ...G, target: 0.009 } }, { kind: 'sum', of: 'shims', given: { ...G, target: 0.011 } }] },
   ],
-  never: ['There were three shims under the cap, two thou each.', 'Took out a five thou shim.', 'Need some shims, two thou and three thou.', 'Stacked the discs behind the stove.'],
+  never: ['Hundred and twenty thou on the shim pack, made up of three forties.', 'There were three shims under the cap, two thou each.', 'Took out a five thou shim.', 'Need some shims, two thou and three thou.', 'Stacked the discs behind the stove.'],
 };

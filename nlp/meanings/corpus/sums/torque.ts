@@ -2,6 +2,8 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const TORQUE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'what torque for a 3/4 coarse grade 8 plated, and same bolt with anti-seize', asks: [{ kind: 'sum', of: 'torque', given: { size: '3/4-10', grade: '8', surface: 'plated' } }, { kind: 'sum', of: 'torque', given: { size: '3/4-10', grade: '8', surface: 'anti-seize' } }] },
+    { text: 'Head bolts, 1/2 coarse, grade 8, oiled. Number please.', asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-13', grade: '8', surface: 'oiled' } }] },
     { text: "What do I pull a half-inch fine grade 5 down to, plated? How 'bout dry?", asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-20', grade: '5', surface: 'plated' } }, { kind: 'sum', of: 'torque', given: { size: '1/2-20', grade: '5', surface: 'dry' } }] },
     ...sums('torque', { size: '5/8-11', grade: '5', surface: 'oiled' }, [
       "what's the torque on a 5/8-11 grade 5, oiled", 'five eighths eleven grade five oiled whats it want', 'How tight do I pull a five-eighths coarse grade 5 bolt with oil on the threads?', 'torque for 5/8 coarse grade 5 oiled',
