@@ -5,7 +5,7 @@ import { trim, sourceIn } from './lib/fields.ts';
 import { goodsIn, isSeller, pricedThings, type Goods } from './lib/goods.ts';
 import { sumsIn, total, moneyClause } from './lib/money.ts';
 import { spanForward, tailText } from './lib/reach.ts';
-import { bareSeller, sellerBefore } from './lib/sellers.ts';
+import { bareSeller, pricedAt, sellerBefore } from './lib/sellers.ts';
 import { sourceSubject } from './lib/source.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 import { charged, LABOUR, outside, theirWork } from './bought/outside.ts';
@@ -37,7 +37,7 @@ export const bought: Meaning = t => {
   const all = reachGoods(t, c, paid || cash || base === 'spend', reach), goods = all.filter(g => !LABOUR.test(g.item.split(' ').at(-1)!) && !/^(bill|invoice|total|damage|tab|account)$/.test(g.item));
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (paid && sums.price === undefined) return undefined;
-  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? (paid && /^(charge|bill|invoice)$/.test(base) ? sourceSubject(t, [c]) : undefined) ?? (paid ? paidTo(c) ?? (/\bpaid (them|him|her)\b/.test(lowText(t)) ? t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean) : undefined) : undefined) ?? sellerBefore(t);
+  const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? reach.map(r => pricedAt(t, r)).find(Boolean) ?? (paid && /^(charge|bill|invoice)$/.test(base) ? sourceSubject(t, [c]) : undefined) ?? (paid ? paidTo(c) ?? (/\bpaid (them|him|her)\b/.test(lowText(t)) ? t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean) : undefined) : undefined) ?? sellerBefore(t);
   if (paid && costs(t, c, money) && !c.subj.some(s => !s.carried) && !c.items.some(i => i.low === 'for') && [...t.prior, ...t.told.map(x => x.entry)].some(e => e.kind === 'arrival' || e.kind === 'out')) return outside(t, sums.price, source); // "the injector's home… cost me 48"
   if (!goods.length) return paid ? outside(t, sums.price, source) ?? all.filter(g => !/^(trouble|pains|time|effort|favou?r|work|job|labou?r|bill|invoice|total|damage|tab|account)$/.test(g.item)).map(g => make(g, sums.price, source, sums)) : undefined;
   for (const x of t.told.filter(y => y.entry.kind === 'want' && y.entry.qty === undefined && goods.some(g => g.item.endsWith((y.entry as { item: string }).item)))) t.told.splice(t.told.indexOf(x), 1); // "ran out of wire and bought a spool"

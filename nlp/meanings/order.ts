@@ -50,7 +50,7 @@ export const order: Meaning = t => {
   const carried = list.every(g => g.thing.carried || g.thing === topic);
   const heard = /\b(cheap(er|est)|dear(er|est)) (one|of|offer|quote)\b/.test(text) ? byPrice(t, /cheap/.test(text)) : source !== undefined && !/^(him|her|them)$/.test(source) ? quoteBy(t, source) : quoteOf(t, carried ? undefined : list[0]!.item);
   const q = heard && sums.price === undefined && (carried || sameThing(heard.item, list[0]!.item)) ? heard : undefined;
-  if (list.length === 1 && (list[0]!.qty === undefined || list[0]!.qty < 2) && (sums.per === 'each' || sums.price === undefined)) { const n = howMany(t, reach, q?.item ?? list[0]!.item); if (n !== undefined) list[0]!.qty = n; }
+  if (list.length === 1 && (list[0]!.qty === undefined || list[0]!.qty < 2) && (sums.per === 'each' || sums.price === undefined)) { const n = howMany(t, carried && t.at > 0 ? [t.clauses[t.at - 1]!, ...reach] : reach, q?.item ?? list[0]!.item); if (n !== undefined) list[0]!.qty = n; }
   return list.map((g, i) => trim({
     kind: 'order', item: q && carried ? q.item : fullName(t, g.item), source: q?.source ?? source, price: total(sums, g.qty) === undefined ? forAll(t, q, g.qty) : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
     shipping: sums.shipping ?? q?.shipping, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax,

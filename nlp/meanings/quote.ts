@@ -168,8 +168,13 @@ function askedAbout(t: Telling): Goods | undefined {
 
 /** "Bronze bar prices.": what the sellers after it are asked for. */
 function headed(t: Telling): string | undefined {
-  const p = t.clauses.slice(Math.max(0, t.at - 4), t.at).findLast(x => x.pred === 'none' && x.items.some(i => i.np !== undefined && / (prices?|quotes?|costs?)$/.test(i.np.said)));
-  return p?.items.find(i => i.np)?.np?.said.replace(/ (prices?|quotes?|costs?)$/, '');
+  for (const p of t.clauses.slice(Math.max(0, t.at - 4), t.at).reverse()) {
+    if (p.pred !== 'none') continue;
+    const k = p.items.findIndex(i => i.np !== undefined && /(?:^| )(?:prices?|quotes?|costs?)$/.test(i.np.said)), said = p.items[k]?.np?.said;
+    const of = /^(?:on|for|of)$/.test(p.items[k + 1]?.low ?? '') ? p.items[k + 2]?.np : undefined; // "Price on friction blocks:"
+    if (said && (of || said.includes(' '))) return of?.name ?? said.replace(/ (?:prices?|quotes?|costs?)$/, '');
+  }
+  return undefined;
 }
 
 /** "cork sheet 14 and gasket paper 9 at the mill supply": the seller named with the last of the list. */

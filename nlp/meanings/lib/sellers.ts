@@ -46,12 +46,13 @@ export function bareSeller(t: Telling, clauses: readonly Clause[]): string | und
 
 /** "at the rigging loft" beside a price: who asks it, whether the trade's lists hold the name or not. */
 export function pricedAt(t: Telling, c: Clause): string | undefined {
-  const k = c.items.findIndex((i, n) => /^(at|from|off|through)$/.test(i.low) && isShopLike(t, c.items[n + 1]) || i.low === 'on' && /\b(classifieds|website|forum|auction|internet|online|net|web|list)$/.test(c.items[n + 1]?.np?.said ?? ''));
+  const k = c.items.findIndex((i, n) => /^(at|from|off|through)$/.test(i.low) && isShopLike(t, c.items[n + 1]) || i.low === 'in' && c.items[n + 1]?.np && isSource(c.items[n + 1]!.np!) && !/^(shop|yard|store|house|stores)$/.test(c.items[n + 1]!.np!.said) && (c.items[n - 1]?.f || moneyIn(c)) || i.low === 'on' && /\b(classifieds|website|forum|auction|internet|online|net|web|list)$/.test(c.items[n + 1]?.np?.said ?? ''));
   return k >= 0 ? sellerText(t, c.items, k + 1) : undefined;
 }
+const moneyIn = (c: Clause): boolean => c.items.some(i => i.f?.dim === 'money');
 const isShopLike = (t: Telling, i: Item | undefined): boolean => {
   const np = i?.np;
-  if (!np || np.stands || np.count !== undefined || isMachine(t.sheet, np.name)) return false;
+  if (!np || np.stands || np.count !== undefined || isMachine(t.sheet, np.name) || /\b(shelf|peg|rack|hook|bench|floor|ground)$/.test(np.said)) return false;
   const kinds = nounClasses(np.said).size ? nounClasses(np.said) : nounClasses(np.said.split(' ').at(-1)!);
   return !['part', 'fastener', 'consumable', 'tool', 'quantity'].some(k => kinds.has(k as 'part')) && !/^(moment|minute|time|end|top|bottom|first|last|most|least|idle|price|rate|cost|home)$/.test(np.said);
 };
