@@ -6,7 +6,7 @@ import { isClass } from '../../words/verbs.ts';
 import type { Sheet } from '../../types.ts';
 import { sourceIn, trim } from '../lib/fields.ts';
 import { goodsIn, isSeller } from '../lib/goods.ts';
-import { moneyClause, sumsIn } from '../lib/money.ts';
+import { sumsIn } from '../lib/money.ts';
 import { sourceSubject } from '../lib/source.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { LABOUR } from './outside.ts';
@@ -39,7 +39,8 @@ function asked(t: Telling, item: string): number | undefined {
   if (dims(c.items, 'span').length || dims(c.items, 'measure').length || /^(base|s|ing)$/.test(c.verb?.form ?? 'past') && verb !== 'cost') return undefined;
   const theirs = isClass(verb, 'work') && (c.passive || /^(they|he|she)$/.test(c.who ?? ''));
   if (c.verb && !theirs && !(/^(pay|cost|owe|set)$/.test(verb) || /^(charge|come|say|ask|want|be)$/.test(verb) && !/^(i|we)$/.test(c.who ?? ''))) return undefined;
-  if (!moneyClause(t, c) && !ASKED.test(lowText(t))) return undefined;
+  const sure = t.sheet.found.some(f => f.dim === 'money' && (f.sure === 'certain' || f.value.per !== undefined) && f.from >= c.from && f.to <= c.to);
+  if (!sure && !ASKED.test(lowText(t))) return undefined; // "it was twelve" may be thousandths
   const { price } = sumsIn(t, c.from, c.to, true), from = sourceIn(t.sheet, c.items)?.source ?? '';
   const others = goodsIn(t, c.items, 0).filter(g => !g.thing.carried && g.from >= c.from && !isSeller(g.item) && !BILL.test(g.item) && !LABOUR.test(g.item) && !item.endsWith(g.item.split(' ').at(-1)!) && !from.includes(g.item));
   return price !== undefined && price >= 2 && !others.length ? price : undefined;

@@ -3,6 +3,9 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const BOUGHTS: ToldCorpus = {
   kind: 'bought',
   phrases: [
+    ...told([{ kind: 'arrival', item: 'knee lock' }, { kind: 'work', part: 'knee lock', action: 'braze' }, { kind: 'bought', item: 'knee lock', source: 'brazing shop', price: 50 }], ['Knee lock is back from the brazing shop, brazed. Fifty bucks.']),
+    ...told([{ kind: 'arrival', item: 'hydro pump' }, { kind: 'bought', item: 'hydro pump', source: 'rebuilder', price: 940 }], ['Hydro pump is back. Nine forty after tax.'], { prior: ['Hydro pump went off to the rebuilder.'] }),
+    ...told([{ kind: 'arrival', item: 'radiator' }, { kind: 'bought', item: 'radiator', price: 90 }], ["Radiator's home, and it was the ninety."]),
     ...told([{ kind: 'bought', item: 'hydraulic oil', source: 'marine supply', price: 58 }], ['58 dollars for a pail of hydraulic oil at the marine supply.']),
     ...told([{ kind: 'bought', item: 'knife sections', source: 'mower shop', price: 18.4 }, { kind: 'bought', item: 'rivets', source: 'mower shop', price: 6 }], ['Stopped at the mower shop on the way home. 18.40 for knife sections, six bucks for the rivets.']),
     ...told([{ kind: 'arrival', item: 'radiator' }, { kind: 'bought', item: 'radiator', source: 'tinsmith', price: 85 }], ['Radiator came home on the boat last night. Paid the tinsmith 85 for his trouble.']),
@@ -40,7 +43,7 @@ export const BOUGHTS: ToldCorpus = {
     ...told([{ kind: 'bought', item: 'field coils', source: 'electrician', price: 60 }], ['Paid the electrician sixty for rewinding the field coils.']),
     ...told([{ kind: 'bought', item: 'paint', source: "Murphy's", price: 48 }], ["Picked up the paint from Murphy's on the way home, 48 euro."]),
   ],
-  never: ['He would sell me the pair for 40.', 'He let me have a go on the lathe for 5 minutes.', 'The invoice came to 88.20.', "I've got two on order with the supplier, at 45 each", 'got the flywheel off the two-banger', 'it cost more than the tractor', 'Paid the tinsmith 85 for his trouble.', 'I could get a radiator core for 210 from the recore shop', 
+  never: ['Valve is back. Asked for seven thou and it was twelve.', 'Shaft is back. Oil is ten dollars a can at the farm store.', 'He would sell me the pair for 40.', 'He let me have a go on the lathe for 5 minutes.', 'The invoice came to 88.20.', "I've got two on order with the supplier, at 45 each", 'got the flywheel off the two-banger', 'it cost more than the tractor', 'Paid the tinsmith 85 for his trouble.', 'I could get a radiator core for 210 from the recore shop', 
     "I didn't buy the belt.", 'need to buy a belt', "I'm not paying 140 for a nut.", "I'll buy a belt on Friday.", 'The yard wants 40 dollars for a belt.', 'Got the head off.', 'got the bonnet off herself this morning', 'got two bolts out', 'Got the hub hot with the torch.', 'got 40 psi at the gauge', 'got a price of 40 dollars from the yard for a belt',
     'I could buy a belt for 14.', 'was going to buy a belt', 'I would have bought a belt.', 'got the belt on', 'Got four thou on the feeler gauge.', 'picked up the hub from the bench', 'got it from the shelf', 'got a quote from the plater, 60 dollars for the rims', 'spent two hours at the yard',
   ],

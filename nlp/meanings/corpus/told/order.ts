@@ -5,6 +5,11 @@ const rings = { kind: 'order', item: 'piston rings', source: 'engine supplier', 
 export const ORDERS: ToldCorpus = {
   kind: 'order',
   phrases: [
+    ...told([{ kind: 'order', item: 'intake valves', source: 'air tool place', price: 67, expected: '2026-03-27', qty: 2 }], ['Ordered both, should be here by the 27th.'], { prior: ['The air tool place has intake valves, 33.50 each.'] }),
+    ...told([{ kind: 'order', item: 'gathering fingers', source: 'chain outfit', price: 32, qty: 10 }], ['Ordered the gathering fingers from the chain outfit, ten at 3.20 apiece.']),
+    ...told([{ kind: 'order', item: 'canvas', source: 'sailmaker', price: 148, shipping: 0 }], ['canvas ordered from the sailmaker, $148 carriage paid']),
+    ...told([{ kind: 'order', item: 'bevel pinion', source: 'scrap man', price: 90, shipping: 12 }], ['Wrote off for a bevel pinion to the scrap man. Ninety dollars and twelve to ship.']),
+    ...told([{ kind: 'order', item: 'float', source: 'parts catalog', price: 31.5 }], ['Float is ordered out of the parts catalog, $31.50.']),
     ...told([{ kind: 'order', item: 'spindle bearings', source: 'catalogue house', price: 26, shipping: 0, expected: '2026-04-01' }], ['went with the catalogue house on the bearings um they say a week from wednesday', 'Said yes to the catalogue house on the bearings, a week from Wednesday.', "Told the catalogue house yes, send them. They say I'll have them a week from Wednesday."], { prior: ['Spindle bearings: the bearing man wants 31 the pair and 6 to mail them, the catalogue house is 26 with the freight thrown in.'] }),
     ...told([{ kind: 'order', item: 'inlet valve', source: 'parts man', price: 35, shipping: 6.5, expected: '2026-03-29' }], ['i gave in. And ordered it um he says ten days', 'ordered it, ten days he says'], { prior: ['The parts man has an inlet valve, 35 euro plus 6.50 postage.'] }),
     ...told([{ kind: 'order', item: 'cutting edges', source: 'steel place', price: 280, shipping: 32, expected: '2026-03-27' }], ['ordered um a pair of cutting edges from the steel place one forty each plus thirty two freight supposed to be here um a week friday']),

@@ -3,6 +3,9 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const QUOTES: ToldCorpus = {
   kind: 'quote',
   phrases: [
+    ...told([{ kind: 'quote', item: 'friction blocks', source: 'Salvage guy', price: 160 }], ['Salvage guy: 160 dollars for the friction blocks.']),
+    ...told([{ kind: 'quote', item: 'belt', source: 'farm shop', price: 26.5 }, { kind: 'quote', item: 'belt', source: 'internet', price: 19, shipping: 4.95 }], ['Belt prices: 26.50 at the farm shop, 19 on the internet plus 4.95 delivery.']),
+    ...told([{ kind: 'quote', item: 'track bolts', source: 'bearing supply', price: 38 }, { kind: 'quote', item: 'track bolts', source: 'auction site', price: 24, shipping: 12 }], ['Track bolts are 38 each at the bearing supply, 24 on the auction site with 12 shipping.']),
     ...told([{ kind: 'quote', item: 'plough point', source: 'forge', price: 55 }], ['The forge would do the plough point for 55.', 'The forge would do it for 55 for the plough point.']),
     ...told([{ kind: 'quote', item: 'hammers', source: 'feed mill supply', price: 3.4 }, { kind: 'quote', item: 'hammers', source: 'guy in the next county', price: 70, shipping: 12 }], ['hammers: 3.40 apiece from the feed mill supply. the guy in the next county has a set at 70 plus 12 to ship']),
     ...told([{ kind: 'quote', item: 'piston', source: 'dealer', price: 310, shipping: 22 }, { kind: 'quote', item: 'piston', source: 'breaker across the bay', price: 120 }], ['The dealer wants 310 for a piston and 22 more to put it on the ferry. The breaker across the bay has one for 120.']),
