@@ -119,7 +119,7 @@ function several(t: Telling, reach: readonly Clause[], goods: Goods[], source: s
 }
 
 function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly Clause[]): Goods[] {
-  const names = (list: Goods[]): Goods[] => list.filter(g => !isSeller(g.item) && !/^(town|city|village|cash|change|cheque|check|card|hand)$/.test(g.item) && (!isMachine(t.sheet, g.item) || list.length === 1));
+  const names = (list: Goods[]): Goods[] => list.filter(g => !isSeller(g.item) && g.thing.np?.quant !== 'no' && !/^(town|city|village|cash|change|cheque|check|card|hand)$/.test(g.item) && (!isMachine(t.sheet, g.item) || list.length === 1));
   const forAt = c.items.findIndex((i, n) => /^(for|on)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron' || c.items[n + 1]?.f?.dim === 'number'));
   const treating = paid ? c.items.findIndex((i, n) => i.low === 'for' && c.items[n + 1]?.t === 'verb' && c.items[n + 1]!.form === 'ing' && c.items[n + 2]?.np) : -1; // "sixty for rewinding the coils"
   if (treating >= 0) { const list = names(goodsIn(t, c.items, treating + 2)); if (list.length) return list; }

@@ -29,7 +29,7 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
       for (const thing of things) {
         const here = items.findIndex(x => x.from === thing.from);
         if (own.length && items[here - 1]?.low === ',' && tellsSort(t, items, here)) { at = here - 1; break; } // "a V-belt, B section"
-        if (!isSeller(thing.name) && thing.np?.quant !== 'no') own.push({ ...goods(t, thing, tailOf(items, thing)), ...(own.length ? {} : countBefore(items[i - 1], thing)) });
+        if (!isSeller(thing.name)) own.push({ ...goods(t, thing, tailOf(items, thing)), ...(own.length ? {} : countBefore(items[i - 1], thing)) });
       }
       if (!own.length && things.length && isSeller(things[0]!.name)) while (/^(?:in|at|up|down|near|over|across|by|of|behind)$/.test(items[at]?.low ?? '') && items[at + 1]?.np) at += 2; // "the bearing place in Medford"
       out.push(...own);

@@ -21,7 +21,7 @@ function goods(t: Telling): Goods[] {
 /** What is named and can be sold: no seller, nor a word of where he is. */
 function named(t: Telling): Goods[] {
   const { items } = t.clause, sellers = sellersIn(t, items).map(([k, to]) => [items[k]!.from, items[to - 1]!.to] as const);
-  return goodsIn(t, items, 0).filter(g => (partLike(t.sheet, g.item) || isTool(g.item)) && !isSeller(g.item) && !NO_GOODS.test(g.item) && !sellers.some(([a, b]) => g.from >= a && g.to <= b));
+  return goodsIn(t, items, 0).filter(g => (partLike(t.sheet, g.item) || isTool(g.item)) && !isSeller(g.item) && g.thing.np?.quant !== 'no' && !NO_GOODS.test(g.item) && !sellers.some(([a, b]) => g.from >= a && g.to <= b));
 }
 
 /** Words beside goods that are none: where and when they were got, what was paid with. */
