@@ -106,7 +106,7 @@ function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
   if (/^(to|from|before|fore|'fore|'|until|till) /.test(after) && !quit && !/\b(spent|took|put)\b/.test(text) && !/^to (date|the)/.test(after) || (c.pred === 'have' || c.verb?.base === 'hold' || c.verb?.base === 'last') && c.subj.some(s => !s.carried) && !/^(i|we)$/.test(c.who ?? '')) return false;
   if (/^(later|ago|early|late|away|old|behind|past)\b/.test(after) || /\blooking for\b/.test(text) && !/\bon (the|that|this)\b|all told/.test(text)) return false;
   if (/^(read|watch|search|drive|talk|phone|walk|wait|sleep|argue|shop|nap|listen|ride|queue|hunt|stare)$/.test(c.verb?.base ?? '') && !/\b(spent|on the|on that)\b/.test(text)) return false;
-  if (/^(need|want|require|expect|allow)$/.test(c.verb?.base ?? '') || /^(run|idle|drive)$/.test(c.verb?.base ?? '')) return false;
+  if (/^(need|want|require|expect|allow|say|recommend)$/.test(c.verb?.base ?? '') || /^(run|idle|drive)$/.test(c.verb?.base ?? '')) return false;
   if (/\bafter (the |its |her |his )?(first|another|next)\b|\bdue\b/.test(t.sheet.tokens.slice(Math.max(0, f.from - 4), f.from).map(x => x.low).join(' '))) return false;
   if (/\b(in|after|within|every|until|till|for another|next)$/.test(t.sheet.tokens.slice(Math.max(0, f.from - 1), f.from).map(x => x.low).join(' ')) && !/\b(took|spent|put|call it)\b/.test(text)) return false;
   if (/\b(running|of running|ran|run time|on the clock|on the meter|hour meter|hourmeter|cure|dry|drying|curing|overnight|soak\w*|drive|drove|away|idl\w+|ran (it|her)|under load|warm|cool\w*|simmer\w*|boil\w*|charg\w+|bak\w+|cook\w*|in the oven|in the tank|bath)\b/.test(text) && !/\b(spent|took me|put in|hours? on)\b/.test(text)) return false;

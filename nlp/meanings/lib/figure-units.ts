@@ -23,7 +23,7 @@ export function inThousandths(figures: Figure[], state: State): void {
 /** A whole number after a few thousandths is no inches. */
 const thouNeeded = (unit: string, f: Figure, small: boolean): boolean => unit === 'in' && small && Number.isInteger(f.value) && f.value > 1;
 
-const PRESSED = /\b(pressure|compression|relief|gauge|boiler|steam|hydraulics?|pressure[- ]tested|tyres?|tires?|(cracks?|cracked|blows?|blew|lifts?|lifted|pops?|popped)( off| open)? at|pump(s|ed|ing)? up to|pounds of air|(blew|blown|pumped|aired|inflated) .*up to)\b/;
+const PRESSED = /\b(pressure|compression|relief|oil pump|injectors?|pop tested|tested .*at|gauge|boiler|steam|hydraulics?|pressure[- ]tested|tyres?|tires?|(cracks?|cracked|blows?|blew|lifts?|lifted|pops?|popped)( off| open)? at|pump(s|ed|ing)? up to|pounds of air|(blew|blown|pumped|aired|inflated) .*up to)\b/;
 const COATED = /\b(paint|painted|primer|primed|film|coats?|coating|enamel|lacquer|varnish|undercoat|topcoat|sprayed|epoxy|dry|wet|microns?|galvani\w+|reads|plated|plating)\b/;
 /** Units as the bench shortens them: pounds of a pressure are pounds to the square inch, and a mil of anything but a coat is a millimetre. */
 export function inFull(figures: Figure[], text: string): void {

@@ -32,7 +32,7 @@ export function heldBy(t: Telling, c: Clause): Entry[] | undefined {
   const parts = c.obj.filter(o => own(o) && (SO_LONG.test(text) || !has || o.carried || o.np?.known || nounClasses(o.name.split(' ').at(-1)!).has('part')));
   if (!parts.length) return undefined;
   const reach = t.clauses.slice(t.at, spanForward(t, n => tells(t, n), 3) + 1);
-  const until = reach.map((r, n) => (n === 0 && has ? undefined : dayIn(t, r, true))).find(Boolean);
+  const until = reach.map((r, n) => (n === 0 && has && /\b(since|last|yesterday|ago|on|been)\b/.test(text) ? undefined : dayIn(t, r, true))).find(Boolean);
   return parts.map(p => trim({ kind: 'out', part: p.name, where: bare(textOf(t.sheet, who.from, nameEnd(c, who))), until, do: purpose(c) ?? worked }) as Entry);
 }
 /** Trades that work on what is brought to them and sell nothing of their own. */
