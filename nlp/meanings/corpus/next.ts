@@ -2,6 +2,8 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const NEXT_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'next', minutes: 60, place: 'outdoors' }, ["What's left for me outdoors if I've got an hour?", 'what all could i do outside with an hour', 'what can a person do outside in an hour']),
+    { text: 'what do i do with half an hour', asks: [{ kind: 'next', minutes: 30 }] },
     ...same({ kind: 'next', place: 'indoors' }, ['what have I got that wants doing inside', 'Anything quick indoors?', 'what can I do by the stove']),
     { text: 'have i got anything i can do in the dry for half an hour', asks: [{ kind: 'next', minutes: 30, place: 'indoors' }] },
     { text: 'whats a shed job i can knock over in an hour', asks: [{ kind: 'next', minutes: 60, place: 'indoors' }] },
@@ -19,5 +21,5 @@ export const NEXT_CORPUS: AskCorpus = {
     ...same({ kind: 'next', place: 'outdoors' }, ['what can i do outside', 'Anything I can be at outdoors?', 'what outside work have I got', 'any outdoor jobs']),
     ...same({ kind: 'next', minutes: 45, place: 'indoors' }, ['three quarters of an hour to kill inside, what can I do', '45 minutes indoors, what should I tackle', "Stuck inside with 45 minutes. What's next?"]),
   ],
-  never: ['He asked what next and we said dinner.', "I'm going to grind the key next.", 'Next week I will paint it.', 'They come in boxes of twelve so what can you do.', 'Half an hour on the pinion face.', 'Two hours on the sweep.', 'Nothing I can do about it now.'],
+  never: ['I know what to do with the old belt.', 'He asked what next and we said dinner.', "I'm going to grind the key next.", 'Next week I will paint it.', 'They come in boxes of twelve so what can you do.', 'Half an hour on the pinion face.', 'Two hours on the sweep.', 'Nothing I can do about it now.'],
 };
