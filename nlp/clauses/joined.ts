@@ -5,6 +5,7 @@ import { nounClasses } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isClass } from '../words/verbs.ts';
 import type { Item } from './items.ts';
+import { nextThing } from './next-thing.ts';
 import { isSource } from './things.ts';
 import { afterNouns, countsOf, endsAt, finite, hasPredicate, isAux, isSubjectPronoun, last, predicateAt } from './predicate.ts';
 
@@ -49,6 +50,7 @@ export function opensAfter(items: readonly Item[], k: number, cur: readonly Item
   if (it.t === 'np' && it.np!.quant === 'no' && hasPredicate(cur) && endsAt(items, after)) return true;
   if (it.t === 'np' && items[k - 1]?.t === 'cc' && i > k && /^(now|then|so)$/.test(items[i - 1]!.low) && predicateAt(items, after)) return true; // "and now the roll is off"
   if (it.t === 'np' && items[k - 1]?.low === ',' && speaks(it.np!) && /^(say|want|reckon|ask|quote|charge|figure|swear|promise|offer)$/.test(items[after]?.base ?? '') && finite(items[after])) return true; // "canvas for the binder, the sailmaker says 260"
+  if (it.t === 'np' && items[k - 1]?.low === ',' && nextThing(items, i + 1, cur)) return true;
   if (it.t === 'np' && takesBoth(items, after, cur)) return false;
   if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure' || x.f?.dim === 'number' && it.np!.count !== undefined));
   if (it.f?.dim === 'money' && /\b(freight|shipping|post|postage|carriage|delivery)\b.* (was|is|were|'s)\b|^(freight|shipping|post|postage|carriage) /.test(it.low) && items[k - 1]?.t === 'cc' && hasPredicate(cur)) return true;

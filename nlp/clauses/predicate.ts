@@ -39,7 +39,7 @@ export function afterNouns(items: readonly Item[], k: number, commas = true): nu
 export const last = (items: readonly Item[]): Item | undefined => items.findLast(i => (i.t !== 'adv' || /^(home|here|there|away|indoors|outside)$/.test(i.low)) && i.t !== 'intj');
 
 export const hasPredicate = (items: readonly Item[]): boolean =>
-  items.some((i, k) => isAux(i) || i.t === 'verb' || (i.t === 'prt' && !startsNoun(items[k + 1]) || i.t === 'adj') && k > 0 && items[k - 1]!.t === 'np');
+  items.some((i, k) => isAux(i) || i.t === 'verb' || (i.t === 'prt' && !startsNoun(items[k + 1]) || i.t === 'adj') && k > 0 && (items[k - 1]!.t === 'np' || items[k - 1]!.t === 'adv' && items[k - 2]?.t === 'np'));
 
 export const endsAt = (items: readonly Item[], k: number): boolean => items[k] === undefined || items[k]!.t === 'mark' || items[k]!.t === 'cc' || items[k]!.low === 'at';
 
