@@ -54,7 +54,7 @@ export class Memory {
 
   /** "left" with "cab corners" before it: "left cab corner", or the shop's own name for that. */
   sided(word: string, sheet: Sheet, plural = false): string | undefined {
-    for (const t of this.all()) {
+    for (const t of this.sidedFirst(word)) {
       const words = t.name.split(' ');
       let side = singular(word) === 'one' ? '' : word;
       if (/^other$/.test(side)) {
@@ -71,5 +71,13 @@ export class Memory {
       return hit.known ? hit.name : name;
     }
     return undefined;
+  }
+
+  /** "left brake drum has a groove a fingernail goes in, right one is smooth": what was told by its other side goes before what was named since; what was told by any side before a single thing without one. */
+  private sidedFirst(word: string): Thing[] {
+    const all = this.all(), axis = AXES.find(a => a.test(word)), sides = (t: Thing): string[] => t.name.split(' ').filter(w => SIDES.has(w));
+    const same = axis ? all.filter(t => sides(t).some(w => w !== word && axis.test(w))) : [];
+    const any = axis && !all[0]?.plural ? all.filter(t => sides(t).length > 0) : [];
+    return [...new Set([...same, ...any, ...all])];
   }
 }

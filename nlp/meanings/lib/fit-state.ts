@@ -23,6 +23,7 @@ export function fitState(t: Telling): FitState | undefined {
   if (base === 'tight' && /\b(for now|for the (moment|time being|minute)|for the present|till i|until i|pro tem|temporarily)\b/.test(text)) return 'temporary';
   if (base === 'tight') return !BY_TURNS.test(text) && !dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m|in|mm)$/.test(m.value.unit)) && /finger[- ]?tight|hand[- ]?tight|by hand|nipped|roughly|roughed/.test(text) ? 'temporary' : 'tight';
   if (TEMPORARY.test(text)) return 'temporary';
+  if (base === 'on' && !c.neg && dims(c.items, 'measure').some(m => /^(lb-ft|lb-in|N·m)$/.test(m.value.unit))) return 'tight'; // "caps on at 75 foot pounds"
   if (base === 'on' && c.verb?.base === 'do' && [...c.obj, ...c.subj].some(x => isFastener(x.name))) return 'tight'; // "did up the wheel nuts"
   if (base === 'on' && /\b(torqued|tightened|tight|torqued (up|down)|done up|pulled (up|down) tight)\b/.test(text) && !/not (yet )?(torqued|tight)/.test(text)) return 'tight';
   return base;
