@@ -5,10 +5,13 @@ import { SIDES } from '../words/sides.ts';
 import type { Thing } from './clause.ts';
 import { isStuff } from './things.ts';
 
-const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', first: 'second', second: 'first' };
+const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', 'near-side': 'off-side', 'off-side': 'near-side', 'left-hand': 'right-hand', 'right-hand': 'left-hand', first: 'second', second: 'first' };
 
 /** Sides that tell along one line: a left wheel may be a front wheel as well. */
-const AXES = [/^(left|right|near|off|nearside|offside|port|starboard|left-hand|right-hand|lh|rh|lefthand|righthand)$/, /^(front|rear|back)$/, /^(top|bottom|upper|lower)$/, /^(inner|outer|inside|outside|inboard|outboard)$/];
+const AXES = [/^(left|right|near|off|nearside|offside|port|starboard|left-hand|right-hand|near-side|off-side|lh|rh|lefthand|righthand)$/, /^(front|rear|back)$/, /^(top|bottom|upper|lower)$/, /^(inner|outer|inside|outside|inboard|outboard)$/];
+
+/** "near side", "left hand" as one word, as the other sides are. */
+const oneWord = (name: string): string => name.replace(/\b(near|off|left|right) (side|hand)\b/g, '$1-$2');
 
 /** What has been named so far, latest first, so that "it" and "the other one" can be read. Begins with what the notes before named. */
 export class Memory {
@@ -54,9 +57,10 @@ export class Memory {
 
   /** "left" with "cab corners" before it: "left cab corner", or the shop's own name for that. */
   sided(word: string, sheet: Sheet, plural = false): string | undefined {
-    for (const t of this.sidedFirst(word)) {
-      const words = t.name.split(' ');
-      let side = singular(word) === 'one' ? '' : word;
+    const asked = oneWord(word);
+    for (const t of this.sidedFirst(asked)) {
+      const words = oneWord(t.name).split(' ');
+      let side = singular(asked) === 'one' ? '' : asked;
       if (/^other$/.test(side)) {
         const have = words.find(w => OPPOSITE[w]);
         if (!have) { if (t === this.topic()) return `other ${t.name}`; continue; }
@@ -66,7 +70,7 @@ export class Memory {
       const base = words.filter(w => !(SIDES.has(w) && (!axis || axis.test(w) || plural || !words.some(o => axis.test(o)) && /^(middle|centre|center)$/.test(w))) && !/^(other|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)$/.test(w));
       if (!base.length) continue;
       const last = base.at(-1)!;
-      const name = [singular(side), ...base.slice(0, -1), plural ? last : singular(last)].join(' ');
+      const name = [singular(side), ...base.slice(0, -1), plural ? last : singular(last)].join(' ').replace(/\b(near|off|left|right)-(side|hand)\b/g, m => (`${word} ${t.name}`.includes(m) ? m : m.replace('-', ' ')));
       const hit = snap(name, sheet.ctx);
       return hit.known ? hit.name : name;
     }
@@ -75,7 +79,7 @@ export class Memory {
 
   /** "left brake drum has a groove a fingernail goes in, right one is smooth": what was told by its other side goes before what was named since; what was told by any side before a single thing without one. */
   private sidedFirst(word: string): Thing[] {
-    const all = this.all(), axis = AXES.find(a => a.test(word)), sides = (t: Thing): string[] => t.name.split(' ').filter(w => SIDES.has(w));
+    const all = this.all(), axis = AXES.find(a => a.test(word)), sides = (t: Thing): string[] => oneWord(t.name).split(' ').filter(w => SIDES.has(w));
     const same = axis ? all.filter(t => sides(t).some(w => w !== word && axis.test(w))) : [];
     const any = axis && !all[0]?.plural ? all.filter(t => sides(t).length > 0) : [];
     return [...new Set([...same, ...any, ...all])];

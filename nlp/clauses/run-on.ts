@@ -38,6 +38,7 @@ export function opensHere(items: readonly Item[], k: number, cur: readonly Item[
   }
   if (it.t === 'np') {
     if (prev === verb && cur.some(x => x.np) && !cur.some(x => x.t === 'pron') && isAux(next) && /^(past|part)$/.test(verb!.form ?? '') && !/^(find|get|have|see|need|want|think|say|know|leave)$/.test(verb!.base ?? '')) return true;
+    if (prev === verb && verb.form !== 'ing' && cur[cur.lastIndexOf(prev) - 1]?.t === 'be' && it.np?.stands && predicateAt(items, afterNouns(items, k, false))) return true; // "that one has to be replaced the right one's just worn"
     const done = items[afterNouns(items, k, false)];
     if (prev === verb && verb.form === 'past' && !cur.some(x => x.t === 'pron' || isAux(x) || PERSONS.test(x.np?.said ?? '')) && cur.find(x => x.t !== 'adv' && x.t !== 'cc' && x.t !== 'mark')?.np && isPart(cur.find(x => x.np)!) && isPart(it) && !/^(the|a|an|my|its|his|that|this|some)\b/.test(it.low) && done?.t === 'verb' && /^(past|part)$/.test(done.form ?? '') && (['work', 'on', 'off', 'tight'] as const).some(cls => isClass(done.base ?? '', cls) && isClass(verb.base ?? '', 'work') || isClass(done.base ?? '', cls) && isClass(verb.base ?? '', cls))) return true; // "oil pump primed pickup tightened"
     if (prev.t === 'prt' && /^(in|on|under)$/.test(prev.low) && isPlaceNoun(it.np!) && isClass(verb?.base ?? '', 'stow') && /^(the|a|an|my)\b/.test(it.low)) return false; // "put them in the crib leaned up behind the door"

@@ -62,7 +62,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   const end = tags[head + 1] === 'poss' && k === head + 2 ? k : tailNumber(sheet, head, to); // "at the welder's"
   const said = nameOf(sheet, nameFrom, end);
   if (!said.name) return undefined;
-  const side = /^(top|bottom|upper|lower|left|right|front|rear|back|inner|outer|near|off|far|middle) (pair|set|lot|row|bank)$/.exec(said.name);
+  const side = /^(top|bottom|upper|lower|left|right|front|rear|back|inner|outer|near|off|far|middle|(?:left|right) hand|(?:near|off) side|long|short|big|small) (pair|set|lot|row|bank)$/.exec(said.name);
   if (side && tokens[end]?.low !== 'of' && !isKnownPart(sheet.ctx.parts, said.name)) return { from: i, to: end, head, name: side[1]!, said: `${side[1]} ones`, nameFrom, states: [], stands: true }; // "rods: top pair straight"
   const stands = tags[head] === 'pron';
   const snapped = stands ? { name: said.name } : snap(said.name, sheet.ctx);

@@ -29,8 +29,8 @@ export function bearer(t: Telling): Borne | undefined {
   }
   const before = flaw || own.length || (!c.subj.length && c.pred === 'verb' && !c.who) ? spokenOf(t) : undefined;
   if (before) return { parts: [before], from: opens };
-  const parts = about(t, false), named = c.items.findLastIndex(i => parts.some(p => !p.carried && i.from >= p.from && i.to <= p.to));
-  const start = c.items.findIndex((i, k) => k > named && !/^(be|cc|mark)$/.test(i.t) && !(i.t === 'pron' && parts.some(p => p.carried)));
+  const parts = about(t, false), here = parts.filter(p => !p.carried || p.np?.stands && p.from >= c.from), named = c.items.findLastIndex(i => here.some(p => i.from >= p.from && i.to <= p.to));
+  const start = c.items.findIndex((i, k) => k > named && !/^(be|cc|mark)$/.test(i.t) && !(i.t === 'pron' && !here.length));
   return parts.length && start >= 0 ? { parts, from: start } : undefined;
 }
 
