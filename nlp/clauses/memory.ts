@@ -11,7 +11,7 @@ const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 
 const AXES = [/^(left|right|near|off|nearside|offside|port|starboard|left-hand|right-hand|near-side|off-side|lh|rh|lefthand|righthand)$/, /^(front|rear|back)$/, /^(top|bottom|upper|lower)$/, /^(inner|outer|inside|outside|inboard|outboard)$/];
 
 /** "near side", "left hand" as one word, as the other sides are. */
-const oneWord = (name: string): string => name.replace(/\b(near|off|left|right) (side|hand)\b/g, '$1-$2');
+export const oneWord = (name: string): string => name.replace(/\b(near|off|left|right) (side|hand)\b/g, '$1-$2');
 
 /** What has been named so far, latest first, so that "it" and "the other one" can be read. Begins with what the notes before named. */
 export class Memory {

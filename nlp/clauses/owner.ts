@@ -5,7 +5,7 @@ import { nounClasses, singular } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Item } from './items.ts';
-import type { Memory } from './memory.ts';
+import { oneWord, type Memory } from './memory.ts';
 import { isMachine, isPlaceNoun, isPlural, isSource, isStuff, partLike } from './things.ts';
 
 /** The owner's name in front; undefined when the tail is no owner (a place, a person) and the clause goes on. */
@@ -34,7 +34,7 @@ export function standIn(np: Phrase, memory: Memory, sheet: Sheet): string | unde
   const topic = (/\bones\b/.test(np.said) ? memory.plural() : memory.topic())?.name;
   if (!words.length || /^(both|all|each|neither|either|lot|same)$/.test(words.join(' '))) return topic ?? undefined;
   if (/^(rest|others?|other|remaining)$/.test(words.join(' ')) && (np.count === undefined ? words[0] !== 'other' : np.count > 1)) { const set = memory.group(); if (set) return set.name; }
-  const side = words.filter(w => SIDES.has(w) || /^(other|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|last|top|big|small|long|short|same)$/.test(singular(w)));
+  const side = oneWord(words.join(' ')).split(' ').filter(w => SIDES.has(w) || /^(other|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|last|top|big|small|long|short|same)$/.test(singular(w)));
   if (side.length) return memory.sided(words.join(' ').replace(/s$/, m => (SIDES.has(words.at(-1)!) ? m : '')), sheet, /ones$/.test(np.said) || /s$/.test(np.name) && np.stands) ?? words.join(' ');
   if (topic && words.every(w => nounClasses(w).has('consumable') || MADE_OF.test(w))) return topic; // "pressed a bronze one in": what it is made of is no name
   const one = /\bones?$/.test(np.said) && !/ones$/.test(np.said);

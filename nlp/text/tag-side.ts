@@ -14,5 +14,6 @@ export function sideTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   if (low === 'back' && /^(one|ones|left|right|axle|wheel)$/.test(next) && (prev === undefined || prev === 'mark' || prev === 'cc' || prev === 'adj')) return 'adj';
   if (low === 'back' && prev !== 'det' && prev !== 'poss' && prev !== 'adj' && !((prev === undefined || prev === 'mark' || prev === 'cc') && nominal(tokens, i + 1, solid)) && !(nounClasses(`back ${next}`).size)) return 'prt';
   if (nominal(tokens, i + 1, solid) || SIDES.has(next) || /^(one|ones|side|hand|end|two|three|four)$/.test(next)) return 'adj';
+  if (low === 'right' && lowAt(tokens, i - 1) === 'all') return 'adj'; // "seems all right"
   return prev === 'det' || prev === 'adj' || prev === 'poss' ? 'noun' : /^(front|rear|top|bottom|inside|outside)$/.test(low) && prev !== 'prep' ? 'adj' : low === 'left' || low === 'right' ? 'adj' : 'noun';
 }

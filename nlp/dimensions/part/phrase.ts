@@ -73,6 +73,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
 function standing(sheet: Sheet, from: number, to: number, nameFrom: number, quant?: string, count?: number): Phrase | undefined {
   const { tokens, tags } = sheet;
   const word = tokens[nameFrom]?.low ?? '';
+  if (word === 'right' && tokens[nameFrom - 1]?.low === 'all') return undefined; // "seems all right"
   const telling = (SIDES.has(word) || /^(other|others|same|rest|remaining|lot|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|last|top|bottom)$/.test(word)) && (nameFrom > from && tags[nameFrom - 1] === 'det' || word === 'other' && nameFrom === from && tags[nameFrom + 1] === 'num');
   const more = telling && tags[nameFrom + 1] === 'num' && countValue(tokens[nameFrom + 1]!.low) !== undefined && tags[nameFrom + 2] !== 'num' ? countValue(tokens[nameFrom + 1]!.low) : undefined;
   if (telling && more !== undefined) return { from, to: nameFrom + 2, head: nameFrom, name: word, said: word, nameFrom, states: [], stands: true, count: more };

@@ -31,6 +31,7 @@ export function byState(t: Telling, c: Clause): FitState | undefined {
   if (first.low === 'back' && /^(under|underneath|beneath|round|around|over|behind)$/.test(second?.low ?? '') && (rest[2]?.t === 'pron' || rest[2]?.np && !isPlaceNoun(rest[2].np))) return 'on'; // "the axle's back under her"
   if (first.low === 'back') return second?.t === 'prt' && /^(on|in|together|up)$/.test(second.low) && !(rest[2]?.np && isPlaceNoun(rest[2].np) && !isKnownPart(t.sheet.ctx.parts, rest[2].np.name)) ? 'on' : undefined;
   if (first.low === 'together') return 'on';
+  if (first.low === 'down' && c.subj.some(s => /\b(caps?|heads?|covers?|lids?|shells?|clamps?)$/.test(s.name)) && (!second || second.t === 'mark' || second.low === 'on' && rest[2]?.np && !isPlaceNoun(rest[2].np))) return 'on'; // "caps down on the drum"
   if (first.low === 'down') return /^(off|from|out)$/.test(second?.low ?? '') ? 'off' : undefined;
   return first.low === 'up' ? raised(c, rest) : undefined;
 }
