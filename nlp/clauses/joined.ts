@@ -5,7 +5,7 @@ import { nounClasses } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isClass } from '../words/verbs.ts';
 import type { Item } from './items.ts';
-import { nextThing } from './next-thing.ts';
+import { likened, nextThing } from './next-thing.ts';
 import { isSource } from './things.ts';
 import { afterNouns, countsOf, endsAt, finite, hasPredicate, isAux, isSubjectPronoun, last, predicateAt } from './predicate.ts';
 
@@ -14,6 +14,7 @@ export function opensSub(items: readonly Item[], k: number): boolean {
   const low = items[k]!.low;
   if (low === 'that' && /^(make|call)$/.test(items[k - 1]?.base ?? '')) return false;
   if (low === 'as' && items[k - 1]?.low === 'much') return false; // "so much as"
+  if (low === 'as' && items[k - 1]?.t === 'adj' && items[k + 1]?.t === 'adj') return false; // "dry as toast"
   if (low === 'as' || low === 'that' && items[k - 1]?.t === 'np') return predicateAt(items, afterNouns(items, k + 1, low !== 'as')) || isSubjectPronoun(items[k + 1]);
   if (low === 'that') return isSubjectPronoun(items[k + 1]) || predicateAt(items, afterNouns(items, k + 1));
   if (!/^(before|after|until|till|'til)$/.test(low)) return true;
@@ -50,6 +51,7 @@ export function opensAfter(items: readonly Item[], k: number, cur: readonly Item
   if (it.t === 'np' && it.np!.quant === 'no' && hasPredicate(cur) && endsAt(items, after)) return true;
   if (it.t === 'np' && items[k - 1]?.t === 'cc' && i > k && /^(now|then|so)$/.test(items[i - 1]!.low) && predicateAt(items, after)) return true; // "and now the roll is off"
   if (it.t === 'np' && items[k - 1]?.low === ',' && speaks(it.np!) && /^(say|want|reckon|ask|quote|charge|figure|swear|promise|offer)$/.test(items[after]?.base ?? '') && finite(items[after])) return true; // "canvas for the binder, the sailmaker says 260"
+  if (likened(items, i, cur)) return true;
   if (it.t === 'np' && items[k - 1]?.low === ',' && nextThing(items, i + 1, cur)) return true;
   if (it.t === 'np' && takesBoth(items, after, cur)) return false;
   if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure' || x.f?.dim === 'number' && it.np!.count !== undefined));

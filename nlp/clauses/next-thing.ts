@@ -15,3 +15,7 @@ export function nextThing(items: readonly Item[], after: number, cur: readonly I
   if (items[after]?.t === 'neg' && flaw && FAULT.test(flaw.said.split(' ').at(-1)!)) return true;
   return verbless && state !== undefined && items[after]?.low === state.low && items[after + 1]?.np !== undefined;
 }
+
+/** "welded a bead around them, tight as a drum now": how it is, likened to something, behind what was done. */
+export const likened = (items: readonly Item[], k: number, cur: readonly Item[]): boolean =>
+  items[k - 1]?.low === ',' && items[k]?.t === 'adj' && /^(as|like|enough)$/.test(items[k + 1]?.low ?? '') && items[k + 2] !== undefined && hasPredicate(cur) && cur.some(x => x.t === 'verb' || x.t === 'prt') && !cur.some(x => x.t === 'be');

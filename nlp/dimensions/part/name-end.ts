@@ -9,7 +9,7 @@ import { isKnownPart } from './known.ts';
 /** "out of the truck um bell housing bolts are…", "over the compressor clutch disc is soaked": where speech runs on, the next clause's subject is no part of this name. */
 export function beginsAnew(sheet: Sheet, from: number, k: number, to: number): boolean {
   const { tokens, tags } = sheet;
-  if (SIDES.has(tokens[k]!.low) && /^ones?$/.test(tokens[k + 1]?.low ?? '') || tokens[k]!.pause && tags[k] === 'num' || tokens[k]!.low === 'number' && tags[k + 1] === 'num' && /^(be|have)$/.test(tags[k + 2] ?? '') && saysAlready(sheet, from)) return true;
+  if (SIDES.has(tokens[k]!.low) && /^ones?$/.test(tokens[k + 1]?.low ?? '') || tokens[k]!.pause && (tags[k] === 'num' || SIDES.has(tokens[k]!.low)) || tokens[k]!.low === 'number' && tags[k + 1] === 'num' && /^(be|have)$/.test(tags[k + 2] ?? '') && saysAlready(sheet, from)) return true;
   if (tags[k] === 'pron' || from > 0 && !/^(prep|prt)$/.test(tags[from - 1]!) && !tokens[k]!.pause) return false;
   let end = k;
   while (end < to && inName(sheet, end, to)) end++;

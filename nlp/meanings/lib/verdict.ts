@@ -4,7 +4,7 @@ import { VERDICT_WORDS } from '../../words/conditions.ts';
 export type Verdict = NonNullable<Extract<Entry, { kind: 'finding' }>['verdict']>;
 
 const PHRASED: readonly (readonly [RegExp, Verdict])[] = [
-  [/\b(not|n't|nt|without|never) (a|one|a single) (mark|scratch|blemish)\b|\bno (marks?|scratch(es)?) on (it|them)\b/, 'good'],
+  [/\b(not|n't|nt|without|never) (a|one|a single) (mark|scratch|blemish) (on|in) (it|them|her)\b/, 'good'],
   [/\bin (very |really |pretty |quite )?(excellent|perfect|good|great|fine|lovely|grand|tidy|decent) (\w+ )?(order|condition|shape|nick|fettle|trim)\b/, 'good'],
   [/\b(needs?|wants?|due for|wanting) (replacing|renewing|a replacement)\b/, 'replace'],
   [/\b((needs?|wants) (soldered|welded|brazed|patched|mended|repaired|straightened|rewound|rebushed|relined|re-lined|built up|ground|skimmed|bushed|sleeved|remetalled|re-?metalled|recut|machined|refaced|bored|rebored|honed|reground|rebuilt|repaired|fixed|built up|trued)\b|needs? (re)?(welding|brazing|straightening|patching|rebuilding|rewinding|repair(ing)?|fixing|mending|repouring|pouring|rebushing|resleeving|regrinding|skimming|a weld|a patch|re(?!plac|new|mov|check|fit)-?\w+ing)|can be (re-?(?!us|plac|mov|new)\w+ed|reground|rewound|sleeved|bushed|skimmed|machined|built up|soldered|mended|welded|repaired|fixed|saved|straightened|brazed|patched)|(i|we) can (easily |still |probably )?(weld|build|re-?line|re-?bush|sleeve|re-?make|recut|dress|braze|fix|patch|save|straighten|mend|repair|file|solder)|(has|have|'ll have|got|needs?) to be (re-?poured|poured (again|over|anew)|welded|brazed|repaired|fixed|mended|patched|straightened|rebuilt|rewound|re-?lined|re-?bushed|sleeved|reground))/, 'repair'],

@@ -12,7 +12,9 @@ export const sits = (t: Telling, state: FitState): Entry[] => about(t, true).map
 
 /** How a part was found: all that the clause says of it after its name. */
 export function found(t: Telling): Entry[] {
-  const c = t.clause, borne = /^(i|we|he|they|person|you)$/.test(c.who ?? '') && c.pred === 'verb' && c.obj.length ? undefined : bearer(t);
+  const c = t.clause, opens = c.items.find(i => !/^(cc|mark|intj|adv)$/.test(i.t));
+  const did = c.pred === 'verb' && c.obj.length > 0 && (/^(i|we|he|they|person|you)$/.test(c.who ?? '') || opens === c.verb && opens?.form === 'past'); // somebody did it to the part
+  const borne = did ? undefined : bearer(t);
   const start = borne && c.items.slice(borne.from).find(i => !/^(be|cc|mark)$/.test(i.t));
   if (!borne || !start) return [];
   const text = condition(t, c, start.from);
