@@ -10,6 +10,9 @@ const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 
 /** Sides that tell along one line: a left wheel may be a front wheel as well. */
 const AXES = [/^(left|right|near|off|nearside|offside|port|starboard|left-hand|right-hand|near-side|off-side|lh|rh|lefthand|righthand)$/, /^(front|rear|back)$/, /^(top|bottom|upper|lower)$/, /^(inner|outer|inside|outside|inboard|outboard)$/];
 
+/** What tells one of two sets by its size. */
+const SIZED = /^(long|short|big|small)$/;
+
 /** "near side", "left hand" as one word, as the other sides are. */
 export const oneWord = (name: string): string => name.replace(/\b(near|off|left|right) (side|hand)\b/g, '$1-$2');
 
@@ -67,7 +70,7 @@ export class Memory {
         side = OPPOSITE[have]!;
       }
       const axis = AXES.find(a => a.test(side));
-      const base = words.filter(w => !(SIDES.has(w) && (!axis || axis.test(w) || plural || !words.some(o => axis.test(o)) && /^(middle|centre|center)$/.test(w))) && !/^(other|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)$/.test(w));
+      const base = words.filter(w => !(SIZED.test(side) && SIZED.test(w)) && !(SIDES.has(w) && (!axis || axis.test(w) || plural || !words.some(o => axis.test(o)) && /^(middle|centre|center)$/.test(w))) && !/^(other|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)$/.test(w));
       if (!base.length) continue;
       const last = base.at(-1)!;
       const name = [singular(side), ...base.slice(0, -1), plural ? last : singular(last)].join(' ').replace(/\b(near|off|left|right)-(side|hand)\b/g, m => (`${word} ${t.name}`.includes(m) ? m : m.replace('-', ' ')));

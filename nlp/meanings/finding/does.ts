@@ -15,7 +15,6 @@ export function acted(t: Telling): Entry[] | undefined {
   const base = verb.base!;
   if (c.neg && c.items.find(i => i.t !== 'cc' && i.t !== 'mark')?.t === 'do' && !unnamed(t).length || base === 'read' && c.rest[0]?.f || base === 'go' && (/^(with|along)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '') || c.ing && c.rest[0]?.low === 'to')) return undefined;
   if (dims(c.items, 'money').length || /^(that|this)$/.test(c.who ?? '') && /^(go|make|mean|come|leave|do|get|take|put|call|need|want)$/.test(base) || base === 'hang' && /^(in|on|from|by)$/.test(c.rest[0]?.low ?? c.prt[0] ?? '')) return undefined;
-  if (verb.form === 'past' && c.obj.length && isClass(base, 'work') && !c.carriedSubj && c.subj.every(s => s.to <= verb.from) && c.items.find(i => !/^(cc|mark|adv)$/.test(i.t)) === verb) return undefined; // under a heading: "hopper sides: stripped the gray"
   const broken = showing(t) ?? lostOwn(t) ?? wreckedBy(t);
   if (broken) return broken;
   const parts = partsOf(t, c.subj.length ? lined(t, c.subj) : unnamed(t));

@@ -44,4 +44,4 @@ export function stated(t: Telling): Entry[] | undefined {
   const text = counted(t, c) + (c.neg ? 'not ' : '') + condition(t, c, c.rest.find(i => i.low !== ',')!.from);
   return parts.map(p => make(p.name, text, c.neg ? negated(text) : verdictIn(text) ?? (first.np ? verdictIn(first.low) : undefined)));
 }
-const negated = (text: string): Verdict | undefined => (/not (bent|cracked|worn|warped|bad|damaged|rusted|leaking|seized|pitted|split|broken|scored|chipped|missing|loose|torn|perished|rotten|twisted|grooved|burnt|blocked)/.test(text) ? 'good' : undefined);
+const negated = (text: string): Verdict | undefined => (/not (bent|cracked|worn|warped|bad|damaged|rusted|leaking|seized|pitted|split|broken|scored|chipped|missing|loose|torn|perished|rotten|twisted|grooved|burnt|blocked|(a )?(mark|scratch) on (it|them))/.test(text) ? 'good' : undefined);

@@ -4,7 +4,7 @@ import { VERDICT_WORDS } from '../../words/conditions.ts';
 export type Verdict = NonNullable<Extract<Entry, { kind: 'finding' }>['verdict']>;
 
 const PHRASED: readonly (readonly [RegExp, Verdict])[] = [
-  [/\b(not|n't|nt|without|never) (a|one|a single) (mark|scratch|blemish) (on|in) (it|them|her)\b/, 'good'],
+  [/\b(not|n't|nt|without|never) ((a|one|a single) )?(mark|scratch|blemish) (on|in) (it|them|her)\b/, 'good'],
   [/\bin (very |really |pretty |quite )?(excellent|perfect|good|great|fine|lovely|grand|tidy|decent) (\w+ )?(order|condition|shape|nick|fettle|trim)\b/, 'good'],
   [/\b(needs?|wants?|due for|wanting) (replacing|renewing|a replacement)\b/, 'replace'],
   [/\b((needs?|wants) (soldered|welded|brazed|patched|mended|repaired|straightened|rewound|rebushed|relined|re-lined|built up|ground|skimmed|bushed|sleeved|remetalled|re-?metalled|recut|machined|refaced|bored|rebored|honed|reground|rebuilt|repaired|fixed|built up|trued)\b|needs? (re)?(welding|brazing|straightening|patching|rebuilding|rewinding|repair(ing)?|fixing|mending|repouring|pouring|rebushing|resleeving|regrinding|skimming|a weld|a patch|re(?!plac|new|mov|check|fit)-?\w+ing)|can be (re-?(?!us|plac|mov|new)\w+ed|reground|rewound|sleeved|bushed|skimmed|machined|built up|soldered|mended|welded|repaired|fixed|saved|straightened|brazed|patched)|(i|we) can (easily |still |probably )?(weld|build|re-?line|re-?bush|sleeve|re-?make|recut|dress|braze|fix|patch|save|straighten|mend|repair|file|solder)|(has|have|'ll have|got|needs?) to be (re-?poured|poured (again|over|anew)|welded|brazed|repaired|fixed|mended|patched|straightened|rebuilt|rewound|re-?lined|re-?bushed|sleeved|reground))/, 'repair'],
@@ -28,6 +28,7 @@ export function verdictIn(text: string): Verdict | undefined {
   for (const [phrase, v] of VERDICT_WORDS) {
     if (!low.includes(phrase) || !WHOLE.get(phrase)!.test(low)) continue;
     if (phrase === 'will do' && /\bwill do (the(?! (season|year|job|winter|summer))|a|my|his|that|this|it|them|those|some|another)\b/.test(low)) continue; // a deed ahead
+    if (phrase === 'toast' && /\bas toast\b/.test(low)) continue; // "dry as toast"
     if (phrase === 'gone' && /\bgone (dry|tight|hard|stiff|solid|square|oval|soft|brittle|green|rusty|slack|loose|flat|dull|blunt|off|thin|white|black|milky)\b/.test(low)) continue; // what it has become, not that it is done for
     if (!ALONE.has(phrase)) return v;
     const left = low.replace(phrase, ' ').replace(/\b(still|all|just|really|very|pretty|quite|looks?|is|are|perfectly|mostly|as|actually|nice|and|inside|otherwise|though|too|completely|totally|absolutely|now|in|the|a|bit|of|both|well|surprisingly|i|think|both|rest|others|other|six|seven|eight|nine|ten|eleven|twelve|two|three|four|five|definitely|straight|bright|clean|tight|dry|plenty|proper|dead|good|enough|every|one|them|far|so|were|was|seem|seems|plain|utterly|properly|pure|complete|lot|they|it|that|she|these|those|this|re|s)\b/g, '').replace(/[^a-z]/g, '');

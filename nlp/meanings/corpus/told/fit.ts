@@ -7,6 +7,8 @@ export const FITS: ToldCorpus = {
   phrases: [
     ...told([fit('fan housing', 'tried', { with: 'three clamps' })], ["Fan housing's up on three clamps for a trial, it's coming off again for paint."]),
     ...told([fit('seat', 'temporary', { with: 'one bolt' })], ["Seat's only hung on the one bolt for now.", 'The seat is only hung on the one bolt for now.']),
+    ...told([fit('smokebox door', 'off'), fit('chimney', 'off')], ['Smokebox door off, chimney off the petticoat.']),
+    ...told([fit('drum caps', 'tight'), { kind: 'reading', part: 'drum caps', what: 'torque', value: 75, unit: 'lb-ft' }], ['Caps down on the drum, 75 foot pounds.']),
     ...told([fit('ring gear', 'on')], ['The ring gear is shrunk onto the flywheel.', "Ring gear's shrunk onto the flywheel."]),
     ...told([fit('water pump', 'off')], [
       'Water pump is off.', "The water pump's off.", 'water pump off', 'Pulled the water pump.', 'Took the water pump off this morning.', 'Got the water pump off at last.', 'I removed the water pump.', 'Water pump came off without a fight.', 'unbolted the water pump', 'Finally got the water pump out.', 'The water pump is out.', 'took off the water pump', 'water pump has come off', "I've had the water pump off.",
@@ -67,7 +69,7 @@ export const FITS: ToldCorpus = {
     ...told([fit('gearbox', 'on')], ['Gearbox mated to the engine.', 'Mated the gearbox to the engine.', 'The gearbox is mated up.']),
     ...told([fit('bonnet', 'temporary')], ["The bonnet's only sat there.", 'The bonnet is just sat there.']),
   ],
-  never: ["We've a lot on and she's up on blocks.", 'Blanked off the ports with tape.', 'Jacked the beam up.', 'Left one stays on.', 'Chucked the old plugs in the bin.', 'Put a smear of grease on the cam.', 'With the head off you can see the bores.', 'Out with the lads all night.', 'Off with the wife to town.', 'Took a skim off the flywheel.', 'Knocked up a new key from gauge plate.', 'She fired on the second pull.', 'He got it on the third go.', 'The belt came off twice on the run.', 'Only two of the four bolts are in.', 
+  never: ['Two caps down, one to go.', "We've a lot on and she's up on blocks.", 'Blanked off the ports with tape.', 'Jacked the beam up.', 'Left one stays on.', 'Chucked the old plugs in the bin.', 'Put a smear of grease on the cam.', 'With the head off you can see the bores.', 'Out with the lads all night.', 'Off with the wife to town.', 'Took a skim off the flywheel.', 'Knocked up a new key from gauge plate.', 'She fired on the second pull.', 'He got it on the third go.', 'The belt came off twice on the run.', 'Only two of the four bolts are in.', 
     'The planter is out of the shed.', 'The tin has tens and fives in it.', 'Tried it at 7 psi in the trough.',
     'The pawl spring was hooked on backwards when I got this thing.', 'took the skin off my knuckle', 'had my readers off', 'Before I took them down the doors were hung with their hooks outward.',
     'Thrust collar is on back to front.', 'The plate is in upside down.', 'The keyway is wallowed out.', 'Sorted the wiring out.', 'shut the fuel tap off', 'Oil pressure is up.', 'The tractor is up on blocks.', 'three teeth busted clean off', 'The price is down.',
