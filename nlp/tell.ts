@@ -12,6 +12,7 @@ import { likely } from './meanings/likely/likely.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { remark } from './meanings/remark.ts';
 import { GIVES, Odds } from './likely/odds.ts';
+import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { BESIDE, MEANINGS } from './pipeline.ts';
@@ -63,7 +64,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const remarks = remarked(left, covered);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const kept = settle(told.map(x => fuller(sheet, x))).map(x => old(sheet, x, told));
+  const settled = settle(told.map(x => fuller(sheet, x))), kept = (odds ? settled.map(x => renamed(sheet, x, settled)) : settled).map(x => old(sheet, x, told));
   whichOnes(kept, questions);
   return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
 }

@@ -4,6 +4,7 @@ import { CORPORA } from '../../meanings/corpus/told/all.ts';
 import { readByRules } from '../../read.ts';
 import { signsOf } from '../signs.ts';
 import { labels, type Label } from './labels.ts';
+import { namedExamples } from './named.ts';
 import { sortOf, type Sort } from '../sort.ts';
 import { logistic, tableOf } from './logistic.ts';
 
@@ -12,7 +13,7 @@ import { logistic, tableOf } from './logistic.ts';
  * corpora, and writes weights.json. Which clause an entry was said in is not annotated, so it is learned in rounds: labelled by the words, learned, and
  * labelled again with what was learned of the notes' other parts. Deterministic; takes some minutes. Run it after the clauses, the signs or the notes change.
  */
-interface Note { text: string; at: string; known?: { machines?: string[]; parts?: string[] }; prior?: string[]; entries: (Entry & { maybe?: boolean })[]; never?: string }
+interface Note { text: string; at: string; known?: { machines?: string[]; parts?: string[] }; prior?: string[]; entries: (Entry & { maybe?: boolean })[]; never?: string; /** No rule was written to it. */ fresh?: boolean }
 
 const ROUNDS = 2, PARTS = 3, RARE = 2, SMALL = 0.05;
 const AT = '2026-03-19T10:00:00-04:00';
@@ -20,9 +21,9 @@ const AT = '2026-03-19T10:00:00-04:00';
 const folder = new URL('../../../fixtures/notes/', import.meta.url);
 const folders = [folder, new URL('learned/', folder)];
 const files = folders.flatMap(d => readdirSync(d).filter(f => f.endsWith('.jsonl')).sort().map(f => new URL(f, d)));
-const notes: Note[] = files.flatMap(f => readFileSync(f, 'utf8').split('\n').filter(Boolean).map(l => JSON.parse(l) as Note));
-for (const c of [...CORPORA, ...CORPORA]) { // twice: a phrase stands for a family of notes
-  for (const p of c.phrases) notes.push({ text: p.text, at: p.at ?? AT, known: { parts: [...p.parts ?? []], machines: [...p.machines ?? []] }, ...(p.prior ? { prior: [...p.prior] } : {}), entries: p.entries as unknown as Entry[] });
+const notes: Note[] = files.flatMap(f => readFileSync(f, 'utf8').split('\n').filter(Boolean).map(l => ({ ...JSON.parse(l) as Note, fresh: f.pathname.includes('/learned/') })));
+for (const [round, c] of [...CORPORA, ...CORPORA].entries()) { // twice: a phrase stands for a family of notes
+  for (const p of c.phrases) notes.push({ fresh: round < CORPORA.length, text: p.text, at: p.at ?? AT, known: { parts: [...p.parts ?? []], machines: [...p.machines ?? []] }, ...(p.prior ? { prior: [...p.prior] } : {}), entries: p.entries as unknown as Entry[] });
   for (const text of c.never) notes.push({ text, at: AT, entries: [], never: c.kind });
 }
 
@@ -53,6 +54,15 @@ const out: Record<string, number[]> = {};
 signs.forEach((s, j) => { const w = sorts.flatMap((_, k) => (Math.abs(learned[k]![j]!) >= SMALL ? [k, round3(learned[k]![j]!)] : [])); if (w.length) out[s] = w; });
 writeFileSync(new URL('../weights.json', import.meta.url), `${JSON.stringify({ sorts, bias: learned.map(w => round3(w[signs.length]!)), signs: out }).replace(/\],"/g, '],\n"')}\n`);
 console.log(`${notes.length} notes, ${signs.length} signs, ${Object.keys(out).length} kept`);
+
+// Which of the names that an entry may have is its own: from notes that no rule was written to, where the rules' choice is as good as it is for strangers.
+const examples = read.filter((_, i) => notes[i]!.fresh).flatMap(r => namedExamples(r.sheet, r.told, r.n.entries));
+const often = new Map<string, number>();
+for (const x of examples) for (const s of x.signs) often.set(s, (often.get(s) ?? 0) + 1);
+const nameSigns = [...often].filter(([, n]) => n > RARE).map(([s]) => s).sort(), namePlace = new Map(nameSigns.map((s, i) => [s, i]));
+const names = logistic(tableOf(examples.map(x => [...x.signs].flatMap(s => namePlace.get(s) ?? [])), nameSigns.length), Uint32Array.from(examples.keys()), Uint8Array.from(examples, x => Number(x.right)), undefined, 200);
+writeFileSync(new URL('../names.json', import.meta.url), `${JSON.stringify(Object.fromEntries(nameSigns.flatMap((s, i) => (Math.abs(names[i]!) >= SMALL ? [[s, round3(names[i]!)]] : [])))).replace(/,"/g, ',\n"')}\n`);
+console.log(`${examples.length} names, ${nameSigns.length} signs`);
 
 function label(p: (note: number, clause: number, sort: Sort) => number): Label[][] {
   return read.map((r, i) => labels(r.sheet.tokens, r.clauses, r.told, r.n.entries, (c, s) => p(i, c, s)));
