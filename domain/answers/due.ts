@@ -4,12 +4,13 @@ import type { Now } from './given.ts';
 import { named } from './find.ts';
 import { dueOf, openRechecks } from './rechecks.ts';
 import { some } from './supply.ts';
+import { usualLooks } from './usual-looks.ts';
 
-/** Rechecks that are due (`overdue`), the oldest first, and after them those to come. */
+/** Rechecks that are due (`overdue`), the oldest first, and after them those to come; beside them what is usually looked at and was not asked for. */
 export function due(shop: Shop, now: Now): DueAnswer {
   const items = [...shop.machines.values()].flatMap(machine =>
     [...machine.things.values()].flatMap(thing => openRechecks(machine, thing).map(r => itemOf(machine, thing, r, now))));
-  return { kind: 'due', items: items.sort((a, b) => Number(b.overdue ?? false) - Number(a.overdue ?? false) || (a.when < b.when ? -1 : a.when > b.when ? 1 : 0)) };
+  return { kind: 'due', items: items.sort((a, b) => Number(b.overdue ?? false) - Number(a.overdue ?? false) || (a.when < b.when ? -1 : a.when > b.when ? 1 : 0)), usual: [...shop.machines.values()].flatMap(usualLooks) };
 }
 
 function itemOf(machine: Machine, thing: Thing, recheck: OpenRecheck, now: Now): DueItem {

@@ -1,9 +1,10 @@
+import type { UsualLook } from '../model/answer.ts';
 import { actOf, type Act } from './act.ts';
 import { isMeant } from './match.ts';
 import { COMMON_PRACTICE } from './order/rule.ts';
 
 /** What is looked at again after an act, and when: hours are running hours of the engine. */
-interface Recheck { do: string; part: string; after: number; unit: 'hours' | 'days' | 'weeks' | 'months' | 'miles'; why: string; source: string }
+type Recheck = Omit<UsualLook, 'machine'>;
 
 type Row = readonly [act: string, again: string, part: string, after: number, unit: Recheck['unit'], why: string, source?: string];
 

@@ -30,7 +30,9 @@ export interface WasHowAnswer { kind: 'wasHow'; part: string; what?: string; rea
 export interface ProvisionalItem { part: string; state: 'tried' | 'temporary'; since: string; with?: string; machine?: string }
 export interface ProvisionalAnswer { kind: 'provisional'; part?: string; items: ProvisionalItem[] }
 export interface DueItem { part?: string; do: string; /** "now", a day, or "after 20 hours running" with what is left. */ when: string; overdue?: boolean; machine?: string }
-export interface DueAnswer { kind: 'due'; items: DueItem[] }
+/** A look that the trade takes after such a part went on, which nobody asked for yet. */
+export interface UsualLook { do: string; part: string; after: number; unit: 'hours' | 'days' | 'weeks' | 'months' | 'miles'; why: string; source: string; machine?: string }
+export interface DueAnswer { kind: 'due'; items: DueItem[]; usual: UsualLook[] }
 export interface HistoryItem { at: string; text: string; note?: number }
 export interface HistoryAnswer { kind: 'history'; part?: string; from?: string; to?: string; items: HistoryItem[]; /** Older ones were left out. */ older?: boolean }
 export interface SpentItem { item: string; price: number; source?: string; at: string }

@@ -85,6 +85,15 @@ describe('what is due to be looked at again', () => {
     shop.say([{ kind: 'finding', part: 'spring', condition: 'sound' }], { at: '2026-03-09T10:00:00+00:00' });
     expect(ask(shop, { kind: 'due' }).items).toEqual([]);
   });
+
+  it('is beside it what the trade looks at again after such a part went on, until somebody asks for it', () => {
+    const shop = new BenchShop();
+    shop.say([{ kind: 'fit', part: 'left front wheel', state: 'on' }, { kind: 'fit', part: 'fan belt', state: 'tried' }, { kind: 'fit', part: 'seat', state: 'on' }]);
+    // 3 and 10 hours: one maker's manual, named in domain/lore/rechecks.ts.
+    expect(ask(shop, { kind: 'due' }).usual.map(u => [u.do, u.part, u.after, u.unit])).toEqual([['tighten', 'wheel nuts', 3, 'hours']]);
+    shop.say([{ kind: 'recheck', part: 'wheel nuts', do: 'tighten', after: 3, unit: 'hours' }]);
+    expect(ask(shop, { kind: 'due' }).usual).toEqual([]);
+  });
 });
 
 describe('history', () => {
