@@ -26,18 +26,18 @@ export interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; quest
  */
 export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], odds: boolean): Tale {
   const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], shown: Telling[] = [], weighed: [Telling, Odds][] = [];
+  const chances = odds ? clauses.map((_, at) => new Odds(clauses, at, (sheet.ctx.prior?.length ?? 0) > 0)) : [];
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
     const before = told.length;
     if (!feeds) shown.push(t);
-    const chances = odds && !isSpoken(clause) ? new Odds(clauses, at, prior.length > 0) : undefined;
     let known = isSpoken(clause);
     if (known && told.length) told.at(-1)!.to = clause.to;
     if (!known) {
       for (const [name, meaning] of MEANINGS) {
         if (feeds && (/^(fit|stow)$/.test(name) && clause.pred !== 'verb' && clause.items.some(i => i.f && i.f.dim !== 'when') || name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when' || i.np?.spec || i.np?.count !== undefined))) continue;
-        if (chances?.against(GIVES[name]!) && !goesOn(t, GIVES[name]!)) continue;
+        if (chances[at]?.against(GIVES[name]!) && ![chances[at - 1], chances[at + 1]].some(x => x?.likely(GIVES[name]!)) && !goesOn(t, GIVES[name]!)) continue;
         const got = meaning(t);
         if (got === undefined) continue;
         known = true;
@@ -56,7 +56,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     if (known || told.length > before) covered.push(clause);
     else if (feeds) covered.push(clause);
     else left.push(t);
-    if (chances && !feeds) weighed.push([t, chances]);
+    if (chances[at] && !feeds) weighed.push([t, chances[at]]);
   });
   for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered);
   for (const t of shown) afterward(t, left, covered);
@@ -100,6 +100,8 @@ const deedOf = (e: Entry): string | undefined => (e.kind === 'work' ? e.action :
 function afterward(t: Telling, left: Telling[], covered: Clause[]): void {
   const got = isSpoken(t.clause) ? undefined : paidOnReturn(t);
   if (!got) return;
+  const paid = got.length ? undefined : t.told.findLast(x => x.entry.kind === 'bought');
+  if (paid) paid.to = Math.max(paid.to ?? 0, t.clause.to); // it completes what was told
   for (const entry of got) {
     t.told.push({ entry, clause: t.clause, rule: 'paid' });
     t.sheet.trace.push({ stage: 'meaning', rule: 'paid', text: clauseText(t), gave: show(entry) });

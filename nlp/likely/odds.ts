@@ -48,6 +48,9 @@ export class Odds {
     return `${sort} ${p.toFixed(2)}: ${told.map(([s, w]) => `${s} +${w.toFixed(1)}`).join(', ')}`;
   }
 
+  /** Whether one of some kinds is likelier than not. */
+  likely(kinds: readonly string[]): boolean { return kinds.some(k => (this.byKind.get(k) ?? 0) > 0.5); }
+
   /** Whether the signs speak plainly against every one of some kinds, so that a rule that gives them need not be asked. */
   against(kinds: readonly string[]): boolean {
     const [best, p] = this.of[0] ?? ['', 0], under = !kinds.includes(kindOf(best)) && p > SURE ? DOUBTED : AGAINST;
