@@ -26,7 +26,7 @@ export interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; quest
  */
 export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], odds: boolean): Tale {
   const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], shown: Telling[] = [], weighed: [Telling, Odds][] = [];
-  const chances = odds ? clauses.map((_, at) => new Odds(clauses, at, (sheet.ctx.prior?.length ?? 0) > 0)) : [];
+  const chances = odds ? clauses.map((_, at) => new Odds(clauses, at)) : [];
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);

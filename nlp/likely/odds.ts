@@ -26,9 +26,9 @@ export class Odds {
   private readonly byKind = new Map<string, number>();
   private readonly signs: ReadonlySet<string>;
 
-  constructor(clauses: readonly Placed[], at: number, answers: boolean) {
+  constructor(clauses: readonly Placed[], at: number) {
     const { sorts, bias, signs } = weights(), sum = [...bias];
-    this.signs = signsOf(clauses, at, answers);
+    this.signs = signsOf(clauses, at);
     for (const s of this.signs) {
       const w = signs.get(s);
       if (w) for (let i = 0; i < w.length; i += 2) sum[w[i]!]! += w[i + 1]!;

@@ -9,9 +9,9 @@ import { isClass, VERB_CLASSES } from '../words/verbs.ts';
 
 /**
  * The signs by which a clause is told for one kind or another: its words, what they are to the trade, how they follow one another, the state of its
- * predicate, and its neighbours in the sentence. A sign is a short string; a clause has each at most once. `answers`: other notes were said just before.
+ * predicate, and its neighbours in the sentence. A sign is a short string; a clause has each at most once.
  */
-export function signsOf(clauses: readonly Placed[], at: number, answers: boolean): Set<string> {
+export function signsOf(clauses: readonly Placed[], at: number): Set<string> {
   const c = clauses[at]!, out = new Set<string>();
   const words = ['^', ...c.items.map(word), '$'], shapes = ['^', ...c.items.map(shape), '$'];
   for (let k = 0; k < words.length; k++) {
@@ -36,7 +36,6 @@ export function signsOf(clauses: readonly Placed[], at: number, answers: boolean
     for (const i of o.items) out.add(`${side} ${shape(i)}`);
   }
   out.add(`place ${at === 0 ? 'first' : ''} ${at === clauses.length - 1 ? 'last' : ''}`);
-  if (answers) for (const x of [`answers ${at}`, `answers ${c.pred} ${verb}`, `answers ${words[1]}`, `answers ${shapes[1]} ${shapes[2] ?? ''}`]) out.add(x);
   return out;
 }
 

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import type { Entry } from '../../../domain/model/entry.ts';
 import { CORPORA } from '../../meanings/corpus/told/all.ts';
 import { readByRules } from '../../read.ts';
@@ -9,8 +9,8 @@ import { sortOf, type Sort } from '../sort.ts';
 import { logistic, tableOf } from './logistic.ts';
 
 /**
- * Learns what each sign of a clause speaks for, from the annotated notes under fixtures/notes (those under kept/ are left alone) and the phrases of the
- * corpora, and writes weights.json. Which clause an entry was said in is not annotated, so it is learned in rounds: labelled by the words, learned, and
+ * Learns what each sign of a clause speaks for, from the annotated notes under fixtures/notes (those under kept/ are left alone), the contract's
+ * development notes where they lie beside the project, and the phrases of the corpora, and writes weights.json and names.json. Which clause an entry was said in is not annotated, so it is learned in rounds: labelled by the words, learned, and
  * labelled again with what was learned of the notes' other parts. Deterministic; takes some minutes. Run it after the clauses, the signs or the notes change.
  */
 interface Note { text: string; at: string; known?: { machines?: string[]; parts?: string[] }; prior?: string[]; entries: (Entry & { maybe?: boolean })[]; never?: string; /** No rule was written to it. */ fresh?: boolean }
@@ -20,7 +20,8 @@ const AT = '2026-03-19T10:00:00-04:00';
 
 const folder = new URL('../../../fixtures/notes/', import.meta.url);
 const folders = [folder, new URL('learned/', folder)];
-const files = folders.flatMap(d => readdirSync(d).filter(f => f.endsWith('.jsonl')).sort().map(f => new URL(f, d)));
+const dev = new URL('../../../../shared/contract/dev-notes.jsonl', import.meta.url);
+const files = [...folders.flatMap(d => readdirSync(d).filter(f => f.endsWith('.jsonl')).sort().map(f => new URL(f, d))), ...(existsSync(dev) ? [dev, dev] : [])]; // twice, as the phrases below
 const notes: Note[] = files.flatMap(f => readFileSync(f, 'utf8').split('\n').filter(Boolean).map(l => ({ ...JSON.parse(l) as Note, fresh: f.pathname.includes('/learned/') })));
 for (const [round, c] of [...CORPORA, ...CORPORA].entries()) { // twice: a phrase stands for a family of notes
   for (const p of c.phrases) notes.push({ fresh: round < CORPORA.length, text: p.text, at: p.at ?? AT, known: { parts: [...p.parts ?? []], machines: [...p.machines ?? []] }, ...(p.prior ? { prior: [...p.prior] } : {}), entries: p.entries as unknown as Entry[] });
@@ -29,7 +30,7 @@ for (const [round, c] of [...CORPORA, ...CORPORA].entries()) { // twice: a phras
 
 const read = notes.map(n => ({ n, ...readByRules(n.text, { at: n.at, parts: n.known?.parts, machines: n.known?.machines, prior: n.prior }) }));
 const counts = new Map<string, number>();
-const signed = read.map(r => r.clauses.map((_, at) => [...signsOf(r.clauses, at, (r.n.prior?.length ?? 0) > 0)]));
+const signed = read.map(r => r.clauses.map((_, at) => [...signsOf(r.clauses, at)]));
 for (const s of signed.flat(2)) counts.set(s, (counts.get(s) ?? 0) + 1);
 const signs = [...counts].filter(([, n]) => n >= RARE).map(([s]) => s).sort();
 const place = new Map(signs.map((s, i) => [s, i]));

@@ -21,6 +21,7 @@ function asked(s: Seen): Ask[] | undefined {
   if (/^(?:everything|list|give|tell)/.test(text) && !/\b(?:what|list|show|tell|give|everything thats)\b/.test(text)) return undefined;
   const limit = nextQuestion(text) ?? text.length;
   for (const m of text.slice(0, limit).matchAll(ON)) {
+    if (/^her\b/.test(text.slice(m.index + m[0].length))) continue; // the whole machine
     const t = thingAt(s.desk, s.start + m.index + m[0].length, s.start + limit);
     if (/^(?:temp|provisional|trial|loose)/.test(t?.name ?? '')) continue;
     if (t && !/\bbolts?$/.test(t.name) && !/^(?:good|moment|now|loose|bolts?|bits?|parts?|things?|ones|minute|time being|keeps|sight|bench|place|bolt|nut|trial|test|clamps?|wire|string|paint|here|look|looks|show|size)$/.test(t.name)) return [{ kind: 'provisional', part: t.name }];

