@@ -48,6 +48,7 @@ function sheetsBefore(sheet: Sheet): Sheet[] {
 }
 
 function readOne(sheet: Sheet, memory: Memory, prior: readonly Entry[], odds: boolean): Read {
+  memory.begin();
   const named = machineOf(sheet);
   const asked = surelyAsked(sheet, prior, memory, odds);
   const used = asked.flatMap(a => a.used);

@@ -73,8 +73,11 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
 function goesOn(t: Telling, kinds: readonly string[]): boolean {
   const last = t.told.at(-1);
   if (last && kinds.includes(last.entry.kind) && t.clauses.slice(Math.max(0, t.at - 2), t.at).includes(last.clause)) return true;
-  return t.clause.join === ':' || kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
+  return t.clause.join === ':' || kinds.includes('job') && bids(t.clause) || kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
 }
+
+/** "take the head off": an order to oneself, which the notes that were learned from seldom give so barely. */
+const bids = (c: Clause): boolean => c.verb?.form === 'base' && c.obj.length > 0 && c.items.find(i => !/^(mark|cc|adv|intj)$/.test(i.t)) === c.verb;
 
 /** Adds what a clause most likely tells beside what the rules read from the note. */
 function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void {

@@ -23,6 +23,12 @@ export class Memory {
   /** The objects of a group of subjects and objects, which are no list together. */
   private apart = new Map<Thing[], Thing[]>();
 
+  /** So many of the lists above are of notes before this one. */
+  private old = { named: 0, mentioned: 0 };
+
+  /** A new note begins: what it names itself, though in passing, is nearer than what the notes before were about. */
+  begin(): void { this.old = { named: this.named.length, mentioned: this.mentioned.length }; }
+
   /** `done` are those of the things that a clause says something is done to; the others are its subjects. */
   note(things: readonly Thing[], done: readonly string[] = []): void {
     const own = things.filter((t, i) => !t.machine && things.findIndex(o => o.name === t.name) === i);
@@ -31,7 +37,7 @@ export class Memory {
     if (done.length && done.length < own.length) this.apart.set(own, own.filter(t => done.includes(t.name)));
   }
 
-  copy(): Memory { const m = new Memory(); m.named = [...this.named]; m.mentioned = [...this.mentioned]; m.apart = this.apart; return m; }
+  copy(): Memory { const m = new Memory(); m.named = [...this.named]; m.mentioned = [...this.mentioned]; m.apart = this.apart; m.old = this.old; return m; }
 
   /** Things named in passing ("with the old nuts"), for "new ones". */
   mention(things: readonly Thing[]): void { this.mentioned.unshift(...[...things].reverse()); }
@@ -41,7 +47,11 @@ export class Memory {
   plural(): Thing | undefined { return this.mentioned.find(t => t.plural) ?? this.topic(); }
 
   /** The last thing named; machines are passed over while a part is to be had. */
-  topic(): Thing | undefined { return this.named[0]?.[0] ?? this.mentioned.find(t => !t.machine && !isStuff(t.name)) ?? this.mentioned.find(t => !t.machine); }
+  topic(): Thing | undefined { return this.namedInPassing() ?? this.named[0]?.[0] ?? this.mentioned.find(t => !t.machine && !isStuff(t.name)) ?? this.mentioned.find(t => !t.machine); }
+  /** What this note named in passing, while nothing of it is what the note is about. */
+  private namedInPassing(): Thing | undefined {
+    return this.named.length > this.old.named ? undefined : this.mentioned.slice(0, this.mentioned.length - this.old.mentioned).find(t => !t.machine && !isStuff(t.name));
+  }
   /** The last list or plural, for "they", "both". */
   several(): Thing[] {
     for (const n of this.named) {

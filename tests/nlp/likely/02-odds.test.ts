@@ -41,4 +41,14 @@ describe('what a clause most likely tells', () => {
     expect(r.entries.map(e => [e.kind, 'part' in e && e.part, e.sure])).toEqual([['work', 'seat pan', 'implied']]);
     expect(r.trace.filter(x => x.stage === 'odds').map(x => x.gave)).toEqual([expect.stringMatching(/^work 0\.\d\d: .+ \+\d/)]);
   });
+
+  it('corrects nothing that an earlier note said by a note about something else, and takes "it" for what this note names', () => {
+    const prior = ['Ordered two hub bearings from the bearing house, 18 each, due Friday.', 'Took the water pump off.'];
+    const read = (text: string) => readNote(text, { at: '2026-03-19T10:00:00-04:00', prior }).entries;
+    expect(read('Clamped the guard on for now with two clamps.').map(e => e.kind)).not.toContain('amend');
+    expect(read('Ran two passes of weld up the crack in the drawbar. It is not to be touched till morning.').filter(e => e.kind === 'wait').map(e => e.part)).toEqual(['drawbar']);
+  });
+  it('an order to oneself is a job, however barely it is said', () => {
+    for (const text of ['check the oil', 'take the head off', 'drain the radiator']) expect(readNote(text, { at: '2026-03-19T10:00:00-04:00' }).entries.map(e => e.kind), text).toEqual(['job']);
+  });
 });
