@@ -23,30 +23,33 @@ import { want } from './meanings/want.ts';
 import { weather } from './meanings/weather.ts';
 import { work } from './meanings/work.ts';
 
-/** The meanings of statements, in the order in which a clause is shown to them; the first that knows it has it. */
-export const MEANINGS: readonly (readonly [name: string, meaning: Meaning])[] = [
-  ['amend', amend], // a correction speaks of an earlier note, whatever its words look like
-  ['same', same], // says nothing of its own, so it must not be taken for a finding
-  ['rule', rule], // joins two clauses, so it must see them before either is taken alone
-  ['weather', weather], // "dry", "hot", "clear" are also conditions of parts
-  ['hands', hands], // people, not parts
-  ['recheck', recheck], // a job with a time after it
-  ['wait', wait], // "leave it till Thursday" is no job and no place
-  ['bath', bath], // before out and stow: a bath is no place where a thing is kept
-  ['out', out], // before fit and stow: "took the cooler in to the shop"
-  ['arrival', arrival], // before fit: "it's back"
-  ['order', order], // money and a seller, not in hand
-  ['bought', bought], // money, in hand
-  ['quote', quote], // money, nothing bought
-  ['finding', outright], // what looks like a want, a job, a fit, a place or work and is how a part was found
-  ['want', want], // "need" a thing, before "need" a deed
-  ['job', job], // work not yet done, before work done
-  ['fit', fit], // before work: "pressed", "bolted", "packed" may be either
-  ['stow', stow], // after fit: "on the piston" is no place
-  ['work', work],
-  ['finding', tally], // "4 chipped" is no figure
-  ['reading', reading], // figures
-  ['finding', finding], // what is left of "is", "has" and verbs of parts
+/**
+ * The meanings of statements, in the order in which a clause is shown to them; the first that knows it has it. `gives`: the kinds that it is not asked for where the
+ * odds speak plainly against them; none for what speaks of other clauses.
+ */
+export const MEANINGS: readonly (readonly [name: string, meaning: Meaning, gives: readonly string[]])[] = [
+  ['amend', amend, ['amend']], // a correction speaks of an earlier note, whatever its words look like
+  ['same', same, []], // says nothing of its own, so it must not be taken for a finding
+  ['rule', rule, ['rule']], // joins two clauses, so it must see them before either is taken alone
+  ['weather', weather, ['weather']], // "dry", "hot", "clear" are also conditions of parts
+  ['hands', hands, ['hands']], // people, not parts
+  ['recheck', recheck, ['recheck']], // a job with a time after it
+  ['wait', wait, ['wait']], // "leave it till Thursday" is no job and no place
+  ['bath', bath, ['work']], // before out and stow: a bath is no place where a thing is kept
+  ['out', out, ['out']], // before fit and stow: "took the cooler in to the shop"
+  ['arrival', arrival, ['arrival']], // before fit: "it's back"
+  ['order', order, ['order']], // money and a seller, not in hand
+  ['bought', bought, ['bought']], // money, in hand
+  ['quote', quote, ['quote']], // money, nothing bought
+  ['finding', outright, ['finding']], // what looks like a want, a job, a fit, a place or work and is how a part was found
+  ['want', want, ['want']], // "need" a thing, before "need" a deed
+  ['job', job, ['job']], // work not yet done, before work done
+  ['fit', fit, ['fit']], // before work: "pressed", "bolted", "packed" may be either
+  ['stow', stow, ['stow']], // after fit: "on the piston" is no place
+  ['work', work, ['work']],
+  ['finding', tally, ['finding']], // "4 chipped" is no figure
+  ['reading', reading, ['reading']], // figures
+  ['finding', finding, ['finding']], // what is left of "is", "has" and verbs of parts
 ];
 
 /** Read beside whatever else a clause means: "lapped the face, half an hour". */

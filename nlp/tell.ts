@@ -6,19 +6,20 @@ import type { Placed } from './clauses/clauses.ts';
 import type { Clause } from './clauses/clause.ts';
 import type { Memory } from './clauses/memory.ts';
 import { isSpoken } from './meanings/lib/reach.ts';
-import { likelierDeal } from './meanings/likely/deal.ts';
 import { fuller } from './fuller.ts';
-import { likely } from './meanings/likely/likely.ts';
+import { guess } from './guess.ts';
+import { headed, remarked } from './left-over.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
-import { remark } from './meanings/remark.ts';
-import { GIVES, Odds } from './likely/odds.ts';
+import { Odds } from './likely/odds.ts';
+import { silenced } from './silenced.ts';
 import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
+import { show } from './trace.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { BESIDE, MEANINGS } from './pipeline.ts';
 import type { Sheet } from './types.ts';
 
-export interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: NearMiss[] }
+interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: NearMiss[] }
 
 /**
  * Shows every clause to the meanings in their order and gathers what they give. Clauses whose figures feed a sum give no reading. With `odds`, a meaning
@@ -35,9 +36,9 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     let known = isSpoken(clause);
     if (known && told.length) told.at(-1)!.to = clause.to;
     if (!known) {
-      for (const [name, meaning] of MEANINGS) {
+      for (const [name, meaning, gives] of MEANINGS) {
         if (feeds && (/^(fit|stow)$/.test(name) && clause.pred !== 'verb' && clause.items.some(i => i.f && i.f.dim !== 'when') || name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when' || i.np?.spec || i.np?.count !== undefined))) continue;
-        if (chances[at]?.against(GIVES[name]!) && ![chances[at - 1], chances[at + 1]].some(x => x?.likely(GIVES[name]!)) && !goesOn(t, GIVES[name]!)) continue;
+        if (silenced(t, gives, chances)) continue;
         const got = meaning(t);
         if (got === undefined) continue;
         known = true;
@@ -69,36 +70,6 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
 }
 
-/** Whether a clause may go on about what was said before it in words that tell no kind by themselves: "it'll do", "counted the staves: eighteen", the answer to a quote. */
-function goesOn(t: Telling, kinds: readonly string[]): boolean {
-  const last = t.told.at(-1);
-  if (last && kinds.includes(last.entry.kind) && t.clauses.slice(Math.max(0, t.at - 2), t.at).includes(last.clause)) return true;
-  return t.clause.join === ':' || kinds.includes('job') && bids(t.clause) || kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
-}
-
-/** "take the head off": an order to oneself, which the notes that were learned from seldom give so barely. */
-const bids = (c: Clause): boolean => c.verb?.form === 'base' && c.obj.length > 0 && c.items.find(i => !/^(mark|cc|adv|intj)$/.test(i.t)) === c.verb;
-
-/** Adds what a clause most likely tells beside what the rules read from the note. */
-function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void {
-  likelierDeal(t, odds);
-  const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
-  if (!have.length && !left.includes(t)) return; // it added to what another clause told
-  const more = likely(t, odds, have);
-  if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
-  for (const entry of more) {
-    if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry) && deedOf(x.entry) === deedOf(entry))) continue;
-    t.told.push({ entry, clause: t.clause, rule: 'likely' });
-    t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
-    if (!left.includes(t)) continue;
-    left.splice(left.indexOf(t), 1);
-    covered.push(t.clause);
-  }
-}
-
-/** One part has many kinds of work done to it; other entries of a kind and a name say the same. */
-const deedOf = (e: Entry): string | undefined => (e.kind === 'work' ? e.action : e.kind === 'job' ? e.do : undefined);
-
 /** What a clause adds once all of the note is read: it says no more than a sum, and what the sum is for stands in another clause. */
 function afterward(t: Telling, left: Telling[], covered: Clause[]): void {
   const got = isSpoken(t.clause) ? undefined : paidOnReturn(t);
@@ -123,39 +94,6 @@ function whichOnes(told: readonly Told[], questions: NearMiss[]): void {
   });
 }
 
-/** A heading ("radiator: core ok") is read where what stands under it is. */
-function headed(left: Telling[], covered: Clause[]): void {
-  for (const t of [...left]) {
-    const next = t.clauses[t.at + 1];
-    if (t.clause.pred !== 'none' || t.clause.items.some(i => !i.np && !/^(mark|intj|adv)$/.test(i.t)) || !next || (next as Placed).sentence !== (t.clause as Placed).sentence || !covered.includes(next)) continue;
-    (next as Clause).from = Math.min(next.from, t.clause.from);
-    left.splice(left.indexOf(t), 1);
-  }
-}
-
-/** One remark for what a sentence left unread, where it is worth keeping; the clauses left go to the trace. */
-function remarked(left: readonly Telling[], covered: Clause[]): Told[] {
-  const out: Told[] = [];
-  const read = new Set(covered.map(c => (c as Placed).sentence));
-  for (const own of runs(left)) {
-    const got = remark(own, read.has((own[0]!.clause as Placed).sentence));
-    if (got) { out.push({ entry: got, clause: { ...own[0]!.clause, to: own.at(-1)!.clause.to }, rule: 'remark' }); covered.push(...own.map(t => t.clause)); }
-    for (const t of own) t.sheet.trace.push({ stage: 'meaning', rule: got ? 'remark' : 'none', text: clauseText(t) });
-  }
-  return out;
-}
-
-/** Clauses left unread, in runs without a gap inside one sentence. */
-function runs(left: readonly Telling[]): Telling[][] {
-  const out: Telling[][] = [];
-  for (const t of left) {
-    const last = out.at(-1)?.at(-1);
-    if (last && last.at + 1 === t.at && (last.clause as Placed).sentence === (t.clause as Placed).sentence) out.at(-1)!.push(t);
-    else out.push([t]);
-  }
-  return out;
-}
-
 /** "the old bushing" is told from the new one that the note has just put on. */
 function old(sheet: Sheet, x: Told, told: readonly Told[]): Told {
   if (!('part' in x.entry) || !x.entry.part || x.entry.part.startsWith('old ')) return x;
@@ -174,8 +112,6 @@ function finish(sheet: Sheet, x: Told): Entry {
 /** First token of a clause with the word that opens it: "before the crank goes in". */
 export const opening = (sheet: Sheet, c: Clause): number =>
   (c.from > 0 && (sheet.tokens[c.from - 1]!.low === c.sub || sheet.tokens[c.from - 1]!.low === c.join && sheet.tags[c.from - 1] === 'cc') ? c.from - 1 : c.from);
-
-const show = (e: Entry): string => { const { kind, ...rest } = e; return `${kind}(${Object.entries(rest).map(([k, v]) => `${k}: ${String(v)}`).join(', ')})`; };
 
 /** Leaves in memory what the note's entries were about, else what it asked about, so that the next note's "it" is the last of them. */
 export function remember(memory: Memory, told: readonly Told[], asks: readonly Ask[]): void {

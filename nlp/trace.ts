@@ -1,3 +1,4 @@
+import type { Entry } from '../domain/model/entry.ts';
 import type { TraceLine } from '../domain/model/reading.ts';
 import type { Placed } from './clauses/clauses.ts';
 import type { Item } from './clauses/items.ts';
@@ -21,3 +22,6 @@ function chunk(i: Item): string {
 /** The trace as lines to read: stage, rule, words, and what came of them. */
 export const traceText = (trace: readonly TraceLine[]): string =>
   trace.map(l => `${l.stage.padEnd(8)} ${l.rule.padEnd(26)} ${l.text}${l.gave === undefined ? '' : `\n${' '.repeat(36)}= ${l.gave}`}`).join('\n');
+
+/** An entry as the trace shows it. */
+export const show = (e: Entry): string => { const { kind, ...rest } = e; return `${kind}(${Object.entries(rest).map(([k, v]) => `${k}: ${String(v)}`).join(', ')})`; };

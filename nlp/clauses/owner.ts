@@ -1,7 +1,7 @@
 import { snap } from '../dimensions/part/snap.ts';
 import type { Phrase } from '../dimensions/part/phrase.ts';
 import type { Sheet } from '../types.ts';
-import { nounClasses, singular } from '../words/nouns.ts';
+import { nameClasses, nounClasses, singular } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Item } from './items.ts';
@@ -74,4 +74,4 @@ export function ownerAt(items: readonly Item[], next: number): { owner: Phrase; 
   return spot ? { owner: of.np!, length: 4 } : { owner: tail.np, length: 2 };
 }
 /** What is used on a part and is none itself. */
-const isTool = (said: string): boolean => { const head = said.split(' ').at(-1)!, k = nounClasses(said).size ? nounClasses(said) : nounClasses(head); return k.has('tool') && !k.has('part'); };
+const isTool = (said: string): boolean => { const k = nameClasses(said); return k.has('tool') && !k.has('part'); };

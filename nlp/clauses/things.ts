@@ -9,7 +9,7 @@ import { CONDITION } from '../words/conditions.ts';
 import { ENGLISH_ADJECTIVES } from '../words/english.ts';
 import { EVERYDAY } from '../words/everyday.ts';
 import { NO_THINGS } from '../words/no-things.ts';
-import { nounClasses, singular } from '../words/nouns.ts';
+import { nameClasses, nounClasses, singular } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import { verbForms } from '../words/verbs.ts';
 import type { Thing } from './clause.ts';
@@ -37,7 +37,7 @@ export const partLike = (sheet: Sheet, name: string): boolean => {
   if (/^\d/.test(name) && !isKnownPart(sheet.ctx.parts, name) || A_TRY.test(name)) return false;
   if (isKnownPart(sheet.ctx.parts, name) || /^(stop|boss|standard|cheek|rynd|sear|neck|lip)(e?s)?$/.test(name)) return true;
   if (/^(finger ?nails?|thumb ?nails?|skin|goes|tries|turns|passes|reasons?|problems?|troubles?|ideas?|luck|dogs?|fingers?|thumbs?|knees?|foot|feet|backs?|hands?|eyes?|cats?|legs?|ears?|cows?)$/.test(name)) return false;
-  const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
+  const classes = nameClasses(name);
   if (!classes.size && A_UNIT.test(name)) return false;
   if (classes.has('part') || classes.has('fastener') || classes.has('consumable')) return true;
   if (classes.has('source') || classes.size === 1 && classes.has('quantity')) return false;

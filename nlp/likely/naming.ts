@@ -4,7 +4,7 @@ import type { Placed } from '../clauses/clauses.ts';
 import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/things.ts';
 import { isKnownPart } from '../dimensions/part/known.ts';
 import { FAULT } from '../words/faults.ts';
-import { nounClasses, singular } from '../words/nouns.ts';
+import { nameClasses, nounClasses, singular } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Sheet } from '../types.ts';
@@ -66,4 +66,4 @@ export function candidates(sheet: Sheet, c: Placed, kind: Entry['kind'], chosen:
 }
 
 const fits = (sheet: Sheet, name: string): boolean => name !== '' && !PERSONS.test(name) && (partLike(sheet, name) || isStuff(name));
-const cls = (name: string): string => { const of = nounClasses(name).size ? nounClasses(name) : nounClasses(name.split(' ').at(-1)!); return FAULT.test(name.split(' ').at(-1)!) ? 'fault' : of.has('part') ? 'part' : [...of][0] ?? 'thing'; };
+const cls = (name: string): string => { const of = nameClasses(name); return FAULT.test(name.split(' ').at(-1)!) ? 'fault' : of.has('part') ? 'part' : [...of][0] ?? 'thing'; };

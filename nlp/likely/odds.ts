@@ -57,9 +57,3 @@ export class Odds {
     return kinds.length > 0 && kinds.every(k => (this.byKind.get(k) ?? 1) < (OWN[k] ?? under));
   }
 }
-
-/** The kinds that each meaning gives, where the odds may silence it; none for what speaks of other clauses or notes. */
-export const GIVES: Readonly<Record<string, readonly string[]>> = {
-  amend: ['amend'], same: [], rule: ['rule'], weather: ['weather'], hands: ['hands'], recheck: ['recheck'], wait: ['wait'], bath: ['work'], out: ['out'], arrival: ['arrival'], order: ['order'], bought: ['bought'],
-  quote: ['quote'], finding: ['finding'], want: ['want'], job: ['job'], fit: ['fit'], stow: ['stow'], work: ['work'], reading: ['reading'],
-};

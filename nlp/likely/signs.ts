@@ -3,7 +3,7 @@ import type { Placed } from '../clauses/clauses.ts';
 import type { Item } from '../clauses/items.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { FAULT } from '../words/faults.ts';
-import { nounClasses } from '../words/nouns.ts';
+import { nameClasses } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import { isClass, VERB_CLASSES } from '../words/verbs.ts';
 
@@ -51,7 +51,7 @@ function shape(i: Item): string {
 
 function classes(i: Item): string[] {
   if (i.np) {
-    const head = i.np.name.split(' ').at(-1)!, of = nounClasses(i.np.name).size ? nounClasses(i.np.name) : nounClasses(head);
+    const head = i.np.name.split(' ').at(-1)!, of = nameClasses(i.np.name);
     const own = FAULT.test(head) ? 'fault' : PERSONS.test(head) ? 'person' : of.has('part') || i.np.known ? 'part' : [...of][0] ?? 'thing';
     return [own, ...of, ...(i.np.known ? ['known'] : []), ...(i.np.count !== undefined ? ['counted'] : []), ...(i.np.spec ? ['sized'] : []), ...(i.np.states.length ? ['in a state'] : []), ...(i.np.quant ? [`quant ${i.np.quant}`] : [])];
   }

@@ -2,7 +2,7 @@ import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/things.ts';
-import { nounClasses } from '../words/nouns.ts';
+import { nameClasses } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, SHAVING, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
@@ -63,7 +63,7 @@ export const fit: Meaning = t => {
 
 /** "put a straightedge across the deck", "had a level on the bed": a tool laid on to see by is no part of the machine. */
 const appliedTool = (t: Telling, p: Clause['subj'][number], state: FitState): boolean => {
-  const classes = nounClasses(p.name).size ? nounClasses(p.name) : nounClasses(p.name.split(' ').at(-1)!);
+  const classes = nameClasses(p.name);
   return state !== 'off' && state !== 'tight' && classes.has('tool') && !['part', 'fastener', 'machine'].some(k => classes.has(k as 'part')) && !isKnownPart(t.sheet.ctx.parts, p.name) && /^(put|lay|run|set|throw|clap|hold|have|stick|try|get)$/.test(t.clause.verb?.base ?? (t.clause.pred === 'have' ? 'have' : ''));
 };
 

@@ -1,17 +1,19 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
-import { bare, isMachine, isPlaceNoun, isSource } from '../clauses/things.ts';
-import { nounClasses, singular } from '../words/nouns.ts';
+import { bare, isSource } from '../clauses/things.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
 import { textOf } from '../dimensions/part/text-of.ts';
-import { goodsIn, isSeller, pricedThings, type Goods } from './lib/goods.ts';
+import { isSeller, pricedThings } from './lib/goods.ts';
 import { sourceIn, trim } from './lib/fields.ts';
-import { moneyClause, sumsIn, unitAt } from './lib/money.ts';
-import { sourceSubject, subjectSpan } from './lib/source.ts';
-import { bareSeller, perSeller, pricedAt, sellerBefore, sellersIn } from './lib/sellers.ts';
-import { heardPrice } from './quote/heard.ts';
-import { lowText, next, type Meaning, type Telling } from './telling.ts';
+import { moneyClause, sumsIn } from './lib/money.ts';
+import { sourceSubject } from './lib/source.ts';
+import { bareSeller, perSeller, pricedAt, sellerBefore } from './lib/sellers.ts';
+import { lowText, next, type Telling, type Meaning } from './telling.ts';
 import { spanForward } from './lib/reach.ts';
+import { heardPrice } from './quote/heard.ts';
+import { NO_GOODS, pricedThing, sellerSpans } from './quote/priced.ts';
+import { headingSeller, lastSource, sellerOfList } from './quote/seller.ts';
 
 const SAYS = /^(say|want|quote|ask|charge|reckon|have|offer|list|sell|do|be|run|cost|get|see|find|figure|go|price|come|let|hear|tell|sit|part|list|supply|post|leave)$/;
 
@@ -43,7 +45,7 @@ const fromSeller: Meaning = t => {
   if (!priced && sums.price <= 10 && sums.per === undefined && /^(run|go|have|do|make|be)$/.test(c.verb?.base ?? 'be') && !/\b(for|each|apiece|wants?|asking)\b/.test(text)) return undefined;
   const alternatives = several(t, reach) ?? alternative(t, c) ?? eachThing(t, c, source);
   if (alternatives) return alternatives;
-  const item = what(t, c);
+  const item = pricedThing(t, c);
   if (item && (item.qty === sums.price || !item.thing.plural && (item.qty ?? 0) > 12)) delete item.qty; // a second price is no count
   if (!item || verbForms(item.item).length > 0 && !nounClasses(item.item).size && !/^re[a-z]{3,}$/.test(item.item) || nounClasses(item.item.split(' ').at(-1)!).has('quantity') && !nounClasses(item.item).has('part')) return undefined;
   if (source === undefined && !/\b(quot|each|apiece|a foot|want|asking|price|goes? for|cost|listed|run)/.test(text)) return undefined;
@@ -53,7 +55,7 @@ const fromSeller: Meaning = t => {
 /** "exchange 48 plus 12 ship, museum 55 post free": one quote a seller. */
 function several(t: Telling, reach: readonly Clause[]): Entry[] | undefined {
   const each = perSeller(t, reach.flatMap(r => r.items));
-  const item = each && what(t, t.clause);
+  const item = each && pricedThing(t, t.clause);
   return item && each.map(({ source, sums }) => trim({ kind: 'quote', item: item.item, source, price: sums.price, shipping: sums.shipping, core: sums.core, tax: sums.tax }) as Entry);
 }
 /** "450 for the bore and 80 for the decking", "cork sheet 14, gasket paper 9": one seller's price for each of several things. */
@@ -102,7 +104,7 @@ function shippingAlone(t: Telling, c: Clause): Entry[] | undefined {
 function alternative(t: Telling, c: Clause): Entry[] | undefined {
   const froms = c.items.flatMap((i, k) => (/^(from|at|off)$/.test(i.low) && c.items[k + 1]?.np ? [k] : []));
   if (froms.length < 2) return undefined;
-  const item = what(t, c);
+  const item = pricedThing(t, c);
   if (!item) return undefined;
   let begin = c.from;
   const out: Entry[] = [];
@@ -115,88 +117,4 @@ function alternative(t: Telling, c: Clause): Entry[] | undefined {
     out.push(trim({ kind: 'quote', item: item.item, source: bare(textOf(t.sheet, c.items[k + 1]!.from, begin)), price: sums.price, shipping: sums.shipping }) as Entry);
   }
   return out;
-}
-
-/** What the price is of: a thing that is not the seller; else what was last wanted or named. */
-function what(t: Telling, c: Clause): Goods | undefined {
-  const within = sellerSpans(t, c);
-  const list = goodsIn(t, c.items, 0).filter(g => !isSeller(g.item) && !within.some(([a, b]) => g.from >= a && g.to <= b) && !NO_GOODS.test(g.item) && !isMachine(t.sheet, g.item) && !keptIn(c, g) && !unitAt(t, g.thing.np?.from ?? g.from));
-  const one = list.length ? undefined : goodsIn(t, c.items, 0).find(g => unitAt(t, g.thing.np?.from ?? g.from));
-  const whole = one && t.memory.all().find(x => singular(x.name).endsWith(singular(one.item)));
-  if (one) return whole ? { item: whole.name, from: c.from, to: c.to, thing: whole } : one; // "the dealer wants 139 a bar", of the rasp bars just named
-  if (list[0] && /\bsame\b/.test(lowText(t))) { // "the same bearings"
-    const was = t.prior.concat(t.told.map(x => x.entry)).findLast(e => (e.kind === 'quote' || e.kind === 'want' || e.kind === 'order') && e.item.endsWith(list[0]!.item));
-    if (was && 'item' in was) return { ...list[0], item: was.item };
-  }
-  const f = c.items.findIndex(i => i.low === 'for');
-  const after = f >= 0 ? goodsIn(t, c.items, f + 1)[0] : undefined;
-  if (after && (list.some(g => g.item === after.item) || !list.length && !isSeller(after.item) && moneyClause(t, c))) return after;
-  for (const g of list) g.item = g.item.replace(/ (price|quote)$/, '');
-  const sold = list.filter(g => !NO_GOODS.test(g.item));
-  if (sold.length) return sold[0];
-  const about = askedAbout(t);
-  if (about) return about;
-  const topic = t.memory.topic() && { ...t.memory.topic()!, name: t.memory.topic()!.name.replace(/ (prices?|quotes?|costs?)$/, '') };
-  const earlier = t.told.map(x => x.entry).findLast(e => e.kind === 'quote' || e.kind === 'want' || e.kind === 'finding');
-  const name = earlier && 'item' in earlier ? earlier.item : headed(t) ?? topic?.name;
-  return name ? { item: name.replace(/ prices?$/, ''), from: c.from, to: c.to, thing: topic ?? { name, from: c.from, to: c.to, plural: false } } : undefined;
-}
-
-/** "had one on the shelf", "in stock": where the seller keeps it is not what he sells. */
-const keptIn = (c: Clause, g: Goods): boolean => {
-  const k = c.items.findIndex(i => i.np !== undefined && i.from <= g.from && g.from < i.to);
-  return k > 0 && /^(on|in|under|behind)$/.test(c.items[k - 1]!.low) && (isPlaceNoun(c.items[k]!.np!) || g.item === 'stock');
-};
-
-/** Words beside a price that name no thing sold. */
-const NO_GOODS = /^(robbery|daylight robbery|highway robbery|joke|rip-off|steal|fortune|cheapest|dearest|best|price|prices|shipping|post|postage|carriage|delivery|freight|tax|vat|core|core charge|quote|quotation|estimate|figure|offer|reply|answer|change|cash|trade|each|lot|whole lot|set|pair|roll|box|length|bag|tin|can|dozen|piece|job|repair|labour|labor|work|guarantee|warranty|manners|trouble|phone|telephone|email|mind|deal|bargain|total|all|asking|bus|boat|train|ferry|carrier|courier)$|\b(ship|post|shipping|carriage|postage|freight|fiver|tenner|bucks|quid|pounds?|dollars?)$/;
-
-/** Tokens of the clause that name who sells. */
-function sellerSpans(t: Telling, c: Clause): [number, number][] {
-  const src = sourceIn(t.sheet, c.items), subject = subjectSpan(t, [c]);
-  return [...(src ? [[c.items[src.at]!.from, c.items[src.to - 1]!.to] as [number, number]] : []), ...(subject ? [[subject.from, subject.to] as [number, number]] : []), ...sellersIn(t, c.items).map(([k, to]): [number, number] => [c.items[k]!.from, c.items[to - 1]!.to])];
-}
-
-/** "rang the mill about a drum belt": what was asked for just before. */
-function askedAbout(t: Telling): Goods | undefined {
-  for (const p of t.clauses.slice(Math.max(0, t.at - 2), t.at).reverse()) {
-    const k = p.items.findIndex((i, n) => n > p.vi && /^(about|for|on|re|regarding|after|over)$/.test(i.low) && p.items[n + 1]?.np && !p.items[n + 1]!.np!.stands);
-    if (k >= 0 && p.verb && /^(ring|call|phone|email|message|text|contact|ask|write|speak|talk|enquire|inquire|see|quote|chase|shop|look|hunt)$/.test(p.verb.base!)) return goodsIn(t, p.items, k + 1).find(g => !isSeller(g.item));
-  }
-  return undefined;
-}
-
-/** "Bronze bar prices.": what the sellers after it are asked for. */
-function headed(t: Telling): string | undefined {
-  for (const p of t.clauses.slice(Math.max(0, t.at - 4), t.at).reverse()) {
-    if (p.pred !== 'none') continue;
-    const k = p.items.findIndex(i => i.np !== undefined && /(?:^| )(?:prices?|quotes?|costs?)$/.test(i.np.said)), said = p.items[k]?.np?.said;
-    const of = /^(?:on|for|of)$/.test(p.items[k + 1]?.low ?? '') ? p.items[k + 2]?.np : undefined; // "Price on friction blocks:"
-    if (said && (of || said.includes(' '))) return of?.name ?? said.replace(/ (?:prices?|quotes?|costs?)$/, '');
-  }
-  return undefined;
-}
-
-/** "cork sheet 14 and gasket paper 9 at the mill supply": the seller named with the last of the list. */
-function sellerOfList(t: Telling): string | undefined {
-  const c = t.clause, n = next(t);
-  const priced = (x: Clause): boolean => x.pred === 'none' && x.items[x.items.findIndex(i => i.np) + 1]?.f !== undefined && sumsIn(t, x.from, x.to, true).price !== undefined;
-  return n && n.join === 'and' && priced(c) && priced(n) ? pricedAt(t, n) : undefined;
-}
-
-/** "Ship chandler up the shore: 693 for the wire rope": the seller stands alone before his price. */
-function headingSeller(t: Telling): string | undefined {
-  const c = t.clause, p = t.clauses[t.at - 1];
-  return p && p.pred === 'none' && !p.items.some(i => i.f) && (c.join === ':' || t.sheet.tokens[p.to - 1]?.low === ':') ? bareSeller(t, [p]) ?? sourceSubject(t, [p]) : undefined;
-}
-
-/** "they want fifteen apiece": the seller named in the clauses before. */
-function lastSource(t: Telling): string | undefined {
-  const gone = t.told.at(-1)?.entry;
-  if (gone?.kind === 'out' && gone.where) return gone.where;
-  for (let i = t.at - 1; i >= 0 && i > t.at - 4; i--) {
-    const s = sourceIn(t.sheet, t.clauses[i]!.items)?.source ?? sourceSubject(t, [t.clauses[i]!]);
-    if (s) return s;
-  }
-  return undefined;
 }

@@ -59,6 +59,12 @@ export function nounClasses(low: string): ReadonlySet<NounClass> {
 }
 const NONE: ReadonlySet<NounClass> = new Set();
 
+/** Classes of a name of any number of words: its own where the trade's lists hold it, else those of its last word. */
+export function nameClasses(name: string): ReadonlySet<NounClass> {
+  const own = nounClasses(name);
+  return own.size ? own : nounClasses(name.slice(name.lastIndexOf(' ') + 1));
+}
+
 const longest = new Map<string, number>();
 for (const name of table.keys()) { const words = name.split(' '); longest.set(words[0]!, Math.max(longest.get(words[0]!) ?? 0, words.length)); }
 /** How many words the longest of the trade's names has that begins with this word (the first, where a token holds several); 0 when none does. */

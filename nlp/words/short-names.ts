@@ -2,4 +2,4 @@
 const SHORT: Readonly<Record<string, string>> = { mag: 'magneto', carb: 'carburettor', rad: 'radiator', gen: 'generator', alt: 'alternator', diff: 'differential', trans: 'transmission', mani: 'manifold', stat: 'thermostat', pto: 'power take off', con: 'connecting', 'con rod': 'connecting rod', conrod: 'connecting rod', tach: 'tachometer', plug: 'spark plug', shocker: 'shock absorber', shocky: 'shock absorber', shock: 'shock absorber', dizzy: 'distributor', tranny: 'transmission', prop: 'propeller' };
 
 /** A name's key with every short word read out in full, unless the long name is there already ("shock absorber" has its absorber). */
-export const inFull = (key: string): string => key.split(' ').map(w => (SHORT[w] && !` ${key} `.includes(` ${SHORT[w]} `) ? SHORT[w] : w)).join(' ');
+export const spelledOut = (key: string): string => key.split(' ').map(w => (SHORT[w] && !` ${key} `.includes(` ${SHORT[w]} `) ? SHORT[w] : w)).join(' ');

@@ -1,6 +1,6 @@
 import { isCompoundHalf, nameKey, nameWords } from '../../../domain/model/names.ts';
 import { byList } from './by-list.ts';
-import { inFull } from '../../words/short-names.ts';
+import { spelledOut } from '../../words/short-names.ts';
 import { oneSpelling } from '../../words/spelt.ts';
 
 /** The shop's names, indexed by word so that looking one up does not grow with how many there are. */
@@ -21,7 +21,7 @@ export interface KnownNames {
 }
 
 /** A key in the one spelling that all of its spellings have, nothing of it short. */
-const plain = (key: string): string => oneSpelling(inFull(key));
+const plain = (key: string): string => oneSpelling(spelledOut(key));
 
 /** More choices than this are no choice: the name stays as it was said. */
 const MOST = 40;

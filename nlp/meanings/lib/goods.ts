@@ -2,7 +2,7 @@ import type { Thing } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { thingsAt } from '../../clauses/things.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
-import { nounClasses } from '../../words/nouns.ts';
+import { nameClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import type { Telling } from '../telling.ts';
 import { specAfter, tellsSort } from './spec.ts';
@@ -103,7 +103,7 @@ const countBefore = (prev: Item | undefined, thing: Thing): { qty?: number } =>
 const PAIRED: Readonly<Record<string, number>> = { couple: 2, pair: 2, dozen: 12 };
 
 /** A name that is a seller rather than a thing sold. */
-export const isSeller = (name: string): boolean => { const head = name.split(' ').at(-1)!; const k = nounClasses(name).size ? nounClasses(name) : nounClasses(head); return k.has('source') && !k.has('part') && !k.has('fastener') && !k.has('consumable') && !k.has('tool') || PERSONS.test(name); };
+export const isSeller = (name: string): boolean => { const k = nameClasses(name); return k.has('source') && !k.has('part') && !k.has('fastener') && !k.has('consumable') && !k.has('tool') || PERSONS.test(name); };
 const countIn = (low: string): { qty?: number } => { const m = /\b(two|three|four|five|six|seven|eight|nine|ten|twelve|\d+)\b/.exec(low); return m ? { qty: WORDS[m[1]!] ?? Number(m[1]) } : {}; };
 const WORDS: Record<string, number> = { two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12 };
 

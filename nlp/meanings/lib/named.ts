@@ -2,14 +2,14 @@ import { isKnownPart } from '../../dimensions/part/known.ts';
 import { snap } from '../../dimensions/part/snap.ts';
 import type { Sheet } from '../../types.ts';
 import { COMMON } from '../../words/common.ts';
-import { isTradeWord, nounClasses } from '../../words/nouns.ts';
+import { isTradeWord, nameClasses, nounClasses } from '../../words/nouns.ts';
 
 /** Whether the shop or the trade knows the name as a part's: what is said of "mail", "fog" or "pajamas" is chatter, however like a state it sounds. */
 export function namesPart(sheet: Sheet, name: string): boolean {
   if (name === '') return false;
   if (isKnownPart(sheet.ctx.parts, name) || snap(name, sheet.ctx).known) return true;
   const head = name.split(' ').at(-1)!;
-  const classes = nounClasses(name).size ? nounClasses(name) : nounClasses(head);
+  const classes = nameClasses(name);
   if (['part', 'fastener', 'consumable', 'machine', 'tool'].some(k => classes.has(k as 'part'))) return true;
   if (name.includes(' ') && namesPart(sheet, name.slice(name.indexOf(' ') + 1))) return true; // "sixth rasp bar"
   if (name.split(' ').slice(0, -1).some(w => nounClasses(w).has('part'))) return true; // "cab corner"

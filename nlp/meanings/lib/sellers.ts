@@ -2,7 +2,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { bare, isMachine, isSource } from '../../clauses/things.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
-import { nounClasses } from '../../words/nouns.ts';
+import { nameClasses, nounClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { TRADE_ENDING } from '../../words/sources.ts';
 import type { Telling } from '../telling.ts';
@@ -53,7 +53,7 @@ const moneyIn = (c: Clause): boolean => c.items.some(i => i.f?.dim === 'money');
 const isShopLike = (t: Telling, i: Item | undefined): boolean => {
   const np = i?.np;
   if (!np || np.stands || np.count !== undefined || isMachine(t.sheet, np.name) || /\b(shelf|peg|rack|hook|bench|floor|ground)$/.test(np.said)) return false;
-  const kinds = nounClasses(np.said).size ? nounClasses(np.said) : nounClasses(np.said.split(' ').at(-1)!);
+  const kinds = nameClasses(np.said);
   return !['part', 'fastener', 'consumable', 'tool', 'quantity'].some(k => kinds.has(k as 'part')) && !/^(moment|minute|time|end|top|bottom|first|last|most|least|idle|price|rate|cost|home)$/.test(np.said);
 };
 

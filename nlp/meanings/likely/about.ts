@@ -16,7 +16,7 @@ export function about(t: Telling, done: boolean): Thing[] {
     const one = thingAt(t.sheet, c.items, k, t.memory)?.thing;
     if (one && isPart(t, one)) return [one];
   }
-  const topic = namesOther(t, c) ? undefined : t.memory.topic();
+  const topic = namesOther(c) ? undefined : t.memory.topic();
   return topic && isPart(t, topic) ? [{ ...topic, carried: true }] : [];
 }
 
@@ -27,4 +27,4 @@ const isPart = (t: Telling, x: Thing): boolean => x.name !== '' && partLike(t.sh
   && !(x.np && isPlaceNoun(x.np) && !x.np.known);
 
 /** Whether the clause's own subject or object is something else than a part, so that it is not about what was spoken of before. */
-const namesOther = (_t: Telling, c: Clause): boolean => [...c.subj, ...c.obj].some(x => !x.carried && x.from >= c.from);
+const namesOther = (c: Clause): boolean => [...c.subj, ...c.obj].some(x => !x.carried && x.from >= c.from);

@@ -12,7 +12,7 @@ import type { Telling } from '../telling.ts';
 import { about } from './about.ts';
 
 /** Verbs that say nothing of the deed by themselves: what they are done with, or the noun after them, says it. */
-const LIGHT = /^(put|give|run|get|do|have|go|take|make|use|be|come|let|keep|start|begin|finish|want|need|try|manage|lay|throw|slap|stick|need|spend|see|leave|stay|work)$/;
+const LIGHT = /^(put|give|run|get|do|have|go|take|make|use|be|come|let|keep|start|begin|finish|want|need|try|manage|lay|throw|slap|stick|spend|see|leave|stay|work)$/;
 
 /** Work done: its verb is the clause's own, or the one of the trade's that it leads to ("had the … cleaned"), or what was put on in a coat. */
 export function worked(t: Telling): Entry[] {
@@ -40,7 +40,7 @@ function bare(t: Telling, name: string, product: string | undefined): string {
 /** Work still to do: the first verb that says a deed, after what only says that it must be. */
 export function toDo(t: Telling): Entry[] {
   const c = t.clause, bound = c.items.findIndex(i => i.t === 'modal' || i.t === 'to' || /^(need|want|get|gotta|going)$/.test(i.base ?? ''));
-  const verb = c.items.find((i, k) => k > bound && i.t === 'verb' && !/^(need|want|have|get|go|be|try|start|must|remember|let|make|think|reckon|say|come|sit|stay|cool|wait|be)$/.test(i.base ?? '')) ?? c.verb;
+  const verb = c.items.find((i, k) => k > bound && i.t === 'verb' && !/^(need|want|have|get|go|be|try|start|must|remember|let|make|think|reckon|say|come|sit|stay|cool|wait)$/.test(i.base ?? '')) ?? c.verb;
   if (/^(come|sit|stay|cool|wait)$/.test(verb?.base ?? '')) return []; // it does so by itself
   if (!verb?.base) return [];
   return about(t, true).map(p => ({ kind: 'job', do: verb.base!, part: p.name }) as Entry);

@@ -1,0 +1,28 @@
+import type { Entry } from '../domain/model/entry.ts';
+import { namedBy } from '../domain/model/named-by.ts';
+import type { Clause } from './clauses/clause.ts';
+import type { Odds } from './likely/odds.ts';
+import { likelierDeal } from './meanings/likely/deal.ts';
+import { likely } from './meanings/likely/likely.ts';
+import { clauseText, type Telling } from './meanings/telling.ts';
+import { show } from './trace.ts';
+
+/** Adds what a clause most likely tells beside what the rules read from the note. */
+export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void {
+  likelierDeal(t, odds);
+  const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
+  if (!have.length && !left.includes(t)) return; // it added to what another clause told
+  const more = likely(t, odds, have);
+  if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
+  for (const entry of more) {
+    if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry) && deedOf(x.entry) === deedOf(entry))) continue;
+    t.told.push({ entry, clause: t.clause, rule: 'likely' });
+    t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
+    if (!left.includes(t)) continue;
+    left.splice(left.indexOf(t), 1);
+    covered.push(t.clause);
+  }
+}
+
+/** One part has many kinds of work done to it; other entries of a kind and a name say the same. */
+const deedOf = (e: Entry): string | undefined => (e.kind === 'work' ? e.action : e.kind === 'job' ? e.do : undefined);

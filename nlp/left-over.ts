@@ -1,0 +1,37 @@
+import type { Placed } from './clauses/clauses.ts';
+import type { Clause } from './clauses/clause.ts';
+import { remark } from './meanings/remark.ts';
+import { clauseText, type Telling, type Told } from './meanings/telling.ts';
+
+/** A heading ("radiator: core ok") is read where what stands under it is. */
+export function headed(left: Telling[], covered: Clause[]): void {
+  for (const t of [...left]) {
+    const next = t.clauses[t.at + 1];
+    if (t.clause.pred !== 'none' || t.clause.items.some(i => !i.np && !/^(mark|intj|adv)$/.test(i.t)) || !next || (next as Placed).sentence !== (t.clause as Placed).sentence || !covered.includes(next)) continue;
+    (next as Clause).from = Math.min(next.from, t.clause.from);
+    left.splice(left.indexOf(t), 1);
+  }
+}
+
+/** One remark for what a sentence left unread, where it is worth keeping; the clauses left go to the trace. */
+export function remarked(left: readonly Telling[], covered: Clause[]): Told[] {
+  const out: Told[] = [];
+  const read = new Set(covered.map(c => (c as Placed).sentence));
+  for (const own of runs(left)) {
+    const got = remark(own, read.has((own[0]!.clause as Placed).sentence));
+    if (got) { out.push({ entry: got, clause: { ...own[0]!.clause, to: own.at(-1)!.clause.to }, rule: 'remark' }); covered.push(...own.map(t => t.clause)); }
+    for (const t of own) t.sheet.trace.push({ stage: 'meaning', rule: got ? 'remark' : 'none', text: clauseText(t) });
+  }
+  return out;
+}
+
+/** Clauses left unread, in runs without a gap inside one sentence. */
+function runs(left: readonly Telling[]): Telling[][] {
+  const out: Telling[][] = [];
+  for (const t of left) {
+    const last = out.at(-1)?.at(-1);
+    if (last && last.at + 1 === t.at && (last.clause as Placed).sentence === (t.clause as Placed).sentence) out.at(-1)!.push(t);
+    else out.push([t]);
+  }
+  return out;
+}
