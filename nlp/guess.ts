@@ -1,6 +1,7 @@
 import type { Entry } from '../domain/model/entry.ts';
 import { namedBy } from '../domain/model/named-by.ts';
 import type { Clause } from './clauses/clause.ts';
+import type { Weighed } from './likely/net/weighed.ts';
 import type { Odds } from './likely/odds.ts';
 import { likelierDeal } from './meanings/likely/deal.ts';
 import { likely } from './meanings/likely/likely.ts';
@@ -8,11 +9,11 @@ import { clauseText, type Telling } from './meanings/telling.ts';
 import { show } from './trace.ts';
 
 /** Adds what a clause most likely tells beside what the rules read from the note. */
-export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]): void {
+export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net?: Weighed): void {
   likelierDeal(t, odds);
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
-  const more = likely(t, odds, have);
+  const more = likely(t, odds, have, net);
   if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
   for (const entry of more) {
     if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry) && deedOf(x.entry) === deedOf(entry))) continue;

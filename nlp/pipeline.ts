@@ -40,7 +40,7 @@ export const MEANINGS: readonly (readonly [name: string, meaning: Meaning, gives
   ['arrival', arrival, ['arrival']], // before fit: "it's back"
   ['order', order, ['order']], // money and a seller, not in hand
   ['bought', bought, ['bought']], // money, in hand
-  ['quote', quote, ['quote']], // money, nothing bought
+  ['quote', quote, ['quote', 'bought']], // money, nothing bought; "he had one for 14 so I bought it" begins as one
   ['finding', outright, ['finding']], // what looks like a want, a job, a fit, a place or work and is how a part was found
   ['want', want, ['want']], // "need" a thing, before "need" a deed
   ['job', job, ['job']], // work not yet done, before work done

@@ -72,7 +72,7 @@ function readOne(sheet: Sheet, memory: Memory, prior: readonly Entry[], odds: bo
  * ("have rings on order", "check again after ten hours").
  */
 function surelyAsked(sheet: Sheet, prior: readonly Entry[], memory: Memory, odds: boolean): AskRead[] {
-  const asked = readAsks(sheet);
+  const asked = readAsks(sheet, odds);
   if (!asked.some(a => a.rule === 'loose') || sheet.text.includes('?')) return asked;
   const firm = asked.filter(a => a.rule !== 'loose');
   const trace = sheet.trace;

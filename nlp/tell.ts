@@ -11,6 +11,8 @@ import { guess } from './guess.ts';
 import { headed, remarked } from './left-over.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { Odds } from './likely/odds.ts';
+import { weigh } from './likely/net/weighed.ts';
+import { qualified } from './likely/attributes.ts';
 import { silenced } from './silenced.ts';
 import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
@@ -27,7 +29,8 @@ interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: N
  */
 export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], odds: boolean): Tale {
   const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], shown: Telling[] = [], weighed: [Telling, Odds][] = [];
-  const chances = odds ? clauses.map((_, at) => new Odds(clauses, at)) : [];
+  const net = odds ? weigh(sheet.text, sheet.ctx.prior?.at(-1)) : undefined;
+  const chances = odds ? clauses.map((c, at) => new Odds(clauses, at, net && c.to > c.from ? net.told(sheet.tokens[c.from]!.start, sheet.tokens[c.to - 1]!.end) : undefined)) : [];
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
@@ -59,13 +62,13 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     else left.push(t);
     if (chances[at] && !feeds) weighed.push([t, chances[at]]);
   });
-  for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered);
+  for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered, net);
   for (const t of shown) afterward(t, left, covered);
   headed(left, covered);
   const remarks = remarked(left, covered);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const settled = settle(told.map(x => fuller(sheet, x))), kept = (odds ? settled.map(x => renamed(sheet, x, settled)) : settled).map(x => old(sheet, x, told));
+  const settled = settle(told.map(x => fuller(sheet, x))), kept = (odds ? settled.map(x => renamed(sheet, x, settled, net)).map((x, _, all) => (net ? qualified(sheet, x, net, all) : x)) : settled).map(x => old(sheet, x, told));
   whichOnes(kept, questions);
   return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
 }

@@ -1,12 +1,16 @@
 import { readFileSync } from 'node:fs';
 import type { Entry } from '../../domain/model/entry.ts';
 import { namedBy } from '../../domain/model/named-by.ts';
-import { nameWords } from '../../domain/model/names.ts';
+import { nameKey, nameWords } from '../../domain/model/names.ts';
 import type { Placed } from '../clauses/clauses.ts';
 import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Told } from '../meanings/telling.ts';
 import type { Sheet } from '../types.ts';
+import { isStuff } from '../clauses/things.ts';
 import { candidates, RENAMED } from './naming.ts';
+import type { Weighed } from './net/weighed.ts';
+import { pointed, wordsOf } from './pointed.ts';
+import { sortOf } from './sort.ts';
 
 let loaded: ReadonlyMap<string, number> | undefined;
 /** What each sign says for a name (`learn/learn.ts`). */
@@ -14,21 +18,40 @@ const weights = (): ReadonlyMap<string, number> => (loaded ??= new Map(Object.en
 
 /** By so much another name must speak louder than the one that the rules chose. */
 const LOUDER = 0.5;
+/** What the net's log odds count beside the signs, at most so much for a word; and by how much a name that nothing but the net knows of begins behind the rules' choice. */
+const NET = 0.5, MOST = 3, UNHEARD = 1;
 
 /**
- * Gives an entry the name that the signs speak most for, where that is plainly not the one the rules chose: a name of words that this note says (what only earlier notes
- * spoke of is left to the rules). One of several of its kind in a clause keeps its own.
+ * Gives an entry the name that the signs and the net speak most for, where that is plainly not the one the rules chose: a name of words that this note says, or one that the
+ * net points to in the note before. One of several of its kind in a clause keeps its own.
  */
-export function renamed(sheet: Sheet, x: Told, told: readonly Told[]): Told {
+export function renamed(sheet: Sheet, x: Told, told: readonly Told[], net?: Weighed): Told {
   const name = namedBy(x.entry);
   if (name === undefined || !RENAMED.has(x.entry.kind) || told.some(y => y !== x && y.clause === x.clause && y.entry.kind === x.entry.kind)) return x;
   if ([...x.clause.subj, ...x.clause.obj].some(s => s.name === name && s.choices)) return x;
   const w = weights(), said = new Set([...sheet.tokens.flatMap(t => nameWords(t.low)), ...nameWords(name)]);
   const all = candidates(sheet, x.clause as Placed, x.entry.kind, name).filter(c => nameWords(c.name).every(n => said.has(n))).map(c => ({ name: c.name, loud: [...c.signs].reduce((n, s) => n + (w.get(s) ?? 0), 0) }));
+  if (net) hear(sheet, x, net, all, told.filter(y => y !== x && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
   const best = all.reduce((a, b) => (b.loud > a.loud ? b : a));
-  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || known(sheet, name) && !known(sheet, best.name)) return x;
+  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || isStuff(best.name) && !isStuff(name) || 'what' in x.entry && nameKey(x.entry.what) === nameKey(best.name) || known(sheet, name) && !known(sheet, best.name)) return x;
   sheet.trace.push({ stage: 'odds', rule: 'name', text: name, gave: best.name });
   return { ...x, entry: { ...x.entry, ['item' in x.entry ? 'item' : 'part']: best.name } as Entry };
+}
+
+/**
+ * Adds to how loudly each name is spoken for what the net says of its words and of those it lacks. The name that the net points to is among them, unless it takes in what another
+ * entry of the kind is about (`others`: the words of their names), or stands in the note before while this one says the rules' choice.
+ */
+function hear(sheet: Sheet, x: Told, net: Weighed, all: { name: string; loud: number }[], others: readonly string[]): void {
+  const sort = sortOf(x.entry), own = pointed(sheet, net, x.clause, sort), odds = new Map<string, number>();
+  for (const { word, p } of wordsOf(sheet, net, x.clause, sort)) for (const n of nameWords(word)) odds.set(n, Math.max(odds.get(n) ?? -MOST, Math.min(MOST, Math.log(p / (1 - p)))));
+  const mine = nameWords(all[0]!.name), here = new Set(sheet.tokens.flatMap(t => nameWords(t.low)));
+  const apart = own && nameWords(own.name).some(word => others.includes(word) && !mine.includes(word)) || own?.at === undefined && mine.every(word => here.has(word));
+  if (own && !apart && !all.some(c => nameKey(c.name) === nameKey(own.name))) all.push({ name: own.name, loud: all[0]!.loud - UNHEARD });
+  for (const c of all) {
+    const of = nameWords(c.name), lacks = [...odds].filter(([word, z]) => z > 0 && !of.includes(word));
+    c.loud += NET * (of.reduce((n, word) => n + (odds.get(word) ?? -MOST), 0) - lacks.reduce((n, [, z]) => n + z, 0));
+  }
 }
 
 /** Whether the shop itself has this name. */

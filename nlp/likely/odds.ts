@@ -16,9 +16,12 @@ function weights(): Weights {
 }
 
 /** Under this the signs speak plainly against a kind; under the second where another kind is sure. */
-const AGAINST = 0.03, DOUBTED = 0.05, SURE = 0.8;
+const AGAINST = 0.1, DOUBTED = 0.15, SURE = 0.8;
 /** Kinds with a bound of their own: the rules of work are wide, and told wrong under it more often than right; corrections are few, so that a true one may look unlikely. */
 const OWN: Readonly<Record<string, number>> = { work: 0.2, amend: 0.01 };
+
+/** What the signs and the net count beside one another, fitted on notes that neither learned from. */
+const BLEND = { signs: 0.5, net: 0.5 };
 
 /** How likely a clause holds an entry of each sort, 0 to 1: the sum of its signs through the logistic function, learned from annotated notes. */
 export class Odds {
@@ -26,13 +29,15 @@ export class Odds {
   private readonly byKind = new Map<string, number>();
   private readonly signs: ReadonlySet<string>;
 
-  constructor(clauses: readonly Placed[], at: number) {
+  /** `net`: what the net says of the clause's words, log odds by sort; none where it has no say. */
+  constructor(clauses: readonly Placed[], at: number, net?: ReadonlyMap<Sort, number>) {
     const { sorts, bias, signs } = weights(), sum = [...bias];
     this.signs = signsOf(clauses, at);
     for (const s of this.signs) {
       const w = signs.get(s);
       if (w) for (let i = 0; i < w.length; i += 2) sum[w[i]!]! += w[i + 1]!;
     }
+    if (net) sorts.forEach((s, i) => { sum[i] = BLEND.signs * sum[i]! + BLEND.net * (net.get(s) ?? 0); });
     this.of = sum.map((x, i): [Sort, number] => [sorts[i]!, 1 / (1 + Math.exp(-x))]).sort((a, b) => b[1] - a[1]);
     for (const [s, p] of this.of) if (!this.byKind.has(kindOf(s))) this.byKind.set(kindOf(s), p);
   }

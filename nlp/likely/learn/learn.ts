@@ -1,9 +1,8 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import type { Entry } from '../../../domain/model/entry.ts';
-import { CORPORA } from '../../meanings/corpus/told/all.ts';
+import { writeFileSync } from 'node:fs';
 import { readByRules } from '../../read.ts';
 import { signsOf } from '../signs.ts';
 import { labels, type Label } from './labels.ts';
+import { annotated, phrases } from './notes.ts';
 import { namedExamples } from './named.ts';
 import { sortOf, type Sort } from '../sort.ts';
 import { logistic, tableOf } from './logistic.ts';
@@ -13,20 +12,10 @@ import { logistic, tableOf } from './logistic.ts';
  * development notes where they lie beside the project, and the phrases of the corpora, and writes weights.json and names.json. Which clause an entry was said in is not annotated, so it is learned in rounds: labelled by the words, learned, and
  * labelled again with what was learned of the notes' other parts. Deterministic; takes some minutes. Run it after the clauses, the signs or the notes change.
  */
-interface Note { text: string; at: string; known?: { machines?: string[]; parts?: string[] }; prior?: string[]; entries: (Entry & { maybe?: boolean })[]; never?: string; /** No rule was written to it. */ fresh?: boolean }
-
 const ROUNDS = 2, PARTS = 3, RARE = 2, SMALL = 0.05;
-const AT = '2026-03-19T10:00:00-04:00';
-
-const folder = new URL('../../../fixtures/notes/', import.meta.url);
-const folders = [folder, new URL('learned/', folder)];
-const dev = new URL('../../../../shared/contract/dev-notes.jsonl', import.meta.url);
-const files = [...folders.flatMap(d => readdirSync(d).filter(f => f.endsWith('.jsonl')).sort().map(f => new URL(f, d))), ...(existsSync(dev) ? [dev, dev] : [])]; // twice, as the phrases below
-const notes: Note[] = files.flatMap(f => readFileSync(f, 'utf8').split('\n').filter(Boolean).map(l => ({ ...JSON.parse(l) as Note, fresh: f.pathname.includes('/learned/') })));
-for (const [round, c] of [...CORPORA, ...CORPORA].entries()) { // twice: a phrase stands for a family of notes
-  for (const p of c.phrases) notes.push({ fresh: round < CORPORA.length, text: p.text, at: p.at ?? AT, known: { parts: [...p.parts ?? []], machines: [...p.machines ?? []] }, ...(p.prior ? { prior: [...p.prior] } : {}), entries: p.entries as unknown as Entry[] });
-  for (const text of c.never) notes.push({ text, at: AT, entries: [], never: c.kind });
-}
+const phrased = phrases();
+// The contract's own notes and the phrases count twice: a phrase stands for a family of notes.
+const notes = [...annotated().flatMap(n => (n.file === 'dev-notes.jsonl' ? [n, n] : [n])), ...phrased, ...phrased.map(n => ({ ...n, fresh: false }))];
 
 const read = notes.map(n => ({ n, ...readByRules(n.text, { at: n.at, parts: n.known?.parts, machines: n.known?.machines, prior: n.prior }) }));
 const counts = new Map<string, number>();

@@ -7,6 +7,7 @@ import { CHEAPEST } from './cheapest.ts';
 import { choose, extents } from './choose.ts';
 import { type Desk, type Hit, openDesk } from './desk.ts';
 import { inherit } from './inherit.ts';
+import { likelyHits, unlikelyOut } from './likely.ts';
 import { likewise } from './likewise.ts';
 import { DUE_RULES } from './due.ts';
 import { FINISH } from './finish.ts';
@@ -38,29 +39,31 @@ const RULES: readonly AskRule[] = [
   ...CHEAPEST, ...FORECAST, ...TOTAL,
 ];
 
-const cached = new WeakMap<Sheet, AskRead[]>();
+const cached = { learned: new WeakMap<Sheet, AskRead[]>(), rules: new WeakMap<Sheet, AskRead[]>() };
 
 /**
  * Every question of the note, in the order of the words. Needs `sheet.found` filled by `findDimensions`.
  * Call it once a note, before the entries: a question may begin in the middle of a run-on sentence ("sanded the hood can i paint it yet"),
- * so it is read on the whole note, and what lies outside `from`/`to` of all of them is left for entries.
+ * so it is read on the whole note, and what lies outside `from`/`to` of all of them is left for entries. `learned`: whether the net has a say beside the rules.
  */
-export function readAsks(sheet: Sheet): AskRead[] {
-  const before = cached.get(sheet);
+export function readAsks(sheet: Sheet, learned = true): AskRead[] {
+  const kept = cached[learned ? 'learned' : 'rules'], before = kept.get(sheet);
   if (before) return before;
   const desk = openDesk(sheet);
   const plain = choose(desk, spoken(desk, hitsOf(desk, RULES)));
   const sums = readSums(desk, plain);
   const known = [...plain, ...likewise(desk, [...plain, ...sums]), ...sums];
   const read = inherit(desk, choose(desk, [...known, ...looseHits(desk, known)]));
-  const hits = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at
-  const asked = hits.map(h => wasWhat(desk, h));
-  const cuts = extents(desk, hits);
+  const followed = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at
+  const hits = learned ? unlikelyOut(desk, followed) : followed;
+  const all = learned ? choose(desk, [...hits, ...likelyHits(desk, hits)]) : hits;
+  const asked = all.map(h => wasWhat(desk, h));
+  const cuts = extents(desk, all);
   const made = asked.flatMap((h, i) => h.asks.map((ask): AskRead => {
     const [from, to] = tokensOf(desk.line, cuts[i]!.from, cuts[i]!.to);
     return { ask, from, to, rule: h.rule, used: (h.used ?? []).map(([a, b]) => tokensOf(desk.line, a, b)) };
   }));
-  cached.set(sheet, made);
+  kept.set(sheet, made);
   return made;
 }
 

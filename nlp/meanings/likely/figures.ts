@@ -12,6 +12,7 @@ import { about } from './about.ts';
 /** Figures read off a part: each with what it measures, as far as the words and the unit say. */
 export function measured(t: Telling): Entry[] {
   const c = t.clause;
+  if (BOOK.test(lowText(t))) return [];
   const figures = figuresOf(t.sheet, c);
   inFull(figures, lowText(t));
   return figures.flatMap(f => {
@@ -21,6 +22,9 @@ export function measured(t: Telling): Entry[] {
     return part && what && (f.unit ?? q?.unit) ? [trim({ kind: 'reading', part, what, value: f.value, unit: f.unit ?? q?.unit, asWas: asWas(t, c) || undefined }) as Entry] : [];
   });
 }
+
+/** What the book says is no figure read off the part. */
+const BOOK = /\b(?:limits?|specs?|nominal)\b/;
 
 /** "a ridge in it, four thou", "a sixteenth of shake": what is wrong is what was measured. */
 const flaw = (t: Telling): string | undefined => /\b(ridge|step|lip|groove|shake|slop|slack|play|wear|wobble|gap|clearance|bow|bend|dip|hollow|twist|droop|lift|throw|drop|crown|taper|wind|lash|float|rock)\b/.exec(lowText(t))?.[1];

@@ -1,3 +1,4 @@
+import { nameKey } from '../../../domain/model/names.ts';
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import { partLike } from '../../clauses/things.ts';
@@ -12,7 +13,7 @@ import { next, type Telling } from '../telling.ts';
 
 /** The goods that a clause names beside who sells them, else what was spoken of before. */
 function goods(t: Telling): Goods[] {
-  const own = named(t);
+  const own = t.pointed && !named(t).some(g => nameKey(g.item) === nameKey(t.pointed!.name)) ? [{ item: t.pointed.name, from: t.pointed.from, to: t.pointed.to, thing: t.pointed }] : named(t);
   if (own.length) return own;
   const topic = t.memory.topic();
   return topic && !isSeller(topic.name) ? [{ item: topic.name, from: t.clause.from, to: t.clause.from, thing: topic }] : [];
@@ -28,7 +29,7 @@ function named(t: Telling): Goods[] {
 const NO_GOODS = /^(?:town|village|city|web|internet|net|cash|change|card|hand|pocket|list|price|order|post|mail|shipping|carriage|freight|delivery|evening?|evenin|morning|arvo|day|lot|pair|set|bill|invoice|six pack|pint)s?$/;
 
 /** Things to be got. */
-export const wanted = (t: Telling): Entry[] => named(t).map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec }) as Entry);
+export const wanted = (t: Telling): Entry[] => (t.pointed ? goods(t) : named(t)).map(g => trim({ kind: 'want', item: g.item, qty: g.qty !== undefined && g.qty > 1 ? g.qty : undefined, spec: g.spec }) as Entry);
 
 /** Ordered, bought or priced: the goods with the seller and the money that the clause names, or the one after it that says no more than these. */
 export function traded(t: Telling, kind: 'order' | 'bought' | 'quote'): Entry[] {

@@ -5,7 +5,7 @@ const found = (text: string): unknown[] => readNote(text, { at: '2026-03-19T10:0
 
 describe('a state that no rule knew', () => {
   it.each([
-    ['The impeller eye is chewed.', 'impeller eye', 'chewed'], ['Suction side full of river sand.', 'suction side', 'full of river sand'], ['Knives are back and wouldn\'t cut hot butter.', 'knives', 'wouldn\'t cut hot butter'],
+    ['The impeller eye is chewed.', 'impeller eye', 'chewed'], ['Suction side full of river sand.', 'suction side', 'full of river sand'], ['The knives wouldn\'t cut hot butter.', 'knives', 'wouldn\'t cut hot butter'],
   ])('is of the thing that is named, known or not, or of what was spoken of: %s', (text, part, condition) => expect(found(text)).toEqual([[part, condition]]));
 
   it.each(['My thumb is black.', 'The gaffer is happy.', 'Half an inch.'])('is of nobody and of no figure: %s', text => expect(found(text)).toEqual([]));

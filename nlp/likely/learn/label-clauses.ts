@@ -1,0 +1,26 @@
+import { createWriteStream } from 'node:fs';
+import { readByRules } from '../../read.ts';
+import { Odds } from '../odds.ts';
+import type { Sort } from '../sort.ts';
+import { labels } from './labels.ts';
+import { annotated, phrases, questions } from './notes.ts';
+
+/**
+ * Writes every annotated note with its clauses and what each tells, one JSON object a line, for the net to learn from (`net.py`):
+ * `npm run learn:labels -- FILE`. Which clause an entry was said in goes by its words and by what the signs say of the clause.
+ */
+const [to] = process.argv.slice(2);
+if (!to) { console.error('Use: npm run learn:labels -- FILE'); process.exit(2); }
+const out = createWriteStream(to);
+for (const n of [...annotated(), ...phrases()]) {
+  const { sheet, clauses, told } = readByRules(n.text, { at: n.at, parts: n.known?.parts, machines: n.known?.machines, prior: n.prior });
+  const chances = clauses.map((_, at) => new Map<Sort, number>(new Odds(clauses, at).sorts()));
+  const of = labels(sheet.tokens, clauses, told, n.entries, (c, s) => chances[c]!.get(s) ?? 0);
+  out.write(`${JSON.stringify({
+    file: n.file, text: n.text, prior: n.prior, never: n.never, entries: n.entries, asks: n.asks, tokens: sheet.tokens.map(t => [t.low, t.start, t.end]),
+    clauses: clauses.map((c, k) => ({ from: c.from, to: c.to, is: [...of[k]!.is], maybe: [...of[k]!.maybe] })),
+  })}\n`);
+}
+// Of a phrase that is there to ask, nothing is known but what it asks.
+for (const n of await questions()) out.write(`${JSON.stringify({ file: n.file, text: n.text, prior: n.prior, entries: [], asks: n.asks, tokens: [], clauses: [] })}\n`);
+out.end();

@@ -1,0 +1,145 @@
+"""
+Learns the net that reads beside the rules, and writes net.onnx, pieces.txt and heads.json into nlp/likely/net.
+
+    npm run learn:labels -- LABELS.jsonl
+    pip install torch==2.13.0 transformers==5.24.0 onnx==1.23.2 onnxruntime==1.32.0
+    python3 nlp/likely/learn/net/learn.py LABELS.jsonl ENCODER [--epochs N] [--hold FILE,FILE]
+
+ENCODER is a folder with all-MiniLM-L6-v2 (Apache 2.0) as its authors publish it. `--hold`: notes of these files are not learned from, and what the net makes of them is printed.
+The program itself needs none of this: it runs the files written. With two cores an epoch over 20,000 notes takes some 8 minutes.
+"""
+import argparse
+import json
+import math
+import random
+import re
+import tempfile
+from pathlib import Path
+
+import onnx
+import torch
+from onnxruntime.quantization import QuantType, quantize_dynamic
+from onnxruntime.quantization.shape_inference import quant_pre_process
+from torch import nn
+from torch.nn.functional import binary_cross_entropy_with_logits
+from transformers import AutoTokenizer
+from examples import ASKS, ATTRIBUTES, SORTS, examples
+from model import Net
+
+BATCH, RATE, RATE_OF_HEADS, WARM = 32, 1.5e-4, 1e-3, 0.06
+WEIGHT_OF_NAMES, WEIGHT_OF_ASKS = 0.25, 0.5
+COMMON = 15_000  # the vocabulary is in the order of how common its pieces are; of those that no note has, these are kept
+FOLDER = Path(__file__).resolve().parents[2] / 'net'
+
+
+def loss(result):
+    z, is_, counts = result
+    return (binary_cross_entropy_with_logits(z, is_, reduction='none') * counts).sum() / len(z)
+
+
+def batches(all_):
+    """Notes of like length together, in an order of their own each time."""
+    order, out = random.sample(all_, len(all_)), []
+    for i in range(0, len(order), BATCH * 20):
+        near = sorted(order[i:i + BATCH * 20], key=lambda x: len(x.ids))
+        out += [near[j:j + BATCH] for j in range(0, len(near), BATCH)]
+    return random.sample(out, len(out))
+
+
+def learn(model, notes, epochs, after):
+    heads = [p for n, p in model.named_parameters() if not n.startswith('encoder.')]
+    rates = RATE, RATE_OF_HEADS
+    optimizer = torch.optim.AdamW([{'params': model.encoder.parameters()}, {'params': heads}], lr=RATE, weight_decay=0.01)
+    total, step = epochs * math.ceil(len(notes) / BATCH), 0
+    for epoch in range(epochs):
+        for batch in batches(notes):
+            for group, rate in zip(optimizer.param_groups, rates):
+                group['lr'] = rate * min(1, step / (WARM * total)) * max(0.02, 1 - step / total)
+            told, names, asks = model(batch)
+            error = WEIGHT_OF_ASKS * loss(asks) + (loss(told) if told else 0) + (WEIGHT_OF_NAMES * loss(names) if names else 0)
+            optimizer.zero_grad()
+            error.backward()
+            nn.utils.clip_grad_norm_(model.parameters(), 1.0)
+            optimizer.step()
+            step += 1
+            if step % 200 == 0:
+                print(f'{step} of {total}: {error.item():.3f}', flush=True)
+        after(epoch)
+
+
+@torch.no_grad()
+def report(model, notes):
+    """F1 of clauses' sorts, of attributes, of the pieces of names and of questions, at even odds."""
+    model.eval()
+    sums = {k: [0, 0, 0] for k in ('sorts', 'attributes', 'names', 'asks')}
+    def count(what, z, is_, counts):
+        said = (z > 0) * counts
+        for k, v in enumerate(((said * is_).sum(), said.sum(), (is_ * counts).sum())):
+            sums[what][k] += v.item()
+    for i in range(0, len(notes), BATCH):
+        told, names, asks = model(notes[i:i + BATCH])
+        if told:
+            count('sorts', *(x[:, :len(SORTS)] for x in told))
+            count('attributes', *(x[:, len(SORTS):] for x in told))
+        if names:
+            count('names', *names)
+        count('asks', *asks)
+    model.train()
+    return ', '.join(f'{k} {2 * h / max(1, s + g):.4f}' for k, (h, s, g) in sums.items())
+
+
+class Rows(nn.Module):
+    """The net as the program runs it: one note, a row for each piece."""
+
+    def __init__(self, model):
+        super().__init__()
+        self.model = model
+
+    def forward(self, ids, types):
+        return self.model.pieces(ids, types)[0]
+
+
+def write(model, tokenizer, notes):
+    """8-bit weights by dynamic quantisation; of the vocabulary, what the notes have and the commonest pieces."""
+    model.eval()
+    pieces = {i: p for p, i in tokenizer.get_vocab().items()}
+    seen = {i for x in notes for i in x.ids}
+    keep = [i for i in range(len(pieces)) if i in seen or pieces[i] in ('[UNK]', '[CLS]', '[SEP]') or re.fullmatch('(##)?[a-z0-9]+', pieces[i]) and i < COMMON or re.fullmatch('(##)?[!-~]', pieces[i])]
+    words = model.encoder.embeddings
+    words.word_embeddings = nn.Embedding.from_pretrained(words.word_embeddings.weight.data[keep].clone())
+    with tempfile.TemporaryDirectory() as folder:
+        full, ready = f'{folder}/full.onnx', f'{folder}/ready.onnx'
+        torch.onnx.export(Rows(model), (torch.tensor([[0, 1, 2, 3]]), torch.tensor([[1, 1, 0, 0]])), full, input_names=['ids', 'types'], output_names=['told'],
+                          dynamic_axes={'ids': {1: 'pieces'}, 'types': {1: 'pieces'}, 'told': {0: 'pieces'}}, opset_version=17, dynamo=False)
+        quant_pre_process(full, ready, skip_symbolic_shape=True)
+        quantize_dynamic(ready, FOLDER / 'net.onnx', weight_type=QuantType.QInt8, per_channel=True, op_types_to_quantize=['MatMul', 'Gather', 'Gemm'], extra_options={'MatMulConstBOnly': True})
+    onnx.checker.check_model(onnx.load(FOLDER / 'net.onnx'))
+    (FOLDER / 'pieces.txt').write_text('\n'.join(pieces[i] for i in keep) + '\n')
+    rounded = lambda t: [round(x, 4) for x in t.tolist()]
+    (FOLDER / 'heads.json').write_text(json.dumps({'sorts': SORTS, 'attributes': ATTRIBUTES, 'asks': ASKS, 'bias': rounded(model.bias.data),
+                                                   'seeks': [rounded(r) for r in model.seeks.data], 'found': round(model.found.item(), 4)}) + '\n')
+
+
+def main():
+    args = argparse.ArgumentParser()
+    args.add_argument('labels')
+    args.add_argument('encoder')
+    args.add_argument('--epochs', type=int, default=4)
+    args.add_argument('--hold', default='')
+    args = args.parse_args()
+    torch.manual_seed(1)
+    random.seed(1)
+    tokenizer = AutoTokenizer.from_pretrained(args.encoder)
+    notes, held = examples(args.labels, tokenizer, set(args.hold.split(',')))
+    print(f'{len(notes)} notes to learn from, {len(held)} held back', flush=True)
+    model = Net(args.encoder)
+    def after(epoch):
+        if held:
+            print(f'after epoch {epoch + 1}: {report(model, held)}', flush=True)
+        torch.save(model.state_dict(), f'{args.labels}.pt')
+    learn(model, notes, args.epochs, after)
+    write(model, tokenizer, notes + held)
+
+
+if __name__ == '__main__':
+    main()

@@ -1,0 +1,41 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import { Tensor } from 'onnxruntime-node';
+import type { Ask } from '../../../domain/model/ask.ts';
+import type { Sort } from '../sort.ts';
+
+/** The runtime's own session, which answers at once: its public face answers later, and a note is read in one go. */
+interface Session { loadModel(path: string, options: object): void; run(feeds: object, fetches: object, options: object): { told: { data?: Float32Array; cpuData?: Float32Array } } }
+interface Runtime { binding: { InferenceSession: new () => Session }; initOrt(): void }
+
+/**
+ * What was learned beside the weights: the sorts, attributes and questions told apart, each with its bias; for each sort what is asked of a piece to find its name
+ * (`seeks`), and the bias of that (`found`).
+ */
+export interface Heads { sorts: Sort[]; attributes: string[]; asks: Ask['kind'][]; bias: number[]; seeks: number[][]; found: number }
+
+export interface Net { heads: Heads; vocabulary: ReadonlyMap<string, number>; run(ids: readonly number[], types: readonly number[]): Float32Array }
+
+let loaded: Net | undefined;
+
+/** The net, loaded when it is first asked: a row of numbers for each piece, in the order of `weighed.ts`. Throws when its files are missing or damaged. */
+export function net(): Net {
+  if (loaded) return loaded;
+  const here = (file: string): URL => new URL(`./${file}`, import.meta.url);
+  const { binding, initOrt } = createRequire(import.meta.url)('onnxruntime-node/dist/binding.js') as Runtime;
+  initOrt();
+  const session = new binding.InferenceSession();
+  // One thread and no arena: a note is so short that handing work over costs more than doing it.
+  session.loadModel(fileURLToPath(here('net.onnx')), { intraOpNumThreads: 1, interOpNumThreads: 1, enableCpuMemArena: false });
+  const vocabulary = new Map(readFileSync(here('pieces.txt'), 'utf8').trimEnd().split('\n').map((piece, i) => [piece, i]));
+  const heads = JSON.parse(readFileSync(here('heads.json'), 'utf8')) as Heads;
+  const tensor = (of: readonly number[]): Tensor => new Tensor('int64', BigInt64Array.from(of, BigInt), [1, of.length]);
+  return (loaded = {
+    heads, vocabulary,
+    run(ids, types) {
+      const { told } = session.run({ ids: tensor(ids), types: tensor(types) }, { told: null }, {});
+      return (told.data ?? told.cpuData)!;
+    },
+  });
+}

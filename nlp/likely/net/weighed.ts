@@ -1,0 +1,75 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import type { Sort } from '../sort.ts';
+import { net } from './net.ts';
+import { piecesOf, type Piece } from './pieces.ts';
+
+/** More pieces of a note than this, and of the note before it, are left off. */
+const MOST = 160, MOST_BEFORE = 48;
+
+/** What the net says of a note: how likely each stretch of it tells each sort, and which words of it, or of the note before, name what is told of. */
+export class Weighed {
+  private readonly width: number;
+  /** The pieces of the note before and of the note, each with its place among the rows. */
+  private readonly before: readonly (Piece & { row: number })[];
+  private readonly own: readonly (Piece & { row: number })[];
+  private readonly rows: Float32Array;
+
+  constructor(text: string, prior: string | undefined) {
+    const { vocabulary, run } = net(), first = vocabulary.get('[CLS]')!, stop = vocabulary.get('[SEP]')!;
+    const before = prior === undefined ? [] : piecesOf(prior, vocabulary).slice(-MOST_BEFORE), own = piecesOf(text, vocabulary).slice(0, MOST);
+    const lead = [first, ...(prior === undefined ? [] : [...before.map(p => p.id), stop])];
+    const ids = [...lead, ...own.map(p => p.id), stop];
+    this.rows = run(ids, ids.map((_, i) => Number(prior !== undefined && i < lead.length)));
+    this.width = this.rows.length / ids.length;
+    this.before = before.map((p, i) => ({ ...p, row: i + 1 }));
+    this.own = own.map((p, i) => ({ ...p, row: lead.length + i }));
+  }
+
+  /** How strongly a stretch of the note speaks for each sort, and for each attribute of what is told (log odds): its pieces on the whole, and the one that says most. */
+  told(start: number, end: number): Map<Sort, number> | undefined {
+    const { sorts, attributes, bias } = net().heads, names = [...sorts, ...attributes], of = this.own.filter(p => p.start < end && p.end > start);
+    if (!of.length) return undefined;
+    return new Map(names.map((s, k) => {
+      let sum = 0, most = -Infinity;
+      for (const p of of) { sum += this.at(p.row, k); most = Math.max(most, this.at(p.row, names.length + k)); }
+      return [s, bias[k]! + sum / of.length + most];
+    }));
+  }
+
+  /** How strongly the note speaks for each question (log odds), with the piece that says most. */
+  asked(): { kind: Ask['kind']; z: number; at: Piece }[] {
+    const { sorts, attributes, asks, bias } = net().heads, from = sorts.length + attributes.length;
+    return this.own.length === 0 ? [] : asks.map((kind, k) => {
+      const at = this.own.reduce((a, b) => (this.at(b.row, 2 * from + k) > this.at(a.row, 2 * from + k) ? b : a));
+      return { kind, z: bias[from + k]! + this.at(at.row, 2 * from + k), at };
+    });
+  }
+
+  /** How likely each piece of the note before and of the note belongs to the name of what a stretch tells as that sort, 0 to 1. */
+  named(start: number, end: number, sort: Sort): { before: (Piece & { p: number })[]; own: (Piece & { p: number })[] } {
+    const { sorts, attributes, asks, seeks, found } = net().heads, of = this.own.filter(p => p.start < end && p.end > start), seek = [...seeks[sorts.indexOf(sort)] ?? []];
+    const asking = 2 * (sorts.length + attributes.length) + asks.length, answering = asking + seek.length;
+    for (const p of of) for (let d = 0; d < seek.length; d++) seek[d]! += this.at(p.row, asking + d) / of.length;
+    const chance = (p: Piece & { row: number }): Piece & { p: number } => {
+      let z = 0;
+      for (let d = 0; d < seek.length; d++) z += seek[d]! * this.at(p.row, answering + d);
+      return { ...p, p: 1 / (1 + Math.exp(-(z / Math.sqrt(seek.length) + found))) };
+    };
+    return { before: this.before.map(chance), own: this.own.map(chance) };
+  }
+
+  private at(row: number, column: number): number { return this.rows[row * this.width + column]!; }
+}
+
+const kept = new Map<string, Weighed>(), KEPT = 64;
+
+/** What the net says of a note after the note before it. The last few are kept, for each note is read again as the one before. */
+export function weigh(text: string, prior?: string): Weighed {
+  const key = JSON.stringify([text, prior]);
+  let have = kept.get(key);
+  if (!have) {
+    if (kept.size >= KEPT) kept.delete(kept.keys().next().value!);
+    kept.set(key, have = new Weighed(text, prior));
+  }
+  return have;
+}

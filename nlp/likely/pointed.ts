@@ -1,0 +1,72 @@
+import { knownNames } from '../dimensions/part/known.ts';
+import { nameKey, nameWords } from '../../domain/model/names.ts';
+import type { Clause } from '../clauses/clause.ts';
+import type { Sheet } from '../types.ts';
+import type { Sort } from './sort.ts';
+import type { Weighed } from './net/weighed.ts';
+
+/** A name that the net points to: how sure it is of its words, 0 to 1, and the token of the note where it ends (none where it stands in the note before). */
+export interface Pointed { name: string; p: number; at?: number }
+
+/** A word is of the name where it is likelier than not. */
+const OF_NAME = 0.5;
+/** Words between those of a name that it does without: "the shoe on the near side". */
+const SMALL = /^(a|an|the|my|his|her|its|our|of|on|in|for|to|at|that|this|'s)$/;
+/** What names the owner after the piece. */
+const OWNED = /^(of|on|in|for|to|at)$/;
+
+interface Word { word: string; p: number; token?: number }
+
+/** Two stretches of one clause with a word of sense between them are no one name ("the exhaust side of the piston"): the surer stays. */
+function lone(runs: Word[][], gaps: string[][], clause: Clause): void {
+  const mean = (run: Word[]): number => run.reduce((n, w) => n + w.p, 0) / run.length, inside = (run: Word[]): boolean => run.every(w => w.token !== undefined && w.token >= clause.from && w.token < clause.to);
+  for (let k = runs.length - 1; k > 0; k--) {
+    if (!inside(runs[k]!) || !inside(runs[k - 1]!) || gaps[k]!.every(w => SMALL.test(w))) continue;
+    const weaker = mean(runs[k]!) < mean(runs[k - 1]!) ? k : k - 1;
+    runs.splice(weaker, 1); gaps.splice(weaker, 1);
+  }
+}
+
+/** The words of the note before and of the note, each with how likely it belongs to the name of what a clause tells as some sort. */
+export function wordsOf(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): Word[] {
+  if (clause.to <= clause.from) return [];
+  const { before, own } = net.named(sheet.tokens[clause.from]!.start, sheet.tokens[clause.to - 1]!.end, sort);
+  const prior = sheet.ctx.prior?.at(-1) ?? '';
+  return [
+    ...[...prior.matchAll(/[\p{L}\p{N}](?:[\p{L}\p{N}./'’-]*[\p{L}\p{N}])?/gu)].map(m => ({ word: m[0].toLowerCase(), p: Math.max(0, ...before.filter(b => b.start < m.index + m[0].length && b.end > m.index).map(b => b.p)) })),
+    ...sheet.tokens.map((t, token) => ({ word: t.low, token, p: Math.max(0, ...own.filter(b => b.start < t.end && b.end > t.start).map(b => b.p)) })),
+  ];
+}
+
+/**
+ * The name of what a clause tells as some sort, in the words that the net points to: owners in front ("the nose of the auger" is "auger nose"), what was spoken of before in
+ * front of what the clause names. None where it points to nothing, or to several things.
+ */
+export function pointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): Pointed | undefined {
+  const words = wordsOf(sheet, net, clause, sort);
+  const runs: Word[][] = [], gaps: string[][] = [];
+  let gap: string[] = [];
+  for (const w of words) {
+    if (w.p <= OF_NAME || SMALL.test(w.word) || !/[\p{L}\p{N}]/u.test(w.word)) { gap.push(w.word); continue; }
+    if (runs.length && gap.length === 0) runs.at(-1)!.push(w);
+    else { runs.push([w]); gaps.push(gap); }
+    gap = [];
+  }
+  if (!runs.length) return undefined;
+  // What this note names is not pieced together with what the one before named.
+  while (runs[0]!.every(w => w.token === undefined) && runs.at(-1)!.some(w => w.token !== undefined)) { runs.shift(); gaps.shift(); }
+  lone(runs, gaps, clause);
+  // What comes later and is joined on by "of" owns what stands before it; else owners come first.
+  const order: Word[][] = [];
+  for (const [k, run] of runs.entries()) {
+    const between = gaps[k]!, joined = k > 0 && between.length > 0 && between.every(w => SMALL.test(w)) && between.some(w => OWNED.test(w));
+    if (k > 0 && between.length <= 3 && between.some(w => /^(and|or|plus|,|&)$/.test(w)) && between.every(w => SMALL.test(w) || /^(and|or|plus|,|&)$/.test(w))) return undefined;
+    if (joined) order.splice(Math.max(0, order.length - 1), 0, run); else order.push(run);
+  }
+  const seen = new Set<string>(), all = order.flat().filter(w => { const key = nameKey(w.word) || w.word; return seen.has(key) ? false : (seen.add(key), true); });
+  const said = all.map(w => w.word.replace(/['’]s$/, '')).join(' '), key = nameKey(said), known = knownNames(sheet.ctx.parts ?? []);
+  if (!key) return undefined;
+  const full = known.exact(key) ?? known.spelt(key) ?? (h => (h.length === 1 ? h[0] : undefined))(known.holding(nameWords(said)));
+  const at = all.findLast(w => w.token !== undefined)?.token;
+  return { name: full ?? said, p: all.reduce((n, w) => n + w.p, 0) / all.length, ...(at !== undefined ? { at } : {}) };
+}

@@ -1,0 +1,64 @@
+import type { Ask } from '../../../domain/model/ask.ts';
+import { weigh } from '../../likely/net/weighed.ts';
+import { charOf } from '../../dimensions/line.ts';
+import { daysOf, type Desk, type Hit, sentenceAt } from './desk.ts';
+import { fore } from './forecast.ts';
+import { about, type Stretch } from './loose/stretch.ts';
+import { LATE, ORDERED } from './loose/words.ts';
+
+/** So strongly the net must speak for a question that no rule read (log odds). */
+const SURE = 1.7;
+
+/** Under this the net speaks plainly against a question that a rule read (log odds); under the second where the note opens with it and has no other sentence. */
+const AGAINST = -3, AGAINST_ALL = -6;
+
+/** The questions that rules read and the net does not speak plainly against. Sums are left to the rules: their figures say more than the net knows. */
+export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
+  if (!hits.length) return hits;
+  const z = new Map(weigh(desk.sheet.text, desk.sheet.ctx.prior?.at(-1)).asked().map(a => [a.kind, a.z]));
+  const least = hits.length === 1 && desk.sentences.length === 1 && hits[0]!.start <= 3 ? AGAINST_ALL : AGAINST;
+  return hits.filter(h => h.asks.some(a => a.kind === 'sum' || (z.get(a.kind) ?? 0) > least));
+}
+
+/** Words that open a question in the middle of a run of words. */
+const OPENS = /\b(?:what|whats|where|wheres|when|whens|who|whos|why|how|hows|which|is|are|was|were|do|does|did|can|could|will|would|should|have|has|am|any|anything|show|give|list|tell|remind|total)\b/g;
+
+/** The questions that the net is sure of and no rule read, each in the stretch that says most for it. */
+export function likelyHits(desk: Desk, taken: readonly Hit[]): Hit[] {
+  const { sheet } = desk, out: Hit[] = [], have = new Set(taken.flatMap(h => h.asks.map(a => a.kind)));
+  for (const { kind, z, at } of weigh(sheet.text, sheet.ctx.prior?.at(-1)).asked().sort((a, b) => b.z - a.z)) {
+    if (z < SURE) break;
+    if (have.has(kind) || kind === 'sum') continue;
+    const token = sheet.tokens.findIndex(t => t.end > at.start);
+    if (token < 0) continue;
+    const c = stretchAt(desk, charOf(desk.line, token));
+    if ([...taken, ...out].some(h => h.start < c.end && c.start < h.end)) continue;
+    const asks = asked(desk, c, kind);
+    if (asks.length) out.push({ start: c.start, end: c.end, asks, rule: 'likely', weight: -6 });
+  }
+  return out;
+}
+
+/** From the word that opens the question to the end of its sentence; all of the sentence where it is asked outright or has no such word. */
+function stretchAt(desk: Desk, at: number): Stretch {
+  const s = sentenceAt(desk, at), lead = desk.text.slice(s.start, at + 1);
+  const opens = [...desk.text.slice(s.start, s.end).matchAll(OPENS)].map(m => m.index).filter(i => i < lead.length);
+  const start = s.start + (opens.length ? opens[0]! : 0);
+  return { start, end: s.end, text: desk.text.slice(start, s.end), from: start, sure: true };
+}
+
+/** A question of some kind with what the stretch says of it. */
+function asked(desk: Desk, c: Stretch, kind: Ask['kind']): Ask[] {
+  const part = about(desk, c), named = part ? { part } : {};
+  switch (kind) {
+    case 'due': return [{ kind }];
+    case 'next': return [{ kind }];
+    case 'provisional': case 'spent': case 'finish': return [{ kind, ...named }];
+    case 'timeSpent': case 'history': return [{ kind, ...named, ...daysOf(desk, c.start, c.end, 'past') }];
+    case 'buy': return [{ kind, ...(LATE.test(c.text) ? { status: 'late' as const } : ORDERED.test(c.text) ? { status: 'ordered' as const } : { status: 'needed' as const }), ...named }];
+    case 'cheapest': return part ? [{ kind, item: part }] : [];
+    case 'forecast': return fore({ desk, start: c.from, end: c.from, stop: c.end }) ?? [];
+    case 'blocked': case 'where': case 'wasHow': case 'picture': return part ? [{ kind, part }] : [];
+    default: return [];
+  }
+}
