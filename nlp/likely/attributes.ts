@@ -4,7 +4,7 @@ import type { Sheet } from '../types.ts';
 import type { Weighed } from './net/weighed.ts';
 
 /** So strongly the net must speak for what the rules did not read (log odds). */
-const SURE = 1.2;
+const SURE = 2;
 
 const VERDICTS = ['good', 'reuse', 'watch', 'repair', 'replace'] as const;
 

@@ -55,6 +55,8 @@ export function pointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort):
   if (!runs.length) return undefined;
   // What this note names is not pieced together with what the one before named.
   while (runs[0]!.every(w => w.token === undefined) && runs.at(-1)!.some(w => w.token !== undefined)) { runs.shift(); gaps.shift(); }
+  // Nor is what the clause names with what comes after it.
+  if (runs.some(r => r.some(w => w.token !== undefined && w.token < clause.to))) while (runs.at(-1)!.every(w => (w.token ?? -1) >= clause.to)) { runs.pop(); gaps.pop(); }
   lone(runs, gaps, clause);
   // What comes later and is joined on by "of" owns what stands before it; else owners come first.
   const order: Word[][] = [];

@@ -181,7 +181,9 @@ async function memory(): Promise<void> {
   const index = join(SHARED, 'speech/index.jsonl');
   if (!existsSync(index) || !existsSync('/proc/self/status')) return console.log('peak memory: not measured (no recordings, or no /proc)');
   const clips = lines<Clip>(index);
-  const hear = spawn(process.execPath, ['--import', 'tsx', 'bot/commands/hear.ts', '--jsonl'], { cwd: fileURLToPath(new URL('../../', import.meta.url)), stdio: ['pipe', 'pipe', 'inherit'] });
+  const { scripts } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as { scripts: { hear: string } };
+  const flags = scripts.hear.split(' ').slice(1, -1); // as npm run hear has them, without its shell
+  const hear = spawn(process.execPath, [...flags, 'bot/commands/hear.ts', '--jsonl'], { cwd: fileURLToPath(new URL('../../', import.meta.url)), stdio: ['pipe', 'pipe', 'inherit'] });
   hear.stdin.write(clips.map(({ file }) => `${JSON.stringify({ file: join(SHARED, 'speech', file) })}\n`).join(''));
   let answered = 0;
   // It is looked at while it waits for more, for a program that has ended has no memory.
