@@ -17,7 +17,7 @@ export interface Heads { sorts: Sort[]; attributes: string[]; asks: Ask['kind'][
 
 export interface Net { heads: Heads; vocabulary: ReadonlyMap<string, number>; run(ids: readonly number[], types: readonly number[]): Float32Array }
 
-let loaded: Net | undefined;
+let loaded: Net | undefined, missing = false;
 
 /** The net, loaded when it is first asked: a row of numbers for each piece, in the order of `weighed.ts`. Throws when its files are missing or damaged. */
 export function net(): Net {
@@ -38,4 +38,18 @@ export function net(): Net {
       return (told.data ?? told.cpuData)!;
     },
   });
+}
+
+/** Whether the net can be loaded here. Where it can't (a machine that the runtime isn't made for), notes are read by rules and signs, and one warning says so. */
+export function hasNet(): boolean {
+  if (loaded) return true;
+  if (missing) return false;
+  try {
+    net();
+    return true;
+  } catch (error) {
+    missing = true;
+    process.emitWarning(`The net that reads beside the rules can't be loaded, so notes are read without it: ${(error as Error).message}`);
+    return false;
+  }
 }

@@ -1,6 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import type { Sort } from '../sort.ts';
-import { net } from './net.ts';
+import { hasNet, net } from './net.ts';
 import { piecesOf, type Piece } from './pieces.ts';
 
 /** More pieces of a note than this, and of the note before it, are left off. */
@@ -63,8 +63,9 @@ export class Weighed {
 
 const kept = new Map<string, Weighed>(), KEPT = 64;
 
-/** What the net says of a note after the note before it. The last few are kept, for each note is read again as the one before. */
-export function weigh(text: string, prior?: string): Weighed {
+/** What the net says of a note after the note before it; nothing where there is no net. The last few are kept, for each note is read again as the one before. */
+export function weigh(text: string, prior?: string): Weighed | undefined {
+  if (!hasNet()) return undefined;
   const key = JSON.stringify([text, prior]);
   let have = kept.get(key);
   if (!have) {

@@ -14,19 +14,21 @@ const AGAINST = -3, AGAINST_ALL = -6;
 
 /** The questions that rules read and the net does not speak plainly against. Sums are left to the rules: their figures say more than the net knows. */
 export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
-  if (!hits.length) return hits;
-  const z = new Map(weigh(desk.sheet.text, desk.sheet.ctx.prior?.at(-1)).asked().map(a => [a.kind, a.z]));
+  const net = hits.length ? weigh(desk.sheet.text, desk.sheet.ctx.prior?.at(-1)) : undefined;
+  if (!net) return hits;
+  const z = new Map(net.asked().map(a => [a.kind, a.z]));
   const least = hits.length === 1 && desk.sentences.length === 1 && hits[0]!.start <= 3 ? AGAINST_ALL : AGAINST;
   return hits.filter(h => h.asks.some(a => a.kind === 'sum' || (z.get(a.kind) ?? 0) > least));
 }
 
-/** Words that open a question in the middle of a run of words. */
-const OPENS = /\b(?:what|whats|where|wheres|when|whens|who|whos|why|how|hows|which|is|are|was|were|do|does|did|can|could|will|would|should|have|has|am|any|anything|show|give|list|tell|remind|total)\b/g;
+/** Words that open a question in the middle of a run of words, and those that may where there is none of them. */
+const OPENS = /\b(?:what|whats|where|wheres|when|whens|who|whos|why|how|hows|which|show|give|list|tell|remind)\b/g;
+const MAY_OPEN = /\b(?:is|are|was|were|do|does|did|can|could|will|would|should|have|has|am|any|anything|total)\b/g;
 
 /** The questions that the net is sure of and no rule read, each in the stretch that says most for it. */
 export function likelyHits(desk: Desk, taken: readonly Hit[]): Hit[] {
   const { sheet } = desk, out: Hit[] = [], have = new Set(taken.flatMap(h => h.asks.map(a => a.kind)));
-  for (const { kind, z, at } of weigh(sheet.text, sheet.ctx.prior?.at(-1)).asked().sort((a, b) => b.z - a.z)) {
+  for (const { kind, z, at } of (weigh(sheet.text, sheet.ctx.prior?.at(-1))?.asked() ?? []).sort((a, b) => b.z - a.z)) {
     if (z < SURE) break;
     if (have.has(kind) || kind === 'sum') continue;
     const token = sheet.tokens.findIndex(t => t.end > at.start);
@@ -39,11 +41,11 @@ export function likelyHits(desk: Desk, taken: readonly Hit[]): Hit[] {
   return out;
 }
 
-/** From the word that opens the question to the end of its sentence; all of the sentence where it is asked outright or has no such word. */
+/** From the last word before a place that opens a question to the end of its sentence; all of the sentence where it has none. */
 function stretchAt(desk: Desk, at: number): Stretch {
-  const s = sentenceAt(desk, at), lead = desk.text.slice(s.start, at + 1);
-  const opens = [...desk.text.slice(s.start, s.end).matchAll(OPENS)].map(m => m.index).filter(i => i < lead.length);
-  const start = s.start + (opens.length ? opens[0]! : 0);
+  const s = sentenceAt(desk, at), sentence = desk.text.slice(s.start, s.end);
+  const before = (words: RegExp): number | undefined => [...sentence.matchAll(words)].map(m => m.index).findLast(i => s.start + i <= at);
+  const start = s.start + (before(OPENS) ?? before(MAY_OPEN) ?? 0);
   return { start, end: s.end, text: desk.text.slice(start, s.end), from: start, sure: true };
 }
 
