@@ -10,7 +10,7 @@ import { LATE, ORDERED } from './loose/words.ts';
 const SURE = 1.7;
 
 /** Under this the net speaks plainly against a question that a rule read (log odds); under the second where the note opens with it and has no other sentence. */
-const AGAINST = -3, AGAINST_ALL = -6;
+const AGAINST = -3, AGAINST_ALL = -9;
 
 /** The questions that rules read and the net does not speak plainly against. Sums are left to the rules: their figures say more than the net knows. */
 export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
