@@ -11,6 +11,6 @@ export function sayWhere(a: WhereAnswer, saying: Saying): Spoken {
   if (a.out) return { say: `${capital(a.part)}: ${outWords(a.out, saying)}.` };
   // A part on the machine is where it belongs.
   if (a.where === null && a.fit && a.fit !== 'off') return { say: `${capital(a.part)}: on the machine, ${STATE[a.fit]}.` };
-  if (a.where === null) return { say: `You haven't said where ${the(a.part)} is.` };
+  if (a.where === null) return { say: `You haven't said where ${the(a.part)} went.` };
   return { say: `${capital(a.part)}: ${a.where}${since}.` };
 }
