@@ -26,8 +26,8 @@ export function net(): Net {
   const { binding, initOrt } = createRequire(import.meta.url)('onnxruntime-node/dist/binding.js') as Runtime;
   initOrt();
   const session = new binding.InferenceSession();
-  // One thread and no arena: a note is so short that handing work over costs more than doing it.
-  session.loadModel(fileURLToPath(here('net.onnx')), { intraOpNumThreads: 1, interOpNumThreads: 1, enableCpuMemArena: false });
+  // One thread and no arena: a note is so short that handing work over costs more than doing it. Exact products where the processor would let sums of 8-bit ones run over.
+  session.loadModel(fileURLToPath(here('net.onnx')), { intraOpNumThreads: 1, interOpNumThreads: 1, enableCpuMemArena: false, extra: { session: { x64quantprecision: '1' } } });
   const vocabulary = new Map(readFileSync(here('pieces.txt'), 'utf8').trimEnd().split('\n').map((piece, i) => [piece, i]));
   const heads = JSON.parse(readFileSync(here('heads.json'), 'utf8')) as Heads;
   const tensor = (of: readonly number[]): Tensor => new Tensor('int64', BigInt64Array.from(of, BigInt), [1, of.length]);
