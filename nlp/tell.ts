@@ -12,6 +12,7 @@ import { headed, remarked } from './left-over.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { Odds } from './likely/odds.ts';
 import { weigh } from './likely/net/weighed.ts';
+import { stretchOf } from './likely/stretch-of.ts';
 import { qualified } from './likely/attributes.ts';
 import { silenced } from './silenced.ts';
 import { renamed } from './likely/named.ts';
@@ -30,7 +31,7 @@ interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: N
 export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], odds: boolean): Tale {
   const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], shown: Telling[] = [], weighed: [Telling, Odds][] = [];
   const net = odds ? weigh(sheet.text, sheet.ctx.prior?.at(-1)) : undefined;
-  const chances = odds ? clauses.map((c, at) => new Odds(clauses, at, net && c.to > c.from ? net.told(sheet.tokens[c.from]!.start, sheet.tokens[c.to - 1]!.end) : undefined)) : [];
+  const chances = odds ? clauses.map((c, at) => new Odds(clauses, at, net?.told(...stretchOf(sheet, c)))) : [];
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);

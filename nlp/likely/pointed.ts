@@ -4,6 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import type { Sheet } from '../types.ts';
 import type { Sort } from './sort.ts';
 import type { Weighed } from './net/weighed.ts';
+import { stretchOf } from './stretch-of.ts';
 
 /** A name that the net points to: how sure it is of its words, 0 to 1, and the token of the note where it ends (none where it stands in the note before). */
 export interface Pointed { name: string; p: number; at?: number }
@@ -12,6 +13,8 @@ export interface Pointed { name: string; p: number; at?: number }
 const OF_NAME = 0.5;
 /** Words between those of a name that it does without: "the shoe on the near side". */
 const SMALL = /^(a|an|the|my|his|her|its|our|of|on|in|for|to|at|that|this|'s)$/;
+/** Words between things that are told of together. */
+const TOGETHER = /^(and|or|plus|,|&)$/;
 /** What names the owner after the piece. */
 const OWNED = /^(of|on|in|for|to|at)$/;
 
@@ -29,8 +32,7 @@ function lone(runs: Word[][], gaps: string[][], clause: Clause): void {
 
 /** The words of the note before and of the note, each with how likely it belongs to the name of what a clause tells as some sort. */
 export function wordsOf(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): Word[] {
-  if (clause.to <= clause.from) return [];
-  const { before, own } = net.named(sheet.tokens[clause.from]!.start, sheet.tokens[clause.to - 1]!.end, sort);
+  const { before, own } = net.named(...stretchOf(sheet, clause), sort);
   const prior = sheet.ctx.prior?.at(-1) ?? '';
   return [
     ...[...prior.matchAll(/[\p{L}\p{N}](?:[\p{L}\p{N}./'’-]*[\p{L}\p{N}])?/gu)].map(m => ({ word: m[0].toLowerCase(), p: Math.max(0, ...before.filter(b => b.start < m.index + m[0].length && b.end > m.index).map(b => b.p)) })),
@@ -39,8 +41,8 @@ export function wordsOf(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort):
 }
 
 /**
- * The name of what a clause tells as some sort, in the words that the net points to: owners in front ("the nose of the auger" is "auger nose"), what was spoken of before in
- * front of what the clause names. None where it points to nothing, or to several things.
+ * The name of what a clause tells as some sort, in the words that the net points to: owners in front ("the nose of the auger" is "auger nose"), what this
+ * note spoke of before in front of what the clause names. None where it points to nothing, or to several things.
  */
 export function pointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): Pointed | undefined {
   const words = wordsOf(sheet, net, clause, sort);
@@ -57,12 +59,12 @@ export function pointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort):
   while (runs[0]!.every(w => w.token === undefined) && runs.at(-1)!.some(w => w.token !== undefined)) { runs.shift(); gaps.shift(); }
   // Nor is what the clause names with what comes after it.
   if (runs.some(r => r.some(w => w.token !== undefined && w.token < clause.to))) while (runs.at(-1)!.every(w => (w.token ?? -1) >= clause.to)) { runs.pop(); gaps.pop(); }
+  if (gaps.some((gap, k) => k > 0 && gap.length <= 3 && gap.some(w => TOGETHER.test(w)) && gap.every(w => SMALL.test(w) || TOGETHER.test(w)))) return undefined;
   lone(runs, gaps, clause);
   // What comes later and is joined on by "of" owns what stands before it; else owners come first.
   const order: Word[][] = [];
   for (const [k, run] of runs.entries()) {
     const between = gaps[k]!, joined = k > 0 && between.length > 0 && between.every(w => SMALL.test(w)) && between.some(w => OWNED.test(w));
-    if (k > 0 && between.length <= 3 && between.some(w => /^(and|or|plus|,|&)$/.test(w)) && between.every(w => SMALL.test(w) || /^(and|or|plus|,|&)$/.test(w))) return undefined;
     if (joined) order.splice(Math.max(0, order.length - 1), 0, run); else order.push(run);
   }
   const seen = new Set<string>(), all = order.flat().filter(w => { const key = nameKey(w.word) || w.word; return seen.has(key) ? false : (seen.add(key), true); });

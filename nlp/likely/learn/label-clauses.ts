@@ -6,7 +6,7 @@ import { labels } from './labels.ts';
 import { annotated, phrases, questions } from './notes.ts';
 
 /**
- * Writes every annotated note with its clauses and what each tells, one JSON object a line, for the net to learn from (`net.py`):
+ * Writes every annotated note with its clauses and what each tells, one JSON object a line, for the net to learn from (`net/learn.py`):
  * `npm run learn:labels -- FILE`. Which clause an entry was said in goes by its words and by what the signs say of the clause.
  */
 const [to] = process.argv.slice(2);

@@ -48,6 +48,7 @@ export class Weighed {
   /** How likely each piece of the note before and of the note belongs to the name of what a stretch tells as that sort, 0 to 1. */
   named(start: number, end: number, sort: Sort): { before: (Piece & { p: number })[]; own: (Piece & { p: number })[] } {
     const { sorts, attributes, asks, seeks, found } = net().heads, of = this.own.filter(p => p.start < end && p.end > start), seek = [...seeks[sorts.indexOf(sort)] ?? []];
+    if (!of.length) return { before: [], own: [] };
     const asking = 2 * (sorts.length + attributes.length) + asks.length, answering = asking + seek.length;
     for (const p of of) for (let d = 0; d < seek.length; d++) seek[d]! += this.at(p.row, asking + d) / of.length;
     const chance = (p: Piece & { row: number }): Piece & { p: number } => {

@@ -3,7 +3,8 @@ import { weigh } from '../../likely/net/weighed.ts';
 import { charOf } from '../../dimensions/line.ts';
 import { daysOf, type Desk, type Hit, sentenceAt } from './desk.ts';
 import { fore } from './forecast.ts';
-import { about, type Stretch } from './loose/stretch.ts';
+import { before, history, next } from './loose/guesses.ts';
+import { about, asking, type Stretch } from './loose/stretch.ts';
 import { LATE, ORDERED } from './loose/words.ts';
 
 /** So strongly the net must speak for a question that no rule read (log odds). */
@@ -21,10 +22,6 @@ export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
   return hits.filter(h => h.asks.some(a => a.kind === 'sum' || (z.get(a.kind) ?? 0) > least));
 }
 
-/** Words that open a question in the middle of a run of words, and those that may where there is none of them. */
-const OPENS = /\b(?:what|whats|where|wheres|when|whens|who|whos|why|how|hows|which|show|give|list|tell|remind)\b/g;
-const MAY_OPEN = /\b(?:is|are|was|were|do|does|did|can|could|will|would|should|have|has|am|any|anything|total)\b/g;
-
 /** The questions that the net is sure of and no rule read, each in the stretch that says most for it. */
 export function likelyHits(desk: Desk, taken: readonly Hit[]): Hit[] {
   const { sheet } = desk, out: Hit[] = [], have = new Set(taken.flatMap(h => h.asks.map(a => a.kind)));
@@ -41,12 +38,10 @@ export function likelyHits(desk: Desk, taken: readonly Hit[]): Hit[] {
   return out;
 }
 
-/** From the last word before a place that opens a question to the end of its sentence; all of the sentence where it has none. */
+/** The stretch that asks at a place; all of the sentence where none is known by its words. */
 function stretchAt(desk: Desk, at: number): Stretch {
-  const s = sentenceAt(desk, at), sentence = desk.text.slice(s.start, s.end);
-  const before = (words: RegExp): number | undefined => [...sentence.matchAll(words)].map(m => m.index).findLast(i => s.start + i <= at);
-  const start = s.start + (before(OPENS) ?? before(MAY_OPEN) ?? 0);
-  return { start, end: s.end, text: desk.text.slice(start, s.end), from: start, sure: true };
+  const asks = asking(desk).find(c => c.start <= at && at < c.end), { start, end } = sentenceAt(desk, at);
+  return asks ?? { start, end, text: desk.text.slice(start, end), from: start, sure: true };
 }
 
 /** A question of some kind with what the stretch says of it. */
@@ -54,13 +49,15 @@ function asked(desk: Desk, c: Stretch, kind: Ask['kind']): Ask[] {
   const part = about(desk, c), named = part ? { part } : {};
   switch (kind) {
     case 'due': return [{ kind }];
-    case 'next': return [{ kind }];
+    case 'next': return next(desk, c);
+    case 'history': return history(desk, c);
+    case 'wasHow': return before(desk, c) ?? [];
     case 'provisional': case 'spent': case 'finish': return [{ kind, ...named }];
-    case 'timeSpent': case 'history': return [{ kind, ...named, ...daysOf(desk, c.start, c.end, 'past') }];
+    case 'timeSpent': return [{ kind, ...named, ...daysOf(desk, c.start, c.end, 'past') }];
     case 'buy': return [{ kind, ...(LATE.test(c.text) ? { status: 'late' as const } : ORDERED.test(c.text) ? { status: 'ordered' as const } : { status: 'needed' as const }), ...named }];
     case 'cheapest': return part ? [{ kind, item: part }] : [];
     case 'forecast': return fore({ desk, start: c.from, end: c.from, stop: c.end }) ?? [];
-    case 'blocked': case 'where': case 'wasHow': case 'picture': return part ? [{ kind, part }] : [];
+    case 'blocked': case 'where': case 'picture': return part ? [{ kind, part }] : [];
     default: return [];
   }
 }

@@ -136,7 +136,6 @@ def main():
     def after(epoch):
         if held:
             print(f'after epoch {epoch + 1}: {report(model, held)}', flush=True)
-        torch.save(model.state_dict(), f'{args.labels}.pt')
     learn(model, notes, args.epochs, after)
     write(model, tokenizer, notes + held)
 

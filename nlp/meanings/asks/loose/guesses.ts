@@ -72,7 +72,7 @@ const WHAT = /^(?:[a-z]+ )?(?:gap|shims?|play|end ?float|float|backlash|lash|cle
 /** "which one was", "what did": no noun that is asked for. */
 const NO_QUALITY = /^(?:one|ones|is|are|was|were|did|do|does|had|has|have|of|i|we|it|they|the|my|else|on|in|size|torque|time|day|part|parts|bits?|thing|things|if|about)$/;
 /** "the point gap on the magneto", "which hole was the spring in": what, and of which part. */
-function before(d: Desk, c: Stretch): Ask[] | undefined {
+export function before(d: Desk, c: Stretch): Ask[] | undefined {
   const of = /\b(?:the |my )?([a-z]+(?: [a-z]+)?) (?:on|of|in|at|behind|under|between|for) (?=the |my )/.exec(c.text);
   const owner = of && thingAt(d, c.from + of.index + of[0].length, c.end);
   const what = of?.[1]!.replace(/^(?:the|my|what|was|were|how|note|write down|many) /, '');
@@ -83,8 +83,8 @@ function before(d: Desk, c: Stretch): Ask[] | undefined {
   return withPart('wasHow', own?.name ?? about(d, c) ?? firstOf(d, c), opt('what', kind));
 }
 const firstOf = (d: Desk, c: Stretch): string | undefined => thingAt(d, c.from, c.end)?.name;
-const history = (d: Desk, c: Stretch): Ask[] => [{ kind: 'history', ...opt('part', about(d, c)), ...daysOf(d, c.start, c.end, 'past') } as Ask];
-function next(d: Desk, c: Stretch): Ask[] {
+export const history = (d: Desk, c: Stretch): Ask[] => [{ kind: 'history', ...opt('part', about(d, c)), ...daysOf(d, c.start, c.end, 'past') } as Ask];
+export function next(d: Desk, c: Stretch): Ask[] {
   const f = foundIn(d, 0, d.text.length).find(x => x.dim === 'span' && (x.value.unit === 'minutes' || x.value.unit === 'hours') && Math.abs(x.start - c.start) < 90);
   const place = /\b(?:indoors?|inside|under cover|under (?:the |a )?roof|in the (?:shed|shop|barn|dry|warm|workshop|garage)|out of the (?:rain|wet|cold|wind|sun)|cant leave the shed|(?:on|at) the bench)\b/.test(c.text) ? { place: 'indoors' as const } : /\b(?:outdoors?|outside|in the yard|in the sun|in the fresh air|out of doors|out the back)\b/.test(c.text) ? { place: 'outdoors' as const } : {};
   return [{ kind: 'next', ...(f?.dim === 'span' ? { minutes: Math.round(f.value.amount * (f.value.unit === 'hours' ? 60 : 1)) } : {}), ...place }];
