@@ -1,12 +1,11 @@
 import type { Ask } from '../../../../domain/model/ask.ts';
-import { slateOf } from '../../../dimensions/rule.ts';
 import { sheetBefore } from '../../../sheet.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import { readAsks } from '../read.ts';
 import { type Candidate, candidates } from './candidates.ts';
+import { followPoints } from './follow-points.ts';
 import { follow, type SumKind } from './kind.ts';
 import { kindOf } from './kinds.ts';
-import { SUM_NAMES } from './names.ts';
 import { type Given, Scope } from './scope.ts';
 
 interface Sum { kind: SumKind; given: Given }
@@ -68,32 +67,6 @@ function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier:
   else if (lacks.length && before && /\b(?:they|theyre|it|its|that|those|them|same|these)\b|^(?:and|ok|okay|so)\b/.test(desk.text)) given = { ...Object.fromEntries(lacks.flatMap(f => [f, `${f}Unit`]).flatMap(f => (before.given[f] === undefined ? [] : [[f, before.given[f]]]))), ...given };
   return { given, used };
 }
-
-const FOLLOW = /(?:^|[.?!;,] |\s)((?:and |or |but |then |so |also |ok |okay |now )*(?:(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|bout|would it be|happens)\b|how (?:much|many)(?: [a-z]+)? (?:with|at|on|for|if|using)\b|(?:whats|whatd|what is|what would) (?:it|that)(?: be)? (?:with|at|on|for|if|using)\b|(?:versus|vs|as against|compared (?:to|with)) (?=(?:an?|one|the)\b|#)|(?:do|run|work|figure) (?:it|that) (?:again|over|out again)? ?(?:in|with|at|for|using)\b|then again (?:with|at|on|for|in)\b|(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|the|its|there|a|an)\b))/g;
-const AND = /(?:^|[.?!;] |,? )((?:and|or) (?:the )?same [a-z]+ (?:but )?(?:with|at|for|in|on)\b|an (?=if\b)|(?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|if|with|on|from|to|in|say|using|the same)\b|(?:and|or) (?=an? |the |one |#|\d|m ?[#\d]))/g;
-
-/** Where the words after a sum's question turn to another figure: "what if", and at the head of a sentence or near its end "and for", "and at". */
-function followPoints(desk: Desk, c: Candidate, floor: number, to: number): number[] {
-  const from = c.end;
-  const text = slateOf(desk.line, desk.sheet.ctx.at).mask.slice(from, to), out: number[] = [];
-  for (const m of text.matchAll(FOLLOW)) out.push(from + m.index + m[0].length - m[1]!.length);
-  for (const m of text.matchAll(AND)) {
-    const at = from + m.index + m[0].length - m[1]!.length;
-    if (headOf(desk, at) || /[?] ?$/.test(desk.text.slice(0, at))) out.push(at);
-    else if (c.kind.inline !== false && complete(desk, c, floor, at, to)) out.push(at);
-  }
-  for (const s of desk.sentences) if (s.start > from && s.start < to && /^(?:(?:for|at|with|if|now with|same|or|against|versus|then again)\b|(?:and|or) (?:in )?[a-z]+ ?\?)/.test(desk.text.slice(s.start))) out.push(s.start);
-  return [...new Set(out)].sort((a, b) => a - b).filter((p, i, all) => i === 0 || p - all[i - 1]! > 4);
-}
-/** Within a sentence "and at 60" is another question only when the first has all it needs and what follows would change it. */
-function complete(desk: Desk, c: Candidate, floor: number, at: number, to: number): boolean {
-  const first = c.kind.given(new Scope(desk, floor, at, c.start));
-  const must = c.kind.full ?? c.kind.wants, sets = must ? [must, ...(c.kind.telling ?? [])] : SUM_NAMES[c.kind.of]?.whole ?? [];
-  if (!sets.some(set => set.every(f => first[f] !== undefined))) return false;
-  const next = Object.keys(c.kind.given(new Scope(desk, at, Math.min(to, sentenceAt(desk, at).end)), first)).filter(f => !f.endsWith('Unit'));
-  return next.length > 0 && (next.every(f => first[f] !== undefined) || c.kind.anew !== undefined && next.includes(c.kind.anew) && /^or\b/.test(desk.text.slice(at)));
-}
-const headOf = (desk: Desk, at: number): boolean => desk.sentences.some(s => at - s.start >= 0 && at - s.start <= 1);
 
 /** The follow-ups within [from, to): each gives only what changes. */
 function follows(desk: Desk, from: number, to: number, first: Sum, given: number[], fresh: boolean): Hit[] {

@@ -1,0 +1,57 @@
+import { slateOf } from '../../../dimensions/rule.ts';
+import { type Desk, sentenceAt } from '../desk.ts';
+import type { Candidate } from './candidates.ts';
+import { SUM_NAMES } from './names.ts';
+import { Scope } from './scope.ts';
+
+/** What joins a question to the one before it. */
+const JOINED = String.raw`(?:and |or |but |then |so |also |ok |okay |now )*`;
+/** "it", "that", "would it be", "does it come to": words between "what" and the case that is put. */
+const OF_IT = String.raw`(?: (?:is|are|does|do|would|will|it|that|this|be|come to|comes to|go|want|give|i|get|need|then))*`;
+const CASE = String.raw`(?:with|at|on|for|if|using|before|under|when)\b`;
+const FOLLOW = new RegExp(String.raw`(?:^|[.?!;,] |\s)(${JOINED}(?:${[
+  String.raw`(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|bout|would it be|happens)\b`,
+  String.raw`how (?:much|many)(?: [a-z]+)? ${CASE}`,
+  String.raw`(?:what|whats|whatd|whatll)${OF_IT} ${CASE}`,
+  String.raw`(?:versus|vs|as against|compared (?:to|with)) (?=(?:an?|one|the)\b|#)`,
+  String.raw`(?:do|run|work|figure) (?:it|that) (?:again|over|out again)? ?(?:in|with|at|for|using)\b`,
+  String.raw`then (?:again|the same|same again|tell me|give me) (?:with|at|on|for|in)\b`,
+  String.raw`(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|the|its|there|a|an)\b`,
+].join('|')}))`, 'g');
+/** "and what three", "and which for a half inch", "and what would 40 be", "or maybe four flats", "and then ten gauge": turns to another figure where the first question has all it needs. */
+const AND = new RegExp(String.raw`(?:^|[.?!;] |,? )(${[
+  String.raw`(?:and|or) (?:the )?same [a-z]+ (?:but )?(?:with|at|for|in|on)\b`,
+  String.raw`an (?=if\b)`,
+  String.raw`(?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|if|with|on|from|to|in|say|using|before|the same)\b`,
+  String.raw`(?:and|or|also)(?: then| maybe| perhaps| again| even)* (?=an? |the |one |another\b|#|\d|m ?[#\d])`,
+  String.raw`(?:and|or) (?:what|how much|how many|which)(?: (?:would|does|is|do|of|for|in))* (?=#|m ?[#\d])`,
+].join('|')})`, 'g');
+/** A sentence that puts another case: "For 60?", "In 12?", "Same in oak". */
+const HEAD = /^(?:(?:for|at|with|if|now with|same|or|against|versus|then again)\b|(?:and|or) (?:in )?[a-z]+ ?\?)/;
+/** "In 12?", "Two flats?": nothing but a figure, asked. */
+const LONE = /^(?:in |on |to )?(?:an? )?#~*(?!~)(?:[ -][a-z%]+)? ?\?/;
+
+/** Where the words after a sum's question turn to another figure: "what if", and at the head of a sentence or near its end "and for", "and at". */
+export function followPoints(desk: Desk, c: Candidate, floor: number, to: number): number[] {
+  const from = c.end, { mask } = slateOf(desk.line, desk.sheet.ctx.at);
+  const text = mask.slice(from, to), out: number[] = [];
+  for (const m of text.matchAll(FOLLOW)) out.push(from + m.index + m[0].length - m[1]!.length);
+  for (const m of text.matchAll(AND)) {
+    const at = from + m.index + m[0].length - m[1]!.length;
+    const listed = c.kind.inline === false && !/\bif$/.test(m[1]!); // a condition is no further figure of a list
+    if (headOf(desk, at) || /[?] ?$/.test(desk.text.slice(0, at))) out.push(at);
+    else if (!listed && complete(desk, c, floor, at, to)) out.push(at);
+  }
+  for (const s of desk.sentences) if (s.start > from && s.start < to && (HEAD.test(desk.text.slice(s.start)) || LONE.test(mask.slice(s.start)))) out.push(s.start);
+  return [...new Set(out)].sort((a, b) => a - b).filter((p, i, all) => i === 0 || p - all[i - 1]! > 4);
+}
+
+/** Within a sentence "and at 60" is another question only when the first has all it needs and what follows would change it. */
+function complete(desk: Desk, c: Candidate, floor: number, at: number, to: number): boolean {
+  const first = c.kind.given(new Scope(desk, floor, at, c.start));
+  const must = c.kind.full ?? c.kind.wants, sets = must ? [must, ...(c.kind.telling ?? [])] : SUM_NAMES[c.kind.of]?.whole ?? [];
+  if (!sets.some(set => set.every(f => first[f] !== undefined))) return false;
+  const next = Object.keys(c.kind.given(new Scope(desk, at, Math.min(to, sentenceAt(desk, at).end)), first)).filter(f => !f.endsWith('Unit'));
+  return next.length > 0 && (next.every(f => first[f] !== undefined) || c.kind.anew !== undefined && next.includes(c.kind.anew) && /^or\b/.test(desk.text.slice(at)));
+}
+const headOf = (desk: Desk, at: number): boolean => desk.sentences.some(s => at - s.start >= 0 && at - s.start <= 1);
