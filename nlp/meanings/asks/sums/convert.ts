@@ -35,7 +35,7 @@ function target(scope: Scope, from: string, of: Figure): string | undefined {
 }
 
 /** "how many amps is a 55 watt lamp", "how many square feet to the gallon" want another sum. */
-const NOT_CONVERTED = /\bhow many (?:amps|ohms|volts)\b|\bdegrees to (?:heat|cool|warm|chill)|\b(?:solids|primer|paint|awg|gauge)\b/;
+const NOT_CONVERTED = /\bhow many (?:amps|ohms|volts)\b|\bdegrees to (?:heat|cool|warm|chill)|\b(?:solids|primer|paint|awg)\b|#~*(?!~) ?gauge\b/;
 
 const WITH_HOURS: Record<string, string> = { miles: 'mi', hours: 'h' };
 function given(scope: Scope, prev?: Given): Given {
@@ -52,7 +52,7 @@ function given(scope: Scope, prev?: Given): Given {
     return to ? { to } : {};
   }
   if (!f?.unit) return degrees(scope);
-  if (NOT_CONVERTED.test(scope.text)) return {};
+  if (NOT_CONVERTED.test(scope.mask)) return {};
   scope.take(f);
   const to = target(scope, f.unit, f) ?? (prev && typeof prev.to === 'string' && prev.to !== f.unit ? prev.to : undefined);
   if (span && f.start === span.start && !to || to === 'h' || to === 'mi' && !/^(?:km|m|ft|yd)$/.test(f.unit)) return {}; // "how many hours is that": spent, not turned into anything

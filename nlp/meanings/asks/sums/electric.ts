@@ -130,15 +130,16 @@ export const BATTERY: SumKind = {
   weight: 1,
 };
 
+/** A dynamo or a generator is driven like any other machine: that is the sheave sum. */
 export const ALTERNATOR: SumKind = {
   of: 'alternatorSpeed',
-  ask: [/\b(?:how fast|what (?:speed|rpm|revs|does|will)|how many revs)[^.?!]{0,30}\b(?:alternator|dynamo|generator)\b(?! (?:cost|weigh|pulley))/, /\b(?:alternator|dynamo|generator) (?:speed|rpm|revs)\b/],
+  ask: [/\b(?:how fast|what (?:speed|rpm|revs|does|will)|how many revs)[^.?!]{0,30}\balternator\b(?! (?:cost|weigh|pulley))/, /\balternator (?:speed|rpm|revs)\b/],
   unless: /\b(?:was|wired|cost|done|back|put out|gear)\b/,
   given(scope) {
     const out: Given = {};
     const lens = [...scope.measures('in', 'mm', 'cm'), ...scope.numbers().filter(n => n.value < 20 && /\bpulley(?: (?:is|of|about))* $/.test(scope.before(n)))].sort((x, y) => x.start - y.start);
     const crank = lens.find(f => /\b(?:crank|engine|drive|balancer|driver)\b/.test(scope.before(f, 40)) || /^ ?(?:inch )?(?:crank|engine|on the (?:crank|engine))/.test(scope.after(f)));
-    const own = lens.find(f => f !== crank && (/\b(?:alternator|dynamo|generator)\b/.test(scope.before(f, 40)) || /^ ?(?:pulley |wheel )?(?:on|alternator|dynamo|generator)/.test(scope.after(f)) || lens.length === 2));
+    const own = lens.find(f => f !== crank && (/\balternator\b/.test(scope.before(f, 40)) || /^ ?(?:pulley |wheel )?(?:on|alternator)/.test(scope.after(f)) || lens.length === 2));
     put(out, 'd1', crank ?? (lens.length === 2 ? lens.find(f => f !== own) : undefined)); put(out, 'd2', own);
     const n = scope.measures('rpm')[0] ?? scope.numbers().find(x => x.value >= 200);
     if (n) out.rpm1 = n.value;

@@ -1,13 +1,23 @@
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
+/** "one flat or maybe four flats": each is a case of its own. */
+function eachFlats(scope: Scope): Given[] {
+  const m = scope.seen(/#~*(?!~)(?: flats?)?,? (?:or|and)(?: then| maybe| perhaps| even)* #~*(?!~) flats?\b/);
+  if (m?.nums.length !== 2 || !m.nums.every(Number.isInteger)) return [];
+  const { flats: _, ...nut } = END_PLAY.given(scope);
+  scope.take(m);
+  return m.nums.map(flats => ({ ...nut, flats }));
+}
+
 export const END_PLAY: SumKind = {
   of: 'endPlay',
+  each: eachFlats,
   ask: [
     /\bhow much(?: (?:of an?|is|does|do|will|would|the|that|in))* ?(?:end ?play|end ?float|float|clearance|slack|axial play|lash|endshake|shake|movement|travel|play)\b(?: (?:is|does|do|will|would|that|it|i|have|get|give|be|in|me|would i have|that give me|am i giving it))*/,
     /\bhow many (?:thou|thousandths)\b[^.?!]*\b(?:end ?play|end ?float|play|flat)\b/,
     /\bend ?(?:play|float)(?= (?:for|with|on|at|of|from|if|when|backing) )/,
-    /\bwhat(?:s|ll)? (?:(?:does|will|is|that|it|the|this|would|my|do i|i|in|ll|in the way of|as|of) )*(?:end ?play|end ?float|endplay|endshake|axial play)\b/,
+    /\bwhat(?:s|ll)? (?:(?:does|will|is|that|it|the|this|would|my|do i|i|in|ll|in the way of|as|of) )*(?:end ?play|end ?float|endplay|endshake|axial play|float)s?\b/,
     /\bhow far(?:s| is| does| will)? (?:that|it) (?:lift|move|go|travel|drop|rise)\b|\bwhat do i (?:lift|move|get|gain)(?: (?:it|for|uh))*/,
     /\bhow (?:many flats|far(?: (?:do|should|would|is|does|will))?)[^.?!]{0,40}\b(?:flat|flats|nut|back|off|end ?play|end ?float|thou|turn)\b/,
     /\b(?:how much|what|whats)(?: (?:is|does|will|would|do))* (?:that|it|a flat|the nut|each flat|#~*(?!~) flats?|this)(?: (?:in|move|give|come to|worth|be|amount to|make|back off|is|as|work out(?: at| to)?|open (?:it )?up))*(?: (?:thou|thousandths|inches|end|me|play|float|for))*/,

@@ -1,6 +1,6 @@
 import { drillNamed } from './bench.ts';
 import type { SumKind } from './kind.ts';
-import type { Given, Scope } from './scope.ts';
+import { type Figure, type Given, Scope } from './scope.ts';
 import { sizeIn } from './torque.ts';
 
 function size(scope: Scope): Given {
@@ -23,14 +23,20 @@ function otherThan(scope: Scope, drill: string): Given {
   return threads[0] ? { size: threads[0].value.size } : size(scope);
 }
 
+/** "half inch fine at seventy five": a percent of thread is said without its name. */
+const atPercent = (scope: Scope): Figure | undefined => scope.numbers().find(n => n.value >= 50 && n.value <= 90 && /\bat(?: about)? $/.test(scope.before(n)) && /^ ?(?:$|[?.,]|and\b|or\b|what\b|how\b|please\b|then\b)/.test(scope.after(n)));
+
 /** Several threads in one question, each with the percent beside it or the one for all. */
 function each(scope: Scope): Given[] {
   const threads = scope.here(scope.values('thread')), percents = scope.values('percent');
   if (threads.length < 2) return [];
   return threads.map((t, i) => {
-    const p = percents.find(x => x.start >= t.end && x.end <= (threads[i + 1]?.start ?? Infinity)) ?? (percents.length === 1 ? percents[0] : undefined);
-    scope.take(t, p);
-    return { size: t.value.size, ...(p ? { percent: p.value.value } : {}) };
+    const own = new Scope(scope.desk, t.end, Math.max(t.end, threads[i + 1]?.start ?? scope.end));
+    const p = percents.find(x => x.start >= own.start && x.end <= own.end), n = p ? undefined : atPercent(own);
+    const all = percents.length === 1 ? percents[0] : undefined;
+    scope.take(t, p ?? n ?? all);
+    const percent = p?.value.value ?? n?.value ?? all?.value.value;
+    return { size: t.value.size, ...(percent === undefined ? {} : { percent }) };
   });
 }
 
@@ -51,9 +57,11 @@ export const TAP_DRILL: SumKind = {
     scope.take(p);
     const bare = prev?.percent !== undefined && !p ? scope.numbers().find(n => n.value >= 30 && n.value <= 100) : undefined;
     if (bare) { scope.take(bare); return { ...size(scope), percent: bare.value }; }
+    const n = p ? undefined : atPercent(scope);
+    scope.take(n);
     const drill = /\bwhat percent|\bhow much thread|\bpercent(?:age)? (?:of )?(?:full )?thread\b|\bthread (?:does|do|will|would|is)\b/.test(scope.text) ? drillUsed(scope) : undefined;
     if (drill) return { ...otherThan(scope, drill), drill };
-    return { ...size(scope), ...(p ? { percent: p.value.value } : {}) };
+    return { ...size(scope), ...(p ? { percent: p.value.value } : n ? { percent: n.value } : {}) };
   },
   needs: ['size', 'percent'],
   telling: [['size', 'percent']],

@@ -1,4 +1,4 @@
-import { scaleOf } from './degrees.ts';
+import { scaleNamed, scaleOf } from './degrees.ts';
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
@@ -26,12 +26,15 @@ function glycol(scope: Scope, prev?: Given): Given {
     if (wanted && percents.length === 1) { out.percentNow = p.value.value; scope.take(p); continue; }
     const near = `${scope.before(p, 34).split(/[,.;?]/).at(-1)} ${scope.after(p, 22).split(/[,.;?]| and /)[0]}`;
     const asked = percents.length > 1 && percents.some(o => o !== p && o.start > p.start && /\b(?:want|bring|get|to|make|raise|up)(?: (?:it|up|to|at|be|about))* $/.test(scope.before(o)));
-    const isNow = !/\b(?:want|need|get|bring)\b[^.?!]*$/.test(scope.before(p, 24)) && (asked || (percents.length > 1 || t) && NOW.test(near) || percents.length === 1 && !t && /\b(?:now|at the moment|currently|tests?|reads?|tester says|says|in it|in there)\b/.test(near) && !prev);
+    const already = prev && /\b(?:already|now|at the moment|currently)\b/.test(near); // "and if there's ten percent in it already"
+    const isNow = already || !/\b(?:want|need|get|bring)\b[^.?!]*$/.test(scope.before(p, 24)) && (asked || (percents.length > 1 || t) && NOW.test(near) || percents.length === 1 && !t && /\b(?:now|at the moment|currently|tests?|reads?|tester says|says|in it|in there)\b/.test(near) && !prev);
     if (isNow && out.percentNow === undefined) out.percentNow = p.value.value; else out.percent ??= p.value.value;
     scope.take(p);
   }
   const aim = scope.numbers().find(n => n.value >= 10 && n.value <= 100 && /\b(?:want(?: it)?(?: at)?|up to|bring it (?:up )?to|at|to|for) (?:about )?$/.test(scope.before(n)) && !VOLUME_AFTER.test(scope.after(n)));
   if (aim && out.percent === undefined && (percents.length || /\b(?:fifty|50)\b/.test(scope.desk.text.slice(aim.start, aim.end)))) { out.percent = aim.value; scope.take(aim); }
+  const other = prev && !percents.length && out.percent === undefined && !t ? scope.numbers().find(n => n.value >= 10 && n.value <= 80 && /^ ?(?:$|[?.,]|then\b|instead\b|please\b|what\b|how\b)/.test(scope.after(n))) : undefined; // "and for forty"
+  if (other) { out.percent = other.value; scope.take(other); }
   if (wanted && percents.length === 1) { out.percent = wanted.value; scope.take(wanted); }
   if (!percents.length && /\b(?:fifty[ -]?fifty|50 ?[\/-] ?50|50 50|1 to 1|one to one|1:1|50 50|half and half|fifty:fifty)\b/.test(scope.text)) out.percent = 50;
   const v = scope.measures(...VOLUMES)[0];
@@ -42,7 +45,7 @@ function glycol(scope: Scope, prev?: Given): Given {
 }
 
 /** "it's thirty percent now and I want fifty": the strength wanted, said without its percent. */
-const percentWanted = (scope: Scope): Figure | undefined => scope.numbers().find(n => n.value >= 20 && n.value <= 70 && /\b(?:want|to|at|need|make it|get it|after)(?: (?:it|at|to|up|about|a|be|on))* $/.test(scope.before(n)) && !/^ ?(?:quarts?|gallons?|lit|below|degrees|above)/.test(scope.after(n)));
+const percentWanted = (scope: Scope): Figure | undefined => scope.numbers().find(n => n.value >= 20 && n.value <= 70 && /\b(?:want|prefer|to|at|need|make it|get it|after)(?: (?:it|at|to|up|about|a|be|on))* $/.test(scope.before(n)) && !/^ ?(?:quarts?|gallons?|lit|below|degrees|above)/.test(scope.after(n)));
 
 export const ANTIFREEZE: SumKind = {
   of: 'antifreeze',
@@ -52,11 +55,11 @@ export const ANTIFREEZE: SumKind = {
     /\bwhatll [^.?!]{0,40}?\b(?:protect|hold|good|freeze)/,
     /\bwhat antifreeze(?: (?:do|should|would|i|need|for|to|mix|it|want))*/,
     /\bwhat(?:s)? (?:(?:the|my|right|antifreeze|coolant|is|of|a|kind of|sort of) )*(?:mix|mixture|percent|percentage|strength|ratio|concentration|proportion|blend)\b(?: (?:do|does|should|will|would|i|need|for|to|it|that|want|have|get|gets|is|be|of|antifreeze|coolant|protects?|holds?|goes?|good|keeps?|me))*/,
-    /\b(?:antifreeze|anti freeze|coolant|glycol)\b[^.?!]{0,40}\bhow (?:much|cold|strong|far|low)\b/,
+    /\b(?:antifreeze|anti freeze|coolant|glycol)\b(?:(?!\b(?:and|or) (?:if|what)\b)[^.?!]){0,40}\bhow (?:much|cold|strong|far|low)\b/,
     /\bwhat (?:does|will|would|is) (?:that|it) (?:good )?(?:go|get|protect|hold|keep)?(?: me)? ?(?:down )?to\b/,
     /\bhow (?:cold|low|far down|strong)(?: (?:a|will|does|is|can|would|do|am|should|mix|it|that|i|the [a-z]+|must))* ?(?:good (?:to|for)|protect(?:ed|s)?|go(?: to)?|hold|stand|safe|be|mix|cover(?:ed)?|down to|freeze|antifreeze|mixture)/,
     /\bwhat(?:s)? (?:(?:is|does|will|would|do|it|that|the|a|fifty|mix|percent|#)(?: |\b))*(?:freeze|freezing|protect|protection|good|protects?|freezes?)(?: (?:point|at|to|down to|level))*\b/,
-    /\bhow much (?:(?:of (?:the|it|that)|do i|should i|to|have i got to|must i|straight|neat|would i|will i|is|of|goes|i|need) )*(?:drain|pour|swap|take out|draw off|drop)(?: (?:out|off|in|and|to))*/,
+    /\bhow much (?:(?:of (?:the|it|that)|do i|should i|to|have i got to|must i|straight|neat|would i|will i|is|of|goes|i|need) )*(?:drain|pour|swap|take out|draw off|drop|exchange)(?: (?:out|off|in|and (?=refill|replace|add|put|pour)|to))*/,
     /\bbring it (?:up )?to\b/,
     /\b(?:freeze|freezing) point\b/,
     /\bhow much (?:comes|goes) (?:out|in)\b/,
@@ -95,6 +98,11 @@ export const BOILING: SumKind = {
   weight: 3,
 };
 
+/** What stands by the temperature of the air, and by one that the air is brought to. */
+const AIR_AFTER = /^ ?(?:degrees|out(?:side)?|in (?:here|the)|here|,? ?and)/;
+const AIR_BEFORE = /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?|(?:mercury|thermometer)(?: in the [a-z]+)? (?:says|reads|is at|shows)) $/;
+const WARMED = /\b(?:up|down|warms?|cools?|gets?|heat it|drops?|rises?|goes) (?:up |down |it )*to $/;
+
 export const DEW_POINT: SumKind = {
   of: 'dewPoint',
   ask: [/\bdew ?(?:points?|pt)\b/, /\bhow (?:warm|cold) (?:must|should|does|can|has|may) (?:the )?(?:steel|metal|panel|hood|iron|surface|parts?|tin)\b[^.?!]*\b(?:paint|prim|spray|coat)/, /\bhow warm (?:must|should|does|do|has) (?:the |my )?(?:steel|metal|panel|hood|part|surface|iron|sheet)/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
@@ -104,10 +112,11 @@ export const DEW_POINT: SumKind = {
     const onSteel = (f: Figure): boolean => /\b(?:steel|metal|panel|hood|surface|iron)(?: (?:is|at|reads|of|temp(?:erature)?|about|s))* $/.test(scope.before(f));
     const surface = [...scope.measures('°F', '°C', '°'), ...scope.numbers()].find(onSteel);
     if (surface) { out.surface = surface.value; if (surface.unit && surface.unit !== '°') out.surfaceUnit = surface.unit; scope.take(surface); }
-    const t = scope.measures('°F', '°C').find(f => !onSteel(f)) ?? scope.measures('°').find(f => !onSteel(f)) ?? scope.numbers().filter(n => !onSteel(n)).find(n => /^ ?(?:degrees|out(?:side)?|in (?:here|the)|here|,? ?and)/.test(scope.after(n)) || /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?) $/.test(scope.before(n)));
-    if (t) { out.temp = t.value; const u = t.unit && t.unit !== '°' ? t.unit : scaleOf(scope, t.value); if (u) out.tempUnit = u; }
     const p = scope.values('percent')[0];
-    const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => n !== t && (/^ ?(?:rh|relative|humidity|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer)(?: (?:is|of|at|reads|says|about|s|sitting at|around))* $/.test(scope.before(n, 40)) || (prev && /percent|humid/.test(scope.text))));
+    const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => /^ ?(?:rh|relative|humidity|damp\b|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer|damp)(?: (?:is|of|at|reads|says|about|s|sitting at|around|up|down|to))* $/.test(scope.before(n, 40)));
+    const air = (f: Figure): boolean => !onSteel(f) && f.start !== h?.start;
+    const t = scope.measures('°F', '°C').find(air) ?? scope.measures('°').find(air) ?? scope.numbers().filter(air).find(n => AIR_AFTER.test(scope.after(n)) || AIR_BEFORE.test(scope.before(n, 40)) || prev && WARMED.test(scope.before(n)));
+    if (t) { out.temp = t.value; const u = t.unit && t.unit !== '°' ? t.unit : typeof prev?.tempUnit === 'string' && !scaleNamed(scope.text) ? prev.tempUnit : scaleOf(scope, t.value); if (u) out.tempUnit = u; }
     if (h) out.humidity = h.value;
     const steel = scope.seen(/\b(?:steel|metal|panel|surface|hood|iron|plate)(?: (?:is|at|s|reads|temp|temperature|sitting|itself))* #~*(?!~)/);
     if (steel) {

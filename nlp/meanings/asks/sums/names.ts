@@ -26,7 +26,7 @@ export const SUM_NAMES: Readonly<Record<string, SumName>> = {
   adjustableSheave: { name: /\b(?:adjustable|variable(?: pitch)?) (?:sheave|pulley)\b/, whole: [['d1', 'turns'], ['d1', 'pitch']] },
   beltNumber: { name: /\b(?:belt number|nearest [abc] belt|standard belt|(?:pitch|outside|inside|datum) length)\b/, whole: [['section', 'number'], ['section', 'length']] },
   beltTension: { name: /\b(?:belt (?:deflection|tension)|deflection)\b/, whole: [] },
-  alternatorSpeed: { name: /\b(?:alternator|dynamo|generator) (?:speed|rpm|revs)\b/, whole: [['d1', 'd2', 'rpm1']] },
+  alternatorSpeed: { name: /\balternator (?:speed|rpm|revs)\b/, whole: [['d1', 'd2', 'rpm1']] },
   boiling: { name: /\bboil(?:s|ing)?(?: point)?\b/, whole: [['cap']] },
   pressureLeak: { name: /\b(?:leak(?:age)?(?: rate| down)?|pressure test)\b/, whole: [['pressure1', 'pressure2', 'volume', 'time']] },
   wireGauge: { name: /\b(?:circular mils?|resistance of|diameter of|wire (?:diameter|section)|how thick)\b/, whole: [['gauge'], ['section']] },
