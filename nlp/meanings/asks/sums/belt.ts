@@ -1,6 +1,13 @@
 import type { SumKind } from './kind.ts';
-import { sort, swap, which } from './pulleys.ts';
-import { type Given, put, type Scope } from './scope.ts';
+import { beside, sort, swap, which } from './pulleys.ts';
+import { type Figure, type Given, put, type Scope } from './scope.ts';
+import { toldBeside } from './told-beside.ts';
+
+/** What of the sum before a new length replaces: the belt where the shafts were asked for, else how far apart they are. */
+const varied = (prev: Given): 'length' | 'centre' => prev.length !== undefined && prev.centre === undefined ? 'length' : 'centre';
+
+/** "back to six foot", "splice it out to 96": too long for a pulley. */
+const apart = (scope: Scope): Figure | undefined => scope.measures('ft', 'm').find(f => !/^ ?(?:pulley|sheave|wheel|drum|a\b|per\b|of\b)/.test(scope.after(f))) ?? scope.numbers().find(n => n.value > 20 && /\bto $/.test(scope.before(n)));
 
 function beltGiven(scope: Scope, prev?: Given): Given {
   const p = sort(scope, prev);
@@ -8,9 +15,15 @@ function beltGiven(scope: Scope, prev?: Given): Given {
   const swapped = prev && swap(scope, p, prev);
   if (swapped) Object.assign(out, swapped);
   else if (prev && p.diameters.length === 1 && which(scope, prev)) { put(out, which(scope, prev)!, p.diameters[0]); scope.take(p.diameters[0]); }
+  else if (prev && p.diameters.length === 1 && beside(scope, p.diameters[0]!) && toldBeside(scope, p.diameters[0]!, prev)) { put(out, toldBeside(scope, p.diameters[0]!, prev)!, p.diameters[0]); scope.take(p.diameters[0]); }
+  else if (prev && !p.diameters.length && !p.centre && !p.length && apart(scope)) {
+    const f = apart(scope)!;
+    put(out, varied(prev), { ...f, unit: f.unit ?? String(prev.centreUnit ?? prev.lengthUnit ?? '') });
+    scope.take(f);
+  }
   else if (prev && p.diameters.length === 1 && !p.centre && !p.length && !/\b(?:pulley|sheave|wheel)\b/.test(scope.text)) {
     const f = p.diameters[0]!;
-    put(out, prev.length !== undefined && prev.centre === undefined ? 'length' : 'centre', { ...f, unit: f.unit ?? String(prev.centreUnit ?? prev.lengthUnit ?? '') });
+    put(out, varied(prev), { ...f, unit: f.unit ?? String(prev.centreUnit ?? prev.lengthUnit ?? '') });
     scope.take(f);
   } else {
     const [a, b] = p.diameters;
@@ -32,7 +45,7 @@ export const BELT: SumKind = {
     /(?:^|[.?!;,:] )(?:v )?belt for (?=[^.?!]*\?)/,
     /(?:^|[.?!;,:] |(?<=\b(?:whats|what is|know|and) ))(?:and )?(?:the )?belt (?:with|at|on|if) (?=[^.?!]*\b(?:cent(?:re|er)s|apart|between)\b)/,
     /\bcent(?:re|er)s (?:are|is|be|would be) what\b/,
-    /(?:^|[.?!;,:] )(?:the )?length of (?:the )?(?:new |flat |v |drive )?belt(?:ing)?(?= ?\?)/,
+    /(?:^|[.?!;,:] )(?:the )?length of (?:the )?(?:new |flat |v |drive )?belt(?:ing)?(?= ?(?:\?|,? please))/,
     /\bhow long (?:(?:is|of|a|does|should|will|would|must|do i|s|need|ll|to be|make|cut) )*(?:the |my |a |that |of a )?(?:new |drive |v |flat |fan |main )*belt(?:ing)?\b(?: (?:do|does|be|need|needs?|want|to|have|i|it|should|is|that|for|would|will|on))*/,
     /\bwhat(?:s)? (?:the |is the )?(?:length|size|long)(?: (?:of|a))?(?: (?:a|the|of|v|drive|flat|new))* belt(?:ing)?\b(?: (?:do|does|be|need|want|to|i|it|should|is|that|would|will))*/,
     /\b(?:belt|belting) (?:length|size)\b/,
@@ -44,8 +57,8 @@ export const BELT: SumKind = {
     /\bwhat(?:s)? (?:belt|length)(?: (?:do|does|should|would|will|is|i|it|need|want|that|take|to|order|get|fits?|goes|buy|of|ask for))+\b/,
     /\bwhat(?:s)?(?: the)? (?:shaft )?cent(?:re|er)s?(?: to cent(?:re|er)s?)?(?: distance)?(?: (?:do|does|should|would|will|is|that|it|i|want|need|give|for|be|are|the|shafts?|put|me|this|to|set|at|s))*/,
     /\bhow far apart(?= ?(?:\?|$))/,
-    /\bhow far apart (?:(?:do|does|should|would|will|are|is|must|can) )?(?:the |those |my |i |we )?(?:shafts|pulleys|cent(?:re|er)s|sheaves|set|put|space|mount|need|two|have)/,
-    /\bwhat does (?:the |that |my )?belt (?:need to be|have to be|come to|want to be|work out(?: at| to)?|measure)/,
+    /\bhow far apart (?:(?:do|does|should|would|will|are|is|must|can) )?(?:the |those |my |i |we |they |to )?(?:shafts|pulleys|cent(?:re|er)s|sheaves|go|sit|set|put|space|mount|need|two|have)/,
+    /\bwhat(?: does|s) (?:the |that |my )?belt (?:need|need to be|want to be|have to be)\b(?: to be)?|\bwhat does (?:the |that |my )?belt (?:need to be|have to be|come to|want to be|work out(?: at| to)?|measure)/,
     /\b(?:how much|how long a|what) belt(?:ing)?(?: (?:do|should|will|would) i (?:need|want|order|buy|cut))?/,
   ],
   unless: /\b(?:sander|holding up|cost|price|where|cheapest|tension|what section|on order|did i|belt speed|what speed)\b/,

@@ -52,7 +52,7 @@ function named(desk: Desk, { kind, called }: Named, s: { start: number; end: num
   if (!asked && !whole && !(fields.length && FOR_ONE.test(text.slice(m.index + m[0].length)))) return undefined;
   if (asked && !whole && !fields.length && !outright(desk, start, end)) return undefined;
   // A fragment is all of it the question, so that nothing of it is taken for a statement.
-  const place = asked ? { start, end } : { start: s.start, end: s.start + text.trimEnd().replace(/[ .;,]+$/, '').length };
+  const place = asked ? { start, end } : { start: s.start, asked: end, end: s.start + text.trimEnd().replace(/[ .;,]+$/, '').length };
   return { kind, ...place, score: 0.5 + fields.length + (whole?.length ?? 0) + (kind.weight ?? 0) / 2 };
 }
 

@@ -5,10 +5,11 @@ import { mayMatch } from '../../../text/pattern-index.ts';
 import { byName } from './by-name.ts';
 import type { SumKind } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
-import { Scope } from './scope.ts';
+import { VARIED } from './follow-points.ts';
+import { type Given, Scope } from './scope.ts';
 
-/** A place of the note where a sum's question stands, and how well the figures about it suit that sum. */
-export interface Candidate { kind: SumKind; start: number; end: number; score: number }
+/** A place of the note where a sum's question stands, and how well the figures about it suit that sum. `asked`: where its name ends, when all of the sentence is the question. */
+export interface Candidate { kind: SumKind; start: number; end: number; score: number; asked?: number }
 
 /** Every wording of a sum's question. */
 const ASKS = SUM_KINDS.flatMap(kind => kind.ask.map(ask => ({ kind, ask: global(ask) })));
@@ -27,7 +28,8 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
   }
   all.push(...byFigures(desk, plain, all));
   all.push(...byName(desk, plain, all));
-  return settle(desk, all.filter(c => c.score > 0));
+  const likely = all.filter(c => c.score > 0);
+  return settle(desk, likely.filter(c => !followsUp(desk, c, likely)));
 }
 
 /** Where another question begins. */
@@ -54,6 +56,16 @@ function byFigures(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]
     }
   }
   return out;
+}
+
+/** "and what is it if I put oil on them": it has no figure of its own for its own sum, and one for that before it. */
+function followsUp(desk: Desk, c: Candidate, all: readonly Candidate[]): boolean {
+  const s = sentenceAt(desk, c.start), again = AGAIN.test(desk.text.slice(s.start, s.end));
+  if (!again && !VARIED.test(desk.text.slice(c.start, s.end))) return false;
+  const before = all.filter(o => o.kind !== c.kind && o.end <= (again ? s.start : c.start)).sort((a, b) => b.end - a.end)[0];
+  if (!before) return false;
+  const own = (kind: SumKind, prev?: Given): boolean => Object.keys(kind.given(new Scope(desk, again ? s.start : c.start, s.end, c.start), prev)).length > 0;
+  return !own(c.kind) && own(before.kind, before.kind.given(new Scope(desk, 0, before.end, before.start)));
 }
 
 function possible(desk: Desk, c: Candidate): boolean {

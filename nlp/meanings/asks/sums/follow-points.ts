@@ -18,22 +18,24 @@ const FOLLOW = new RegExp(String.raw`(?:^|[.?!;,] |\s)(${JOINED}(?:${[
   String.raw`then (?:again|the same|same again|tell me|give me) (?:with|at|on|for|in)\b`,
   String.raw`(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|the|its|there|a|an)\b`,
 ].join('|')}))`, 'g');
+/** A question that by its wording only puts another case of what was asked before: "what is it if", "how much with". */
+export const VARIED = new RegExp(String.raw`^${JOINED}(?:(?:what|whats|whatd|whatll)${OF_IT}|how much(?: [a-z]+)?) ${CASE}`);
 /** "and what three", "and which for a half inch", "and what would 40 be", "or maybe four flats", "and then ten gauge": turns to another figure where the first question has all it needs. */
 const AND = new RegExp(String.raw`(?:^|[.?!;] |,? )(${[
-  String.raw`(?:and|or) (?:the )?same [a-z]+ (?:but )?(?:with|at|for|in|on)\b`,
+  String.raw`(?:and|or)(?: then)? (?:the )?same [a-z]+(?: and [a-z]+)? (?:but\b|(?:with|at|for|in|on)\b)`,
   String.raw`an (?=if\b)`,
-  String.raw`(?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|if|with|on|from|to|in|say|using|before|the same)\b`,
-  String.raw`(?:and|or|also)(?: then| maybe| perhaps| again| even)* (?=an? |the |one |another\b|#|\d|m ?[#\d])`,
+  String.raw`(?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|of|if|with|on|from|to|in|say|using|before|the same)\b`,
+  String.raw`(?:and|or|also)(?: then| maybe| perhaps| again| even)* (?=an? |the |one |anothers?\b|#|\d|m ?[#\d])`,
   String.raw`(?:and|or) (?:what|how much|how many|which)(?: (?:would|does|is|do|of|for|in))* (?=#|m ?[#\d])`,
 ].join('|')})`, 'g');
 /** A sentence that puts another case: "For 60?", "In 12?", "Same in oak". */
-const HEAD = /^(?:(?:for|at|with|if|now with|same|or|against|versus|then again)\b|(?:and|or) (?:in )?[a-z]+ ?\?)/;
+const HEAD = /^(?:(?:for|at|with|if|now with|same|or|against|versus|then (?:again|the same|same again|with|for|at|in)|the (?:alternative|other(?: one)?) is)\b|(?:and|or) (?:in )?[a-z]+ ?\?)/;
 /** "In 12?", "Two flats?": nothing but a figure, asked. */
 const LONE = /^(?:in |on |to )?(?:an? )?#~*(?!~)(?:[ -][a-z%]+)? ?\?/;
 
 /** Where the words after a sum's question turn to another figure: "what if", and at the head of a sentence or near its end "and for", "and at". */
 export function followPoints(desk: Desk, c: Candidate, floor: number, to: number): number[] {
-  const from = c.end, { mask } = slateOf(desk.line, desk.sheet.ctx.at);
+  const from = c.asked ?? c.end, { mask } = slateOf(desk.line, desk.sheet.ctx.at);
   const text = mask.slice(from, to), out: number[] = [];
   for (const m of text.matchAll(FOLLOW)) out.push(from + m.index + m[0].length - m[1]!.length);
   for (const m of text.matchAll(AND)) {
@@ -52,6 +54,6 @@ function complete(desk: Desk, c: Candidate, floor: number, at: number, to: numbe
   const must = c.kind.full ?? c.kind.wants, sets = must ? [must, ...(c.kind.telling ?? [])] : SUM_NAMES[c.kind.of]?.whole ?? [];
   if (!sets.some(set => set.every(f => first[f] !== undefined))) return false;
   const next = Object.keys(c.kind.given(new Scope(desk, at, Math.min(to, sentenceAt(desk, at).end)), first)).filter(f => !f.endsWith('Unit'));
-  return next.length > 0 && (next.every(f => first[f] !== undefined) || c.kind.anew !== undefined && next.includes(c.kind.anew) && /^or\b/.test(desk.text.slice(at)));
+  return next.length > 0 && (next.every(f => first[f] !== undefined) || c.kind.anew !== undefined && next.includes(c.kind.anew) && /^(?:or|and another|another)\b/.test(desk.text.slice(at)));
 }
 const headOf = (desk: Desk, at: number): boolean => desk.sentences.some(s => at - s.start >= 0 && at - s.start <= 1);

@@ -1,5 +1,6 @@
 import { sentenceAt } from '../desk.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
+import { toldBeside } from './told-beside.ts';
 
 const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|flywheel|electric)s?\b/g;
 const DRIVEN = /\b(?:driven|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|countershaft|impeller|head ?shaft|chain shaft|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end|bench|rotor|roller|roll|hone|polisher|wheel end)s?\b/g;
@@ -11,7 +12,7 @@ interface Pulleys { diameters: Figure[]; centre?: Figure; length?: Figure; speed
 
 /** Sorts the figures of the stretch into pulleys, distance between shafts, belt, and speeds. */
 export function sort(scope: Scope, prev?: Given): Pulleys {
-  const out: Pulleys = { diameters: [], speeds: scope.measures('rpm') }, metric = scope.measures('mm', 'mil', 'cm').length > 0;
+  const out: Pulleys = { diameters: [], speeds: [...scope.measures('rpm'), ...scope.measures('turns').filter(f => f.value >= 60)] }, metric = scope.measures('mm', 'mil', 'cm').length > 0 || prev?.d1Unit === 'mm';
   for (const m of scope.measures(...LENGTHS)) {
     const f = m.unit === 'mil' ? { ...m, unit: 'mm' } : m;
     if (/^an? /.test(scope.desk.text.slice(f.start, f.end)) && f.value === 1 && f.unit === 'ft') continue;
@@ -24,7 +25,7 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
     if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
     if (!near && (/\bcent(?:re|er)s?(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n)) || /^ (?:mil |mm )?(?:cent(?:re|er)s|between cent|apart)\b/.test(scope.after(n)))) { out.centre ??= n; continue; }
-    if (!near && metric && n.value >= 30 && n.value < 900 && wheelOf(scope, n)) { out.diameters.push(n); continue; }
+    if (!near && metric && n.value >= 30 && n.value < 900 && (wheelOf(scope, n) || prev && /\b(?:an?|one of) $/.test(scope.before(n)))) { out.diameters.push(n); continue; }
     if (!near && n.value > 20 && isBelt(scope, n)) { out.length ??= n; continue; }
     if (n.value >= 60 && (near || n.value >= 250) && !/^ ?(?:mm|inch|pulley|sheave)/.test(scope.after(n))) { out.speeds.push(n); continue; }
     if (isBelt(scope, n) && n.value > 20) { out.length ??= n; continue; }
@@ -76,7 +77,7 @@ const isBelt = (scope: Scope, f: Figure): boolean =>
 /** "the belt in the drawer is …", "a belt for the dynamo wants …". */
 const BELT_IS = /\bbelt(?:ing)?\b(?:(?!\b(?:pulley|sheave|wheel|flywheel)s?\b)[^,.;?#\d]){0,30} (?:is|s|thats|wants|needs|measures|runs) (?:about )?$/;
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
-  /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
+  /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|onto|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 
 /** Which way a figure's own clause points: at what drives or at what is driven. */
 export function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | undefined {
@@ -106,9 +107,13 @@ export function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): voi
     const turned = by || (!drives && ((first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver') || (!first && !second && spedAt(scope, p) === b)));
     put(out, 'd1', turned ? b : a);
     put(out, 'd2', turned ? a : b);
-  } else if (prev) put(out, which(scope, prev) ?? (side(scope, a, p.speeds) === 'driver' ? 'd1' : 'd2'), a);
+  } else if (prev) put(out, which(scope, prev) ?? (beside(scope, a) && toldBeside(scope, a, prev) || pulleyOf(side(scope, a, p.speeds)) || toldBeside(scope, a, prev) || 'd2'), a);
   else put(out, side(scope, a, p.speeds) === 'driven' ? 'd2' : 'd1', a);
 }
+
+const pulleyOf = (side?: 'driver' | 'driven'): 'd1' | 'd2' | undefined => side && (side === 'driver' ? 'd1' : 'd2');
+/** "a 16 on the countershaft": it is said where the pulley sits. */
+export const beside = (scope: Scope, f: Figure): boolean => /^ ?(?:inch |mm |in )?(?:pulley |sheave |one |wheel )?on (?:the |my |that )?[a-z]/.test(scope.after(f));
 
 /** "if the small one was five inch": of the two that were given. */
 export function which(scope: Scope, prev: Given): 'd1' | 'd2' | undefined {
@@ -124,10 +129,11 @@ const spedAt = (scope: Scope, p: Pulleys): Figure | undefined => p.speeds.length
 export function swap(scope: Scope, p: Pulleys, prev: Given): Given | undefined {
   const [a, b] = p.diameters;
   if (!a || !b) return undefined;
+  const both = /^ ?(?:inch |mm )?(?:onto|driving|and)\b/.test(scope.desk.text.slice(a.end, b.start));
   const instead = /\binstead of\b|\bin place of\b|\brather than\b|\bnot (?:a|the)\b/.test(scope.desk.text.slice(a.end, b.start));
   const [old, fresh] = instead ? [b, a] : [a, b];
   const name = ['d1', 'd2'].find(n => prev[n] === old.value);
-  if (!name) return undefined;
+  if (!name || both) return undefined;
   scope.take(a, b);
   return { [name]: fresh.value, ...(fresh.unit ? { [`${name}Unit`]: fresh.unit } : {}) };
 }

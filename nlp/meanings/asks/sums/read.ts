@@ -24,15 +24,15 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
   if (before && FOLLOWS.test(desk.text)) hits.push(...follows(desk, 0, opening, before, [], true));
   found.forEach((c, i) => {
     const floor = Math.max(0, ...plain.filter(p => p.end <= c.start).map(p => p.end), ...hits.map(h => h.end));
-    const ceiling = Math.min(desk.text.length, found[i + 1]?.start ?? Infinity, firstAsk(desk, plain, c.end));
-    const points = followPoints(desk, c, floor, ceiling);
+    const reach = Math.min(desk.text.length, found[i + 1]?.start ?? Infinity, firstAsk(desk, plain, c.end)), turns = followPoints(desk, c, floor, reach);
+    const ceiling = turns.find(p => leadsTo(desk, p, found[i + 1])) ?? reach, points = turns.filter(p => p < ceiling);
     const stop = points[0] ?? leadOf(desk, c.end, ceiling);
     const read = readOne(desk, c, floor, stop, earlier, before);
     const scope = new Scope(desk, floor, stop, c.start), many = c.kind.each?.(scope) ?? [];
     const sums = (many.length > 1 ? many : [read.given]).map((given): Sum => ({ kind: c.kind, given }));
     earlier.push(...sums);
     last = sums.at(-1)!;
-    hits.push(hit(c.start, c.end, sums, many.length > 1 ? scope.taken : read.used, desk));
+    hits.push(hit(c.start, Math.min(c.end, stop), sums, many.length > 1 ? scope.taken : read.used, desk));
     const more = follows(desk, stop, ceiling, last, points, false);
     for (const m of more) { hits.push(m); const a = m.asks[0]!; if (a.kind === 'sum') earlier.push({ kind: c.kind, given: a.given }); }
   });
@@ -41,6 +41,9 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
 
 const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
 const firstAsk = (desk: Desk, plain: readonly Hit[], from: number): number => Math.min(desk.text.length, ...plain.filter(p => p.start >= from).map(p => p.start));
+
+/** "And the nut is 20 threads to the inch, what play?": figures before another sum's question in its sentence are that one's. */
+const leadsTo = (desk: Desk, at: number, next?: Candidate): boolean => next !== undefined && next.start > at && next.start < sentenceAt(desk, at).end && Object.keys(next.kind.given(new Scope(desk, at, next.start))).length > 0;
 
 /** "…, and" before the next question is of neither. */
 function leadOf(desk: Desk, from: number, ceiling: number): number {

@@ -1,0 +1,21 @@
+import { sheetBefore } from '../../../sheet.ts';
+import { foundIn, openDesk } from '../desk.ts';
+import type { Figure, Given, Scope } from './scope.ts';
+
+/** "with a 16 on the countershaft": of the two pulleys of the sum before, that which was told of beside the same word, in this note or the one before. */
+export function toldBeside(scope: Scope, f: Figure, prev: Given): 'd1' | 'd2' | undefined {
+  if (prev.d1 === prev.d2) return undefined;
+  const word = /^ ?(?:inch |mm |in )?(?:pulley |sheave |one |wheel )?on (?:the |my |that )?([a-z]+)/.exec(scope.after(f))?.[1];
+  const before = sheetBefore(scope.desk.sheet.ctx);
+  for (const [desk, end] of [[scope.desk, scope.start], ...(before ? [[openDesk(before), before.text.length] as const] : [])] as const) {
+    const figures = foundIn(desk, 0, end).filter(x => x.dim === 'measure' || x.dim === 'number');
+    const named = (['d1', 'd2'] as const).flatMap(name => figures.filter(x => x.value.value === prev[name]).map(x => ({ name, at: x.start })));
+    if (!named.length) continue;
+    if (!word) return named.sort((a, b) => b.at - a.at)[0]!.name; // without a word the one told of last
+    const places = [...desk.text.slice(0, end).matchAll(new RegExp(`\\b${word}`, 'g'))].map(m => m.index);
+    const apart = (at: number): number => Math.min(...places.filter(p => !/[,.;?]/.test(desk.text.slice(Math.min(p, at), Math.max(p, at)))).map(p => Math.abs(p - at)));
+    const near = named.filter(n => apart(n.at) < Infinity).sort((a, b) => apart(a.at) - apart(b.at))[0];
+    if (near) return near.name;
+  }
+  return undefined;
+}
