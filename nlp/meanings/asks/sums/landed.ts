@@ -1,5 +1,5 @@
 import type { SumKind } from './kind.ts';
-import type { Figure, Given, Scope } from './scope.ts';
+import { type Figure, type Given, Scope } from './scope.ts';
 
 const ROUND = /\b(?:each way|one way|there and back|round trip|both ways|return)\b/;
 
@@ -31,6 +31,8 @@ function given(scope: Scope, prev?: Given): Given {
   if (drive) out.miles = drive.value.amount * (ROUND.test(scope.after(drive, 24)) && /each way|one way/.test(scope.after(drive, 24)) ? 2 : 1);
   scope.take(price, ship, core, tax, drive);
   if (prev && (drive || /\b(?:skip|without|no|save|lose|drop|pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) && out.shipping === undefined && out.price === undefined && prev.shipping !== undefined && /\b(?:skip|without|no|save|lose|drop|instead)\b[^.?!]*\b(?:freight|shipping|post|postage|carriage|delivery)\b|\b(?:pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) out.shipping = undefined;
+  // "same price and tax but I drive forty miles": what is not said to be the same is gone.
+  if (prev && drive && /\bsame (?:price|tax)\b[^.?!]*\bbut\b/.test(scope.text) && out.shipping === undefined && !/\bsame [a-z ]*(?:shipping|post|postage|freight|carriage|delivery)\b/.test(scope.text)) out.shipping = undefined;
   if (prev && /\b(?:no|without|skip the) core\b/.test(scope.text)) out.core = undefined;
   if (prev && out.price !== undefined) keepSame(scope, prev, out);
   return out;
@@ -43,6 +45,19 @@ function perMile(scope: Scope): Figure | undefined {
   if (cents) return { start: cents.start, end: cents.end, value: cents.nums.at(-1)! / 100 };
   const figs = [...scope.numbers(), ...scope.values('money').map(m => ({ start: m.start, end: m.end, value: m.value.value }))];
   return figs.find(x => /^ ?(?:dollars?)? ?(?:a|per|each) mile/.test(scope.after(x)));
+}
+
+/** "165 and I drive 44 miles, or 150 plus 32 freight, what do they land at": each offer is a case of its own, under the tax said for either. */
+function offers(scope: Scope): Given[] {
+  if (!/\b(?:they|each|either|them|both|those)\b/.test(scope.text.slice(Math.max(0, scope.at - scope.start)))) return [];
+  const told = scope.desk.text.slice(scope.start, scope.at), or = /,? or (?:another(?: (?:lot|one))?|the other(?: one)?|else)?/.exec(told);
+  if (!or) return [];
+  const cut = scope.start + or.index, parts = [new Scope(scope.desk, scope.start, cut, cut), new Scope(scope.desk, cut + or[0].length, scope.at)];
+  const cases = parts.map(p => given(p));
+  if (cases.some(c => c.price === undefined)) return [];
+  for (const p of parts) scope.take(...p.taken.map(([start, end]) => ({ start, end })));
+  const tax = cases.find(c => c.tax !== undefined)?.tax;
+  return cases.map(c => ({ ...c, ...(tax === undefined ? {} : { tax }) }));
 }
 
 const first = (scope: Scope, figs: Figure[]): Figure | undefined => scope.nearest(figs.sort((a, b) => a.start - b.start));
@@ -79,6 +94,7 @@ export const MILEAGE: SumKind = {
 
 export const LANDED: SumKind = {
   of: 'landed',
+  each: offers,
   ask: [
     /\b(?:what|how much|whats|hows|so what)(?: (?:does|do|will|would|is|s|did|ll))*(?: (?:a|an|the|that|it|this|those|they|my|one|these))*(?: (?:[a-z-]+|#~*(?!~))){0,5}? (?:land|lands|landed|owe me|land me|owe me|come to|comes to|coming to|add up to|adds? up to|work out(?: at| to)?|works out(?: at| to)?|end up (?:at|costing|being)|stand me(?: in)?|cost(?:ing)?(?: me)?|run me|set me back|total(?: up)?(?: to)?|tot up to)\b(?: (?:at|to|for|in|me|all in|in all|altogether|landed|at the (?:shop|door)|delivered|here|at if|at my door|in total|all told))*/,
     /\blanded (?:cost|price|total|figure)\b(?: (?:of|on|for|is))?|\b(?:cost|price|total) landed\b|\ball in (?:cost|price|total|figure)\b|\bdelivered (?:cost|price)\b/,

@@ -104,7 +104,7 @@ export function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): voi
     const first = side(scope, a, [b, ...p.speeds]), second = side(scope, b, [a, ...p.speeds]);
     const by = /\b(?:driven|turned|run|powered) (?:by|off|from) /.test(scope.desk.text.slice(a.end, b.start));
     const drives = !by && /\b(?:drives|driving|onto|turns an?|turning an?|into)\b/.test(scope.desk.text.slice(a.end, b.start)) && !/\bdriving (?:pulley|sheave|wheel)/.test(scope.desk.text.slice(a.end, b.start));
-    const turned = by || (!drives && ((first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver') || (!first && !second && spedAt(scope, p) === b)));
+    const turned = by || (!drives && !(runs(scope, p, a) && !second) && ((first === 'driven' && second !== 'driven') || (second === 'driver' && first !== 'driver') || (!first && !second && spedAt(scope, p) === b)));
     put(out, 'd1', turned ? b : a);
     put(out, 'd2', turned ? a : b);
   } else if (prev) put(out, which(scope, prev) ?? (beside(scope, a) && toldBeside(scope, a, prev) || pulleyOf(side(scope, a, p.speeds)) || toldBeside(scope, a, prev) || 'd2'), a);
@@ -114,6 +114,9 @@ export function pulleys(scope: Scope, p: Pulleys, out: Given, prev?: Given): voi
 const pulleyOf = (side?: 'driver' | 'driven'): 'd1' | 'd2' | undefined => side && (side === 'driver' ? 'd1' : 'd2');
 /** "a 16 on the countershaft": it is said where the pulley sits. */
 export const beside = (scope: Scope, f: Figure): boolean => /^ ?(?:inch |mm |in )?(?:pulley |sheave |one |wheel )?on (?:the |my |that )?[a-z]/.test(scope.after(f));
+
+/** "a 12 inch pulley at 350": a pulley said with its speed drives the other. */
+const runs = (scope: Scope, p: Pulleys, f: Figure): boolean => p.speeds.some(s => s.start > f.end && /^ (?:inch |mm )?(?:pulley |sheave |wheel )?(?:at|doing|turning|running) $/.test(scope.desk.text.slice(f.end, s.start)));
 
 /** "if the small one was five inch": of the two that were given. */
 export function which(scope: Scope, prev: Given): 'd1' | 'd2' | undefined {

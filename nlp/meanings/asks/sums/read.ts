@@ -1,4 +1,5 @@
 import type { Ask } from '../../../../domain/model/ask.ts';
+import { slateOf } from '../../../dimensions/rule.ts';
 import { sheetBefore } from '../../../sheet.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import { readAsks } from '../read.ts';
@@ -21,7 +22,8 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
   const again = before && FOLLOWS.test(desk.text) ? follows(desk, 0, firstAsk(desk, plain, 0), before, [], true) : [];
   if (again.length && found.every(c => c.kind !== before!.kind && !/\b(?:what|whats|how|which)\b/.test(desk.text.slice(c.start, c.end)))) return again;
   const opening = Math.min(found[0]!.start, firstAsk(desk, plain, 0));
-  if (before && FOLLOWS.test(desk.text)) hits.push(...follows(desk, 0, opening, before, [], true));
+  const own = found[0]!.kind === before?.kind && found[0]!.start < desk.sentences[0]!.end; // "say it's seventy in here, dew point?" asks outright
+  if (before && !own && FOLLOWS.test(desk.text)) hits.push(...follows(desk, 0, opening, before, [], true));
   found.forEach((c, i) => {
     const floor = Math.max(0, ...plain.filter(p => p.end <= c.start).map(p => p.end), ...hits.map(h => h.end));
     const reach = Math.min(desk.text.length, found[i + 1]?.start ?? Infinity, firstAsk(desk, plain, c.end)), turns = followPoints(desk, c, floor, reach);
@@ -40,6 +42,13 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
 }
 
 const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
+/** "hmm", "no,", "too fast,": said of the answer before another case is put. */
+const SAID = /^(?:(?:hmm|no|right|well|ah|oh|too [a-z]+|thats too [a-z]+),? )+(?=(?:what (?:if|about)|how about|if|only|call it|make it|say|try|with|at|for)\b)/;
+const CASE_PUT = /^(?:and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|call it|take it|only|so|try|say|suppose|supposing|\d)\b/;
+/** "three flats then", "fourteen?": nothing but a figure. */
+const FIGURE = /^#~*(?!~)(?: [a-z%]+)?(?: then| instead|,? please)? ?[?.]? ?$/;
+/** A note that puts another case of what the note before asked. */
+const putsCase = (desk: Desk, at: number): boolean => CASE_PUT.test(desk.text.slice(at).replace(SAID, '')) || FIGURE.test(slateOf(desk.line, desk.sheet.ctx.at).mask.slice(at));
 const firstAsk = (desk: Desk, plain: readonly Hit[], from: number): number => Math.min(desk.text.length, ...plain.filter(p => p.start >= from).map(p => p.start));
 
 /** "And the nut is 20 threads to the inch, what play?": figures before another sum's question in its sentence are that one's. */
@@ -81,7 +90,7 @@ function follows(desk: Desk, from: number, to: number, first: Sum, given: number
     const scope = new Scope(desk, p, Math.max(p, stop));
     const next = last.kind.given(scope, last.given);
     const changed = Object.keys(next).filter(f => next[f] !== undefined || f in last.given);
-    if (!changed.length || (fresh && !/^(?:and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|so|try|say|suppose|supposing|\d)\b/.test(desk.text.slice(p)))) return;
+    if (!changed.length || (fresh && !putsCase(desk, p))) return;
     last = { kind: last.kind, given: clean(follow(last.kind, last.given, next)) };
     out.push(hit(p, Math.max(p + 1, Math.min(stop, sentenceAt(desk, stop > p ? stop - 1 : p).end)), [last], [], desk));
   });

@@ -35,7 +35,7 @@ function given(scope: Scope, prev?: Given): Given {
   const all = rows(scope);
   const have = all.filter(r => r.length >= 2).sort((a, b) => b.length - a.length)[0] ?? all.find(r => r[0]!.unit && HAVE.test(scope.mask.slice(0, r[0]!.start - scope.start)) && all.length > 1 && all.indexOf(r) > 0);
   const single = all.filter(r => r !== have && r.length === 1).map(r => r[0]!);
-  const target = single.find(f => f.unit) ?? single.find(f => /\b(?:after|chasing|aiming for|shooting for|looking for|seeking|needing|wanting|want|need|for|make|get|up|to|of|total|at|is|stack|be|add up|reach|needs|wants|about|takes?)(?: (?:a|an|about|another|up|to|exactly|up to|of|say|just))* $/.test(scope.before(f)) || prev);
+  const target = single.find(f => f.unit) ?? single.find(f => /^ ?(?:needed|wanted|required)\b/.test(scope.after(f))) ?? single.find(f => /\b(?:after|chasing|aiming for|shooting for|looking for|seeking|needing|wanting|want|need|for|make|get|up|to|of|total|at|is|stack|be|add up|reach|needs|wants|about|takes?)(?: (?:a|an|about|another|up|to|exactly|up to|of|say|just))* $/.test(scope.before(f)) || prev);
   const unit = have?.find(f => f.unit)?.unit ?? target?.unit ?? (have?.every(f => /^\.0\d\d/.test(scope.desk.text.slice(f.start, f.end))) ? 'in' : undefined) ?? (typeof prev?.targetUnit === 'string' ? prev.targetUnit : undefined);
   const thou = /\b(?:thou|thous|thousandths?|thousands)\b/.test(scope.text) || (prev && unit === 'in');
   const fix = (f: Figure): number => (f.unit ? f.value : thou && f.value >= 1 ? inContract(f.value, 'thou').value : f.value);
@@ -54,7 +54,7 @@ export const SHIMS: SumKind = {
   of: 'shims',
   inline: false,
   ask: [
-    /\bwhat(?:s)?(?: (?:do|should|can|would|shall|could))?(?: i| we)? (?:stack|shim|pack|put together)\b(?: (?:up|it|with|under|to|them|for|together))*/,
+    /\bwhat(?:s)?(?: (?:do|should|can|would|shall|could))?(?: i| we)? (?:stack|shim|pack|put together|build(?= ?(?:$|[?.,]|and\b|for\b|from\b|with\b)))\b(?: (?:up|it|with|under|to|them|for|together))*/,
     /\b(?:whats|what is|what|which|give me the|work out the|figure the|find the|hows)(?: (?:the|a|best|is|my|shim|combination of|fewest|combo of|right|mix of|pile of|set of|least))* (?:stack|shims?|shim pack|combination|combo|leaves|pack|make ?up|shim stack|fewest shims)\b(?! (?:were|was|did|had|came|on order|do i (?:still )?need to (?:buy|get|order)|behind|under the [a-z]+ (?:before|when)))(?: (?:do|should|would|will|for|is|that|to|gets?|makes?|i|use|need|make|add up to|put|under|go|it|be|goes|gives?|get|me))*/,
     /\bshims? (?:to make|for|to get|that make)\b/,
     /\bhow (?:do|would|can|should|could|will) i (?:make(?: up)?|get(?: to)?|build(?: up)?|stack(?: up)?|shim(?: up)?|come up with|reach)\b(?=[^.?!]*(?:#|thou|\d|shim|mm))/,

@@ -13,6 +13,10 @@ export const ANTIFREEZE_CORPUS: AskCorpus = {
     ...sums('antifreeze', { percent: 50, capacity: 4, capacityUnit: 'gal' }, ['how much antifreeze for fifty percent in 4 gallons', 'Fifty percent mix, system holds 4 gallons. How much antifreeze is that?', '4 gallon system at 50 percent how much straight antifreeze']),
     ...sums('antifreeze', { percentNow: 30, percent: 50, capacity: 12, capacityUnit: 'qt' }, ["It tests 30 percent now and I want 50 percent, system's 12 quarts, how much do I drain?", "it's at 30 percent now and I want 50 percent in 12 quarts how much antifreeze"]),
     { text: 'how much antifreeze in 9 quarts for -20 F? What if I go fifty percent?', asks: [{ kind: 'sum', of: 'antifreeze', given: G }, { kind: 'sum', of: 'antifreeze', given: { percent: 50, capacity: 9, capacityUnit: 'qt' } }] },
+    { text: 'Block holds 8 quarts, I want it good to minus 10 Fahrenheit. How much antifreeze? And what would 60% be?', asks: [{ kind: 'sum', of: 'antifreeze', given: { temp: -10, tempUnit: '°F', capacity: 8, capacityUnit: 'qt' } }, { kind: 'sum', of: 'antifreeze', given: { percent: 60, capacity: 8, capacityUnit: 'qt' } }] },
+    { text: 'it holds eight quarts how much antifreeze for fifty percent and what if i only go thirty five', asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 50, capacity: 8, capacityUnit: 'qt' } }, { kind: 'sum', of: 'antifreeze', given: { percent: 35, capacity: 8, capacityUnit: 'qt' } }] },
+    { text: "Block holds 8 quarts. How much antifreeze for 50 percent? And if there's fifteen percent in it already?", asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 50, capacity: 8, capacityUnit: 'qt' } }, { kind: 'sum', of: 'antifreeze', given: { percent: 50, percentNow: 15, capacity: 8, capacityUnit: 'qt' } }] },
+    { text: 'and for forty', prior: ['how much antifreeze for fifty percent in 8 quarts'], asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 40, capacity: 8, capacityUnit: 'qt' } }] },
   ],
   never: ['Filled it with antifreeze, nine quarts.', 'Antifreeze is on the shelf.', 'It held to twenty below last winter.', 'Drained two gallons of rusty water.'],
 };

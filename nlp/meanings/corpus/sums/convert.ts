@@ -14,6 +14,8 @@ export const CONVERT_CORPUS: AskCorpus = {
     ...sums('convert', { value: 80, from: '°C', to: '°F' }, ['what is 80 Celsius in Fahrenheit', 'convert 80 C to Fahrenheit', '80 degrees celsius in fahrenheit?']),
     { text: "what's 10 thou in millimetres? And 15 thou?", asks: [{ kind: 'sum', of: 'convert', given: { value: 0.01, from: 'in', to: 'mm' } }, { kind: 'sum', of: 'convert', given: { value: 0.015, from: 'in', to: 'mm' } }] },
     { text: 'convert 10 inches to mm and 3 feet to metres', asks: [{ kind: 'sum', of: 'convert', given: { value: 10, from: 'in', to: 'mm' } }, { kind: 'sum', of: 'convert', given: { value: 3, from: 'ft', to: 'm' } }] },
+    { text: '700 inch pounds, what is that in foot pounds? And the jam nut is 18 to the inch, two flats back, how much end play do I get?', asks: [{ kind: 'sum', of: 'convert', given: { value: 700, from: 'lb-in', to: 'lb-ft' } }, { kind: 'sum', of: 'endPlay', given: { pitch: 18, flats: 2 } }] },
+    { text: 'what is 22 millimeters in inches and where did i put the gauge glass', asks: [{ kind: 'sum', of: 'convert', given: { value: 22, from: 'mm', to: 'in' } }, { kind: 'where', part: 'gauge glass' }] },
   ],
   never: ['It is 34.9 millimetres, so it is an inch and three eighths.', 'Measured 12 thou.', 'Converted it to twelve volts.', 'Changed the oil in the gearbox.', 'Put the bolts in a can.'],
 };

@@ -9,6 +9,11 @@ export const END_PLAY_CORPUS: AskCorpus = {
     ]),
     ...sums('endPlay', { pitch: 1.5, pitchUnit: 'mm', flats: 1 }, ['1.5 mm pitch nut backed off one flat, how much end float', 'nut is 1.5 mm pitch, one flat back, what end play is that']),
     { text: 'Thrust nut is 12 threads to the inch, one flat, how much end play? And two flats?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 12, flats: 1 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 12, flats: 2 } }] },
+    { text: 'Crank nut is 22 threads to the inch. What end play does one flat give, and what three?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 22, flats: 1 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 22, flats: 3 } }] },
+    { text: 'sixteen threads to the inch how much end play for two flats and then four flats', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 16, flats: 2 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 16, flats: 4 } }] },
+    { text: 'Thread is 20 to the inch. One flat back, how much end play? Five flats?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 20, flats: 1 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 20, flats: 5 } }] },
+    { text: 'the nut is twelve threads to the inch and i back it two flats or maybe three flats what end play is that', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 12, flats: 2 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 12, flats: 3 } }] },
+    { text: 'four flats then', prior: ['fourteen threads to the inch, what end play is one flat'], asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 4 } }] },
   ],
-  never: ['Blower shaft end play is twenty-one thou.', 'Backed the nut off two flats.', 'End play was eight thou before.', 'Thread is sixteen to the inch.'],
+  never: ['Blower shaft end play is twenty-one thou.', 'Backed the nut off two flats.', 'End play was eight thou before.', 'Thread is sixteen to the inch.', 'And three flats more tomorrow.'],
 };

@@ -11,6 +11,9 @@ export const LANDED_CORPUS: AskCorpus = {
     ...sums('landed', { price: 80, shipping: 14, core: 20 }, ['landed cost on a casting, eighty quid, fourteen carriage and a twenty quid core charge', "80 quid, 14 carriage, 20 core. What's it land at?"]),
     ...sums('landed', { price: 120, miles: 60, tax: 7 }, ['what does it land at for 120 with 7 percent tax if I drive 60 miles for it', "120 dollars, 7 percent tax, and 60 miles of driving, what's that landed"]),
     { text: "What's a pump land at, 90 plus 12 shipping? And one that's 85 with 20 shipping?", asks: [{ kind: 'sum', of: 'landed', given: { price: 90, shipping: 12 } }, { kind: 'sum', of: 'landed', given: { price: 85, shipping: 20 } }] },
+    { text: 'Gasket set at 120 and I drive 30 miles for it, or 110 plus 14 freight, 5 percent tax on either, what do they land at?', asks: [{ kind: 'sum', of: 'landed', given: { price: 120, miles: 30, tax: 5 } }, { kind: 'sum', of: 'landed', given: { price: 110, shipping: 14, tax: 5 } }] },
+    { text: 'landed cost on a seat pan 85 dollars and 16 shipping and 6 percent tax or 70 same tax and i drive 45 miles', asks: [{ kind: 'sum', of: 'landed', given: { price: 85, shipping: 16, tax: 6 } }, { kind: 'sum', of: 'landed', given: { price: 70, tax: 6, miles: 45 } }] },
+    { text: 'Hub at 44, freight 8, tax 6 percent. Landed? The alternative is 52 and 20 miles of driving, same tax.', asks: [{ kind: 'sum', of: 'landed', given: { price: 44, shipping: 8, tax: 6 } }, { kind: 'sum', of: 'landed', given: { price: 52, miles: 20, tax: 6 } }] },
   ],
   never: ['Paid 132 plus 18 shipping for the chain.', 'Salvage yard wants 18 plus 9 shipping.', 'It landed on my foot.', 'All in it cost me 150.', 'Ordered it, 132 with 7 percent tax.'],
 };

@@ -14,6 +14,9 @@ export const SHEAVE_CORPUS: AskCorpus = {
     ...sums('sheave', { d1: 100, d1Unit: 'mm', d2: 250, d2Unit: 'mm', rpm1: 1440 }, ['100 mm pulley on a 1440 rpm motor, 250 mm on the compressor, how fast does the compressor run', 'motor 1440 rpm 100mm pulley compressor 250mm pulley what speed']),
     { text: 'Engine does 600 with a 9 inch pulley, saw has a 14. What does it turn? And if I put a 10 inch on the engine?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 9, d1Unit: 'in', d2: 14, d2Unit: 'in', rpm1: 600 } }, { kind: 'sum', of: 'sheave', given: { d1: 10, d1Unit: 'in', d2: 14, d2Unit: 'in', rpm1: 600 } }] },
     { text: 'and with a 12 on the saw?', prior: ['motor runs 1725 with a 4 inch pulley and theres a 10 inch on the saw how fast does the saw turn'], asks: [{ kind: 'sum', of: 'sheave', given: { ...A, d2: 12 } }] },
+    { text: 'The countershaft has a 12 inch pulley at 350 rpm and the mortiser a 4 inch. How fast does the mortiser turn? And with a 15 on the countershaft?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 12, d1Unit: 'in', d2: 4, d2Unit: 'in', rpm1: 350 } }, { kind: 'sum', of: 'sheave', given: { d1: 15, d1Unit: 'in', d2: 4, d2Unit: 'in', rpm1: 350 } }] },
+    { text: 'Motor turns 1440 with a 90 millimetre pulley and the fan has one of 280. What does the fan do? Then with one of 315?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 90, d1Unit: 'mm', d2: 280, d2Unit: 'mm', rpm1: 1440 } }, { kind: 'sum', of: 'sheave', given: { d1: 90, d1Unit: 'mm', d2: 315, d2Unit: 'mm', rpm1: 1440 } }] },
+    { text: "Engine pulley is 7 inch, the generator's got a 3 inch and the engine runs 600. What speed is the generator?", asks: [{ kind: 'sum', of: 'sheave', given: { d1: 7, d1Unit: 'in', d2: 3, d2Unit: 'in', rpm1: 600 } }] },
   ],
   never: ['The engine runs 600 now.', 'Put a 12 inch pulley on the saw.', 'Governor is set at 550.', 'Ran it up to 1200 and shut it down.'],
 };

@@ -9,6 +9,9 @@ export const SHIMS_CORPUS: AskCorpus = {
     ]),
     ...sums('shims', { target: 0.35, targetUnit: 'mm', have: [0.05, 0.1, 0.2], haveUnit: 'mm' }, ['need 0.35 mm and I have 0.05, 0.1 and 0.2 mm shims, what stack', "what's the stack for 0.35 mm out of 0.05 mm, 0.1 mm and 0.2 mm shims"]),
     { text: 'Want 9 thou and have 2, 3 and 5 thou shims. What stack? And for 11?', asks: [{ kind: 'sum', of: 'shims', given: { ...G, target: 0.009 } }, { kind: 'sum', of: 'shims', given: { ...G, target: 0.011 } }] },
+    { text: 'I want 9 thou under the cap and I have 2 thou and 5 thou shims. What do I stack? Then tell me for 12.', asks: [{ kind: 'sum', of: 'shims', given: { target: 0.009, targetUnit: 'in', have: [0.002, 0.005], haveUnit: 'in' } }, { kind: 'sum', of: 'shims', given: { target: 0.012, targetUnit: 'in', have: [0.002, 0.005], haveUnit: 'in' } }] },
+    { text: 'nine thou wanted and i have two thou and five thou shims what do i stack and if i want fourteen', asks: [{ kind: 'sum', of: 'shims', given: { target: 0.009, targetUnit: 'in', have: [0.002, 0.005], haveUnit: 'in' } }, { kind: 'sum', of: 'shims', given: { target: 0.014, targetUnit: 'in', have: [0.002, 0.005], haveUnit: 'in' } }] },
+    { text: 'twelve then', prior: ['what do I stack for nine thou from two thou and five thou shims'], asks: [{ kind: 'sum', of: 'shims', given: { target: 0.012, targetUnit: 'in', have: [0.002, 0.005], haveUnit: 'in' } }] },
   ],
   never: ['Hundred and twenty thou on the shim pack, made up of three forties.', 'There were three shims under the cap, two thou each.', 'Took out a five thou shim.', 'Need some shims, two thou and three thou.', 'Stacked the discs behind the stove.'],
 };

@@ -20,6 +20,8 @@ export const TORQUE_CORPUS: AskCorpus = {
     { text: 'What about dry?', prior: ['whats the torque on half inch coarse grade 8 oiled'], asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-13', grade: '8', surface: 'dry' } }] },
     { text: 'what torque for 1/2-13 grade 5 dry? And for grade 8?', asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-13', grade: '5', surface: 'dry' } }, { kind: 'sum', of: 'torque', given: { size: '1/2-13', grade: '8', surface: 'dry' } }] },
     { text: 'what torque for M10x1.5 class 10.9 oiled and M8x1.25', asks: [{ kind: 'sum', of: 'torque', given: { size: 'M10x1.5', grade: '10.9', surface: 'oiled' } }, { kind: 'sum', of: 'torque', given: { size: 'M8x1.25', grade: '10.9', surface: 'oiled' } }] },
+    { text: 'whats the torque on 3/8 coarse grade 8 dry and what is it if i oil them', asks: [{ kind: 'sum', of: 'torque', given: { size: '3/8-16', grade: '8', surface: 'dry' } }, { kind: 'sum', of: 'torque', given: { size: '3/8-16', grade: '8', surface: 'oiled' } }] },
+    { text: 'M8x1.25 class 8.8 whats the torque plated and what would it be with anti seize', asks: [{ kind: 'sum', of: 'torque', given: { size: 'M8x1.25', grade: '8.8', surface: 'plated' } }, { kind: 'sum', of: 'torque', given: { size: 'M8x1.25', grade: '8.8', surface: 'anti-seize' } }] },
   ],
   never: ['Torqued the head to 90 foot-pounds.', 'Retorque after two hours.', 'Put four 5/8 grade 5 bolts in it.', 'Did the big end up to 35 foot-pounds.', 'The lug nuts are 80 foot-pounds.', 'Torque wrench is in the drawer.', 'need four half inch coarse grade 8 bolts'],
 };

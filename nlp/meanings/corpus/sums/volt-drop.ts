@@ -14,6 +14,8 @@ export const VOLT_DROP_CORPUS: AskCorpus = {
     ...sums('voltDrop', { volts: 12, amps: 20, length: 15, lengthUnit: 'ft' }, ['what gauge wire for 20 amps at 12 volts over 15 feet', 'What size wire do I need for 20 amps, 12 volts, 15 feet?', 'how heavy a wire for 15 feet at 12 volts and 20 amps']),
     { text: 'How much am I losing in 18 feet of 14 gauge at 6 volts, 11 amps? What if I went to 10 gauge?', asks: [{ kind: 'sum', of: 'voltDrop', given: G }, { kind: 'sum', of: 'voltDrop', given: { ...G, gauge: 10 } }] },
     { text: 'and with 12 gauge?', prior: ['voltage drop on 18 feet of 14 gauge at 6 volts and 11 amps?'], asks: [{ kind: 'sum', of: 'voltDrop', given: { ...G, gauge: 12 } }] },
+    { text: '24 volts, 10 amps, 20 feet. How much do I lose in 12 gauge? In 10?', asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 24, amps: 10, length: 20, lengthUnit: 'ft', gauge: 12 } }, { kind: 'sum', of: 'voltDrop', given: { volts: 24, amps: 10, length: 20, lengthUnit: 'ft', gauge: 10 } }] },
+    { text: '24 volts, 10 amps, 20 feet of 14 gauge, what is the drop? And what in 12 gauge?', asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 24, amps: 10, length: 20, lengthUnit: 'ft', gauge: 14 } }, { kind: 'sum', of: 'voltDrop', given: { volts: 24, amps: 10, length: 20, lengthUnit: 'ft', gauge: 12 } }] },
   ],
   never: ['Battery is sitting at 6.3 volts.', 'Voltage drops to 5.9 with the lights on.', 'Ran 18 feet of 14 gauge to the tail light.', 'Dropped the magneto off.', 'need 20 feet of 14 gauge wire'],
 };
