@@ -13,7 +13,7 @@ export function toldBeside(scope: Scope, f: Figure, prev: Given): 'd1' | 'd2' | 
     if (!named.length) continue;
     if (!word) return named.sort((a, b) => b.at - a.at)[0]!.name; // without a word the one told of last
     const places = [...desk.text.slice(0, end).matchAll(new RegExp(`\\b${word}`, 'g'))].map(m => m.index);
-    const apart = (at: number): number => Math.min(...places.filter(p => !/[,.;?]/.test(desk.text.slice(Math.min(p, at), Math.max(p, at)))).map(p => Math.abs(p - at)));
+    const apart = (at: number): number => Math.min(...places.filter(p => !/[,.;?]|\band\b/.test(desk.text.slice(Math.min(p, at), Math.max(p, at)))).map(p => Math.abs(p - at)));
     const near = named.filter(n => apart(n.at) < Infinity).sort((a, b) => apart(a.at) - apart(b.at))[0];
     if (near) return near.name;
   }
