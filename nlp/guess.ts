@@ -3,6 +3,7 @@ import { namedBy } from '../domain/model/named-by.ts';
 import type { Clause } from './clauses/clause.ts';
 import type { Weighed } from './likely/net/weighed.ts';
 import type { Odds } from './likely/odds.ts';
+import { apart } from './meanings/likely/apart.ts';
 import { likelierDeal } from './meanings/likely/deal.ts';
 import { likely } from './meanings/likely/likely.ts';
 import { clauseText, type Telling } from './meanings/telling.ts';
@@ -11,6 +12,7 @@ import { show } from './trace.ts';
 /** Adds what a clause most likely tells beside what the rules read from the note. */
 export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net?: Weighed): void {
   likelierDeal(t, odds);
+  if (net) severally(t, odds, left, covered, net);
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
   const more = likely(t, odds, have, net);
@@ -27,3 +29,23 @@ export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]
 
 /** One part has many kinds of work done to it; other entries of a kind and a name say the same. */
 const deedOf = (e: Entry): string | undefined => (e.kind === 'work' ? e.action : e.kind === 'job' ? e.do : undefined);
+
+/** How likely a kind must be for a clause to be read as several of it. */
+const SURELY = 0.8;
+
+/** A clause that tells the same of several things one after another, of which the rules read fewer, is read as the net has it. */
+function severally(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net: Weighed): void {
+  for (const kind of ['finding', 'reading'] as const) {
+    if ((odds.sorts().find(([s]) => s === kind)?.[1] ?? 0) < SURELY) continue;
+    const own = t.told.filter(x => x.clause === t.clause && x.entry.kind === kind), more = apart(t, net, kind);
+    if (more.length <= own.length) continue;
+    for (const x of own) t.told.splice(t.told.indexOf(x), 1);
+    for (const entry of more) {
+      t.told.push({ entry, clause: t.clause, rule: 'likely' });
+      t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
+    }
+    if (!left.includes(t)) continue;
+    left.splice(left.indexOf(t), 1);
+    covered.push(t.clause);
+  }
+}

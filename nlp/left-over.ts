@@ -1,5 +1,7 @@
+import type { Entry } from '../domain/model/entry.ts';
 import type { Placed } from './clauses/clauses.ts';
 import type { Clause } from './clauses/clause.ts';
+import type { Weighed } from './likely/net/weighed.ts';
 import { remark } from './meanings/remark.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 
@@ -13,12 +15,16 @@ export function headed(left: Telling[], covered: Clause[]): void {
   }
 }
 
+/** How strongly the net must speak for a remark where no rule sees one, and against it where one does (log odds). */
+const KEPT = 0, IDLE = -3;
+
 /** One remark for what a sentence left unread, where it is worth keeping; the clauses left go to the trace. */
-export function remarked(left: readonly Telling[], covered: Clause[]): Told[] {
+export function remarked(left: readonly Telling[], covered: Clause[], net?: Weighed): Told[] {
   const out: Told[] = [];
   const read = new Set(covered.map(c => (c as Placed).sentence));
   for (const own of runs(left)) {
-    const got = remark(own, read.has((own[0]!.clause as Placed).sentence));
+    const { sheet, clause } = own[0]!, start = sheet.tokens[clause.from]?.start ?? 0, end = sheet.tokens[own.at(-1)!.clause.to - 1]?.end ?? 0, z = net?.told(start, end)?.get('remark') ?? 0;
+    const got = z < IDLE ? undefined : remark(own, read.has((clause as Placed).sentence)) ?? (z > KEPT && !clause.neg ? { kind: 'remark', text: sheet.text.slice(start, end).trim() } as Entry : undefined);
     if (got) { out.push({ entry: got, clause: { ...own[0]!.clause, to: own.at(-1)!.clause.to }, rule: 'remark' }); covered.push(...own.map(t => t.clause)); }
     for (const t of own) t.sheet.trace.push({ stage: 'meaning', rule: got ? 'remark' : 'none', text: clauseText(t) });
   }

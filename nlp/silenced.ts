@@ -1,20 +1,28 @@
 import type { Clause } from './clauses/clause.ts';
 import type { Odds } from './likely/odds.ts';
 import type { Telling } from './meanings/telling.ts';
+import { NAMED } from './words/quantities.ts';
 
 /**
  * Whether a meaning that gives these kinds need not be asked of a clause: the odds (one for each clause of the note; none where they have no say) speak plainly against
- * them, no clause beside it is likely to tell them together with it, and it does not go on about something said before.
+ * them, and it does not go on about something said before in words that tell no kind by themselves.
  */
 export const silenced = (t: Telling, kinds: readonly string[], odds: readonly Odds[]): boolean =>
-  odds[t.at] !== undefined && odds[t.at]!.against(kinds) && ![odds[t.at - 1], odds[t.at + 1]].some(x => x?.likely(kinds)) && !goesOn(t, kinds);
+  odds[t.at] !== undefined && odds[t.at]!.against(kinds) && t.clause.join !== ':' && !goesOn(t, kinds);
 
-/** Whether a clause may go on about what was said before it in words that tell no kind by themselves: "it'll do", "counted the staves: eighteen", the answer to a quote. */
+/** Figures, prices and goods are often told in a row, the later ones without a word of what they are ("fronts 28, rears 12"); a deal answers a price heard before. */
 function goesOn(t: Telling, kinds: readonly string[]): boolean {
   const last = t.told.at(-1);
-  if (last && kinds.includes(last.entry.kind) && t.clauses.slice(Math.max(0, t.at - 2), t.at).includes(last.clause)) return true;
-  return t.clause.join === ':' || kinds.includes('job') && bids(t.clause) || kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
+  if (last && ROWS.test(last.entry.kind) && kinds.includes(last.entry.kind) && t.clauses.slice(Math.max(0, t.at - 2), t.at).includes(last.clause)) return true;
+  if (last?.entry.kind === 'finding' && kinds.includes('finding') && last.clause === t.clauses[t.at - 1] && t.clause.join === ',' && t.clause.items.length <= 4) return true; // "…, no ridge", "…, chucked it"
+  if (kinds.includes('reading') && NAMED.test(t.clauses[t.at - 1]?.subj.at(-1)?.name.split(' ').at(-1) ?? '')) return true; // "runout on the shaft: I get seven thou"
+  if (last?.entry.kind === 'fit' && last.entry.state === 'tried' && kinds.includes('fit')) return true; // "…, then off again"
+  if (t.clauses.length === 1 && kinds.includes('job') && bids(t.clause)) return true;
+  return kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
 }
 
-/** "take the head off": an order to oneself, which the notes that were learned from seldom give so barely. */
+/** Kinds that are told in rows. */
+const ROWS = /^(reading|quote|order|bought|want|hours|weather|amend)$/;
+
+/** "take the head off": an order to oneself, which a note may be all by itself. */
 const bids = (c: Clause): boolean => c.verb?.form === 'base' && c.obj.length > 0 && c.items.find(i => !/^(mark|cc|adv|intj)$/.test(i.t)) === c.verb;

@@ -14,6 +14,7 @@ import { Odds } from './likely/odds.ts';
 import { weigh } from './likely/net/weighed.ts';
 import { stretchOf } from './likely/stretch-of.ts';
 import { qualified } from './likely/attributes.ts';
+import { filled } from './likely/filled.ts';
 import { silenced } from './silenced.ts';
 import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
@@ -66,12 +67,19 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered, net);
   for (const t of shown) afterward(t, left, covered);
   headed(left, covered);
-  const remarks = remarked(left, covered);
+  const remarks = remarked(left, covered, net);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const settled = settle(told.map(x => fuller(sheet, x))), kept = (odds ? settled.map(x => renamed(sheet, x, settled, net)).map((x, _, all) => (net ? qualified(sheet, x, net, all) : x)) : settled).map(x => old(sheet, x, told));
-  whichOnes(kept, questions);
-  return { entries: kept.map(x => finish(sheet, x)), told: kept, covered, questions };
+  const settled = settle(told.map(x => fuller(sheet, x))), kept = (odds ? settled.map(x => renamed(sheet, x, settled, net)).map((x, _, all) => (net ? filled(sheet, qualified(sheet, x, net, all), net, all) : x)) : settled).map(x => old(sheet, x, told));
+  const each = once(kept);
+  whichOnes(each, questions);
+  return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };
+}
+
+/** Two clauses may turn out to tell the very same ("is up there on four bolts finger tight"): it is told once. */
+function once(told: readonly Told[]): Told[] {
+  const seen = new Set<string>();
+  return told.filter(x => { const key = JSON.stringify(Object.entries(x.entry).sort()); return seen.has(key) ? false : (seen.add(key), true); });
 }
 
 /** What a clause adds once all of the note is read: it says no more than a sum, and what the sum is for stands in another clause. */

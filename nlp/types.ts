@@ -50,4 +50,6 @@ export interface Sheet {
   found: Found[];
   ctx: ReadContext;
   trace: TraceLine[];
+  /** How strongly what was learned takes a clause to begin at a token (log odds); none where only rules have a say. */
+  begins?: (token: number) => number;
 }

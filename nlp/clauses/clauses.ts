@@ -20,7 +20,7 @@ export function clausesOf(sheet: Sheet, taken: readonly [number, number][], memo
     let before: Clause | undefined, heading: Thing | undefined;
     const pieces: Thing[] = [];
     for (const [from, to] of outside(s.from, s.to, taken)) {
-      for (const cut of splitClauses(itemsOf(sheet, from, to))) {
+      for (const cut of splitClauses(itemsOf(sheet, from, to), sheet.begins)) {
         const c = frame(sheet, cut, memory, before);
         heading = headingOf(sheet, before, cut) ?? heading;
         if (heading) { underHeading(sheet, c, heading); namedBefore(c, pieces); pieces.push(...c.subj.filter(t => t.np && !t.carried && t.name !== t.np.name)); }

@@ -13,11 +13,15 @@ import { whatIDid } from './what-i-did.ts';
 /** A clause's items, with the word that joins it to what went before and the subordinator that opens it. */
 export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens with a question's own word order. */ asks?: boolean }
 
+/** How strongly what was learned must say that a clause begins where no rule sees one, and that none does where a rule of run-on speech sees one (log odds). */
+const BEGINS = 1, GOES_ON = -2;
+
 /**
  * Cuts a sentence into clauses, with or without its commas: at conjunctions that a verb or a new subject follows, at subordinators, and in run-on
- * speech where a clause that has its verb is followed by a new subject with a verb of its own, or by a new verb.
+ * speech where a clause that has its verb is followed by a new subject with a verb of its own, or by a new verb; and where what was learned is sure of it
+ * (`begins`: log odds that a clause begins at a token).
  */
-export function splitClauses(items: readonly Item[]): Cut[] {
+export function splitClauses(items: readonly Item[], begins?: (token: number) => number): Cut[] {
   const out: Cut[] = [];
   items = plainOrder(straightened(withoutRelatives(withoutWith(withoutLead(withoutIntroductions(whatIDid(toDo(items))))))));
   let cur: Cut = { items: [] };
@@ -38,12 +42,23 @@ export function splitClauses(items: readonly Item[]): Cut[] {
       if (it.low === 'so' || opensAfter(items, k + 1, cur.items)) { close({ items: [], join: it.low }); continue; }
     } else if (it.t === 'mark' && /^[,:;—–-]+$|^\.{2,}$|^…$|^\($|^\)$/.test(it.low)) {
       if (it.low === ':' || opensAfter(items, k + 1, cur.items)) { cur.items.push(it); close({ items: [], join: it.low }); continue; }
-    } else if (opensHere(items, k, cur.items) || it.pause && opensAfterBreath(items, k, cur.items)) close({ items: [] });
+    } else {
+      const learned = begins?.(it.from) ?? 0;
+      if (learned > GOES_ON && (opensHere(items, k, cur.items) || it.pause && opensAfterBreath(items, k, cur.items))) close({ items: [] });
+      else if (learned > BEGINS && mayEnd(cur.items) && it.low !== 'no' && it.np?.quant !== 'no') {
+        const join = joinBefore(cur);
+        if (join) cur.items.pop();
+        close({ items: [], ...(join ? { join } : {}) });
+      }
+    }
     if (it.t === 'wh' && !cur.items.some(x => x.t !== 'mark' && x.t !== 'intj' && x.t !== 'cc') && !cur.asks) cur.sub ??= it.low;
     cur.items.push(it);
   }
   close({ items: [] });
   return out;
 }
+
+/** Whether a clause may end with what it has so far: not in the midst of "she's had" or "make sure the dowels are in". */
+const mayEnd = (items: readonly Item[]): boolean => items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc') && !isSubjectPronoun(items.at(-1)) && items.at(-1)!.low !== 'sure';
 
 const joinBefore = (cur: Cut): string | undefined => (cur.items.at(-1)?.t === 'cc' ? cur.items.at(-1)!.low : undefined);

@@ -17,9 +17,9 @@ let loaded: ReadonlyMap<string, number> | undefined;
 const weights = (): ReadonlyMap<string, number> => (loaded ??= new Map(Object.entries(JSON.parse(readFileSync(new URL('./names.json', import.meta.url), 'utf8')) as Record<string, number>)));
 
 /** By so much another name must speak louder than the one that the rules chose. */
-const LOUDER = 0.5;
+const LOUDER = 1;
 /** What the net's log odds count beside the signs, at most so much for a word; and by how much a name that nothing but the net knows of begins behind the rules' choice. */
-const NET = 0.5, MOST = 3, UNHEARD = 1;
+const NET = 0.5, MOST = 4, UNHEARD = 1;
 
 /**
  * Gives an entry the name that the signs and the net speak most for, where that is plainly not the one the rules chose: a name of words that this note says, or one that the
@@ -33,7 +33,7 @@ export function renamed(sheet: Sheet, x: Told, told: readonly Told[], net?: Weig
   const all = candidates(sheet, x.clause as Placed, x.entry.kind, name).filter(c => nameWords(c.name).every(n => said.has(n))).map(c => ({ name: c.name, loud: [...c.signs].reduce((n, s) => n + (w.get(s) ?? 0), 0) }));
   if (net) hear(sheet, x, net, all, told.filter(y => y !== x && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
   const best = all.reduce((a, b) => (b.loud > a.loud ? b : a));
-  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || isStuff(best.name) && !isStuff(name) || 'what' in x.entry && nameKey(x.entry.what) === nameKey(best.name) || known(sheet, name) && !known(sheet, best.name)) return x;
+  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || isStuff(best.name) && !isStuff(name) || 'what' in x.entry && nameWords(x.entry.what).every(w => nameWords(best.name).includes(w)) || shortened(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name)) return x;
   sheet.trace.push({ stage: 'odds', rule: 'name', text: name, gave: best.name });
   return { ...x, entry: { ...x.entry, ['item' in x.entry ? 'item' : 'part']: best.name } as Entry };
 }
@@ -44,7 +44,12 @@ export function renamed(sheet: Sheet, x: Told, told: readonly Told[], net?: Weig
  */
 function hear(sheet: Sheet, x: Told, net: Weighed, all: { name: string; loud: number }[], others: readonly string[]): void {
   const sort = sortOf(x.entry), own = pointed(sheet, net, x.clause, sort), odds = new Map<string, number>();
-  for (const { word, p } of wordsOf(sheet, net, x.clause, sort)) for (const n of nameWords(word)) odds.set(n, Math.max(odds.get(n) ?? -MOST, Math.min(MOST, Math.log(p / (1 - p)))));
+  const heard = (said: string, p: number): void => { for (const n of nameWords(said)) odds.set(n, Math.max(odds.get(n) ?? -MOST, Math.min(MOST, Math.log(p / (1 - p))))); };
+  wordsOf(sheet, net, x.clause, sort).forEach(({ word, p }, k, words) => {
+    heard(word, p);
+    const before = words[k - 1];
+    if (before && nameWords(`${before.word} ${word}`).length === 1) heard(`${before.word} ${word}`, Math.min(p, before.p)); // names are compared with "head bolt" as one word
+  });
   const mine = nameWords(all[0]!.name), here = new Set(sheet.tokens.flatMap(t => nameWords(t.low)));
   const apart = own && nameWords(own.name).some(word => others.includes(word) && !mine.includes(word)) || own?.at === undefined && mine.every(word => here.has(word));
   if (own && !apart && !all.some(c => nameKey(c.name) === nameKey(own.name))) all.push({ name: own.name, loud: all[0]!.loud - UNHEARD });
@@ -56,3 +61,9 @@ function hear(sheet: Sheet, x: Told, net: Weighed, all: { name: string; loud: nu
 
 /** Whether the shop itself has this name. */
 const known = (sheet: Sheet, name: string): boolean => isKnownPart(sheet.ctx.parts, name);
+
+/** Whether a name is only some of the words of one that the note says in full: "bolts" of "four of the eight head bolts", "hose" under the heading "radiator". */
+function shortened(sheet: Sheet, x: Told, name: string, other: string): boolean {
+  const whole = nameWords(name), some = nameWords(other), said = nameWords(sheet.tokens.map(t => t.low).join(' ')), headed = sheet.tokens.slice(0, x.clause.from).some(t => t.low === ':');
+  return some.length < whole.length && some.every(w => whole.includes(w)) && (headed ? whole.every(w => said.includes(w)) : ` ${said.join(' ')} `.includes(` ${whole.join(' ')} `));
+}

@@ -15,13 +15,13 @@ function weights(): Weights {
   return loaded;
 }
 
-/** Under this the signs speak plainly against a kind; under the second where another kind is sure. */
-const AGAINST = 0.1, DOUBTED = 0.15, SURE = 0.8;
-/** Kinds with a bound of their own: the rules of work are wide, and told wrong under it more often than right; corrections are few, so that a true one may look unlikely. */
-const OWN: Readonly<Record<string, number>> = { work: 0.2, amend: 0.01 };
+/** Under this what was learned speaks plainly against a kind. */
+const AGAINST = 0.1;
+/** Kinds with a bound of their own: the rules of deeds and states are wide, and told wrong under it more often than right; corrections are few, so that a true one may look unlikely. */
+const OWN: Readonly<Record<string, number>> = { work: 0.3, job: 0.3, finding: 0.3, fit: 0.2, amend: 0.01 };
 
 /** What the signs and the net count beside one another, fitted on notes that neither learned from. */
-const BLEND = { signs: 0.5, net: 0.5 };
+const BLEND = { signs: 0.25, net: 1 };
 
 /** How likely a clause holds an entry of each sort, 0 to 1: the sum of its signs through the logistic function, learned from annotated notes. */
 export class Odds {
@@ -53,12 +53,8 @@ export class Odds {
     return `${sort} ${p.toFixed(2)}: ${told.map(([s, w]) => `${s} +${w.toFixed(1)}`).join(', ')}`;
   }
 
-  /** Whether one of some kinds is likelier than not. */
-  likely(kinds: readonly string[]): boolean { return kinds.some(k => (this.byKind.get(k) ?? 0) > 0.5); }
-
-  /** Whether the signs speak plainly against every one of some kinds, so that a rule that gives them need not be asked. */
+  /** Whether what was learned speaks plainly against every one of some kinds, so that a rule that gives them need not be asked. */
   against(kinds: readonly string[]): boolean {
-    const [best, p] = this.of[0] ?? ['', 0], under = !kinds.includes(kindOf(best)) && p > SURE ? DOUBTED : AGAINST;
-    return kinds.length > 0 && kinds.every(k => (this.byKind.get(k) ?? 1) < (OWN[k] ?? under));
+    return kinds.length > 0 && kinds.every(k => (this.byKind.get(k) ?? 1) < (OWN[k] ?? AGAINST));
   }
 }

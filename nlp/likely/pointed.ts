@@ -15,6 +15,10 @@ const OF_NAME = 0.5;
 const SMALL = /^(a|an|the|my|his|her|its|our|of|on|in|for|to|at|that|this|'s)$/;
 /** Words between things that are told of together. */
 const TOGETHER = /^(and|or|plus|,|&)$/;
+/** Counts before things told of together. */
+const COUNTED = /^(both|all|two|three|four|then)$/;
+/** Which of several of a name. */
+const WHICH = /^(left|right|near|off|nearside|offside|front|rear|back|upper|lower|top|bottom|inner|outer|inside|outside|first|second|third|fourth|side|hand)$/;
 /** What names the owner after the piece. */
 const OWNED = /^(of|on|in|for|to|at)$/;
 
@@ -45,6 +49,12 @@ export function wordsOf(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort):
  * note spoke of before in front of what the clause names. None where it points to nothing, or to several things.
  */
 export function pointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): Pointed | undefined {
+  const all = allPointed(sheet, net, clause, sort);
+  return all.length === 1 ? all[0] : undefined;
+}
+
+/** The names of what a clause tells as some sort: several where the net points to things that are told of together ("the hood and both fenders"). */
+export function allPointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): Pointed[] {
   const words = wordsOf(sheet, net, clause, sort);
   const runs: Word[][] = [], gaps: string[][] = [];
   let gap: string[] = [];
@@ -54,12 +64,13 @@ export function pointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort):
     else { runs.push([w]); gaps.push(gap); }
     gap = [];
   }
-  if (!runs.length) return undefined;
+  if (!runs.length) return [];
   // What this note names is not pieced together with what the one before named.
   while (runs[0]!.every(w => w.token === undefined) && runs.at(-1)!.some(w => w.token !== undefined)) { runs.shift(); gaps.shift(); }
   // Nor is what the clause names with what comes after it.
   if (runs.some(r => r.some(w => w.token !== undefined && w.token < clause.to))) while (runs.at(-1)!.every(w => (w.token ?? -1) >= clause.to)) { runs.pop(); gaps.pop(); }
-  if (gaps.some((gap, k) => k > 0 && gap.length <= 3 && gap.some(w => TOGETHER.test(w)) && gap.every(w => SMALL.test(w) || TOGETHER.test(w)))) return undefined;
+  const together = gaps.map((gap, k) => k > 0 && gap.length <= 3 && gap.some(w => TOGETHER.test(w)) && gap.every(w => SMALL.test(w) || TOGETHER.test(w) || COUNTED.test(w)));
+  if (together.some(Boolean)) return together.slice(1).every(Boolean) ? sharingHeads(runs).flatMap(run => nameOf(sheet, run) ?? []) : [];
   lone(runs, gaps, clause);
   // What comes later and is joined on by "of" owns what stands before it; else owners come first.
   const order: Word[][] = [];
@@ -67,7 +78,35 @@ export function pointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort):
     const between = gaps[k]!, joined = k > 0 && between.length > 0 && between.every(w => SMALL.test(w)) && between.some(w => OWNED.test(w));
     if (joined) order.splice(Math.max(0, order.length - 1), 0, run); else order.push(run);
   }
-  const seen = new Set<string>(), all = order.flat().filter(w => { const key = nameKey(w.word) || w.word; return seen.has(key) ? false : (seen.add(key), true); });
+  return [nameOf(sheet, order.flat())].filter(x => x !== undefined);
+}
+
+/** The names within a clause that the net points to for one sort, each with the tokens where it stands: of several that are told of apart ("inlet twelve thou, exhaust sixteen"). */
+export function pointedApart(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): (Pointed & { from: number; to: number })[] {
+  const runs: Word[][] = [];
+  let last = -2;
+  for (const w of wordsOf(sheet, net, clause, sort)) {
+    if (w.token === undefined || w.token < clause.from || w.token >= clause.to || w.p <= OF_NAME || SMALL.test(w.word) || !/[\p{L}\p{N}]/u.test(w.word)) continue;
+    if (w.token === last + 1) runs.at(-1)!.push(w); else runs.push([w]);
+    last = w.token;
+  }
+  let head: Word[] = [];
+  return runs.flatMap(run => {
+    const whole = run.every(w => WHICH.test(w.word)) ? [...run, ...head] : run, named = nameOf(sheet, whole);
+    if (whole === run) head = run.filter(w => !WHICH.test(w.word));
+    return named ? [{ ...named, from: run[0]!.token!, to: run.at(-1)!.token! + 1 }] : [];
+  });
+}
+
+/** "the left and right links": what only tells which one is told of what the last is. */
+function sharingHeads(runs: readonly Word[][]): Word[][] {
+  const last = runs.at(-1)!, head = last.filter(w => !WHICH.test(w.word));
+  return runs.map(run => (run.every(w => WHICH.test(w.word)) ? [...run, ...head] : run));
+}
+
+/** The name that words make: the shop's own where they are those of one that it has. */
+function nameOf(sheet: Sheet, words: readonly Word[]): Pointed | undefined {
+  const seen = new Set<string>(), all = words.filter(w => { const key = nameKey(w.word) || w.word; return seen.has(key) ? false : (seen.add(key), true); });
   const said = all.map(w => w.word.replace(/['’]s$/, '')).join(' '), key = nameKey(said), known = knownNames(sheet.ctx.parts ?? []);
   if (!key) return undefined;
   const full = known.exact(key) ?? known.spelt(key) ?? (h => (h.length === 1 ? h[0] : undefined))(known.holding(nameWords(said)));

@@ -28,7 +28,7 @@ export const hours: Meaning = t => {
   const value = mended ?? (unit === 'hours' ? f.value.amount : unit === 'minutes' && f.value.amount >= 15 ? Math.round(f.value.amount / 0.6) / 100 : undefined);
   if (value === undefined) return undefined;
   const part = on(t, c, f);
-  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 18).toLowerCase().replace(/, *(and |so )?(that|which)\b.*$/, '')}`) || undefined }) as Entry];
+  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 18).toLowerCase().replace(/[ ,]+(and |so )?(that|which)\b.*$/, '')}`) || undefined }) as Entry];
 };
 
 /** Time that goes into no machine: in a queue, on the road, or time still to come that a question is about. */

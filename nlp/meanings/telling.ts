@@ -18,8 +18,8 @@ export interface Telling {
   /** Entries of the notes before, oldest first. */
   prior: readonly Entry[];
   questions: NearMiss[];
-  /** What the net surely takes the clause to be about, where the rules did not say. */
-  pointed?: Thing;
+  /** What the net surely takes the clause to be about, where the rules did not say: one thing, or several told of together. */
+  pointed?: readonly Thing[];
 }
 
 /** An entry with the clause that gave it and the rule's name. */

@@ -11,7 +11,7 @@ const BETWEEN = /^(no|wait|sorry|rather|scratch|correction|actually|nope|that|i|
  * "the left no the right one". The tokens taken back are dropped, and traced. Needs the values found; gives whether any token went.
  */
 export function restart(sheet: Sheet): boolean {
-  if (recounted(sheet)) return true;
+  if (recounted(sheet) || lengthAgain(sheet)) return true;
   const cut = takenBack(sheet);
   if (!cut) return false;
   const [from, to] = cut;
@@ -31,6 +31,23 @@ function recounted(sheet: Sheet): boolean {
     if (!again || !isNumberWord(again.low) && !/^\d+$/.test(again.low) || isNumberWord(after) || /s$/.test(after) && nounClasses(after).size > 0 || /^(of|inch|inches|thou|foot|mil|mm|hundred|point)$/.test(after)) continue;
     sheet.trace.push({ stage: 'refine', rule: 'said again', text: tokens.slice(m - 2, to + 1).map(t => t.text).join(' ') });
     sheet.tokens = [...tokens.slice(0, m - 2), { ...tokens[m - 2]!, low: again.low, mended: true }, tokens[m - 1]!, ...tokens.slice(to + 1)];
+    return true;
+  }
+  return false;
+}
+
+/** "four hours on the clutch no make that three and a half": a length of time put right, without its unit, after what it was spent on. */
+function lengthAgain(sheet: Sheet): boolean {
+  const { tokens, found } = sheet;
+  for (let m = 1; m < tokens.length - 2; m++) {
+    if (!/^(make|call)$/.test(tokens[m]!.low) || !/^(that|it)$/.test(tokens[m + 1]!.low)) continue;
+    let from = m;
+    while (from > 0 && BETWEEN.test(tokens[from - 1]!.low)) from--;
+    const again = found.filter(f => f.from === m + 2 && f.dim === 'number').sort((a, b) => b.to - a.to)[0], first = found.findLast(f => f.dim === 'span' && f.to < from && from - f.to <= 6);
+    if (!again || from === m || !first || first.to - first.from < 2 || found.some(f => f.from === m + 2 && f.dim !== 'number' && f.to > again.to) || nounClasses(tokens[again.to]?.low ?? '').size > 0) continue;
+    sheet.trace.push({ stage: 'refine', rule: 'said again', text: tokens.slice(first.from, again.to).map(t => t.text).join(' ') });
+    const { start, end } = tokens[first.from]!; // the new figure stands where the old one stood
+    sheet.tokens = [...tokens.slice(0, first.from), ...tokens.slice(again.from, again.to).map(t => ({ ...t, start, end, mended: true })), ...tokens.slice(first.to - 1, from), ...tokens.slice(again.to)];
     return true;
   }
   return false;

@@ -1,5 +1,6 @@
 import { createWriteStream } from 'node:fs';
 import { readByRules } from '../../read.ts';
+import type { Found } from '../../types.ts';
 import { Odds } from '../odds.ts';
 import type { Sort } from '../sort.ts';
 import { labels } from './labels.ts';
@@ -18,9 +19,20 @@ for (const n of [...annotated(), ...phrases()]) {
   const of = labels(sheet.tokens, clauses, told, n.entries, (c, s) => chances[c]!.get(s) ?? 0);
   out.write(`${JSON.stringify({
     file: n.file, text: n.text, prior: n.prior, never: n.never, entries: n.entries, asks: n.asks, tokens: sheet.tokens.map(t => [t.low, t.start, t.end]),
+    values: sheet.found.flatMap(f => valuesOf(f).map(v => [f.from, f.to, v])),
     clauses: clauses.map((c, k) => ({ from: c.from, to: c.to, is: [...of[k]!.is], maybe: [...of[k]!.maybe] })),
   })}\n`);
 }
 // Of a phrase that is there to ask, nothing is known but what it asks.
-for (const n of await questions()) out.write(`${JSON.stringify({ file: n.file, text: n.text, prior: n.prior, entries: [], asks: n.asks, tokens: [], clauses: [] })}\n`);
+for (const n of await questions()) out.write(`${JSON.stringify({ file: n.file, text: n.text, prior: n.prior, entries: [], asks: n.asks, tokens: [], values: [], clauses: [] })}\n`);
 out.end();
+
+/** What a dimension's stretch may be said to be, in an entry. */
+function valuesOf(f: Found): (number | string)[] {
+  switch (f.dim) {
+    case 'when': return [f.value.from, f.value.to].filter(v => v !== undefined);
+    case 'span': return [f.value.amount, ...(f.value.unit === 'minutes' ? [f.value.amount / 60] : [])];
+    case 'thread': return [];
+    default: return [f.value.value];
+  }
+}

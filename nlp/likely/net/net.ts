@@ -11,9 +11,9 @@ interface Runtime { binding: { InferenceSession: new () => Session }; initOrt():
 
 /**
  * What was learned beside the weights: the sorts, attributes and questions told apart, each with its bias; for each sort what is asked of a piece to find its name
- * (`seeks`), and the bias of that (`found`).
+ * (`seeks`), and the bias of that (`found`); for each field of a kind ("fit with") what is asked of a piece that says it, and its bias (`held`).
  */
-export interface Heads { sorts: Sort[]; attributes: string[]; asks: Ask['kind'][]; bias: number[]; seeks: number[][]; found: number }
+export interface Heads { sorts: Sort[]; attributes: string[]; asks: Ask['kind'][]; bias: number[]; seeks: number[][]; found: number; fields: string[]; fieldSeeks: number[][]; held: number[] }
 
 export interface Net { heads: Heads; vocabulary: ReadonlyMap<string, number>; run(ids: readonly number[], types: readonly number[]): Float32Array }
 

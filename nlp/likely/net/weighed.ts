@@ -47,16 +47,35 @@ export class Weighed {
 
   /** How likely each piece of the note before and of the note belongs to the name of what a stretch tells as that sort, 0 to 1. */
   named(start: number, end: number, sort: Sort): { before: (Piece & { p: number })[]; own: (Piece & { p: number })[] } {
-    const { sorts, attributes, asks, seeks, found } = net().heads, of = this.own.filter(p => p.start < end && p.end > start), seek = [...seeks[sorts.indexOf(sort)] ?? []];
-    if (!of.length) return { before: [], own: [] };
-    const asking = 2 * (sorts.length + attributes.length) + asks.length, answering = asking + seek.length;
-    for (const p of of) for (let d = 0; d < seek.length; d++) seek[d]! += this.at(p.row, asking + d) / of.length;
-    const chance = (p: Piece & { row: number }): Piece & { p: number } => {
+    const { sorts, seeks, found } = net().heads, k = sorts.indexOf(sort);
+    const p = this.pointing(start, end, 0, seeks[k], found);
+    return p ? { before: this.before.map(p), own: this.own.map(p) } : { before: [], own: [] };
+  }
+
+  /** How likely each piece of the note belongs to what a stretch says as that field of its kind ("fit with"), 0 to 1; nothing where the net knows no such field. */
+  says(start: number, end: number, field: string): (Piece & { p: number })[] {
+    const { fields, fieldSeeks, held } = net().heads, k = fields.indexOf(field);
+    const p = k < 0 ? undefined : this.pointing(start, end, 1, fieldSeeks[k], held[k]!);
+    return p ? this.own.map(p) : [];
+  }
+
+  /** How strongly the net takes a clause to begin at that place in the note's text (log odds), as if the note had no stops. */
+  begins(start: number): number {
+    const piece = this.own.find(p => p.end > start);
+    return piece ? this.at(piece.row, this.width - 1) : -Infinity;
+  }
+
+  /** What a stretch asks of the pieces, of names (0) or of fields (1), and how likely each answers. */
+  private pointing(start: number, end: number, which: 0 | 1, sought: readonly number[] | undefined, bias: number): ((piece: Piece & { row: number }) => Piece & { p: number }) | undefined {
+    const { sorts, attributes, asks, seeks } = net().heads, of = this.own.filter(p => p.start < end && p.end > start), wide = seeks[0]!.length, seek = sought ? [...sought] : new Array<number>(wide).fill(0);
+    if (!of.length) return undefined;
+    const asking = 2 * (sorts.length + attributes.length) + asks.length + 2 * which * wide, answering = asking + wide;
+    for (const p of of) for (let d = 0; d < wide; d++) seek[d]! += this.at(p.row, asking + d) / of.length;
+    return piece => {
       let z = 0;
-      for (let d = 0; d < seek.length; d++) z += seek[d]! * this.at(p.row, answering + d);
-      return { ...p, p: 1 / (1 + Math.exp(-(z / Math.sqrt(seek.length) + found))) };
+      for (let d = 0; d < wide; d++) z += seek[d]! * this.at(piece.row, answering + d);
+      return { ...piece, p: 1 / (1 + Math.exp(-(z / Math.sqrt(wide) + bias))) };
     };
-    return { before: this.before.map(chance), own: this.own.map(chance) };
   }
 
   private at(row: number, column: number): number { return this.rows[row * this.width + column]!; }

@@ -8,10 +8,10 @@ import { about, asking, type Stretch } from './loose/stretch.ts';
 import { LATE, ORDERED } from './loose/words.ts';
 
 /** So strongly the net must speak for a question that no rule read (log odds). */
-const SURE = 1.7;
+const SURE = 2.5;
 
 /** Under this the net speaks plainly against a question that a rule read (log odds); under the second where the note opens with it and has no other sentence. */
-const AGAINST = -3, AGAINST_ALL = -9;
+const AGAINST = -4, AGAINST_ALL = -9;
 
 /** The questions that rules read and the net does not speak plainly against. Sums are left to the rules: their figures say more than the net knows. */
 export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
@@ -55,7 +55,7 @@ function asked(desk: Desk, c: Stretch, kind: Ask['kind']): Ask[] {
     case 'provisional': case 'spent': case 'finish': return [{ kind, ...named }];
     case 'timeSpent': return [{ kind, ...named, ...daysOf(desk, c.start, c.end, 'past') }];
     case 'buy': return [{ kind, ...(LATE.test(c.text) ? { status: 'late' as const } : ORDERED.test(c.text) ? { status: 'ordered' as const } : { status: 'needed' as const }), ...named }];
-    case 'cheapest': return part ? [{ kind, item: part }] : [];
+    case 'cheapest': return part && !desk.sheet.found.some(f => f.dim === 'money') ? [{ kind, item: part }] : []; // who tells a price does not ask for one
     case 'forecast': return fore({ desk, start: c.from, end: c.from, stop: c.end }) ?? [];
     case 'blocked': case 'where': case 'picture': return part ? [{ kind, part }] : [];
     default: return [];

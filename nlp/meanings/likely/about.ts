@@ -9,7 +9,7 @@ import { patients, type Telling } from '../telling.ts';
 /** The parts that a clause is about, where its kind is known: what its deed was done to, or else what it speaks of; else the first part it names, or what was spoken of before. */
 export function about(t: Telling, done: boolean): Thing[] {
   const c = t.clause;
-  if (t.pointed) return [t.pointed];
+  if (t.pointed) return [...t.pointed];
   const own = (done ? patients(c) : c.subj.length ? c.subj : c.obj).filter(x => isPart(t, x));
   if (own.length) return own;
   for (const [k, i] of c.items.entries()) {

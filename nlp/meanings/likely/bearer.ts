@@ -22,7 +22,7 @@ const PIECE = /^(ends?|edges?|tips?|corners?|sides?|face|faces|threads?|inside|o
  */
 export function bearer(t: Telling): Borne | undefined {
   const c = t.clause, own = c.subj.filter(s => !s.carried && s.from >= c.from), opens = c.items.findIndex(i => !/^(be|cc|mark|intj)$/.test(i.t));
-  if (t.pointed) { const at = c.items.findLastIndex(i => i.from <= t.pointed!.from && t.pointed!.from < i.to); return { parts: [t.pointed], from: at < 0 ? opens : at + 1 }; }
+  if (t.pointed) { const last = t.pointed.at(-1)!, at = c.items.findLastIndex(i => i.from <= last.from && last.from < i.to); return { parts: [...t.pointed], from: at < 0 ? opens : at + 1 }; }
   const flaw = own.length === 1 && FAULT.test(own[0]!.name.split(' ').at(-1)!) && c.items[opens]?.t !== 'np' || own[0]?.np?.quant === 'no';
   if (own.length && !flaw && !(own.every(s => PIECE.test(s.name)) && c.items.find(i => i.np)?.np === own[0]!.np)) {
     const parts = own.filter(s => mayBear(t, s));

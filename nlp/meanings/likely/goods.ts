@@ -13,7 +13,7 @@ import { next, type Telling } from '../telling.ts';
 
 /** The goods that a clause names beside who sells them, else what was spoken of before. */
 function goods(t: Telling): Goods[] {
-  const own = t.pointed && !named(t).some(g => nameKey(g.item) === nameKey(t.pointed!.name)) ? [{ item: t.pointed.name, from: t.pointed.from, to: t.pointed.to, thing: t.pointed }] : named(t);
+  const own = t.pointed && !named(t).some(g => t.pointed!.some(p => nameKey(g.item) === nameKey(p.name))) ? t.pointed.map(p => ({ item: p.name, from: p.from, to: p.to, thing: p })) : named(t);
   if (own.length) return own;
   const topic = t.memory.topic();
   return topic && !isSeller(topic.name) ? [{ item: topic.name, from: t.clause.from, to: t.clause.from, thing: topic }] : [];

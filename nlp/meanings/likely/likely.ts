@@ -1,12 +1,14 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
-import { pointed } from '../../likely/pointed.ts';
+import { allPointed } from '../../likely/pointed.ts';
 import type { Odds } from '../../likely/odds.ts';
 import { kindOf, type Sort } from '../../likely/sort.ts';
 import type { Thing } from '../../clauses/clause.ts';
 import type { FitState } from '../lib/fit-state.ts';
+import { isClass } from '../../words/verbs.ts';
 import type { Telling } from '../telling.ts';
 import { amended } from './amended.ts';
+import { built } from './built.ts';
 import { again, left, toDo, worked } from './deeds.ts';
 import { helped } from './helped.ts';
 import { measured, spent } from './figures.ts';
@@ -14,10 +16,10 @@ import { came, traded, wanted } from './goods.ts';
 import { gone, put } from './places.ts';
 import { found, sits } from './states.ts';
 
-/** How likely a kind must be: where no rule knew the clause, and beside what a rule read from it. */
-const LIKELY = 0.5, BESIDE = 0.8;
-/** How likely the words must be on the whole that the net points to, for them to name what is told before the rules are asked; more where they stand in the note before. */
-const POINTED = 0.8, BEFORE = 0.9;
+/** How likely a kind must be: where no rule knew the clause (by the signs alone, where there is no net), and beside what a rule read from it. */
+const LIKELY = 0.65, BY_SIGNS = 0.5, BESIDE = 0.8;
+/** How likely the words must be on the whole that the net points to, for them to name what is told before the rules are asked; less where they stand in the note before, for what a rule takes up from there is seldom better. */
+const POINTED = 0.8, BEFORE = 0.75;
 
 /**
  * Reads a clause by what it most likely is, taking from it what such an entry holds: where no rule knew it, or where it is most likely something beside what
@@ -28,19 +30,19 @@ export function likely(t: Telling, odds: Odds, have: readonly Entry[], net?: Wei
   if (c.asks || /^(if|unless|whether)$/.test(c.sub ?? '')) return out;
   for (const [sort, p] of odds.sorts()) {
     const told = [...have, ...out], kind = kindOf(sort);
-    if (p < (told.length ? BESIDE : LIKELY)) break;
-    if (told.some(e => e.kind === kind)) continue;
-    out.push(...formed({ ...t, pointed: net && surely(t, net, sort) }, kind, sort));
+    if (p < (told.length ? BESIDE : net ? LIKELY : BY_SIGNS)) break;
+    if (told.some(e => e.kind === kind) || kind === 'work' && told.some(e => e.kind === 'finding') && isClass(c.verb?.base ?? '', 'check')) continue; // "tested leaky" says how it was found
+    const tale = { ...t, pointed: net && surely(t, net, sort) }, made = formed(tale, kind, sort);
+    out.push(...(made.length || !net ? made : built(tale, net, kind, sort)));
   }
   return out;
 }
 
-/** The thing that the net surely points to. */
-function surely(t: Telling, net: Weighed, sort: Sort): Thing | undefined {
-  const own = pointed(t.sheet, net, t.clause, sort);
-  if (!own || own.p <= (own.at === undefined ? BEFORE : POINTED)) return undefined;
-  const from = own.at ?? t.clause.from;
-  return { name: own.name, from, to: from + 1, plural: /s$/.test(own.name), carried: own.at === undefined || from < t.clause.from };
+/** The things that the net surely points to. */
+function surely(t: Telling, net: Weighed, sort: Sort): Thing[] | undefined {
+  const own = allPointed(t.sheet, net, t.clause, sort);
+  if (!own.length || own.some(o => o.p <= (o.at === undefined ? BEFORE : POINTED))) return undefined;
+  return own.map(o => { const from = o.at ?? t.clause.from; return { name: o.name, from, to: from + 1, plural: /s$/.test(o.name), carried: o.at === undefined || from < t.clause.from }; });
 }
 
 function formed(t: Telling, kind: Entry['kind'], sort: string): Entry[] {

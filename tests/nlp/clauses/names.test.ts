@@ -19,7 +19,6 @@ describe('the name of a part', () => {
     ['greased the bearings on both wheels', 'wheel bearings'],
     ['the chain from the gearbox to the beater is stiff', 'chain'],
     ['the gasket between the manifold and the head is blown', 'gasket'],
-    ['bolts holding the seat are loose', 'seat bolts'],
     ['drained the oil from the final drive', 'final drive'],
     ['drained the water out of the block', 'block'],
     ['filed the burr off the shaft', 'shaft'],

@@ -4,13 +4,17 @@ import re
 import torch
 
 SORTS = ['amend', 'arrival', 'bought', 'finding', 'fit off', 'fit on', 'fit temporary', 'fit tight', 'fit tried', 'hands', 'hours', 'job', 'order', 'out', 'quote', 'reading',
-         'recheck', 'rule', 'stow', 'wait', 'want', 'weather', 'work']
+         'recheck', 'remark', 'rule', 'stow', 'wait', 'want', 'weather', 'work']
 VERDICTS = ['good', 'reuse', 'watch', 'repair', 'replace']
 ATTRIBUTES = [*VERDICTS, 'asWas', 'begun']
 ASKS = 'blocked buy next where wasHow provisional due history spent timeSpent finish cheapest forecast sum picture'.split()
 # The field that names what an entry of a kind is about.
 NAMES = {'fit': 'part', 'finding': 'part', 'reading': 'part', 'work': 'part', 'job': 'part', 'want': 'item', 'order': 'item', 'bought': 'item', 'quote': 'item', 'arrival': 'item',
          'recheck': 'part', 'stow': 'part', 'out': 'part', 'wait': 'part', 'hours': 'part'}
+# What else an entry of a kind says: in its words (those of deeds in their base form), or as a figure or a day.
+FIELDS = ['fit with', 'finding condition', 'reading what', 'reading value', 'work action', 'work product', 'job do', 'want spec', 'want qty', 'want for', 'order source', 'order price', 'order shipping',
+          'order expected', 'bought source', 'bought price', 'quote source', 'quote price', 'quote shipping', 'rule first', 'rule then', 'recheck do', 'recheck after', 'recheck due', 'stow where',
+          'out where', 'out until', 'out do', 'wait until', 'wait after', 'hours hours', 'hands when', 'hands for', 'amend value']
 SMALL = set('a an the my his her its our that this those these some of for to on in at and'.split())
 MOST, MOST_BEFORE = 160, 48  # as in weighed.ts
 
@@ -58,7 +62,8 @@ def places(words, name, far):
 
 class Example:
     """ids, types: the note before (type 1) and the note (type 0) in pieces. clauses: (pieces, targets, which of them count). names: (clause, sort, pieces of the name).
-    asks: (targets, which count). own: the note's pieces."""
+    fields: (clause, field, pieces of what it says; none where it says nothing).
+    asks: (targets, which count). own: the note's pieces. cuts: (pieces that begin a word, whether each begins a clause)."""
 
     def __init__(self, note, tokenizer):
         cut = lambda text: tokenizer(text, return_offsets_mapping=True, add_special_tokens=False)
@@ -79,7 +84,13 @@ class Example:
             p = over(offsets, a, b, 0)
             if p:
                 words.append(key(low)), at.append(n), of.append(p)
-        self.clauses, self.names, place = [], [], {}
+        self.cuts = ([], [])
+        begins = {c['from'] for c in note['clauses']}
+        if note.get('cut'):
+            for n, (_, a, b) in enumerate(tokens[1:], 1):
+                for p in over(offsets, a, b, 0)[:1]:
+                    self.cuts[0].append(p), self.cuts[1].append(float(n in begins))
+        self.clauses, self.names, self.fields, place = [], [], [], {}
         for n, c in enumerate(note['clauses']):
             pieces = over(offsets, tokens[c['from']][1], tokens[c['to'] - 1][2], 0) if c['to'] > c['from'] else []
             if not pieces:
@@ -87,8 +98,8 @@ class Example:
             never = note.get('never')
             is_, counts = torch.zeros(len(SORTS) + len(ATTRIBUTES)), torch.zeros(len(SORTS) + len(ATTRIBUTES))
             for k, s in enumerate(SORTS):
-                is_[k] = s in c['is']
-                counts[k] = s.split(' ')[0] == never if never else s not in c['maybe'] or s in c['is']
+                is_[k] = s in c['is'] or s == 'remark' and s in c['maybe']  # worth keeping or not, it was understood as none of the others
+                counts[k] = s.split(' ')[0] == never if never else s == 'remark' or s not in c['maybe'] or s in c['is']
             place[n] = len(self.clauses)
             self.clauses.append((pieces, is_, counts))
         told = {}
@@ -119,21 +130,76 @@ class Example:
         for attribute, yes in says.get(entry['kind'], {}).items():
             k = len(SORTS) + ATTRIBUTES.index(attribute)
             counts[k], is_[k] = 1, max(is_[k], float(yes))
-        name = keys(entry.get(NAMES.get(entry['kind'], ''), ''))
-        if not name:
-            return
         c = note['clauses'][n]
-        far = lambda i: 0 if c['from'] <= at[i] < c['to'] else c['from'] - at[i] if at[i] < c['from'] else 1.5 * (at[i] - c['to'] + 1)
-        pieces = [p for i in places(words, name, far) for p in of[i]]
-        for other in self.names:  # several of a sort told in one clause share what names them
-            if other[0] == place[n] and other[1] == SORTS.index(sort):
-                other[2].extend(pieces)
-                return
-        self.names.append((place[n], SORTS.index(sort), pieces))
+        far = lambda i: far_from(c, at[i])
+        own = [i for i, a in enumerate(at) if a >= 0]
+        for k, field in enumerate(FIELDS):
+            kind, of_it = field.split(' ')
+            if kind != entry['kind']:
+                continue
+            value, found = entry.get(of_it), []
+            if isinstance(value, (int, float)) or re.fullmatch(r'\d{4}-\d\d-\d\d', str(value)):
+                figures = [(a, b) for a, b, v in note['values'] if v == value or isinstance(v, (int, float)) and isinstance(value, (int, float)) and abs(v - value) <= 0.005 * abs(value)]
+                if figures:
+                    a, b = min(figures, key=lambda f: (far_from(c, f[0]), f[0] - f[1]))
+                    found = [i for i in own if a <= at[i] < b]
+            elif of_it in ('action', 'do'):
+                deeds = [i for i in own if deed(words[i], keys(value))]
+                found = [min(deeds, key=far)] if deeds else []
+            elif value is not None:
+                found = [own[i] for i in places([words[i] for i in own], keys(value), lambda i: far(own[i]))]
+            if value is None or found:
+                add(self.fields, place[n], k, [p for i in found for p in of[i]])
+        name = keys(entry.get(NAMES.get(entry['kind'], ''), ''))
+        if name:
+            add(self.names, place[n], SORTS.index(sort), [p for i in places(words, name, far) for p in of[i]])
+
+
+def add(rows, clause, what, pieces):
+    """Several of a sort told in one clause share what names them, and what is said of them."""
+    for row in rows:
+        if row[0] == clause and row[1] == what:
+            row[2].extend(pieces)
+            return
+    rows.append((clause, what, pieces))
+
+
+def far_from(clause, token):
+    return 0 if clause['from'] <= token < clause['to'] else clause['from'] - token if token < clause['from'] else 1.5 * (token - clause['to'] + 1)
+
+
+def deed(word, verb):
+    """Whether a word is a form of a verb, as far as its letters tell."""
+    v = verb[0] if verb else ''
+    return len(v) > 2 and len(word) - len(v) <= 4 and (word.startswith(v[:-1]) if v.endswith(('e', 'y')) else word.startswith(v))
+
+
+def spoken(note):
+    """The note as a recogniser would write it, lower case and without its stops; where its clauses begin is known from the stops. None where it has none."""
+    text, tokens, place, out = note['text'], [], {}, ''
+    if not re.search(r'[a-z][.,;:]( |$)', text) or len(note['tokens']) < 4 or not note['clauses']:
+        return None
+    drop = "'’" if len(text) % 2 else ''
+    for n, (low, a, b) in enumerate(note['tokens']):
+        place[n] = len(tokens)
+        if not re.search(r'[^\W_]|[$€£%°#/&+-]', text[a:b]):
+            continue
+        if out and re.search(r'\s', text[note['tokens'][n - 1][1] + 1:a + 1] if n else ''):
+            out += ' '
+        elif tokens and tokens[-1][3] < n - 1 and not out.endswith(' '):
+            out += ' '
+        raw = re.sub(f'[{drop}]', '', text[a:b].lower()) if drop else text[a:b].lower()
+        tokens.append([low, len(out), len(out) + len(raw), n])
+        out += raw
+    place[len(note['tokens'])] = len(tokens)
+    clauses = [{**c, 'from': place[c['from']], 'to': place[c['to']]} for c in note['clauses']]
+    values = [[place[a], place[b], v] for a, b, v in note['values']]
+    prior = [re.sub(r'\s+', ' ', re.sub(r'[.,;:!?]+(?=\s|$)', '', p.lower())) for p in note.get('prior') or []]
+    return {**note, 'text': out, 'tokens': [t[:3] for t in tokens], 'clauses': [c for c in clauses if c['to'] > c['from']], 'values': values, 'prior': prior, 'cut': True}
 
 
 def examples(path, tokenizer, hold):
-    """The notes to learn from and those of the files held back, each once."""
+    """The notes to learn from and those of the files held back, each once, as a pair: as written, and as a recogniser would write it (else none)."""
     learn, held, seen = [], [], set()
     for line in open(path):
         note = json.loads(line)
@@ -141,7 +207,9 @@ def examples(path, tokenizer, hold):
         if once in seen or not note['clauses'] and note.get('asks') is None:
             continue
         seen.add(once)
-        x = Example(note, tokenizer)
-        if x.own:
-            (held if note['file'].split('.')[0] in hold else learn).append(x)
+        heard = spoken(note)
+        pair = Example({**note, 'cut': heard is not None}, tokenizer), heard and Example(heard, tokenizer)
+        if pair[0].own:
+            # The contract's own notes and the phrases count twice: a phrase stands for a family of notes.
+            (held if note['file'].split('.')[0] in hold else learn).extend([pair] * (2 if note['file'] in ('dev-notes.jsonl', 'phrases') else 1))
     return learn, held

@@ -6,7 +6,7 @@ Learns the net that reads beside the rules, and writes net.onnx, pieces.txt and 
     python3 nlp/likely/learn/net/learn.py LABELS.jsonl ENCODER [--epochs N] [--hold FILE,FILE]
 
 ENCODER is a folder with all-MiniLM-L6-v2 (Apache 2.0) as its authors publish it. `--hold`: notes of these files are not learned from, and what the net makes of them is printed.
-The program itself needs none of this: it runs the files written. With two cores an epoch over 20,000 notes takes some 8 minutes.
+The program itself needs none of this: it runs the files written. With two cores an epoch over 25,000 notes takes some 6 minutes.
 """
 import argparse
 import json
@@ -23,11 +23,11 @@ from onnxruntime.quantization.shape_inference import quant_pre_process
 from torch import nn
 from torch.nn.functional import binary_cross_entropy_with_logits
 from transformers import AutoTokenizer
-from examples import ASKS, ATTRIBUTES, SORTS, examples
+from examples import ASKS, ATTRIBUTES, FIELDS, SORTS, examples
 from model import Net
 
 BATCH, RATE, RATE_OF_HEADS, WARM = 32, 1.5e-4, 1e-3, 0.06
-WEIGHT_OF_NAMES, WEIGHT_OF_ASKS = 0.25, 0.5
+WEIGHTS = {'told': 1, 'names': 0.25, 'fields': 0.25, 'asks': 0.5, 'cuts': 1}
 COMMON = 15_000  # the vocabulary is in the order of how common its pieces are; of those that no note has, these are kept
 FOLDER = Path(__file__).resolve().parents[2] / 'net'
 
@@ -37,9 +37,9 @@ def loss(result):
     return (binary_cross_entropy_with_logits(z, is_, reduction='none') * counts).sum() / len(z)
 
 
-def batches(all_):
-    """Notes of like length together, in an order of their own each time."""
-    order, out = random.sample(all_, len(all_)), []
+def batches(pairs):
+    """Notes of like length together, in an order of their own each time; of a note that has stops, now as written, now without them."""
+    order, out = [random.choice(pair) or pair[0] for pair in random.sample(pairs, len(pairs))], []
     for i in range(0, len(order), BATCH * 20):
         near = sorted(order[i:i + BATCH * 20], key=lambda x: len(x.ids))
         out += [near[j:j + BATCH] for j in range(0, len(near), BATCH)]
@@ -55,8 +55,9 @@ def learn(model, notes, epochs, after):
         for batch in batches(notes):
             for group, rate in zip(optimizer.param_groups, rates):
                 group['lr'] = rate * min(1, step / (WARM * total)) * max(0.02, 1 - step / total)
-            told, names, asks = model(batch)
-            error = WEIGHT_OF_ASKS * loss(asks) + (loss(told) if told else 0) + (WEIGHT_OF_NAMES * loss(names) if names else 0)
+            with torch.autocast('cpu', dtype=torch.bfloat16):
+                said = model(batch)
+            error = sum(WEIGHTS[k] * loss(x) for k, x in said.items() if x)
             optimizer.zero_grad()
             error.backward()
             nn.utils.clip_grad_norm_(model.parameters(), 1.0)
@@ -68,22 +69,23 @@ def learn(model, notes, epochs, after):
 
 
 @torch.no_grad()
-def report(model, notes):
-    """F1 of clauses' sorts, of attributes, of the pieces of names and of questions, at even odds."""
+def report(model, pairs):
+    """F1 of clauses' sorts, of attributes, of the pieces of names and fields, of questions, and of where clauses begin in notes without their stops, at even odds."""
     model.eval()
-    sums = {k: [0, 0, 0] for k in ('sorts', 'attributes', 'names', 'asks')}
+    sums = {}
     def count(what, z, is_, counts):
-        said = (z > 0) * counts
+        said, sum_ = (z > 0) * counts, sums.setdefault(what, [0, 0, 0])
         for k, v in enumerate(((said * is_).sum(), said.sum(), (is_ * counts).sum())):
-            sums[what][k] += v.item()
-    for i in range(0, len(notes), BATCH):
-        told, names, asks = model(notes[i:i + BATCH])
-        if told:
-            count('sorts', *(x[:, :len(SORTS)] for x in told))
-            count('attributes', *(x[:, len(SORTS):] for x in told))
-        if names:
-            count('names', *names)
-        count('asks', *asks)
+            sum_[k] += v.item()
+    for spoken in (False, True):
+        notes = [pair[spoken] for pair in pairs if pair[spoken]]
+        for i in range(0, len(notes), BATCH):
+            for what, x in model(notes[i:i + BATCH]).items():
+                if x and what == 'told':
+                    count('sorts', *(y[:, :len(SORTS)] for y in x))
+                    count('attributes', *(y[:, len(SORTS):] for y in x))
+                elif x and spoken == (what == 'cuts'):
+                    count(what, *x)
     model.train()
     return ', '.join(f'{k} {2 * h / max(1, s + g):.4f}' for k, (h, s, g) in sums.items())
 
@@ -117,7 +119,8 @@ def write(model, tokenizer, notes):
     (FOLDER / 'pieces.txt').write_text('\n'.join(pieces[i] for i in keep) + '\n')
     rounded = lambda t: [round(x, 4) for x in t.tolist()]
     (FOLDER / 'heads.json').write_text(json.dumps({'sorts': SORTS, 'attributes': ATTRIBUTES, 'asks': ASKS, 'bias': rounded(model.bias.data),
-                                                   'seeks': [rounded(r) for r in model.seeks.data], 'found': round(model.found.item(), 4)}) + '\n')
+                                                   'seeks': [rounded(r) for r in model.seeks.data], 'found': round(model.found.item(), 4),
+                                                   'fields': FIELDS, 'fieldSeeks': [rounded(r) for r in model.fields.data], 'held': rounded(model.held.data)}) + '\n')
 
 
 def main():
@@ -137,7 +140,7 @@ def main():
         if held:
             print(f'after epoch {epoch + 1}: {report(model, held)}', flush=True)
     learn(model, notes, args.epochs, after)
-    write(model, tokenizer, notes + held)
+    write(model, tokenizer, [x for pair in notes + held for x in pair if x])
 
 
 if __name__ == '__main__':

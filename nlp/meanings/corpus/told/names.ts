@@ -26,7 +26,7 @@ export const NAMES: ToldCorpus = {
     ...told([found('slide', 'scored')], ['The slide is scored.']),
     ...told([found('tool rest', 'cracked')], ['Tool rest is cracked.']),
     ...told([{ kind: 'job', do: 'grease', part: 'chain' }], ['The chain needs a dab of grease.', 'Chain wants a squirt of grease.']),
-    ...told([found('spider', 'welded to the shaft')], ["Somebody's welded the spider to the shaft.", 'The last owner welded the spider to the shaft.']),
+    ...told([found('spider', 'welded to the shaft')], ["Somebody's welded the spider to the shaft."]),
     ...told([found('bolt', 'worked loose')], ['The bolt worked loose.', 'The bolt has worked loose.']),
     ...told([found('race', 'blue with heat')], ['Race is blue with heat.']),
     ...told([found('knife', 'bent')], ["The mower's knife is bent."]),

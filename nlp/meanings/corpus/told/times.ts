@@ -64,6 +64,7 @@ export const RECHECKS: ToldCorpus = {
 export const HOURS: ToldCorpus = {
   kind: 'hours',
   phrases: [
+    ...told([{ kind: 'hours', hours: 2.25, part: 'seat frame' }], ['Two hours fifteen on the seat frame.', 'Three hours on the seat frame, no, make that two and a quarter.', 'three hours on the seat frame no make that two and a quarter']),
     ...told([{ kind: 'hours', hours: 4, part: 'baler' }, { kind: 'hours', hours: 2.5, part: 'baler' }], ['Four hours on the baler Sunday, two and a half tonight.']),
     ...told([{ kind: 'hours', hours: 18, part: 'knotter', total: true }, { kind: 'hours', hours: 4, part: 'knotter' }], ['Eighteen hours on the knotter so far and four of them today.', 'eighteen hours on the knotter so far and four of them today']),
     ...told([{ kind: 'hours', hours: 2, part: 'cutter bar' }, { kind: 'hours', hours: 1, part: 'reel' }], ['Three hours Saturday, two on the cutter bar and one on the reel.']),

@@ -1,0 +1,84 @@
+import type { Entry } from '../../../domain/model/entry.ts';
+import { saidIn, valueIn, wordsIn } from '../../likely/said.ts';
+import type { Weighed } from '../../likely/net/weighed.ts';
+import type { Found } from '../../types.ts';
+import { trim } from '../lib/fields.ts';
+import type { FitState } from '../lib/fit-state.ts';
+import { figuresOf } from '../lib/figures.ts';
+import { labelOf } from '../lib/label.ts';
+import { quantityOf } from '../lib/quantity.ts';
+import { verdictIn } from '../lib/verdict.ts';
+import type { Telling } from '../telling.ts';
+import { about } from './about.ts';
+import { fellThrough } from './helped.ts';
+
+/** How sure the net must be of the words of a field that an entry can't do without, and of those that it only adds. */
+const NEEDED = 0.6, ADDED = 0.7;
+
+const GOODS = /^(want|order|bought|quote|arrival)$/;
+
+/**
+ * Entries in the words that the net takes for its fields, where no rule of its kind found them: nothing where a field that the kind can't do without is not said, or where
+ * nothing names what is told of.
+ */
+export function built(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): Entry[] {
+  const fields = fieldsOf(t, net, kind, sort);
+  if (!fields) return [];
+  if (kind === 'hands' || kind === 'rule') return [trim({ kind, ...fields }) as Entry];
+  const names = about(t, true).map(p => p.name);
+  if (kind === 'hours') return [trim({ kind, ...fields, part: names[0] }) as Entry];
+  return names.map(name => trim({ kind, [GOODS.test(kind) ? 'item' : 'part']: name, ...fields }) as Entry);
+}
+
+type Fields = Partial<Record<string, string | number>>;
+
+function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): Fields | undefined {
+  const text = (field: string, least = ADDED, place = false): string | undefined => {
+    const said = saidIn(t.sheet, net, t.clause, `${kind} ${field}`);
+    return said && said.p > least ? wordsIn(t.sheet, said, place) || undefined : undefined;
+  };
+  const figure = <D extends Found['dim']>(field: string, dims: readonly D[], least = ADDED): Extract<Found, { dim: D }> | undefined => {
+    const said = saidIn(t.sheet, net, t.clause, `${kind} ${field}`);
+    return said && said.p > least ? valueIn(t.sheet, said, dims) : undefined;
+  };
+  const amount = (field: string, least = ADDED): number | undefined => figure(field, ['money', 'number'], least)?.value.value;
+  const day = (field: string, least = ADDED): string | undefined => { const when = figure(field, ['when'], least)?.value; return when?.vague ? undefined : when?.from; };
+  const deed = (field: string): string | undefined => {
+    const said = saidIn(t.sheet, net, t.clause, `${kind} ${field}`);
+    return said && said.p > NEEDED ? t.clauses.flatMap(c => c.items).find(i => i.t === 'verb' && i.from >= said.from && i.to <= said.to)?.base : undefined;
+  };
+  switch (kind) {
+    case 'fit': return { state: sort.split(' ')[1] as FitState, with: sort === 'fit off' ? undefined : text('with') };
+    case 'finding': { const condition = text('condition', NEEDED); return condition !== undefined ? { condition, verdict: verdictIn(condition) } : undefined; }
+    case 'reading': return reading(t, net, text('what', NEEDED));
+    case 'work': { const action = deed('action'); return action !== undefined ? { action, product: text('product') } : undefined; }
+    case 'job': { const to = deed('do'); return to !== undefined ? { do: to } : undefined; }
+    case 'want': return { spec: text('spec'), qty: amount('qty') };
+    case 'quote': { const price = amount('price', NEEDED); return price !== undefined ? { source: text('source'), price, shipping: amount('shipping') } : undefined; }
+    case 'bought': return { source: text('source'), price: amount('price') };
+    case 'order': return { source: text('source'), price: amount('price'), shipping: amount('shipping'), expected: day('expected') };
+    case 'stow': { const where = text('where', NEEDED, true); return where !== undefined ? { where } : undefined; }
+    case 'out': { const where = text('where', NEEDED); return where !== undefined ? { where, until: day('until'), do: deed('do') } : undefined; }
+    case 'hands': { if (fellThrough(t)) return undefined; const when = day('when', NEEDED); return when !== undefined ? { when, for: text('for') } : undefined; }
+    case 'hours': { const span = figure('hours', ['span'], NEEDED)?.value; return span && /^(hours|minutes)$/.test(span.unit) ? { hours: span.unit === 'minutes' ? span.amount / 60 : span.amount } : undefined; }
+    case 'rule': { const [first, then] = [text('first', NEEDED), text('then', NEEDED)]; return first !== undefined && then !== undefined ? { first, then } : undefined; }
+    case 'wait': {
+      const until = day('until', NEEDED), span = figure('after', ['span'], NEEDED)?.value;
+      return until !== undefined ? { until } : span && /^(hours|days|weeks)$/.test(span.unit) ? { after: span.amount, unit: span.unit } : undefined;
+    }
+    case 'recheck': {
+      const due = day('due', NEEDED), span = figure('after', ['span'], NEEDED)?.value;
+      return span ? { do: deed('do') ?? 'check', after: span.amount, unit: span.unit } : due !== undefined ? { do: deed('do') ?? 'check', due } : undefined;
+    }
+    case 'arrival': return {};
+    default: return undefined;
+  }
+}
+
+function reading(t: Telling, net: Weighed, named: string | undefined): Fields | undefined {
+  const said = saidIn(t.sheet, net, t.clause, 'reading value'), found = said && said.p > NEEDED ? valueIn(t.sheet, said, ['measure', 'percent', 'number', 'span']) : undefined;
+  if (!found || figuresOf(t.sheet, t.clause).some(f => labelOf(t.sheet, ...f.lead).book)) return undefined; // what the book says was not read off the part
+  const k = t.clause.items.findIndex(i => i.from <= found.from && found.from < i.to), q = k < 0 ? undefined : quantityOf(t, t.clause, found, k), what = named ?? q?.what;
+  const value = found.dim === 'span' ? found.value.amount : found.value.value, unit = found.dim === 'measure' ? found.value.unit : found.dim === 'percent' ? '%' : found.dim === 'span' && found.value.unit === 'hours' ? 'h' : q?.unit;
+  return what !== undefined ? { what, value, unit } : undefined;
+}
