@@ -14,7 +14,7 @@ export const silenced = (t: Telling, kinds: readonly string[], odds: readonly Od
 function goesOn(t: Telling, kinds: readonly string[]): boolean {
   const last = t.told.at(-1);
   if (last && ROWS.test(last.entry.kind) && kinds.includes(last.entry.kind) && t.clauses.slice(Math.max(0, t.at - 2), t.at).includes(last.clause)) return true;
-  if (last?.entry.kind === 'finding' && kinds.includes('finding') && last.clause === t.clauses[t.at - 1] && t.clause.join === ',' && t.clause.items.length <= 4) return true; // "…, no ridge", "…, chucked it"
+  if (last?.entry.kind === 'finding' && kinds.includes('finding') && last.clause === t.clauses[t.at - 1] && t.clause.join === ',' && (t.clause.items.length <= 4 || [...t.clause.subj, ...t.clause.obj].every(x => x.carried))) return true; // "…, no ridge", "…, it's got to be replaced"
   if (kinds.includes('reading') && NAMED.test(t.clauses[t.at - 1]?.subj.at(-1)?.name.split(' ').at(-1) ?? '')) return true; // "runout on the shaft: I get seven thou"
   if (last?.entry.kind === 'fit' && last.entry.state === 'tried' && kinds.includes('fit')) return true; // "…, then off again"
   if (t.clauses.length === 1 && kinds.includes('job') && bids(t.clause)) return true;
