@@ -22,6 +22,7 @@ export function filled(sheet: Sheet, x: Told, net: Weighed, told: readonly Told[
     if ((x.entry as Record<string, unknown>)[field] !== undefined) continue;
     const said = saidIn(sheet, net, x.clause, `${x.entry.kind} ${field}`);
     if (!said || said.p <= SURE || told.some(y => y !== x && y.clause !== x.clause && y.entry.kind === x.entry.kind && said.from >= y.clause.from && said.from < Math.max(y.clause.to, y.to ?? 0))) continue; // it is said of another
+    if (holds !== 'words' && (said.from < x.clause.from || said.to > Math.max(x.clause.to, x.to ?? 0))) continue;
     const value = holds === 'words' ? wordsIn(sheet, said) || undefined : held(sheet, said, holds);
     if (value !== undefined) more[field] = value;
   }

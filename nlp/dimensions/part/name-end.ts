@@ -40,6 +40,10 @@ export const materialAfter = (sheet: Sheet, k: number, to: number): boolean =>
   k < to && /[^s]s$/.test(sheet.tokens[k - 1]!.low) && /^(copper|brass|steel|stainless|bronze|white|oak|ash|leather|rubber|nylon|galvanised|galvanized|zinc|aluminium|fibre|cork|grade|class)$/.test(sheet.tokens[k]!.low)
   && (sheet.tags[k + 1] === 'num' || sheet.tags[k + 1] === 'mark' || k + 1 >= to || sheet.tags[k + 1] === 'noun');
 
+/** "painted the mudguards red oxide": the paint after a part is none of its name. */
+export const paintAfter = (sheet: Sheet, k: number, to: number): boolean =>
+  k + 1 < to && COLOUR.test(sheet.tokens[k]!.low) && /^(oxide|primer|enamel|undercoat|topcoat|gloss|paint|lacquer)$/.test(sheet.tokens[k + 1]!.low) && nounClasses(sheet.tokens[k - 1]!.low).has('part');
+
 /** "number two cylinder" is inside; "cylinder 2" and "valve number three" end in a number. */
 export function tailNumber(sheet: Sheet, head: number, to: number): number {
   const { tokens } = sheet;

@@ -4,7 +4,7 @@ import type { Sheet } from '../../types.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { SIDES } from '../../words/sides.ts';
 import { countValue } from './count.ts';
-import { beginsAnew, inName, knownAfterTool, materialAfter, tailNumber } from './name-end.ts';
+import { beginsAnew, inName, knownAfterTool, materialAfter, paintAfter, tailNumber } from './name-end.ts';
 import { sizeAt } from './size-at.ts';
 import { snap } from './snap.ts';
 
@@ -55,7 +55,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   while (k < to && inName(sheet, k, to) && !(head >= 0 && head === k - 1 && beginsAnew(sheet, i, k, to))) {
     if (tags[k] === 'noun' || tags[k] === 'pron') head = k;
     k++;
-    if (tags[k - 1] === 'pron' || head === k - 1 && (materialAfter(sheet, k, to) || knownAfterTool(sheet, k, to))) break;
+    if (tags[k - 1] === 'pron' || head === k - 1 && (materialAfter(sheet, k, to) || paintAfter(sheet, k, to) || knownAfterTool(sheet, k, to))) break;
   }
   if (head >= 0 && head === nameFrom && k === head + 1 && /^(left|right|upper|lower|inner|outer|nearside|offside)$/.test(low(head)) && tags[nameFrom - 1] === 'det' && nameFrom > i && !/^(prep|prt)$/.test(tags[i - 1] ?? '') && /^(be|have|verb|adj|modal|do|neg)$/.test(tags[k] ?? '')) return standing(sheet, i, k, nameFrom, quant, count); // "the left is serviceable"
   if (head < 0) return standing(sheet, i, k, nameFrom, quant, count);
