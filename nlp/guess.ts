@@ -19,12 +19,17 @@ export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]
   if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
   for (const entry of more) {
     if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry) && deedOf(x.entry) === deedOf(entry))) continue;
-    t.told.push({ entry, clause: t.clause, rule: 'likely' });
-    t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
-    if (!left.includes(t)) continue;
-    left.splice(left.indexOf(t), 1);
-    covered.push(t.clause);
+    add(t, entry, left, covered);
   }
+}
+
+/** What is told by likelihood, of a clause that is no longer left unread. */
+function add(t: Telling, entry: Entry, left: Telling[], covered: Clause[]): void {
+  t.told.push({ entry, clause: t.clause, rule: 'likely' });
+  t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
+  if (!left.includes(t)) return;
+  left.splice(left.indexOf(t), 1);
+  covered.push(t.clause);
 }
 
 /** One part has many kinds of work done to it; other entries of a kind and a name say the same. */
@@ -40,12 +45,6 @@ function severally(t: Telling, odds: Odds, left: Telling[], covered: Clause[], n
     const own = t.told.filter(x => x.clause === t.clause && x.entry.kind === kind), more = apart(t, net, kind);
     if (more.length <= own.length) continue;
     for (const x of own) t.told.splice(t.told.indexOf(x), 1);
-    for (const entry of more) {
-      t.told.push({ entry, clause: t.clause, rule: 'likely' });
-      t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
-    }
-    if (!left.includes(t)) continue;
-    left.splice(left.indexOf(t), 1);
-    covered.push(t.clause);
+    for (const entry of more) add(t, entry, left, covered);
   }
 }

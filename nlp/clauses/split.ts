@@ -25,7 +25,7 @@ export function splitClauses(items: readonly Item[], begins?: (token: number) =>
   const out: Cut[] = [];
   items = plainOrder(straightened(withoutRelatives(withoutWith(withoutLead(withoutIntroductions(whatIDid(toDo(items))))))));
   let cur: Cut = { items: [] };
-  const close = (next: Cut): void => { if (cur.items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc')) out.push(cur); else if (cur.join && !next.join) next.join = cur.join; cur = next; };
+  const close = (next: Cut): void => { if (says(cur.items)) out.push(cur); else if (cur.join && !next.join) next.join = cur.join; cur = next; };
   for (let k = 0; k < items.length; k++) {
     const it = items[k]!;
     const asks = opensQuestion(items, k, cur.items);
@@ -51,14 +51,17 @@ export function splitClauses(items: readonly Item[], begins?: (token: number) =>
         close({ items: [], ...(join ? { join } : {}) });
       }
     }
-    if (it.t === 'wh' && !cur.items.some(x => x.t !== 'mark' && x.t !== 'intj' && x.t !== 'cc') && !cur.asks) cur.sub ??= it.low;
+    if (it.t === 'wh' && !says(cur.items) && !cur.asks) cur.sub ??= it.low;
     cur.items.push(it);
   }
   close({ items: [] });
   return out;
 }
 
+/** Whether there is more than marks and words that join. */
+const says = (items: readonly Item[]): boolean => items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc');
+
 /** Whether a clause may end with what it has so far: not in the midst of "she's had" or "make sure the dowels are in". */
-const mayEnd = (items: readonly Item[]): boolean => items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc') && !isSubjectPronoun(items.at(-1)) && items.at(-1)!.low !== 'sure';
+const mayEnd = (items: readonly Item[]): boolean => says(items) && !isSubjectPronoun(items.at(-1)) && items.at(-1)!.low !== 'sure';
 
 const joinBefore = (cur: Cut): string | undefined => (cur.items.at(-1)?.t === 'cc' ? cur.items.at(-1)!.low : undefined);

@@ -2,6 +2,7 @@ import { knownNames } from '../dimensions/part/known.ts';
 import { nameKey, nameWords } from '../../domain/model/names.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Sheet } from '../types.ts';
+import { SIDES } from '../words/sides.ts';
 import type { Sort } from './sort.ts';
 import type { Weighed } from './net/weighed.ts';
 import { stretchOf } from './stretch-of.ts';
@@ -17,8 +18,10 @@ const SMALL = /^(a|an|the|my|his|her|its|our|of|on|in|for|to|at|that|this|'s)$/;
 const TOGETHER = /^(and|or|plus|,|&)$/;
 /** Counts before things told of together. */
 const COUNTED = /^(both|all|two|three|four|then)$/;
-/** Which of several of a name. */
-const WHICH = /^(left|right|near|off|nearside|offside|front|rear|back|upper|lower|top|bottom|inner|outer|inside|outside|first|second|third|fourth|side|hand)$/;
+/** Whether a word only tells which of several of a name. */
+const tellsWhich = (w: Word): boolean => SIDES.has(w.word) || /^(off|first|second|third|fourth|side|hand)$/.test(w.word);
+/** Whether the net takes a word for one of a name. */
+const ofName = (w: Word): boolean => w.p > OF_NAME && !SMALL.test(w.word) && /[\p{L}\p{N}]/u.test(w.word);
 /** What names the owner after the piece. */
 const OWNED = /^(of|on|in|for|to|at)$/;
 
@@ -59,7 +62,7 @@ export function allPointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sor
   const runs: Word[][] = [], gaps: string[][] = [];
   let gap: string[] = [];
   for (const w of words) {
-    if (w.p <= OF_NAME || SMALL.test(w.word) || !/[\p{L}\p{N}]/u.test(w.word)) { gap.push(w.word); continue; }
+    if (!ofName(w)) { gap.push(w.word); continue; }
     if (runs.length && gap.length === 0) runs.at(-1)!.push(w);
     else { runs.push([w]); gaps.push(gap); }
     gap = [];
@@ -86,22 +89,22 @@ export function pointedApart(sheet: Sheet, net: Weighed, clause: Clause, sort: S
   const runs: Word[][] = [];
   let last = -2;
   for (const w of wordsOf(sheet, net, clause, sort)) {
-    if (w.token === undefined || w.token < clause.from || w.token >= clause.to || w.p <= OF_NAME || SMALL.test(w.word) || !/[\p{L}\p{N}]/u.test(w.word)) continue;
+    if (w.token === undefined || w.token < clause.from || w.token >= clause.to || !ofName(w)) continue;
     if (w.token === last + 1) runs.at(-1)!.push(w); else runs.push([w]);
     last = w.token;
   }
   let head: Word[] = [];
   return runs.flatMap(run => {
-    const whole = run.every(w => WHICH.test(w.word)) ? [...run, ...head] : run, named = nameOf(sheet, whole);
-    if (whole === run) head = run.filter(w => !WHICH.test(w.word));
+    const whole = run.every(tellsWhich) ? [...run, ...head] : run, named = nameOf(sheet, whole);
+    if (whole === run) head = run.filter(w => !tellsWhich(w));
     return named ? [{ ...named, from: run[0]!.token!, to: run.at(-1)!.token! + 1 }] : [];
   });
 }
 
 /** "the left and right links": what only tells which one is told of what the last is. */
 function sharingHeads(runs: readonly Word[][]): Word[][] {
-  const last = runs.at(-1)!, head = last.filter(w => !WHICH.test(w.word));
-  return runs.map(run => (run.every(w => WHICH.test(w.word)) ? [...run, ...head] : run));
+  const last = runs.at(-1)!, head = last.filter(w => !tellsWhich(w));
+  return runs.map(run => (run.every(tellsWhich) ? [...run, ...head] : run));
 }
 
 /** The name that words make: the shop's own where they are those of one that it has. */

@@ -1,12 +1,11 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
 import { pointedApart } from '../../likely/pointed.ts';
-import { allSaid, valueIn, wordsIn, type Said } from '../../likely/said.ts';
+import { allSaid, wordsIn, type Said } from '../../likely/said.ts';
 import { trim } from '../lib/fields.ts';
-import { quantityOf } from '../lib/quantity.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import type { Telling } from '../telling.ts';
-import { asWas } from '../reading/as-was.ts';
+import { readOff } from './read-off.ts';
 
 /** How sure the net must be, on the whole, of each name and of what is said of it. */
 const SURE = 0.6;
@@ -29,12 +28,8 @@ function finding(t: Telling, part: string, said: Said): Entry | undefined {
   return condition ? trim({ kind: 'finding', part, condition, verdict: verdictIn(condition) }) as Entry : undefined;
 }
 
+/** Told in a row, a figure without a unit of its own or of the first says too little. */
 function reading(t: Telling, net: Weighed, part: string, said: Said): Entry | undefined {
-  const found = valueIn(t.sheet, said, ['measure', 'percent', 'number']), k = found ? t.clause.items.findIndex(i => i.from <= found.from && found.from < i.to) : -1;
-  if (!found || k < 0) return undefined;
-  const named = allSaid(t.sheet, net, t.clause, 'reading what').find(s => s.p > SURE), q = quantityOf(t, t.clause, found, k), what = named ? wordsIn(t.sheet, named) : q?.what;
-  const first = t.clause.items.find(i => i.f?.dim === 'measure')?.f;
-  const unit = found.dim === 'measure' ? found.value.unit : found.dim === 'percent' ? '%' : first?.dim === 'measure' ? first.value.unit : q?.unit; // "twelve thou, exhaust sixteen"
-  const value = found.dim === 'number' && first?.dim === 'measure' && first.value.unit === 'in' && Number.isInteger(found.value.value) && first.value.value < 0.2 ? found.value.value / 1000 : found.value.value;
-  return what !== undefined && unit !== undefined ? trim({ kind: 'reading', part, what, value, unit, asWas: asWas(t, t.clause) || undefined }) as Entry : undefined;
+  const read = readOff(t, net, said);
+  return read?.unit !== undefined ? { kind: 'reading', part, ...read } as Entry : undefined;
 }

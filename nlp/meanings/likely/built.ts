@@ -1,16 +1,14 @@
 import type { Entry } from '../../../domain/model/entry.ts';
-import { saidIn, valueIn, wordsIn } from '../../likely/said.ts';
+import { saidIn, valueIn, wordsIn, type Said } from '../../likely/said.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
 import type { Found } from '../../types.ts';
 import { trim } from '../lib/fields.ts';
 import type { FitState } from '../lib/fit-state.ts';
-import { figuresOf } from '../lib/figures.ts';
-import { labelOf } from '../lib/label.ts';
-import { quantityOf } from '../lib/quantity.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import type { Telling } from '../telling.ts';
 import { about } from './about.ts';
 import { fellThrough } from './helped.ts';
+import { readOff } from './read-off.ts';
 
 /** How sure the net must be of the words of a field that an entry can't do without, and of those that it only adds. */
 const NEEDED = 0.6, ADDED = 0.7;
@@ -30,27 +28,19 @@ export function built(t: Telling, net: Weighed, kind: Entry['kind'], sort: strin
   return names.map(name => trim({ kind, [GOODS.test(kind) ? 'item' : 'part']: name, ...fields }) as Entry);
 }
 
-type Fields = Partial<Record<string, string | number>>;
+type Fields = Partial<Record<string, string | number | boolean>>;
 
 function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): Fields | undefined {
-  const text = (field: string, least = ADDED, place = false): string | undefined => {
-    const said = saidIn(t.sheet, net, t.clause, `${kind} ${field}`);
-    return said && said.p > least ? wordsIn(t.sheet, said, place) || undefined : undefined;
-  };
-  const figure = <D extends Found['dim']>(field: string, dims: readonly D[], least = ADDED): Extract<Found, { dim: D }> | undefined => {
-    const said = saidIn(t.sheet, net, t.clause, `${kind} ${field}`);
-    return said && said.p > least ? valueIn(t.sheet, said, dims) : undefined;
-  };
+  const said = (field: string, least: number): Said | undefined => { const run = saidIn(t.sheet, net, t.clause, `${kind} ${field}`); return run && run.p > least ? run : undefined; };
+  const text = (field: string, least = ADDED, place = false): string | undefined => { const run = said(field, least); return run && wordsIn(t.sheet, run, place) || undefined; };
+  const figure = <D extends Found['dim']>(field: string, dims: readonly D[], least = ADDED): Extract<Found, { dim: D }> | undefined => { const run = said(field, least); return run && valueIn(t.sheet, run, dims); };
   const amount = (field: string, least = ADDED): number | undefined => figure(field, ['money', 'number'], least)?.value.value;
   const day = (field: string, least = ADDED): string | undefined => { const when = figure(field, ['when'], least)?.value; return when?.vague ? undefined : when?.from; };
-  const deed = (field: string): string | undefined => {
-    const said = saidIn(t.sheet, net, t.clause, `${kind} ${field}`);
-    return said && said.p > NEEDED ? t.clauses.flatMap(c => c.items).find(i => i.t === 'verb' && i.from >= said.from && i.to <= said.to)?.base : undefined;
-  };
+  const deed = (field: string): string | undefined => { const run = said(field, NEEDED); return run && t.clauses.flatMap(c => c.items).find(i => i.t === 'verb' && i.from >= run.from && i.to <= run.to)?.base; };
   switch (kind) {
     case 'fit': return { state: sort.split(' ')[1] as FitState, with: sort === 'fit off' ? undefined : text('with') };
     case 'finding': { const condition = text('condition', NEEDED); return condition !== undefined ? { condition, verdict: verdictIn(condition) } : undefined; }
-    case 'reading': return reading(t, net, text('what', NEEDED));
+    case 'reading': { const value = said('value', NEEDED); return value && readOff(t, net, value); }
     case 'work': { const action = deed('action'); return action !== undefined ? { action, product: text('product') } : undefined; }
     case 'job': { const to = deed('do'); return to !== undefined ? { do: to } : undefined; }
     case 'want': return { spec: text('spec'), qty: amount('qty') };
@@ -73,12 +63,4 @@ function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): 
     case 'arrival': return {};
     default: return undefined;
   }
-}
-
-function reading(t: Telling, net: Weighed, named: string | undefined): Fields | undefined {
-  const said = saidIn(t.sheet, net, t.clause, 'reading value'), found = said && said.p > NEEDED ? valueIn(t.sheet, said, ['measure', 'percent', 'number', 'span']) : undefined;
-  if (!found || figuresOf(t.sheet, t.clause).some(f => labelOf(t.sheet, ...f.lead).book)) return undefined; // what the book says was not read off the part
-  const k = t.clause.items.findIndex(i => i.from <= found.from && found.from < i.to), q = k < 0 ? undefined : quantityOf(t, t.clause, found, k), what = named ?? q?.what;
-  const value = found.dim === 'span' ? found.value.amount : found.value.value, unit = found.dim === 'measure' ? found.value.unit : found.dim === 'percent' ? '%' : found.dim === 'span' && found.value.unit === 'hours' ? 'h' : q?.unit;
-  return what !== undefined ? { what, value, unit } : undefined;
 }

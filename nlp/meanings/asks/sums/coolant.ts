@@ -1,4 +1,4 @@
-import { scaleNamed, scaleOf } from './degrees.ts';
+import { scaleOf } from './degrees.ts';
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
@@ -96,88 +96,4 @@ export const BOILING: SumKind = {
   },
 
   weight: 3,
-};
-
-/** What stands by the temperature of the air, and by one that the air is brought to. */
-const AIR_AFTER = /^ ?(?:degrees|out(?:side)?|in (?:here|the)|here|,? ?and)/;
-const AIR_BEFORE = /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?|(?:mercury|thermometer)(?: in the [a-z]+)? (?:says|reads|is at|shows)) $/;
-const WARMED = /\b(?:up|down|warms?|cools?|gets?|heat it|drops?|rises?|goes) (?:up |down |it )*to $/;
-
-export const DEW_POINT: SumKind = {
-  of: 'dewPoint',
-  ask: [/\bdew ?(?:points?|pt)\b/, /\bhow (?:warm|cold) (?:must|should|does|can|has|may) (?:the )?(?:steel|metal|panel|hood|iron|surface|parts?|tin)\b[^.?!]*\b(?:paint|prim|spray|coat)/, /\bhow warm (?:must|should|does|do|has) (?:the |my )?(?:steel|metal|panel|hood|part|surface|iron|sheet)/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
-  unless: /\b(?:was the|was) dew ?point\b/,
-  given(scope, prev) {
-    const out: Given = {};
-    const onSteel = (f: Figure): boolean => /\b(?:steel|metal|panel|hood|surface|iron)(?: (?:is|at|reads|of|temp(?:erature)?|about|s))* $/.test(scope.before(f));
-    const surface = [...scope.measures('°F', '°C', '°'), ...scope.numbers()].find(onSteel);
-    if (surface) { out.surface = surface.value; if (surface.unit && surface.unit !== '°') out.surfaceUnit = surface.unit; scope.take(surface); }
-    const p = scope.values('percent')[0];
-    const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => /^ ?(?:rh|relative|humidity|damp\b|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer|damp)(?: (?:is|of|at|reads|says|about|s|sitting at|around|up|down|to))* $/.test(scope.before(n, 40)));
-    const air = (f: Figure): boolean => !onSteel(f) && f.start !== h?.start;
-    const t = scope.measures('°F', '°C').find(air) ?? scope.measures('°').find(air) ?? scope.numbers().filter(air).find(n => AIR_AFTER.test(scope.after(n)) || AIR_BEFORE.test(scope.before(n, 40)) || prev && WARMED.test(scope.before(n)));
-    if (t) { out.temp = t.value; const u = t.unit && t.unit !== '°' ? t.unit : typeof prev?.tempUnit === 'string' && !scaleNamed(scope.text) ? prev.tempUnit : scaleOf(scope, t.value); if (u) out.tempUnit = u; }
-    if (h) out.humidity = h.value;
-    const steel = scope.seen(/\b(?:steel|metal|panel|surface|hood|iron|plate)(?: (?:is|at|s|reads|temp|temperature|sitting|itself))* #~*(?!~)/);
-    if (steel) {
-      out.surface = steel.nums[0];
-      const unit = scope.measures('°F', '°C').find(f => f.start >= steel.start && f.start < steel.end)?.unit ?? out.tempUnit;
-      if (unit) out.surfaceUnit = unit;
-      const air = scope.seen(/\b(?:air|shop|room|in here|out)(?: (?:is|at|s|temp|temperature))* #~*(?!~)/);
-      if (air) { out.temp = air.nums[0]; }
-    }
-    scope.take(t, h, steel);
-    return out;
-  },
-  needs: ['temp', 'humidity'],
-  wants: ['temp', 'humidity'],
-  weight: 3,
-};
-
-/** Coats, and what spraying loses. */
-function paintBeside(scope: Scope, out: Given): void {
-  const coats = scope.seen(/#~*(?!~) (?:[a-z]+ )?coats?\b/);
-  if (coats && Number.isInteger(coats.nums[0]) && coats.nums[0]! < 10) { out.coats = coats.nums[0]; scope.take(coats); }
-  const loss = scope.values('percent').find(p => /^ ?(?:overspray|over spray|loss|lost|waste|is lost|wasted)/.test(scope.after(p)) || /\b(?:lose|losing|loss|waste|overspray)(?: (?:of|is|about|say))* $/.test(scope.before(p)));
-  if (loss) {
-    out.loss = loss.value.value;
-    const solids = scope.values('percent').find(p => p.start !== loss.start);
-    if (solids) out.solids = solids.value.value; else delete out.solids;
-    scope.take(loss);
-  }
-}
-
-export const COVERAGE: SumKind = {
-  of: 'coverage',
-  ask: [
-    /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints|tins|cans|qts|gals))(?: (?:of (?:the|that|this|it)|of))?(?: (?:the|green|red|grey|gray|top|enamel|epoxy|more|total|do i need of|that|black|blue|white|yellow|orange|two part|two pack|urethane|etch|high build))* ?(?:paint|primer|enamel|topcoat|top coat|undercoat|varnish|epoxy|coating|finish|lacquer|sealer|urethane|clear ?coat|filler primer)\b/,
-    /\bhow many (?:sq|square) (?:feet|ft|met(?:re|er)s|m)\b/,
-    /\bcoverage\b/,
-    /\bpaint (?:needed|required) for\b|(?:^|[.?!;,:] )paint for\b/,
-    /\bhow (?:far|much area|many square (?:feet|metres|meters)|big an area)(?: (?:will|does|would|do|can|of|it|a|the|i))* ?(?:(?:[a-z]+|#~*(?!~)) ){0,5}?(?:go|cover|coat|stretch|get|do)\b/,
-    /\bhow much (?:(?!(?:is|was|of|are|time|money|do|oil)\b)[a-z]+ ){0,2}?(?:do|will|would|should) (?:i|it|that) (?:need|want|take|mix|get|buy|order|use|require)\b(?! to (?:pay|spend))/,
-    /\b(?:will|would|does|is) (?:a|one|two|#|the|that) ?(?:[a-z]+ ){0,3}?(?:gallon|quart|litre|liter|tin|can)s?(?: (?:be enough|cover|do|enough))/,
-    /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints)) (?:does|will|would|is|do) (?:that|it|this|i)(?: (?:take|need|want|come to|be|work out(?: at| to)?))*\b/,
-  ],
-  unless: /\b(?:antifreeze|coolant|glycol|radiator|squeeze|shrink|torque|spent|sunk|money|cost|oil|petrol|fuel|heat|interference|belt|hours?|percent (?:antifreeze|mix)|amps|volts|end play)\b/,
-  given(scope, prev) {
-    const out: Given = {};
-    const areas = scope.measures('sq ft', 'm²', 'sq in');
-    const area = areas.length > 1 && /\bplus|and\b/.test(scope.text) ? { ...areas[0]!, value: areas.reduce((t, a) => t + a.value, 0) } : areas[0];
-    put(out, 'area', area);
-    const p = scope.values('percent').find(x => /^ ?(?:solids?|by volume|vol|volume)/.test(scope.after(x)) || /\b(?:solids?|solids by volume|volume solids)(?: (?:is|are|at|of|by volume|content))* $/.test(scope.before(x, 40))) ?? scope.values('percent')[0];
-    if (p) out.solids = p.value.value;
-    const film = scope.measures('mil', 'µm').at(-1) ?? scope.measures('in').find(f => f.value <= 0.02) ?? scope.measures('mm').find(f => f.value < 1);
-    put(out, 'thickness', film);
-    const tin = /\bhow (?:far|many (?:sq|square)|much area|big)\b|\bcover(?:age|s)?\b/.test(scope.text) ? scope.measures('gal', 'qt', 'L', 'pt', 'mL').find(f => !/\b(?:per|to the|to a|the) $/.test(scope.before(f))) : undefined;
-    if (tin && out.area === undefined) { put(out, 'volume', tin); scope.take(tin); }
-    else if (out.area === undefined && /\b(?:an?|one) (quart|gallon|lit(?:re|er)|pint)\b/.test(scope.text) && !/\bto the\b|per\b/.test(scope.text)) { out.volume = 1; out.volumeUnit = ({ q: 'qt', g: 'gal', l: 'L', p: 'pt' } as Record<string, string>)[/\b(?:an?|one) ([qglp])/.exec(scope.text)![1]!]; }
-    if (!film && prev) { const n = scope.numbers()[0]; if (n) { out.thickness = n.value; scope.take(n); } }
-    scope.take(...areas, p, film);
-    paintBeside(scope, out);
-    return out;
-  },
-  needs: ['area', 'solids', 'thickness'],
-  telling: [['area', 'solids', 'thickness']],
-  wants: ['area', 'solids', 'thickness'],
 };

@@ -1,0 +1,27 @@
+import type { Weighed } from '../../likely/net/weighed.ts';
+import { saidIn, valueIn, wordsIn, type Said } from '../../likely/said.ts';
+import { figuresOf } from '../lib/figures.ts';
+import { labelOf } from '../lib/label.ts';
+import { quantityOf } from '../lib/quantity.ts';
+import { asWas } from '../reading/as-was.ts';
+import type { Telling } from '../telling.ts';
+
+/** How sure the net must be of the words for what was measured. */
+const SURE = 0.6;
+
+/** What was read off a part in a stretch of a clause: the value with its unit (where it has none, that of the clause's first figure), and what it measures. Nothing where that is not said, or where the book says it. */
+export function readOff(t: Telling, net: Weighed, said: Said): { what: string; value: number; unit?: string; asWas?: true } | undefined {
+  const found = valueIn(t.sheet, said, ['measure', 'percent', 'number', 'span']), { clause } = t;
+  if (!found || figuresOf(t.sheet, clause).some(f => labelOf(t.sheet, ...f.lead).book)) return undefined; // what the book says was not read off the part
+  const k = clause.items.findIndex(i => i.from <= found.from && found.from < i.to), q = k < 0 ? undefined : quantityOf(t, clause, found, k);
+  const named = saidIn(t.sheet, net, clause, 'reading what'), what = named && named.p > SURE ? wordsIn(t.sheet, named) || q?.what : q?.what;
+  if (what === undefined) return undefined;
+  const was = asWas(t, clause) ? { asWas: true as const } : {};
+  if (found.dim === 'measure') return { what, value: found.value.value, unit: found.value.unit, ...was };
+  if (found.dim === 'percent') return { what, value: found.value.value, unit: '%', ...was };
+  if (found.dim === 'span') return found.value.unit === 'hours' ? { what, value: found.value.amount, unit: 'h', ...was } : undefined;
+  const first = clause.items.find(i => i.f?.dim === 'measure' && i.from < found.from)?.f, same = first?.dim === 'measure' ? first.value : undefined;
+  const thou = same?.unit === 'in' && same.value < 0.2 && Number.isInteger(found.value.value); // "twelve thou, exhaust sixteen"
+  const unit = same?.unit ?? q?.unit;
+  return { what, value: thou ? found.value.value / 1000 : found.value.value, ...(unit !== undefined ? { unit } : {}), ...was };
+}
