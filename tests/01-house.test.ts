@@ -28,9 +28,9 @@ describe('directions of import', () => {
     expect(wrong(under('nlp/'), t => under('bot/', 'domain/')(t) && !t.startsWith('domain/model/'))).toEqual([]));
   test('the chat library is at its door alone', () =>
     expect(wrong(f => !f.startsWith('bot/doors/telegram/'), t => /^(grammy|@grammyjs\/)/.test(t))).toEqual([]));
-  test('the speech library is in the hearing alone, its runtime there and at the net', () => {
+  test('the speech library is in the hearing alone, its runtime there, at the net and in a room of its own', () => {
     expect(wrong(f => !f.startsWith('nlp/hear/'), t => /^(@xenova\/transformers|@huggingface\/)/.test(t))).toEqual([]);
-    expect(wrong(f => !/^nlp\/(hear|likely\/net)\//.test(f), t => /^onnxruntime/.test(t))).toEqual([]);
+    expect(wrong(f => !/^nlp\/(hear|likely\/net|runtime)\//.test(f), t => /^onnxruntime/.test(t))).toEqual([]);
   });
   test('SQLite is in the store alone', () => expect(wrong(f => !f.startsWith('domain/store/'), t => t === 'better-sqlite3')).toEqual([]));
   test('nothing imports a test or a fixture', () => expect(wrong(() => true, under('tests/'))).toEqual([]));

@@ -1,4 +1,5 @@
 import { AutoProcessor, AutoTokenizer, env, LogLevel, Tensor, WhisperForConditionalGeneration } from '@xenova/transformers';
+import { exactSums } from '../runtime/exact-sums.ts';
 import { repeated, splitCache, type Cache } from './cache.ts';
 import { asFeatures, LogMel, type Powers } from './features.ts';
 import type { ModelChoice } from './model-files.ts';
@@ -60,8 +61,8 @@ export class Whisper {
     const library = await WhisperForConditionalGeneration.from_pretrained(choice.model, {
       dtype: 'q8',
       // The arena keeps the largest room ever needed; without it the peak is 65 MB lower and the time the same (measured).
-      // An older processor lets sums of 8-bit products run over; exact ones take longer there and nothing elsewhere (measured without: 21 of 101 words of people wrong, with: 8).
-      session_options: { enableCpuMemArena: false, extra: { session: { x64quantprecision: '1' } } },
+      // Where a processor lets sums of 8-bit products run over, exact ones are asked for (measured there without: 21 of 101 words of people wrong, with: 8).
+      session_options: { enableCpuMemArena: false, ...exactSums() },
     });
     const extractor = processor.feature_extractor as unknown as { window: Float64Array; config: { mel_filters: number[][]; hop_length: number; nb_max_frames: number } };
     const features = new LogMel({

@@ -7,8 +7,8 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 
 type Sky = Extract<Entry, { kind: 'weather' }>['sky'];
 const SKY: readonly (readonly [RegExp, Sky])[] = [
-  [/\b(snow(ing|s|y)?|sleet|blizzard|flurries|white stuff)\b/, 'snow'], [/\b(rain(s|y|ing)?|showers?|showery|precipitation|wet|drizzle|storms?|stormy|thunderstorms?|downpours?|pouring|bucketing|pissing|soaking|damp|thunder|thunderheads?|teem\w*|lashing( down)?|(hammering|tipping|belting|coming) (it )?down|chucking it down)\b/, 'rain'],
-  [/\b(frost(s|y)?|freez(e|ing)|freezes|below freezing|hard freeze|icy|below zero|minus \w+)\b/, 'frost'], [/\b(wind(s|y)?|mistral|(south|north)?-?(easter|wester)(ly)?|southerly|northerly|nor'?wester|sou'?wester|gale(s)?|gusts?|gusty|blowy|breezy|blowing|blow a|(a|big|bit of a|proper|good) blow|blow (coming|due|on the way|forecast|on (mon|tues|wednes|thurs|fri|satur|sun)day))\b/, 'wind'], [/\b(hot|heat ?wave|heat|scorch\w*|roasting|sweltering|boiling|baking|scorcher|in the nineties|over ninety|blistering)\b/, 'hot'],
+  [/\b(snow(ing|s|y)?|sleet|blizzard|flurries|white stuff)\b/, 'snow'], [/\b(rain(s|y|ing)?|showers?|showery|precipitation|wet|drizzle|storms?|stormy|thunderstorms?|downpours?|pouring|bucket(ing|s)?( it)? down|bucketing|pissing|soaking|damp|thunder|thunderheads?|teem\w*|lashing( down)?|(hammering|tipping|belting|coming) (it )?down|chucking it down)\b/, 'rain'],
+  [/\b(frost(s|y)?|freez(e|ing)|freezes|below freezing|hard freeze|icy|below zero|minus \w+)\b/, 'frost'], [/\b(wind(s|y)?|mistral|(south|north)?-?(easter|wester)(ly)?|southerly|northerly|nor'?wester|sou'?wester|gale(s)?|gusts?|gusty|blowy|breezy|blowing|blow a|(a|big|bit of a|proper|good) blow|howling|blow (coming|due|on the way|forecast|(on )?(mon|tues|wednes|thurs|fri|satur|sun)day))\b/, 'wind'], [/\b(hot|heat ?wave|heat|scorch\w*|roasting|sweltering|boiling|baking|scorcher|in the nineties|over ninety|blistering)\b/, 'hot'],
   [/\b(dry|fine|sunny|sun|clear|fair|no rain|settled|bright)\b/, 'dry'],
 ];
 /** Words that make a sky word a thing of the shop: a dry bearing, a fine thread, hot iron. */

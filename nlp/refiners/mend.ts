@@ -8,6 +8,7 @@ import { FIGURED, REGIONAL, SHORTHAND } from '../words/shorthand.ts';
 import { heardCompounds } from './heard-compounds.ts';
 import { heardNames } from './heard-names.ts';
 import { verbForms } from '../words/verbs.ts';
+import { isNumberWord } from '../text/number-words.ts';
 import { BY_LENGTH, isWord } from './vocabulary.ts';
 import { oneSlip, slips } from './slip.ts';
 
@@ -51,6 +52,9 @@ function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     const joined = next && next.start === t.end ? FIGURED[t.low + next.low] : undefined;
     if (joined) { out.push({ ...t, text: t.text + next!.text, low: joined, end: next!.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: t.text + next!.text, gave: joined }); i++; continue; }
     if (t.low === 'w' && next?.low === '/' && next.start === t.end) { out.push({ ...t, text: 'w/', low: 'with', end: next.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: 'w/', gave: 'with' }); i++; continue; }
+    const number = numbered(tokens, i);
+    if (number) { out.push(number); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: number.text, gave: number.low }); if (number.text.endsWith('.')) i++; continue; }
+    if (/^[LR]$/.test(t.text) && !isNumberWord(prev?.low ?? '') && /^\p{L}{2,}/u.test(next?.low ?? '')) change(sheet, t, t.text === 'L' ? 'left' : 'right', 'shorthand');
     if (/^(am|pm)$/.test(t.low) && prev?.low === 'this') change(sheet, t, t.low === 'am' ? 'morning' : 'afternoon', 'shorthand');
     if (/^[a-z]{3,}in$/.test(t.low) && next && /^['’]$/.test(next.text) && next.start === t.end) { change(sheet, t, `${t.low}g`, 'regional'); out.push({ ...t, text: `${t.text}${next.text}`, end: next.end }); i++; continue; }
     if (/^[a-z]{3,}in$/.test(t.low) && !isWord(t.low) && !knownWord(sheet, t.low) && (verbForms(`${t.low}g`).some(f => f.form === 'ing') || /^(any|some|no|every)thin$/.test(t.low))) change(sheet, t, `${t.low}g`, 'regional'); // "stoppin"
@@ -65,6 +69,14 @@ function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
   }
   return out;
 }
+/** "no. 2 exhaust", "no 2 cyl": a number of something; "no, 2", "four no 5 bolts" are corrections. */
+function numbered(tokens: readonly Token[], i: number): Token | undefined {
+  const t = tokens[i]!, prev = tokens[i - 1]?.low ?? '', dot = tokens[i + 1]?.low === '.' && tokens[i + 1]!.start === t.end ? tokens[i + 1] : undefined;
+  const of = tokens[i + (dot ? 2 : 1)], after = tokens[i + (dot ? 3 : 2)]?.low ?? '';
+  if (t.low !== 'no' || !of || !/^\d{1,2}$/.test(of.low) || !dot && (isNumberWord(prev) || !/^\p{L}/u.test(prev) || !/^\p{L}/u.test(after))) return undefined;
+  return { ...t, text: dot ? 'no.' : t.text, low: 'number', end: dot?.end ?? t.end, mended: true };
+}
+
 const knownWord = (sheet: Sheet, low: string): boolean => knownNames(sheet.ctx.parts ?? NONE).words.has(low);
 
 /** The words of the trade that a word is heard for. */

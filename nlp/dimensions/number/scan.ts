@@ -125,7 +125,7 @@ function mixedAt(words: Word[], i: number): Got | undefined {
   const whole = isDigits(first) && Number.isInteger(digits(first)) ? { n: 1, value: digits(first) } : inWords && !inWords.pair ? inWords : shorter(words, i);
   if (!whole) return undefined;
   const next = at(words, i + whole.n);
-  const joint = next === 'and' || next === '&' ? 1 : next === '-' && /^\d+\/\d+$/.test(at(words, i + whole.n + 1)) ? 1 : 0;
+  const joint = next === 'and' || next === '&' || next === 'an' && at(words, i + whole.n + 1) === 'a' ? 1 : next === '-' && /^\d+\/\d+$/.test(at(words, i + whole.n + 1)) ? 1 : 0;
   if (!joint && !(isDigits(first) && /^\d+\/\d+$/.test(next))) return undefined;
   if (/^(?:grade|gr|class|number|no|sae)$/.test(at(words, i - 1))) return undefined;
   const part = fractionAt(words, i + whole.n + joint);

@@ -1,13 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { Tensor } from 'onnxruntime-node';
 import type { Ask } from '../../../domain/model/ask.ts';
+import { exactSums } from '../../runtime/exact-sums.ts';
+import { openNow } from '../../runtime/session.ts';
 import type { Sort } from '../sort.ts';
-
-/** The runtime's own session, which answers at once: its public face answers later, and a note is read in one go. */
-interface Session { loadModel(path: string, options: object): void; run(feeds: object, fetches: object, options: object): { told: { data?: Float32Array; cpuData?: Float32Array } } }
-interface Runtime { binding: { InferenceSession: new () => Session }; initOrt(): void }
 
 /**
  * What was learned beside the weights: the sorts, attributes and questions told apart, each with its bias; for each sort what is asked of a piece to find its name
@@ -23,20 +20,14 @@ let loaded: Net | undefined, missing = false;
 export function net(): Net {
   if (loaded) return loaded;
   const here = (file: string): URL => new URL(`./${file}`, import.meta.url);
-  const { binding, initOrt } = createRequire(import.meta.url)('onnxruntime-node/dist/binding.js') as Runtime;
-  initOrt();
-  const session = new binding.InferenceSession();
-  // One thread and no arena: a note is so short that handing work over costs more than doing it. Exact products where the processor would let sums of 8-bit ones run over.
-  session.loadModel(fileURLToPath(here('net.onnx')), { intraOpNumThreads: 1, interOpNumThreads: 1, enableCpuMemArena: false, extra: { session: { x64quantprecision: '1' } } });
+  // One thread and no arena: a note is so short that handing work over costs more than doing it.
+  const run = openNow(fileURLToPath(here('net.onnx')), { intraOpNumThreads: 1, interOpNumThreads: 1, enableCpuMemArena: false, ...exactSums() });
   const vocabulary = new Map(readFileSync(here('pieces.txt'), 'utf8').trimEnd().split('\n').map((piece, i) => [piece, i]));
   const heads = JSON.parse(readFileSync(here('heads.json'), 'utf8')) as Heads;
   const tensor = (of: readonly number[]): Tensor => new Tensor('int64', BigInt64Array.from(of, BigInt), [1, of.length]);
   return (loaded = {
     heads, vocabulary,
-    run(ids, types) {
-      const { told } = session.run({ ids: tensor(ids), types: tensor(types) }, { told: null }, {});
-      return (told.data ?? told.cpuData)!;
-    },
+    run: (ids, types) => run({ ids: tensor(ids), types: tensor(types) }, 'told') as Float32Array,
   });
 }
 

@@ -1,4 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
+import { SKIES } from '../../../domain/model/fields.ts';
+import { stretchOf } from '../../likely/stretch-of.ts';
 import { saidIn, valueIn, wordsIn, type Said } from '../../likely/said.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
 import type { Found } from '../../types.ts';
@@ -22,10 +24,17 @@ const GOODS = /^(want|order|bought|quote|arrival)$/;
 export function built(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): Entry[] {
   const fields = fieldsOf(t, net, kind, sort);
   if (!fields) return [];
-  if (kind === 'hands' || kind === 'rule') return [trim({ kind, ...fields }) as Entry];
+  if (kind === 'hands' || kind === 'rule' || kind === 'weather') return [trim({ kind, ...fields }) as Entry];
   const names = about(t, true).map(p => p.name);
   if (kind === 'hours') return [trim({ kind, ...fields, part: names[0] }) as Entry];
   return names.map(name => trim({ kind, [GOODS.test(kind) ? 'item' : 'part']: name, ...fields }) as Entry);
+}
+
+/** The sky that the net takes a clause to tell of; none where it is not sure of one. */
+function skyOf(t: Telling, net: Weighed): typeof SKIES[number] | undefined {
+  const z = net.told(...stretchOf(t.sheet, t.clause)), says = (sky: string): number => z?.get(sky) ?? -Infinity;
+  const best = SKIES.reduce((a, b) => (says(b) > says(a) ? b : a));
+  return says(best) > 0 ? best : undefined;
 }
 
 type Fields = Partial<Record<string, string | number | boolean>>;
@@ -36,6 +45,7 @@ function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): 
   const figure = <D extends Found['dim']>(field: string, dims: readonly D[], least = ADDED): Extract<Found, { dim: D }> | undefined => { const run = said(field, least); return run && valueIn(t.sheet, run, dims); };
   const amount = (field: string, least = ADDED): number | undefined => figure(field, ['money', 'number'], least)?.value.value;
   const day = (field: string, least = ADDED): string | undefined => { const when = figure(field, ['when'], least)?.value; return when?.vague ? undefined : when?.from; };
+  const lastOf = (field: string): string | undefined => { const when = figure(field, ['when'])?.value; return when?.vague ? undefined : when?.to ?? when?.from; };
   const deed = (field: string): string | undefined => { const run = said(field, NEEDED); return run && t.clauses.flatMap(c => c.items).find(i => i.t === 'verb' && i.from >= run.from && i.to <= run.to)?.base; };
   switch (kind) {
     case 'fit': return { state: sort.split(' ')[1] as FitState, with: sort === 'fit off' ? undefined : text('with') };
@@ -60,6 +70,7 @@ function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): 
       const due = day('due', NEEDED), span = figure('after', ['span'], NEEDED)?.value;
       return span ? { do: deed('do') ?? 'check', after: span.amount, unit: span.unit } : due !== undefined ? { do: deed('do') ?? 'check', due } : undefined;
     }
+    case 'weather': { const sky = skyOf(t, net), from = day('from', NEEDED); return sky !== undefined && from !== undefined ? { sky, from, to: lastOf('to') } : undefined; }
     case 'arrival': return {};
     default: return undefined;
   }

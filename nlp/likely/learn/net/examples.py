@@ -6,7 +6,8 @@ import torch
 SORTS = ['amend', 'arrival', 'bought', 'finding', 'fit off', 'fit on', 'fit temporary', 'fit tight', 'fit tried', 'hands', 'hours', 'job', 'order', 'out', 'quote', 'reading',
          'recheck', 'remark', 'rule', 'stow', 'wait', 'want', 'weather', 'work']
 VERDICTS = ['good', 'reuse', 'watch', 'repair', 'replace']
-ATTRIBUTES = [*VERDICTS, 'asWas', 'begun']
+SKIES = ['rain', 'dry', 'frost', 'wind', 'hot', 'snow']
+ATTRIBUTES = [*VERDICTS, 'asWas', 'begun', *SKIES, 'total']
 ASKS = 'blocked buy next where wasHow provisional due history spent timeSpent finish cheapest forecast sum picture'.split()
 # The field that names what an entry of a kind is about.
 NAMES = {'fit': 'part', 'finding': 'part', 'reading': 'part', 'work': 'part', 'job': 'part', 'want': 'item', 'order': 'item', 'bought': 'item', 'quote': 'item', 'arrival': 'item',
@@ -14,7 +15,7 @@ NAMES = {'fit': 'part', 'finding': 'part', 'reading': 'part', 'work': 'part', 'j
 # What else an entry of a kind says: in its words (those of deeds in their base form), or as a figure or a day.
 FIELDS = ['fit with', 'finding condition', 'reading what', 'reading value', 'work action', 'work product', 'job do', 'want spec', 'want qty', 'want for', 'order source', 'order price', 'order shipping',
           'order expected', 'bought source', 'bought price', 'quote source', 'quote price', 'quote shipping', 'rule first', 'rule then', 'recheck do', 'recheck after', 'recheck due', 'stow where',
-          'out where', 'out until', 'out do', 'wait until', 'wait after', 'hours hours', 'hands when', 'hands for', 'amend value']
+          'out where', 'out until', 'out do', 'wait until', 'wait after', 'hours hours', 'hands when', 'hands for', 'weather from', 'weather to', 'amend value']
 SMALL = set('a an the my his her its our that this those these some of for to on in at and'.split())
 MOST, MOST_BEFORE = 160, 48  # as in weighed.ts
 
@@ -63,7 +64,7 @@ def places(words, name, far):
 class Example:
     """ids, types: the note before (type 1) and the note (type 0) in pieces. clauses: (pieces, targets, which of them count). names: (clause, sort, pieces of the name).
     fields: (clause, field, pieces of what it says; none where it says nothing).
-    asks: (targets, which count). own: the note's pieces. cuts: (pieces that begin a word, whether each begins a clause)."""
+    asks: (targets, which count). own: the note's pieces. cuts: (pieces that begin a word, whether each begins a clause). bare: its stops were taken out."""
 
     def __init__(self, note, tokenizer):
         cut = lambda text: tokenizer(text, return_offsets_mapping=True, add_special_tokens=False)
@@ -84,7 +85,7 @@ class Example:
             p = over(offsets, a, b, 0)
             if p:
                 words.append(key(low)), at.append(n), of.append(p)
-        self.cuts = ([], [])
+        self.cuts, self.bare = ([], []), note.get('bare', False)
         begins = {c['from'] for c in note['clauses']}
         if note.get('cut'):
             for n, (_, a, b) in enumerate(tokens[1:], 1):
@@ -126,7 +127,8 @@ class Example:
         n = max(among, key=holds)
         told[n, sort] = told.get((n, sort), 0) + 1
         _, is_, counts = self.clauses[place[n]]
-        says = {'finding': {v: entry.get('verdict') == v for v in VERDICTS}, 'reading': {'asWas': bool(entry.get('asWas'))}, 'work': {'begun': entry.get('done') is False}}
+        says = {'finding': {v: entry.get('verdict') == v for v in VERDICTS}, 'reading': {'asWas': bool(entry.get('asWas'))}, 'work': {'begun': entry.get('done') is False},
+                'weather': {s: entry.get('sky') == s for s in SKIES}, 'hours': {'total': bool(entry.get('total'))}}
         for attribute, yes in says.get(entry['kind'], {}).items():
             k = len(SORTS) + ATTRIBUTES.index(attribute)
             counts[k], is_[k] = 1, max(is_[k], float(yes))
@@ -153,6 +155,18 @@ class Example:
         name = keys(entry.get(NAMES.get(entry['kind'], ''), ''))
         if name:
             add(self.names, place[n], SORTS.index(sort), [p for i in places(words, name, far) for p in of[i]])
+
+
+def joined(x, y):
+    """Two notes said in one breath, the second without a note before it: teaches where clauses begin when nothing but the sense tells."""
+    z, by, after = Example.__new__(Example), len(x.ids) - 2, len(x.clauses)
+    move = lambda pieces: [p + by for p in pieces]
+    z.ids, z.types = x.ids[:-1] + y.ids[1:], x.types[:-1] + y.types[1:]
+    z.bare, z.own, z.cuts = True, x.own + move(y.own), (x.cuts[0] + move(y.own[:1] + y.cuts[0]), x.cuts[1] + [1.0] + y.cuts[1])
+    z.clauses = x.clauses + [(move(pieces), is_, counts) for pieces, is_, counts in y.clauses]
+    z.names, z.fields = (a + [(c + after, k, move(pieces)) for c, k, pieces in b] for a, b in ((x.names, y.names), (x.fields, y.fields)))
+    z.asks = torch.maximum(x.asks[0], y.asks[0]), torch.minimum(x.asks[1], y.asks[1])
+    return z
 
 
 def add(rows, clause, what, pieces):
@@ -195,7 +209,7 @@ def spoken(note):
     clauses = [{**c, 'from': place[c['from']], 'to': place[c['to']]} for c in note['clauses']]
     values = [[place[a], place[b], v] for a, b, v in note['values']]
     prior = [re.sub(r'\s+', ' ', re.sub(r'[.,;:!?]+(?=\s|$)', '', p.lower())) for p in note.get('prior') or []]
-    return {**note, 'text': out, 'tokens': [t[:3] for t in tokens], 'clauses': [c for c in clauses if c['to'] > c['from']], 'values': values, 'prior': prior, 'cut': True}
+    return {**note, 'text': out, 'tokens': [t[:3] for t in tokens], 'clauses': [c for c in clauses if c['to'] > c['from']], 'values': values, 'prior': prior, 'cut': True, 'bare': True}
 
 
 def examples(path, tokenizer, hold):

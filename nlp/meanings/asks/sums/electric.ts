@@ -6,6 +6,12 @@ const AUGHTS: Record<string, string> = { one: '1', two: '2', three: '3', four: '
 /** The word after a figure as it was written: "30 A through" is amperes, "30 a side" is not. */
 const writtenAfter = (scope: Scope, f: Figure): string | undefined => scope.desk.sheet.tokens[scope.desk.line.tokenAt[f.end + 1] ?? -1]?.text;
 
+/** "8a": written in one with its figure. */
+function inOne(scope: Scope, f: Figure): boolean {
+  const { sheet: { tokens }, line: { tokenAt } } = scope.desk, last = tokens[tokenAt[f.end - 1] ?? -1];
+  return last !== undefined && last.end === tokens[tokenAt[f.end + 1] ?? -1]?.start;
+}
+
 /** What supplies and batteries are called by. */
 const MAINS: ReadonlySet<number> = new Set([6, 12, 24, 36, 48, 110, 115, 120, 208, 220, 230, 240, 380, 400, 415, 440, 480]);
 
@@ -23,7 +29,9 @@ function circuit(scope: Scope, prev?: Given): Given {
   if (lot && lot.nums.length === 2 && Number.isInteger(lot.nums[0]) && lot.nums[0]! <= 12) out.watts = lot.nums[0]! * lot.nums[1]!;
   const milli = scope.measures('mA')[0];
   if (milli && out.amps === undefined) out.amps = milli.value / 1000;
-  const long = scope.measures('ft', 'm', 'yd')[0];
+  // "6 m" may be money or minutes elsewhere; beside a wire it is metres.
+  const metres = scope.numbers().find(n => /^ ?m(?:et(?:er|re)s?)?\b/.test(scope.after(n)));
+  const long = scope.measures('ft', 'm', 'yd')[0] ?? (metres && { ...metres, unit: 'm' });
   put(out, 'length', long);
   scope.take(long);
   const aught = /\b([1-4])\/0\b/.exec(scope.text) ?? /\b(one|two|three|four) (?:aught|ought|nought)\b/.exec(scope.text);
@@ -42,7 +50,7 @@ function circuit(scope: Scope, prev?: Given): Given {
   }
   for (const n of scope.numbers()) {
     if (/^ ?v\b/.test(scope.after(n)) && out.volts === undefined) { out.volts = n.value; scope.take(n); }
-    else if (/^ ?a\b/.test(scope.after(n)) && (!/^ ?a [a-z]/.test(scope.after(n)) || writtenAfter(scope, n) === 'A') && out.amps === undefined) { out.amps = n.value; scope.take(n); }
+    else if (/^ ?a\b/.test(scope.after(n)) && (!/^ ?a [a-z]/.test(scope.after(n)) || writtenAfter(scope, n) === 'A' || inOne(scope, n)) && out.amps === undefined) { out.amps = n.value; scope.take(n); }
     else if (prev && out.gauge === undefined && Object.keys(out).length === 0 && prev.gauge !== undefined) { out.gauge = n.value; scope.take(n); }
   }
   return out;

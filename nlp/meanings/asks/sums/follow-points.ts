@@ -16,7 +16,8 @@ const FOLLOW = new RegExp(String.raw`(?:^|[.?!;,] |\s)(${JOINED}(?:${[
   String.raw`(?:versus|vs|as against|compared (?:to|with)) (?=(?:an?|one|the)\b|#)`,
   String.raw`(?:do|run|work|figure) (?:it|that) (?:again|over|out again)? ?(?:in|with|at|for|using)\b`,
   String.raw`then (?:again|the same|same again|tell me|give me) (?:with|at|on|for|in)\b`,
-  String.raw`(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|the|its|there|a|an)\b`,
+  String.raw`(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|they|the|its|theyre|there|a|an)\b`,
+  String.raw`(?:were|should) (?:i|we|it|they|the [a-z]+) (?:to )?`,
 ].join('|')}))`, 'g');
 /** A question that by its wording only puts another case of what was asked before: "what is it if", "how much with". */
 export const VARIED = new RegExp(String.raw`^${JOINED}(?:(?:what|whats|whatd|whatll)${OF_IT}|how much(?: [a-z]+)?) ${CASE}`);
@@ -30,6 +31,8 @@ const AND = new RegExp(String.raw`(?:^|[.?!;] |,? )(${[
 ].join('|')})`, 'g');
 /** A sentence that puts another case: "For 60?", "In 12?", "Same in oak". */
 const HEAD = /^(?:(?:for|at|with|if|now with|same|or|against|versus|then (?:again|the same|same again|with|for|at|in)|the (?:alternative|other(?: one)?) is)\b|(?:and|or) (?:in )?[a-z]+ ?\?)/;
+/** Words that open another case though nothing asks: "While you're at it, anti-seize instead." */
+const INSTEAD = /^(?:and |or |then |ok |okay |so )*(?:again|call it|make it|try|while youre at it)\b|\binstead[.?]? ?$/;
 /** "In 12?", "Two flats?": nothing but a figure, asked. */
 const LONE = /^(?:in |on |to )?(?:an? )?#~*(?!~)(?:[ -][a-z%]+)? ?\?/;
 
@@ -44,7 +47,7 @@ export function followPoints(desk: Desk, c: Candidate, floor: number, to: number
     if (headOf(desk, at) || /[?] ?$/.test(desk.text.slice(0, at))) out.push(at);
     else if (!listed && complete(desk, c, floor, at, to)) out.push(at);
   }
-  for (const s of desk.sentences) if (s.start > from && s.start < to && (HEAD.test(desk.text.slice(s.start)) || LONE.test(mask.slice(s.start)))) out.push(s.start);
+  for (const s of desk.sentences) if (s.start > from && s.start < to && (HEAD.test(desk.text.slice(s.start)) || LONE.test(mask.slice(s.start)) || (s.asked || INSTEAD.test(desk.text.slice(s.start, s.end))) && complete(desk, c, floor, s.start, to))) out.push(s.start);
   return [...new Set(out)].sort((a, b) => a - b).filter((p, i, all) => i === 0 || p - all[i - 1]! > 4);
 }
 
@@ -54,6 +57,7 @@ function complete(desk: Desk, c: Candidate, floor: number, at: number, to: numbe
   const must = c.kind.full ?? c.kind.wants, sets = must ? [must, ...(c.kind.telling ?? [])] : SUM_NAMES[c.kind.of]?.whole ?? [];
   if (!sets.some(set => set.every(f => first[f] !== undefined))) return false;
   const next = Object.keys(c.kind.given(new Scope(desk, at, Math.min(to, sentenceAt(desk, at).end)), first)).filter(f => !f.endsWith('Unit'));
-  return next.length > 0 && (next.every(f => first[f] !== undefined) || c.kind.anew !== undefined && next.includes(c.kind.anew) && /^(?:or|and another|another)\b/.test(desk.text.slice(at)));
+  const there = (f: string): boolean => first[f] !== undefined || (c.kind.either ?? []).some(set => set.includes(f) && set.some(other => first[other] !== undefined));
+  return next.length > 0 && (next.every(there) || c.kind.anew !== undefined && next.includes(c.kind.anew) && /^(?:or|and another|another)\b/.test(desk.text.slice(at)));
 }
 const headOf = (desk: Desk, at: number): boolean => desk.sentences.some(s => at - s.start >= 0 && at - s.start <= 1);

@@ -10,7 +10,8 @@ function given(scope: Scope, prev?: Given): Given {
   const ship = money.find(m => m.value.role === 'shipping'), core = money.find(m => m.value.role === 'core');
   const rate = perMile(scope);
   if (rate) { out.rate = rate.value; scope.take(rate); }
-  const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, rate, ...spans].some(o => o && f.start < o.end && o.start < f.end);
+  const bareTax = tax ? undefined : scope.numbers().find(n => n.value < 40 && (/^ ?(?:sales )?(?:tax|vat|gst)\b/.test(scope.after(n)) || /\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|was|were|went to|goes to))+ $/.test(scope.before(n))));
+  const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, bareTax, rate, ...spans].some(o => o && f.start < o.end && o.start < f.end);
   const priced = money.filter(m => !m.value.role && !takenAt(m) && !/^ ?(?:a|per) mile/.test(scope.after(m)) && !/\bcents?\b/.test(scope.desk.text.slice(m.start, m.end)));
   const bare = scope.numbers().filter(n => !(n.value === 1 && /^ (?:land|come|cost|work|set|stand|run|end|at|for|that|thats|off|from)/.test(scope.after(n))) && !takenAt(n) && n.value > 0 && !/^ ?[a-z]{3,}s\b(?! (?:plus|and|shipping|landed))(?<!\b(?:bucks|dollars|pounds|euros|less))/.test(n.value < 20 ? scope.after(n) : '') && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
   const summed = [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare].find(f => /^ (?:dollars |bucks |quid |pounds )?plus\b/.test(scope.after(f)));
@@ -23,8 +24,7 @@ function given(scope: Scope, prev?: Given): Given {
     if (plus) { out.shipping = plus.value; scope.take(plus); }
   }
   if (core) out.core = core.value.value;
-  const bareTax = tax ? undefined : scope.numbers().find(n => n.value < 40 && /\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|was|were|went to|goes to))+ $/.test(scope.before(n)));
-  if (bareTax) { out.tax = bareTax.value; scope.take(bareTax); if (out.price === bareTax.value) delete out.price; }
+  if (bareTax) { out.tax = bareTax.value; scope.take(bareTax); }
   if (tax) out.tax = tax.value.value;
   else if (/\b(?:no|without|ex|free of) (?:sales )?(?:tax|vat)\b/.test(scope.text) && prev) out.tax = 0;
   const drive = spans[0];

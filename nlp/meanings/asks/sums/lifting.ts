@@ -6,7 +6,7 @@ const LEG = String.raw`(?:slings?|legs?|chains?|straps?|ropes?|strops?|wires?|ho
 
 /** The angle from the horizontal, however it was said. */
 function angle(scope: Scope): { value: number; at: Figure } | undefined {
-  const f = scope.measures('°')[0] ?? scope.numbers().find(n => /^ ?(?:deg|(?:off|from|up from) (?:the )?(?:horizontal|flat|level|vertical|plumb))/.test(scope.after(n)) || n.value >= 15 && n.value <= 90 && /\b(?:at|angle(?: of| is)?)(?: (?:about|around|say|roughly))? $/.test(scope.before(n)) && /^ ?(?:$|[.,?;]|from|off|and|to)/.test(scope.after(n)));
+  const f = scope.measures('°')[0] ?? scope.numbers().find(n => /^ ?(?:deg|(?:off|from|up from) (?:the )?(?:horizontal|flat|level|vertical|plumb))/.test(scope.after(n)) || n.value >= 15 && n.value <= 90 && /\b(?:at|angle(?: of| is)?)(?: (?:about|around|say|roughly))? $/.test(scope.before(n)) && /^ ?(?:$|[.,?;]|from|off|and|to|what|how)/.test(scope.after(n)));
   if (!f) return undefined;
   const near = `${scope.before(f, 40)}|${scope.after(f, 60)}`;
   if (/\b(?:off|from|of|to)(?: of)?(?: the)? (?:vertical|plumb|straight up|upright|perpendicular)|\bfrom straight\b|off (?:of )?straight|\bstraight up and down\b|off plumb/.test(near)) return { value: 90 - f.value, at: f };

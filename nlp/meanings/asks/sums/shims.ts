@@ -14,7 +14,7 @@ function counted(scope: Scope, f: Figure): Leaf {
 /** "fives and twos": leaves called by their thickness. */
 const plurals = (scope: Scope): Leaf[] => [...scope.text.matchAll(/\b(?:(twenty|thirty|forty|fifty)[ -])?([a-z]+s)\b/g)].flatMap(m => {
   const ones = TENS[m[2]!], tens = m[1] ? TENS[`${m[1].slice(0, -1)}ies`] ?? 0 : 0;
-  return ones === undefined || scope.numbers().some(n => n.start === scope.start + m.index) ? [] : [counted(scope, { start: scope.start + m.index, end: scope.start + m.index + m[0].length, value: tens + ones })];
+  return ones === undefined || /\b(?:which|the|those|these|old|new|other) $/.test(scope.text.slice(0, m.index)) && m[2] === 'ones' || scope.numbers().some(n => n.start === scope.start + m.index) ? [] : [counted(scope, { start: scope.start + m.index, end: scope.start + m.index + m[0].length, value: tens + ones })];
 });
 
 /** Figures that stand in a row: "one thou, one and a half thou and two thou", "two, three and five thou". */

@@ -108,7 +108,7 @@ export const TORQUE: SumKind = {
     /\b(?:how many|what|the|whats the) (?:foot pounds?|ft ?lbs?|newton metres|nm|lb ft)(?: (?:for|on|do))(?= (?:a|an|the|my|five|half|three|seven|those|these|\d|m ?\d))/,
     /\bwhat (?:do|does|should|are|is|would|will) [^.?!,]{1,44}? (?:get |be |being |supposed to be |meant to be |need to be |to be )?(?:torqued?|tightened?|pulled|done up|tighten|nipped|pull) (?:(?:down|up|in) )?to\b/,
     /\bwhat (?:should|does|will) (?:the |my )?(?:torque )?wrench (?:say|read|be set)/,
-    /\bwhatll (?:they|it|that|those|these|the [a-z]+) (?:take|want|stand|pull(?: to)?|go to)(?= ?(?:$|[?.,]))|\bwhat (?:do|does|will|would) [^.?!]{0,30}\b(?:make|get|pull) [^.?!]{0,30}\btight\b|(?:^|[.?!,;] )(?:the )?(?:number|figure) please\b/,
+    /\bwhatll (?:they|it|that|those|these|the [a-z]+) (?:take|want|stand|pull(?: to)?|go to)(?= ?(?:$|[?.,]))|\bwhat (?:do|does|will|would) [^.?!]{0,30}\b(?:make|get|pull) [^.?!]{0,30}\btight\b|(?:^|[.?!,;] )(?:the )?(?:number|figure|torques?),? (?:please|if you please)\b/,
     /\bwhats (?:it|that|this|she|they|that one|one of those|those) (?:want|take|get|need|pull(?:ed)? to|tighten to|go to|torque(?: to)?)(?: to)?\b/,
   ],
   unless: /\b(?:what (?:can|could|should|shall|do|would) i do(?= ?(?:$|[?.,;]|now|next|first|today|in|inside|while|with|about))|to (?:break|snap|shear|fail)|what was|what were|did i (?:torque|do|pull|set|tighten)|had i|whatd i|torque was|(?:was|were) (?:it |they |that )?torqued|before i (?:took|pulled)|convert|torqued (?:the|it|them) to)\b/,
