@@ -3,7 +3,9 @@ import { namedBy } from '../domain/model/named-by.ts';
 import type { Clause } from './clauses/clause.ts';
 import type { Weighed } from './likely/net/weighed.ts';
 import type { Odds } from './likely/odds.ts';
+import { sortOf } from './likely/sort.ts';
 import { apart } from './meanings/likely/apart.ts';
+import { beside } from './meanings/likely/beside.ts';
 import { likelierDeal } from './meanings/likely/deal.ts';
 import { likely } from './meanings/likely/likely.ts';
 import { clauseText, type Telling } from './meanings/telling.ts';
@@ -12,7 +14,7 @@ import { show } from './trace.ts';
 /** Adds what a clause most likely tells beside what the rules read from the note. */
 export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net?: Weighed): void {
   likelierDeal(t, odds);
-  if (net) severally(t, odds, left, covered, net);
+  if (net) { severally(t, odds, left, covered, net); others(t, odds, left, covered, net); }
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
   const more = likely(t, odds, have, net);
@@ -46,5 +48,15 @@ function severally(t: Telling, odds: Odds, left: Telling[], covered: Clause[], n
     if (more.length <= own.length) continue;
     for (const x of own) t.told.splice(t.told.indexOf(x), 1);
     for (const entry of more) add(t, entry, left, covered);
+  }
+}
+
+/** What the rules read of one thing and the clause tells of others too. */
+function others(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net: Weighed): void {
+  const own = t.told.filter(x => x.clause === t.clause);
+  for (const kind of new Set(own.map(x => x.entry.kind))) {
+    const told = own.filter(x => x.entry.kind === kind).map(x => x.entry);
+    if ((odds.sorts().find(([s]) => s === sortOf(told[0]!))?.[1] ?? 0) < SURELY) continue;
+    for (const entry of beside(t, net, told)) add(t, entry, left, covered);
   }
 }
