@@ -2,6 +2,7 @@ import type { Clause } from './clauses/clause.ts';
 import type { Odds } from './likely/odds.ts';
 import type { Telling } from './meanings/telling.ts';
 import { NAMED } from './words/quantities.ts';
+import { isClass } from './words/verbs.ts';
 
 /**
  * Whether a meaning that gives these kinds need not be asked of a clause: the odds (one for each clause of the note; none where they have no say) speak plainly against
@@ -17,6 +18,7 @@ function goesOn(t: Telling, kinds: readonly string[]): boolean {
   if (last?.entry.kind === 'finding' && kinds.includes('finding') && last.clause === t.clauses[t.at - 1] && t.clause.join === ',' && (t.clause.items.length <= 4 || [...t.clause.subj, ...t.clause.obj].every(x => x.carried))) return true; // "…, no ridge", "…, it's got to be replaced"
   if (kinds.includes('reading') && NAMED.test(t.clauses[t.at - 1]?.subj.at(-1)?.name.split(' ').at(-1) ?? '')) return true; // "runout on the shaft: I get seven thou"
   if (last?.entry.kind === 'fit' && last.entry.state === 'tried' && kinds.includes('fit')) return true; // "…, then off again"
+  if (kinds.includes('fit') && isClass(t.clause.verb?.base ?? '', 'tight') && t.clause.items.some(i => i.f?.dim === 'measure')) return true; // "on, and torqued to 60" tightens what is on
   if (t.clauses.length === 1 && kinds.includes('job') && bids(t.clause)) return true;
   return kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
 }

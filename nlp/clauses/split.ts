@@ -14,7 +14,7 @@ import { whatIDid } from './what-i-did.ts';
 export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens with a question's own word order. */ asks?: boolean }
 
 /** How strongly what was learned must say that a clause begins where no rule sees one, and that none does where a rule of run-on speech sees one (log odds). */
-const BEGINS = 1, GOES_ON = -2;
+const BEGINS = 1, GOES_ON = -1;
 
 /**
  * Cuts a sentence into clauses, with or without its commas: at conjunctions that a verb or a new subject follows, at subordinators, and in run-on
@@ -45,7 +45,7 @@ export function splitClauses(items: readonly Item[], begins?: (token: number) =>
     } else {
       const learned = begins?.(it.from) ?? 0;
       if (learned > GOES_ON && (opensHere(items, k, cur.items) || it.pause && opensAfterBreath(items, k, cur.items))) close({ items: [] });
-      else if (learned > BEGINS && mayEnd(cur.items) && it.low !== 'no' && it.np?.quant !== 'no') {
+      else if (learned > BEGINS && mayEnd(cur.items) && !isFronted(cur.items, it) && it.low !== 'no' && it.np?.quant !== 'no') {
         const join = joinBefore(cur);
         if (join) cur.items.pop();
         close({ items: [], ...(join ? { join } : {}) });
@@ -63,5 +63,8 @@ const says = (items: readonly Item[]): boolean => items.some(i => i.t !== 'mark'
 
 /** Whether a clause may end with what it has so far: not in the midst of "she's had" or "make sure the dowels are in". */
 const mayEnd = (items: readonly Item[]): boolean => says(items) && !isSubjectPronoun(items.at(-1)) && items.at(-1)!.low !== 'sure';
+
+/** "A hundred and sixty they had off me": a figure put in front of who asked it. */
+const isFronted = (items: readonly Item[], next: Item): boolean => items.length === 1 && items[0]!.f !== undefined && /^(they|he|she)$/.test(next.low);
 
 const joinBefore = (cur: Cut): string | undefined => (cur.items.at(-1)?.t === 'cc' ? cur.items.at(-1)!.low : undefined);

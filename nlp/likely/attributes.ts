@@ -6,7 +6,7 @@ import type { Weighed } from './net/weighed.ts';
 import { stretchOf } from './stretch-of.ts';
 
 /** So strongly the net must speak for what the rules did not read (log odds). */
-const SURE = 2;
+const SURE = 1;
 
 /** What an entry says beside its kind where the rules left it open and the net is sure, of the only one of its kind in a clause: the verdict of a finding, a figure as it was, work that was only begun, hours that are the sum so far. */
 export function qualified(sheet: Sheet, x: Told, net: Weighed, told: readonly Told[]): Told {
@@ -17,7 +17,7 @@ export function qualified(sheet: Sheet, x: Told, net: Weighed, told: readonly To
   const more = entry.kind === 'finding' && entry.verdict === undefined ? verdict(says)
     : entry.kind === 'reading' && entry.asWas === undefined && !told.some(y => y.entry.kind === 'reading' && y.entry.asWas) && says('asWas') > SURE ? { asWas: true }
     : entry.kind === 'work' && entry.done === undefined && says('begun') > SURE ? { done: false }
-    : entry.kind === 'hours' && entry.total === undefined && says('total') > SURE ? { total: true } : undefined;
+    : entry.kind === 'hours' && entry.total === undefined && !told.some(y => y.entry.kind === 'hours' && y.entry.total) && says('total') > SURE ? { total: true } : undefined;
   if (!more) return x;
   sheet.trace.push({ stage: 'odds', rule: 'attribute', text: Object.keys(more).join(), gave: Object.values(more).join() });
   return { ...x, entry: { ...entry, ...more } as Entry };

@@ -14,6 +14,11 @@ const SKY: readonly (readonly [RegExp, Sky])[] = [
 /** Words that make a sky word a thing of the shop: a dry bearing, a fine thread, hot iron. */
 const SAYS = /\b(they|radio|forecast|weather|tv|paper|app|bbc|met|says?|saying|said|calling|reckon\w*|figures|giving|promis\w+|picking|due|supposed|coming|expect\w*|forecasting|tonight|tomorrow|weekend|week|all day|all week|through|till|until|from|monday|tuesday|wednesday|thursday|friday|saturday|sunday|today|spell|turning|turns|outlook|looks like|looking|going to|gonna)\b/;
 
+/** Weather wished for, and what it is too wet or hot for, are no forecast. */
+const WISHED = /\b(could|can) do with\b|\bneed(s|ing)? (a|some)\b|\bpray\w*\b/, TOO = /\btoo (wet|cold|hot|windy|dry|damp|bright)\b/;
+/** Whether words about the weather say that it is so, or will be. */
+export const foretells = (text: string): boolean => !WISHED.test(text) && !TOO.test(text);
+
 /** The weather as the person expects it, with its days. */
 export const weather: Meaning = t => {
   const c = t.clause;
@@ -22,14 +27,14 @@ export const weather: Meaning = t => {
   if (c.asks && !marvel || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan)$/.test(c.reality) || c.reality === 'hearsay' && /\b(hope|hoping|wish|doubt)$/.test(lowText(t, t.clauses[t.at - 1] ?? c))) return undefined;
   const text = lowText(t);
   if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
-  if (/\b(could|can) do with\b|\bneed(s|ing)? (a|some)\b|\bpray\w*\b/.test(text)) return undefined;
+  if (WISHED.test(text)) return undefined;
   const both = hotAndDry(t, text);
   if (both) return both;
   const sky = skyIn(t, text) ?? degrees(t, text) ?? clearing(t, text);
   if (!sky) return undefined;
   const more = severalSkies(t);
   if (more) return more;
-  if (/\btoo (wet|cold|hot|windy|dry|damp|bright)\b/.test(text)) return undefined;
+  if (TOO.test(text)) return undefined;
   if (/^(i|we|you)$/.test(c.who ?? '') && !/\b(in for|due|have|got|getting|get)\b/.test(text) || partTalk(t) || /\b(to (dry|set|cure)|drying|dries)\b/.test(text) || c.verb?.form === 'past' && /^(run|turn|go|come|get|find|feel|work|wear|blow|dry|strip|make)$/.test(c.verb.base!)) return undefined;
   const days = t.sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague);
   const today = t.sheet.ctx.at.slice(0, 10);

@@ -8,7 +8,7 @@ import { about, asking, type Stretch } from './loose/stretch.ts';
 import { LATE, ORDERED } from './loose/words.ts';
 
 /** So strongly the net must speak for a question that no rule read (log odds). */
-const SURE = 2.5;
+const SURE = 1.5;
 
 /** Under this the net speaks plainly against a question that a rule read (log odds); under the second where the note opens with it and has no other sentence. */
 const AGAINST = -4, AGAINST_ALL = -9;

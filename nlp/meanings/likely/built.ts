@@ -5,9 +5,10 @@ import { saidIn, valueIn, wordsIn, type Said } from '../../likely/said.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
 import type { Found } from '../../types.ts';
 import { trim } from '../lib/fields.ts';
+import { foretells } from '../weather.ts';
 import type { FitState } from '../lib/fit-state.ts';
 import { verdictIn } from '../lib/verdict.ts';
-import type { Telling } from '../telling.ts';
+import { lowText, type Telling } from '../telling.ts';
 import { about } from './about.ts';
 import { fellThrough } from './helped.ts';
 import { readOff } from './read-off.ts';
@@ -70,7 +71,7 @@ function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): 
       const due = day('due', NEEDED), span = figure('after', ['span'], NEEDED)?.value;
       return span ? { do: deed('do') ?? 'check', after: span.amount, unit: span.unit } : due !== undefined ? { do: deed('do') ?? 'check', due } : undefined;
     }
-    case 'weather': { const sky = skyOf(t, net), from = day('from', NEEDED); return sky !== undefined && from !== undefined ? { sky, from, to: lastOf('to') } : undefined; }
+    case 'weather': { const sky = foretells(lowText(t)) ? skyOf(t, net) : undefined, from = day('from', NEEDED); return sky !== undefined && from !== undefined ? { sky, from, to: lastOf('to') } : undefined; }
     case 'arrival': return {};
     default: return undefined;
   }

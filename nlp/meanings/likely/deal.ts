@@ -7,7 +7,7 @@ import type { Telling, Told } from '../telling.ts';
 
 const DEAL = /^(?:order|bought|quote)$/;
 /** How likely one kind of deal must be, and how unlikely the one that a rule read, for the rule's to give way. */
-const SURE = 0.6, DOUBTED = 0.35;
+const SURE = 0.5, DOUBTED = 0.35;
 
 /**
  * A thing, a seller and a price may be a purchase, an order or only a price heard: "starter cord, four pounds twenty at the mower shop". A rule goes by the verb, and

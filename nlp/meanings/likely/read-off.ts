@@ -7,7 +7,7 @@ import { asWas } from '../reading/as-was.ts';
 import type { Telling } from '../telling.ts';
 
 /** How sure the net must be of the words for what was measured. */
-const SURE = 0.6;
+const SURE = 0.7;
 
 /** What was read off a part in a stretch of a clause: the value with its unit (where it has none, that of the clause's first figure), and what it measures. Nothing where that is not said, or where the book says it. */
 export function readOff(t: Telling, net: Weighed, said: Said): { what: string; value: number; unit?: string; asWas?: true } | undefined {
