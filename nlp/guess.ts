@@ -6,6 +6,7 @@ import type { Odds } from './likely/odds.ts';
 import { sortOf } from './likely/sort.ts';
 import { apart } from './meanings/likely/apart.ts';
 import { beside } from './meanings/likely/beside.ts';
+import { deedOf } from './meanings/lib/deed-of.ts';
 import { likelierDeal } from './meanings/likely/deal.ts';
 import { likely } from './meanings/likely/likely.ts';
 import { clauseText, type Telling } from './meanings/telling.ts';
@@ -20,6 +21,7 @@ export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]
   const more = likely(t, odds, have, net);
   if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
   for (const entry of more) {
+    // One part has many kinds of work done to it; other entries of a kind and a name say the same.
     if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry) && deedOf(x.entry) === deedOf(entry))) continue;
     add(t, entry, left, covered);
   }
@@ -33,9 +35,6 @@ function add(t: Telling, entry: Entry, left: Telling[], covered: Clause[]): void
   left.splice(left.indexOf(t), 1);
   covered.push(t.clause);
 }
-
-/** One part has many kinds of work done to it; other entries of a kind and a name say the same. */
-const deedOf = (e: Entry): string | undefined => (e.kind === 'work' ? e.action : e.kind === 'job' ? e.do : undefined);
 
 /** How likely a kind must be for a clause to be read as several of it. */
 const SURELY = 0.8;

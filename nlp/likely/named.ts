@@ -6,7 +6,7 @@ import type { Placed } from '../clauses/clauses.ts';
 import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Told } from '../meanings/telling.ts';
 import type { Sheet } from '../types.ts';
-import { isStuff } from '../clauses/things.ts';
+import { isMachine, isStuff } from '../clauses/things.ts';
 import { candidates, RENAMED } from './naming.ts';
 import type { Weighed } from './net/weighed.ts';
 import { pointed, wordsOf } from './pointed.ts';
@@ -60,7 +60,7 @@ function hear(sheet: Sheet, x: Told, net: Weighed, all: { name: string; loud: nu
 }
 
 /** Whether the shop itself has this name. */
-const known = (sheet: Sheet, name: string): boolean => isKnownPart(sheet.ctx.parts, name);
+const known = (sheet: Sheet, name: string): boolean => isKnownPart(sheet.ctx.parts, name) || isMachine(sheet, name);
 
 /** Whether a name is only some of the words of one that the note says in full: "bolts" of "four of the eight head bolts", "hose" under the heading "radiator". */
 function shortened(sheet: Sheet, x: Told, name: string, other: string): boolean {

@@ -35,7 +35,8 @@ export function bearer(t: Telling): Borne | undefined {
   return parts.length && start >= 0 ? { parts, from: start } : undefined;
 }
 
-function mayBear(t: Telling, s: Thing): boolean {
+/** Whether a finding may be told of a thing by its name: no person, seller, stuff, machine or what everybody knows that no machine has. */
+export function mayBear(t: Telling, s: Thing): boolean {
   const words = s.name.split(' '), head = words.at(-1)!, mine = /^(my|your|his|her)$/.test(t.sheet.tokens[s.np?.from ?? s.from]?.low ?? '');
   if (s.name === '' || PERSONS.test(s.name) || NAMED.test(s.name) || isStuff(s.name) || isMachine(t.sheet, s.name) || s.np && (isSource(s.np) || isPlaceNoun(s.np) && !s.np.known) || isTool(s.name)) return false;
   if (partLike(t.sheet, s.name)) return true;

@@ -10,6 +10,7 @@ import type { FitState } from '../lib/fit-state.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { about } from './about.ts';
+import { mayBear } from './bearer.ts';
 import { fellThrough } from './helped.ts';
 import { readOff } from './read-off.ts';
 
@@ -26,7 +27,7 @@ export function built(t: Telling, net: Weighed, kind: Entry['kind'], sort: strin
   const fields = fieldsOf(t, net, kind, sort);
   if (!fields) return [];
   if (kind === 'hands' || kind === 'rule' || kind === 'weather') return [trim({ kind, ...fields }) as Entry];
-  const names = about(t, true).map(p => p.name);
+  const names = about(t, true).filter(p => kind !== 'finding' || mayBear(t, p)).map(p => p.name);
   if (kind === 'hours') return [trim({ kind, ...fields, part: names[0] }) as Entry];
   return names.map(name => trim({ kind, [GOODS.test(kind) ? 'item' : 'part']: name, ...fields }) as Entry);
 }

@@ -4,6 +4,7 @@ import { allPointed } from '../../likely/pointed.ts';
 import type { Odds } from '../../likely/odds.ts';
 import { kindOf, type Sort } from '../../likely/sort.ts';
 import type { Thing } from '../../clauses/clause.ts';
+import { deedOf } from '../lib/deed-of.ts';
 import type { FitState } from '../lib/fit-state.ts';
 import { isClass } from '../../words/verbs.ts';
 import type { Telling } from '../telling.ts';
@@ -29,13 +30,13 @@ const POINTED = 0.72, BEFORE = 0.75;
  */
 export function likely(t: Telling, odds: Odds, have: readonly Entry[], net?: Weighed): Entry[] {
   const c = t.clause, out: Entry[] = [];
-  if (c.asks || /^(if|unless|whether)$/.test(c.sub ?? '')) return out;
+  if (c.asks || /^(if|unless|whether)$/.test(c.sub ?? '') || have.some(e => e.kind === 'amend')) return out; // a correction says what it says of an entry that is there already
   for (const [sort, p] of odds.sorts()) {
     const told = [...have, ...out], kind = kindOf(sort);
     if (p < (told.length ? BESIDE : net ? SOONER[kind] ?? LIKELY : BY_SIGNS)) continue;
     if (told.some(e => e.kind === kind) || kind === 'work' && told.some(e => e.kind === 'finding') && isClass(c.verb?.base ?? '', 'check')) continue; // "tested leaky" says how it was found
     const tale = { ...t, pointed: net && surely(t, net, sort) }, made = formed(tale, kind, sort);
-    out.push(...(made.length || !net ? made : built(tale, net, kind, sort)));
+    out.push(...(made.length || !net ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e)))); // what is to be done is not done
   }
   return out;
 }

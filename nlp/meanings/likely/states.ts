@@ -6,7 +6,7 @@ import type { FitState } from '../lib/fit-state.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import type { Telling } from '../telling.ts';
 import { about } from './about.ts';
-import { bearer } from './bearer.ts';
+import { bearer, mayBear } from './bearer.ts';
 
 /** How a part now sits, where the odds say which way. */
 export const sits = (t: Telling, state: FitState): Entry[] => about(t, true).map(p => trim({ kind: 'fit', part: p.name, state, with: state === 'off' ? undefined : withPhrase(t.sheet, t.clause.items.slice(Math.max(t.clause.vi, 0))) }) as Entry);
@@ -19,7 +19,7 @@ export function found(t: Telling): Entry[] {
   const start = borne && c.items.slice(borne.from).find(i => !/^(be|cc|mark)$/.test(i.t));
   if (!borne || !start) return [];
   const text = condition(t, c, start.from);
-  return text.length > 2 ? borne.parts.map(p => trim({ kind: 'finding', part: p.name, condition: text, verdict: verdictIn(text) }) as Entry) : [];
+  return text.length > 2 ? borne.parts.filter(p => p.carried || mayBear(t, p)).map(p => trim({ kind: 'finding', part: p.name, condition: text, verdict: verdictIn(text) }) as Entry) : [];
 }
 
 const done = (deed: string): boolean => (['work', 'check', 'on', 'off', 'tight'] as const).some(k => isClass(deed, k)) && !isClass(deed, 'fail') && !isClass(deed, 'state');
