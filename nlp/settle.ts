@@ -13,6 +13,8 @@ export function settle(told: readonly Told[]): Told[] {
       continue;
     }
     const found = out.at(-1);
+    const held = out.findLast(y => y.entry.kind === 'fit');
+    if (held && holdsLoosely(x, held)) continue;
     if (x.entry.kind === 'finding' && found?.entry.kind === 'finding' && found.entry.part === x.entry.part && goesWith(x, found)) {
       found.entry.condition = [found.entry.condition, x.entry.condition].filter(Boolean).join(', ');
       found.entry.verdict = x.entry.verdict ?? found.entry.verdict;
@@ -23,6 +25,17 @@ export function settle(told: readonly Told[]): Told[] {
     out.push(x);
   }
   return out;
+}
+
+const FASTENERS = /^(bolts?|nuts?|screws?|studs?|pins?|clamps?|fasteners|fixings)$/;
+
+/** "the side plates are on but the bolts are only finger tight": what only holds for now tells of the part that it holds; it is told with that part then. */
+function holdsLoosely(x: Told, was: Told): boolean {
+  if (x.entry.kind !== 'fit' || was.entry.kind !== 'fit' || x.entry.state !== 'temporary' || !FASTENERS.test(x.entry.part) || FASTENERS.test(was.entry.part) || !/^(on|temporary)$/.test(was.entry.state)) return false;
+  was.entry.state = 'temporary';
+  was.entry.with ??= x.entry.with ?? x.entry.part;
+  was.to = Math.max(was.to ?? was.clause.to, x.to ?? x.clause.to);
+  return true;
 }
 
 /** "it sits hard over to discharge. Short somewhere.": what is said next of a part without naming it goes on with how it was found; so many of a set, or how it is now, are a finding of their own. */

@@ -9,6 +9,7 @@ export const FITS: ToldCorpus = {
     ...told([fit('seat', 'temporary', { with: 'one bolt' })], ["Seat's only hung on the one bolt for now.", 'The seat is only hung on the one bolt for now.']),
     ...told([fit('smokebox door', 'off'), fit('chimney', 'off')], ['Smokebox door off, chimney off the petticoat.']),
     ...told([fit('drum caps', 'tight'), { kind: 'reading', part: 'drum caps', what: 'torque', value: 75, unit: 'lb-ft' }], ['Caps down on the drum, 75 foot pounds.']),
+    ...told([fit('side plates', 'temporary', { with: 'bolts' })], ['Side plates are on but the bolts are only finger tight till the shaft lines up.', 'side plates are on bolts only hand tight']),
     ...told([fit('ring gear', 'on')], ['The ring gear is shrunk onto the flywheel.', "Ring gear's shrunk onto the flywheel."]),
     ...told([fit('water pump', 'off')], [
       'Water pump is off.', "The water pump's off.", 'water pump off', 'Pulled the water pump.', 'Took the water pump off this morning.', 'Got the water pump off at last.', 'I removed the water pump.', 'Water pump came off without a fight.', 'unbolted the water pump', 'Finally got the water pump out.', 'The water pump is out.', 'took off the water pump', 'water pump has come off', "I've had the water pump off.",
