@@ -2,6 +2,7 @@ import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import { asking, everyMatch, global } from '../rule.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
 import { mayMatch } from '../../../text/pattern-index.ts';
+import { byCase } from './by-case.ts';
 import { byName } from './by-name.ts';
 import type { SumKind } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
@@ -26,6 +27,7 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
       if (possible(desk, c)) all.push({ ...c, score: scored(desk, c, plain) });
     }
   }
+  all.push(...byCase(desk, plain, all));
   all.push(...byFigures(desk, plain, all));
   all.push(...byName(desk, plain, all));
   const likely = all.filter(c => c.score > 0);
@@ -49,7 +51,7 @@ function byFigures(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]
     if (AGAIN.test(desk.text.slice(s.start, s.end)) && [...have, ...out].some(c => c.end <= s.start && c.score > 0)) continue;
     for (const kind of SUM_KINDS) {
       if (!kind.telling || kind.word && !kind.word.test(desk.text.slice(Math.max(0, s.start - 120), s.end)) || kind.unless?.test(desk.text.slice(s.start, s.end))) continue;
-      const floor = Math.max(0, ...plain.filter(p => p.end <= s.start).map(p => p.end), ...have.filter(c => c.end <= s.start && c.score > 0).map(c => c.end));
+      const floor = Math.max(0, ...plain.filter(p => p.end <= s.start).map(p => p.end), ...[...have, ...out].filter(c => c.end <= s.start && c.score > 0).map(c => c.end));
       const whole = (from: number): readonly string[] | undefined => { const given = kind.given(new Scope(desk, from, s.end, start)); return kind.telling!.find(t => t.every(f => given[f] !== undefined)); };
       const set = whole(s.start) ?? (s.end - s.start < 70 ? whole(floor) : undefined);
       if (set) out.push({ kind, start, end, score: 1 + set.length });

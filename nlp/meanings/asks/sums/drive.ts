@@ -117,7 +117,10 @@ export const ADJUSTABLE: SumKind = {
   weight: 5,
 };
 
-const SECTION = /\b(?:an? |section |size )?([abc]|[345]l)(?: |-)?(?:section|belt|size)\b|\bsection (?:is )?(?:an? )?([abc]|[345]l)\b/;
+/** "a belt" is any belt, so that an A section is known by its article or the word section: "an A belt". */
+const SECTION = /\b(?:an? |section |size )?([bc]|[345]l)(?: |-)?(?:section|belt|size)\b|\b(?:an |section |size )(a)(?: |-)(?:belt|size)\b|\b(a)(?: |-)?section\b|\bsection (?:is )?(?:an? )?([abc]|[345]l)\b/;
+const section = (scope: Scope): string | undefined => SECTION.exec(scope.text)?.slice(1).find(Boolean);
+
 export const BELT_NUMBER: SumKind = {
   of: 'beltNumber',
   ask: [/\b(?:what|which|whats)[^.?!]{0,40}\b(?:belt number|standard belt|stock belt|v ?belt|section|b ?belt|a ?belt|numbered belt)\b/, /\bhow long is (?:an? )?[abc] ?#~*(?!~)/, /\bwhat section\b/, /\b(?:nearest|closest) (?:standard |stock |v )?(?:belt|size)\b/],
@@ -125,8 +128,7 @@ export const BELT_NUMBER: SumKind = {
   given(scope) {
     const out: Given = {};
     const named = scope.seen(/\b([abc])#~*(?!~)/) ?? scope.seen(/\b([abc]) #~*(?!~)(?= (?:v )?belt)/);
-    const s = SECTION.exec(scope.text);
-    const letter = s?.[1] ?? s?.[2] ?? named?.m[1];
+    const letter = section(scope) ?? named?.m[1];
     if (letter) out.section = letter.toUpperCase();
     if (named) { out.number = named.nums[0]; scope.take(named); }
     const len = scope.measures('in', 'mm');
@@ -151,7 +153,7 @@ export const BELT_TENSION: SumKind = {
     const len = scope.measures('in', 'mm', 'ft', 'cm');
     const small = len.find(f => /^ ?(?:inch )?(?:small |little |smaller )?(?:pulley|sheave)/.test(scope.after(f)));
     put(out, 'span', len.find(f => f !== small)); put(out, 'd1', small);
-    const s = SECTION.exec(scope.text), letter = s?.[1] ?? s?.[2];
+    const letter = section(scope);
     if (letter) out.section = letter.toUpperCase();
     scope.take(...len);
     return out;

@@ -15,6 +15,8 @@ const FOLLOW = new RegExp(String.raw`(?:^|[.?!;,] |\s)(${JOINED}(?:${[
   String.raw`(?:what|whats|whatd|whatll)${OF_IT} ${CASE}`,
   String.raw`(?:versus|vs|as against|compared (?:to|with)) (?=(?:an?|one|the)\b|#)`,
   String.raw`(?:do|run|work|figure) (?:it|that) (?:again|over|out again)? ?(?:in|with|at|for|using)\b`,
+  String.raw`what of (?=(?:an?|one|the)\b|#)`,
+  String.raw`(?:how (?:much|many)|what)(?: [a-z]+){0,2} if (?:i|we)\b`,
   String.raw`then (?:again|the same|same again|tell me|give me) (?:with|at|on|for|in)\b`,
   String.raw`(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|they|the|its|theyre|there|a|an)\b`,
   String.raw`(?:were|should) (?:i|we|it|they|the [a-z]+) (?:to )?`,
@@ -24,6 +26,9 @@ export const VARIED = new RegExp(String.raw`^${JOINED}(?:(?:what|whats|whatd|wha
 /** "and what three", "and which for a half inch", "and what would 40 be", "or maybe four flats", "and then ten gauge": turns to another figure where the first question has all it needs. */
 const AND = new RegExp(String.raw`(?:^|[.?!;] |,? )(${[
   String.raw`(?:and|or)(?: then)? (?:the )?same [a-z]+(?: and [a-z]+)? (?:but\b|(?:with|at|for|in|on)\b)`,
+  String.raw`(?:and |or )?then(?: (?:again|the same))?(?: (?:at|for|with|on|in))? (?=#)`,
+  String.raw`(?:and|or) double\b`,
+  String.raw`(?:and|or) can (?=#)`,
   String.raw`an (?=if\b)`,
   String.raw`(?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|of|if|with|on|from|to|in|say|using|before|the same)\b`,
   String.raw`(?:and|or|also)(?: then| maybe| perhaps| again| even)* (?=an? |the |one |anothers?\b|#|\d|m ?[#\d])`,
@@ -31,10 +36,10 @@ const AND = new RegExp(String.raw`(?:^|[.?!;] |,? )(${[
 ].join('|')})`, 'g');
 /** A sentence that puts another case: "For 60?", "In 12?", "Same in oak". */
 const HEAD = /^(?:(?:for|at|with|if|now with|same|or|against|versus|then (?:again|the same|same again|with|for|at|in)|the (?:alternative|other(?: one)?) is)\b|(?:and|or) (?:in )?[a-z]+ ?\?)/;
-/** Words that open another case though nothing asks: "While you're at it, anti-seize instead." */
-const INSTEAD = /^(?:and |or |then |ok |okay |so )*(?:again|call it|make it|try|while youre at it)\b|\binstead[.?]? ?$/;
-/** "In 12?", "Two flats?": nothing but a figure, asked. */
-const LONE = /^(?:in |on |to )?(?:an? )?#~*(?!~)(?:[ -][a-z%]+)? ?\?/;
+/** Words that open another case though nothing asks: "While you're at it, anti-seize instead.", "Then the 3/8 coarse.", "Redo it with 8 gauge." */
+const INSTEAD = /^(?:and |or |then |ok |okay |so |also |now )*(?:again|call it|make it|try|while youre at it|re(?:do|peat|compute|figure|work|run|calculate)|(?:the )?same|for comparison|if not)\b|^then (?!(?:i|ill|im|we|well|ive|he|she|they|it|its)\b)|\binstead[.?]? ?$/;
+/** "In 12?", "Two flats?", "And .003?", "then 6": nothing but a figure, asked or put after the question. */
+const LONE = /^(?:and |or |then |but )?(?:in |on |to |at |for )?(?:an? )?#~*(?!~)(?:[ -][a-z%]+){0,2} ?\?|^then (?:at |for )?#~*(?!~)(?:[ -][a-z%]+)? ?\.?$/;
 
 /** Where the words after a sum's question turn to another figure: "what if", and at the head of a sentence or near its end "and for", "and at". */
 export function followPoints(desk: Desk, c: Candidate, floor: number, to: number): number[] {

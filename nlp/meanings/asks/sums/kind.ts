@@ -28,6 +28,8 @@ export interface SumKind {
   either?: readonly (readonly string[])[];
   /** Sets of fields that make a question this sum by themselves, however it is worded ("grade 5, 5/8 coarse, how tight?"). */
   telling?: readonly (readonly string[])[];
+  /** Words for what it works out, by which a follow-up tells which of several sums it follows. */
+  result?: RegExp;
   /** A word that must stand in the sentence where figures alone tell. */
   word?: RegExp;
   /** Settles which of two kinds is meant that match the same words. */

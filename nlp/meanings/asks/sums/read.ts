@@ -4,10 +4,12 @@ import { sheetBefore } from '../../../sheet.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import { readAsks } from '../read.ts';
 import { type Candidate, candidates } from './candidates.ts';
+import { casesBefore } from './cases-before.ts';
 import { followPoints } from './follow-points.ts';
 import { follow, type SumKind } from './kind.ts';
 import { kindOf } from './kinds.ts';
 import { type Given, Scope } from './scope.ts';
+import { swapped } from './swapped.ts';
 
 interface Sum { kind: SumKind; given: Given }
 
@@ -15,10 +17,13 @@ interface Sum { kind: SumKind; given: Given }
 export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
   const found = candidates(desk, plain);
   const hits: Hit[] = [];
-  const before = priorSum(desk);
+  const told = priorSums(desk), before = told[0];
   let last: Sum | undefined;
   const earlier: Sum[] = [];
-  if (!found.length) return before ? follows(desk, 0, firstAsk(desk, plain, 0), before, [], true) : [];
+  if (!found.length) { // of several sums before, the last that the note gives another figure for
+    for (const sum of told) { const more = follows(desk, 0, firstAsk(desk, plain, 0), sum, [], true); if (more.length) return more; }
+    return [];
+  }
   const again = before && FOLLOWS.test(desk.text) ? follows(desk, 0, firstAsk(desk, plain, 0), before, [], true) : [];
   if (again.length && found.every(c => c.kind !== before!.kind && !/\b(?:what|whats|how|which)\b/.test(desk.text.slice(c.start, c.end)))) return again;
   const opening = Math.min(found[0]!.start, firstAsk(desk, plain, 0));
@@ -30,7 +35,7 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
     const ceiling = turns.find(p => leadsTo(desk, p, found[i + 1])) ?? reach, points = turns.filter(p => p < ceiling);
     const stop = points[0] ?? leadOf(desk, c.end, ceiling);
     const read = readOne(desk, c, floor, stop, earlier, before);
-    const scope = new Scope(desk, floor, stop, c.start), many = c.kind.each?.(scope) ?? [];
+    const scope = new Scope(desk, floor, stop, c.start), listed = c.kind.each?.(scope) ?? [], many = listed.length > 1 ? listed : casesBefore(scope, c);
     const sums = (many.length > 1 ? many : [read.given]).map((given): Sum => ({ kind: c.kind, given }));
     earlier.push(...sums);
     last = sums.at(-1)!;
@@ -43,12 +48,17 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
 
 const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
 /** "hmm", "no,", "too fast,": said of the answer before another case is put. */
-const SAID = /^(?:(?:hmm|no|right|well|ah|oh|too [a-z]+|thats too [a-z]+),? )+(?=(?:what (?:if|about)|how about|if|only|call it|make it|say|try|with|at|for)\b)/;
+const SAID = /^(?:(?:hmm|no|right|well|ah|oh|too [a-z]+|thats too [a-z]+),? )+(?=(?:and |but |so )?(?:what (?:if|about)|how about|if|only|call it|make it|say|try|with|at|for)\b)/;
 const CASE_PUT = /^(?:and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|call it|take it|only|so|try|say|suppose|supposing|\d)\b/;
 /** "three flats then", "fourteen?": nothing but a figure. */
 const FIGURE = /^#~*(?!~)(?: [a-z%]+)?(?: then| instead|,? please)? ?[?.]? ?$/;
+/** "eight gauge then same thing", "twas 240 not 225, same again": a figure put right or added, and the sum wanted once more. */
+const ONCE_MORE = /\b(?:same (?:again|thing|question|sum)|(?:do|run|work|figure) (?:it|that)(?: out)? (?:again|over)|make (?:it|that)|call it)\b|^(?:[a-z]+ ){0,2}(?:no|not|wait|twas)\b/;
 /** A note that puts another case of what the note before asked. */
-const putsCase = (desk: Desk, at: number): boolean => CASE_PUT.test(desk.text.slice(at).replace(SAID, '')) || FIGURE.test(slateOf(desk.line, desk.sheet.ctx.at).mask.slice(at));
+function putsCase(desk: Desk, at: number): boolean {
+  const text = desk.text.slice(at);
+  return CASE_PUT.test(text.replace(SAID, '')) || FIGURE.test(slateOf(desk.line, desk.sheet.ctx.at).mask.slice(at)) || text.length < 90 && ONCE_MORE.test(text);
+}
 const firstAsk = (desk: Desk, plain: readonly Hit[], from: number): number => Math.min(desk.text.length, ...plain.filter(p => p.start >= from).map(p => p.start));
 
 /** "And the nut is 20 threads to the inch, what play?": figures before another sum's question in its sentence are that one's. */
@@ -88,7 +98,7 @@ function follows(desk: Desk, from: number, to: number, first: Sum, given: number
   points.forEach((p, i) => {
     const stop = points[i + 1] ?? to;
     const scope = new Scope(desk, p, Math.max(p, stop));
-    const next = last.kind.given(scope, last.given);
+    const next = swapped(scope, last.given) ?? last.kind.given(scope, last.given);
     const changed = Object.keys(next).filter(f => next[f] !== undefined || f in last.given);
     if (!changed.length || (fresh && !putsCase(desk, p))) return;
     last = { kind: last.kind, given: clean(follow(last.kind, last.given, next)) };
@@ -112,10 +122,11 @@ function merge(ranges: [number, number][]): [number, number][] {
   return out;
 }
 
-/** The last sum of the note before, for a note that only follows it up. */
-function priorSum(desk: Desk): Sum | undefined {
+/** The sums of the note before, the last first, save that one whose result this note names comes before the rest ("the speed only"). */
+function priorSums(desk: Desk): Sum[] {
   const before = sheetBefore(desk.sheet.ctx);
-  const ask = before && readAsks(before).map(r => r.ask).filter(a => a.kind === 'sum').at(-1);
-  const kind = ask && kindOf(ask.of);
-  return kind ? { kind, given: ask.given } : undefined;
+  const asks = before ? readAsks(before).map(r => r.ask) : [];
+  const sums = asks.flatMap((ask): Sum[] => { const kind = ask.kind === 'sum' ? kindOf(ask.of) : undefined; return kind && ask.kind === 'sum' ? [{ kind, given: ask.given }] : []; }).reverse();
+  const named = (s: Sum): number => (s.kind.result?.test(desk.text) ? 0 : 1);
+  return sums.sort((a, b) => named(a) - named(b));
 }

@@ -46,6 +46,7 @@ export const SHEAVE: SumKind = {
   ],
   unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b(?![^.?!]*\binch)|\b(?:slings?|legs|flats?|solids)\b/,
   given: sheaveGiven,
+  result: /\b(?:speed|rpm|revs)\b/,
   needs: ['d1', 'd2', 'rpm1', 'rpm2'],
   telling: [['d1', 'd2', 'rpm1'], ['d1', 'rpm1', 'rpm2']],
   wants: ['d1', 'd2'],
