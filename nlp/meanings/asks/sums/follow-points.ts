@@ -48,7 +48,7 @@ export function followPoints(desk: Desk, c: Candidate, floor: number, to: number
   for (const m of text.matchAll(FOLLOW)) out.push(from + m.index + m[0].length - m[1]!.length);
   for (const m of text.matchAll(AND)) {
     const at = from + m.index + m[0].length - m[1]!.length;
-    const listed = c.kind.inline === false && !/\bif$/.test(m[1]!); // a condition is no further figure of a list
+    const listed = c.kind.inline === false && !/\b(?:if|for|can) ?$/.test(m[1]!); // a condition is no further figure of a list, nor is what it is for
     if (headOf(desk, at) || /[?] ?$/.test(desk.text.slice(0, at))) out.push(at);
     else if (!listed && complete(desk, c, floor, at, to)) out.push(at);
   }

@@ -25,7 +25,7 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
     if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
     if (!near && (/\bcent(?:re|er)s?(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n)) || /^ (?:mil |mm )?(?:cent(?:re|er)s|between cent|apart)\b/.test(scope.after(n)))) { out.centre ??= n; continue; }
-    if (!near && metric && n.value >= 30 && n.value < 900 && (wheelOf(scope, n) || prev && /\b(?:an?|one of) $/.test(scope.before(n)))) { out.diameters.push(n); continue; }
+    if (!near && metric && n.value >= 30 && n.value < 900 && (wheelOf(scope, n) || prev && (/\b(?:an?|one of) $/.test(scope.before(n)) || likePulley(n, prev)))) { out.diameters.push(n); continue; }
     if (!near && n.value > 20 && isBelt(scope, n)) { out.length ??= n; continue; }
     if (n.value >= 60 && (near || n.value >= 250) && !/^ ?(?:mm|inch|pulley|sheave)/.test(scope.after(n))) { out.speeds.push(n); continue; }
     if (isBelt(scope, n) && n.value > 20) { out.length ??= n; continue; }
@@ -51,7 +51,13 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
 const wheeled = (scope: Scope, n: Figure): boolean => /\b(?:belt|pulleys?|sheaves?|cent(?:re|er)s|between)\b/.test(scope.text) && new RegExp(`(?:${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|end|side|one|about|say))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|teeth|tooth|volts?|grooves?|belts?)\b/.test(scope.after(n));
 
 /** "rotor pulley 110", "the pump's two eighty", beside a size in millimetres: the size of a wheel, not its speed. */
-const wheelOf = (scope: Scope, n: Figure): boolean => new RegExp(`(?:\\b(?:pulley|sheave|wheel)s?|${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|of|one))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|volts?)\b/.test(scope.after(n));
+const wheelOf = (scope: Scope, n: Figure): boolean => new RegExp(`(?:\\b(?:pulley|sheave|wheel)s?|${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|of|one|an?))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|volts?)\b/.test(scope.after(n));
+
+/** "and if it's 75?" after pulleys of 100 and 60 at 1500: a bare figure is what it is nearest to, here a pulley and no speed. */
+const likePulley = (n: Figure, prev: Given): boolean => {
+  const off = (x: unknown): number => (typeof x === 'number' && x > 0 ? Math.abs(Math.log(n.value / x)) : Infinity);
+  return Math.min(off(prev.d1), off(prev.d2)) < Math.min(0.7, off(prev.rpm1), off(prev.rpm2), off(prev.centre), off(prev.length));
+};
 
 /** After both pulleys "at 14 inches" is how far apart they are. */
 const thirdAt = (scope: Scope, all: readonly Figure[]): Figure | undefined => all.length === 3 && /\bbelt\b/.test(scope.text) ? all.find((d, i) => i === 2 && /\bat(?: (?:about|around))? $/.test(scope.before(d))) : undefined;

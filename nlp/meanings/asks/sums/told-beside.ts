@@ -11,11 +11,19 @@ export function toldBeside(scope: Scope, f: Figure, prev: Given): 'd1' | 'd2' | 
     const figures = foundIn(desk, 0, end).filter(x => x.dim === 'measure' || x.dim === 'number');
     const named = (['d1', 'd2'] as const).flatMap(name => figures.filter(x => x.value.value === prev[name]).map(x => ({ name, at: x.start })));
     if (!named.length) continue;
-    if (!word) return named.sort((a, b) => b.at - a.at)[0]!.name; // without a word the one told of last
+    if (!word) return nearer(f, prev) ?? named.sort((a, b) => b.at - a.at)[0]!.name; // without a word the one told of last
     const places = [...desk.text.slice(0, end).matchAll(new RegExp(`\\b${word}`, 'g'))].map(m => m.index);
     const apart = (at: number): number => Math.min(...places.filter(p => !/[,.;?]|\band\b/.test(desk.text.slice(Math.min(p, at), Math.max(p, at)))).map(p => Math.abs(p - at)));
     const near = named.filter(n => apart(n.at) < Infinity).sort((a, b) => apart(a.at) - apart(b.at))[0];
     if (near) return near.name;
   }
   return undefined;
+}
+
+/** "if I drop to a five" after a six and a 36: a pulley is changed for one of about its size. Undefined where it is as near to either. */
+export function nearer(f: { value: number; unit?: string }, prev: Given): 'd1' | 'd2' | undefined {
+  const { d1, d2 } = prev;
+  if (typeof d1 !== 'number' || typeof d2 !== 'number' || f.value <= 0) return undefined;
+  const [a, b] = [d1, d2].map(d => Math.abs(Math.log(f.value / d))) as [number, number];
+  return Math.max(a, b) > 1.5 * Math.min(a, b) ? (a < b ? 'd1' : 'd2') : undefined;
 }
