@@ -53,6 +53,7 @@ export const BELT: SumKind = {
     /\bhow long (?:a|an|of a) (?:[a-z]+ )?(?:belt|rope|chain|band)\b/,
     /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:belt |the )?(?:length|belt|cent(?:re|er)s)(?= ?(?:\?|$))/,
     /\bwhat length(?= ?(?:\?|$|,))/,
+    /\bwhich belt\b|\blooking at for a belt\b/,
     /(?:^|[.?!;,:] )(?:and )?how long(?= ?(?:\?|$))/,
     /\bwhat(?:s)? (?:belt|length)(?: (?:do|does|should|would|will|is|i|it|need|want|that|take|to|order|get|fits?|goes|buy|of|ask for))+\b/,
     /\bwhat(?:s)?(?: the)? (?:shaft )?cent(?:re|er)s?(?: to cent(?:re|er)s?)?(?: distance)?(?: (?:do|does|should|would|will|is|that|it|i|want|need|give|for|be|are|the|shafts?|put|me|this|to|set|at|s))*/,

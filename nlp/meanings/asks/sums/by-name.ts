@@ -5,12 +5,11 @@ import type { SumKind } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
 import { SUM_NAMES, type SumName } from './names.ts';
 import { Scope } from './scope.ts';
+import { TOLD } from './told.ts';
 
 const ASKED = /\b(?:what|whats|whatll|how|hows|which|where (?:do|does|is|are|can|should)|wheres|when (?:do|does|is|are|will|can|should)|whens|please|pls|work out|figure|calculate|give me|convert|whatd)\b/;
 /** "which I'm not keen on", "with what looked like a nest": no question word, though spelled as one. */
 const RELATIVE = /\b(?:which (?:im|i|ive|was|is|were|isnt|has|it)|(?:is|with|of|by|from|like) what|what (?:looks?|looked|i wants?|i need))\b/g;
-/** Words of a report, a plan or a purchase: what they tell of is no question, though it names a sum and its figures. */
-const TOLD = /^(?:still )?(?:need|needs|want|wants|got|get) (?!the |a |\d|\.\d|to know|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty)\b)|\b(?:was|were|had|did|measured|torqued|tightened|checked|tested|found|came|ordered|bought|paid|done|set|gapped|shimmed|drilled|tapped|cut|put|took|fitted|installed|must|ill|gonna|need to|needs to|needs? an?|want an?|got to|have to|going to|should have|order|buy|get|remind|recheck|dont|not|wont|cant|until|before|after|quoted|online|minutes (?:of|on|at|flat|spent)|today|yesterday|tomorrow)\b/;
 
 /**
  * Questions known by what the trade calls the sum, in sentences where no pattern of a question was found: a fragment that names it and gives

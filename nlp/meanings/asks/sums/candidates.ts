@@ -3,6 +3,7 @@ import { asking, everyMatch, global } from '../rule.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
 import { mayMatch } from '../../../text/pattern-index.ts';
 import { byCase } from './by-case.ts';
+import { byHeading } from './by-heading.ts';
 import { byName } from './by-name.ts';
 import type { SumKind } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
@@ -30,6 +31,7 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
   all.push(...byCase(desk, plain, all));
   all.push(...byFigures(desk, plain, all));
   all.push(...byName(desk, plain, all));
+  all.push(...byHeading(desk, plain, all));
   const likely = all.filter(c => c.score > 0);
   return settle(desk, likely.filter(c => !followsUp(desk, c, likely)));
 }

@@ -12,6 +12,13 @@ function temperature(scope: Scope): Figure | undefined {
   return aim && scaled(aim);
 }
 
+const PARTS: Readonly<Record<string, number>> = { third: 33.3333, quarter: 25, half: 50 };
+/** "a 14 L system": a bare L is litres where coolant is spoken of. */
+function litres(scope: Scope): Figure | undefined {
+  const n = scope.numbers().find(x => /^ ?l\b/.test(scope.after(x)));
+  return n && { ...n, unit: 'L' };
+}
+
 const VOLUME_AFTER = /^ ?(?:quart|qt|gal|lit|l\b|pint|below|degree|°|f\b|c\b|fahr|cel)/;
 const NOW = /\b(?:now|at the moment|currently|already|tests?|tested|reads?|reading|measures|checks?|shows|in (?:it|there)|has (?:got )?|hydrometer|refractometer|presently|from)\b/;
 
@@ -37,7 +44,9 @@ function glycol(scope: Scope, prev?: Given): Given {
   if (other) { out.percent = other.value; scope.take(other); }
   if (wanted && percents.length === 1) { out.percent = wanted.value; scope.take(wanted); }
   if (!percents.length && /\b(?:fifty[ -]?fifty|50 ?[\/-] ?50|50 50|1 to 1|one to one|1:1|50 50|half and half|fifty:fifty)\b/.test(scope.text)) out.percent = 50;
-  const v = scope.measures(...VOLUMES)[0];
+  const part = /\b(?:an?|one) (third|quarter|half) (?:antifreeze|anti freeze|coolant|glycol|mix)\b/.exec(scope.text)?.[1];
+  if (part && out.percent === undefined && !percents.length) out.percent = PARTS[part];
+  const v = scope.measures(...VOLUMES)[0] ?? litres(scope);
   put(out, 'capacity', v);
   scope.take(v);
   if (/\bpropylene\b/.test(scope.text)) out.glycol = 'propylene'; else if (/\bethylene\b/.test(scope.text)) out.glycol = 'ethylene';
@@ -45,7 +54,7 @@ function glycol(scope: Scope, prev?: Given): Given {
 }
 
 /** "it's thirty percent now and I want fifty": the strength wanted, said without its percent. */
-const percentWanted = (scope: Scope): Figure | undefined => scope.numbers().find(n => n.value >= 20 && n.value <= 70 && /\b(?:want|prefer|to|at|need|make it|get it|after)(?: (?:it|at|to|up|about|a|be|on))* $/.test(scope.before(n)) && !/^ ?(?:quarts?|gallons?|lit|below|degrees|above)/.test(scope.after(n)));
+const percentWanted = (scope: Scope): Figure | undefined => scope.numbers().find(n => n.value >= 20 && n.value <= 70 && /\b(?:want|prefer|to|at|need|make it|get it|after)(?: (?:it|at|to|up|about|a|be|on|go|go to))* $/.test(scope.before(n)) && !/^ ?(?:quarts?|gallons?|lit|below|degrees|above)/.test(scope.after(n)));
 
 export const ANTIFREEZE: SumKind = {
   of: 'antifreeze',
@@ -55,7 +64,7 @@ export const ANTIFREEZE: SumKind = {
     /\bwhatll [^.?!]{0,40}?\b(?:protect|hold|good|freeze)/,
     /\bwhat antifreeze(?: (?:do|should|would|i|need|for|to|mix|it|want))*/,
     /\bwhat(?:s)? (?:(?:the|my|right|antifreeze|coolant|is|of|a|kind of|sort of) )*(?:mix|mixture|percent|percentage|strength|ratio|concentration|proportion|blend)\b(?: (?:do|does|should|will|would|i|need|for|to|it|that|want|have|get|gets|is|be|of|antifreeze|coolant|protects?|holds?|goes?|good|keeps?|me))*/,
-    /\b(?:antifreeze|anti freeze|coolant|glycol)\b(?:(?!\b(?:and|or) (?:if|what)\b)[^.?!]){0,40}\bhow (?:much|cold|strong|far|low)\b/,
+    /\b(?:antifreeze|anti freeze|coolant|glycol)\b(?:(?!\b(?:and|or) (?:if|what|how)\b)[^.?!]){0,40}\bhow (?:much|cold|strong|far|low)\b/,
     /\bwhat (?:does|will|would|is) (?:that|it) (?:good )?(?:go|get|protect|hold|keep)?(?: me)? ?(?:down )?to\b/,
     /\bhow (?:cold|low|far down|strong)(?: (?:a|will|does|is|can|would|do|am|should|mix|it|that|i|the [a-z]+|must))* ?(?:good (?:to|for)|protect(?:ed|s)?|go(?: to)?|hold|stand|safe|be|mix|cover(?:ed)?|down to|freeze|antifreeze|mixture)/,
     /\bwhat(?:s)? (?:(?:is|does|will|would|do|it|that|the|a|fifty|mix|percent|#)(?: |\b))*(?:freeze|freezing|protect|protection|good|protects?|freezes?)(?: (?:point|at|to|down to|level))*\b/,
@@ -67,12 +76,12 @@ export const ANTIFREEZE: SumKind = {
     /\b(?:bring|get|take|raise) it (?:up )?to\b/,
     /\bhow much (?:comes out|goes back in|drains?|to drain)\b/,
     /\bdrain and refill\b/,
-    /\bhow much (?:do i (?:need|want|add|put in|pour|chuck in|tip in)|to (?:add|put in|pour)|should i (?:put|add)|is that|would that be|goes in)\b/,
+    /\bhow much (?:do i (?:need|want|add|put in|put(?= ?(?:$|[?.,]|and\b))|pour|chuck in|tip in)|to (?:add|put in|pour)|should i (?:put|add)|is that|would that be|goes in)\b/,
   ],
   unless: /\b(?:oil|paint|primer|boil(?:s|ing)?|order|buy|cost|torque|mils?|square feet|spent|fuel|petrol|shim)\b/,
   given: glycol,
   needs: ['temp', 'percent', 'capacity', 'percentNow'],
-  telling: [['temp', 'capacity'], ['percentNow', 'percent', 'capacity']],
+  telling: [['temp', 'capacity'], ['percent', 'capacity'], ['percentNow', 'percent', 'capacity']],
   wants: ['temp', 'percent'],
   either: [['temp', 'percent']],
 };

@@ -20,6 +20,8 @@ export const COVERAGE: SumKind = {
     /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints|tins|cans|qts|gals))(?: (?:of (?:the|that|this|it)|of))?(?: (?:the|green|red|grey|gray|top|enamel|epoxy|more|total|do i need of|that|black|blue|white|yellow|orange|two part|two pack|urethane|etch|high build))* ?(?:paint|primer|enamel|topcoat|top coat|undercoat|varnish|epoxy|coating|finish|lacquer|sealer|urethane|clear ?coat|filler primer)\b/,
     /\bhow many (?:sq|square) (?:feet|ft|met(?:re|er)s|m)\b/,
     /\bcoverage\b/,
+    /\bwhat(?:s|ll| will| does| would) (?:it|that) take to (?:shoot|spray|paint|cover|coat|brush)(?: (?:it|them|that))?\b/,
+    /\bhow much (?:of it )?have i (?:got )?to (?:buy|get|mix|order)\b/,
     /\bpaint (?:needed|required) for\b|(?:^|[.?!;,:] )paint for\b/,
     /\bhow (?:far|much area|many square (?:feet|metres|meters)|big an area)(?: (?:will|does|would|do|can|of|it|a|the|i))* ?(?:(?:[a-z]+|#~*(?!~)) ){0,5}?(?:go|cover|coat|stretch|get|do)\b/,
     /\bhow much (?:(?!(?:is|was|of|are|time|money|do|oil)\b)[a-z]+ ){0,2}?(?:do|will|would|should) (?:i|it|that) (?:need|want|take|mix|get|buy|order|use|require)\b(?! to (?:pay|spend))/,
@@ -44,6 +46,7 @@ export const COVERAGE: SumKind = {
     paintBeside(scope, out);
     return out;
   },
+  extra: ['coats'],
   needs: ['area', 'solids', 'thickness'],
   telling: [['area', 'solids', 'thickness']],
   wants: ['area', 'solids', 'thickness'],

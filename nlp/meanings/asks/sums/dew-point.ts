@@ -4,12 +4,12 @@ import type { Figure, Given } from './scope.ts';
 
 /** What stands by the temperature of the air, and by one that the air is brought to. */
 const AIR_AFTER = /^ ?(?:degrees|out(?:side)?|in (?:here|the)|here|,? ?and)/;
-const AIR_BEFORE = /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?|(?:mercury|thermometer)(?: in the [a-z]+)? (?:says|reads|is at|shows)) $/;
+const AIR_BEFORE = /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?|(?:mercury|thermometer)(?: in the [a-z]+)? (?:says|reads|is at|shows)|thermometer:) $/;
 const WARMED = /\b(?:up|down|warms?|cools?|gets?|heat it|drops?|rises?|goes) (?:up |down |it )*to $/;
 
 export const DEW_POINT: SumKind = {
   of: 'dewPoint',
-  ask: [/\bdew ?(?:points?|pt)\b/, /\bhow (?:warm|cold) (?:must|should|does|can|has|may) (?:the )?(?:steel|metal|panel|hood|iron|surface|parts?|tin)\b[^.?!]*\b(?:paint|prim|spray|coat)/, /\bhow warm (?:must|should|does|do|has) (?:the |my )?(?:steel|metal|panel|hood|part|surface|iron|sheet)/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
+  ask: [/\b(?:dew|do|due) ?(?:points?|pt)\b/, /\bat what temp(?:erature)? [^.?!]{0,40}\bsweat/, /\bhow (?:warm|cold) (?:must|should|does|can|has|may) (?:the )?(?:steel|metal|panel|hood|iron|surface|parts?|tin)\b[^.?!]*\b(?:paint|prim|spray|coat)/, /\bhow warm (?:must|should|does|do|has) (?:the |my )?(?:steel|metal|panel|hood|part|surface|iron|sheet)/, /\b(?:will|is|does|going to|gonna|would) [^.?!]{0,30}\b(?:sweat|condensation|dew)\b/],
   unless: /\b(?:was the|was) dew ?point\b/,
   given(scope, prev) {
     const out: Given = {};
@@ -17,7 +17,7 @@ export const DEW_POINT: SumKind = {
     const surface = [...scope.measures('°F', '°C', '°'), ...scope.numbers()].find(onSteel);
     if (surface) { out.surface = surface.value; if (surface.unit && surface.unit !== '°') out.surfaceUnit = surface.unit; scope.take(surface); }
     const p = scope.values('percent')[0];
-    const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => /^ ?(?:rh|relative|humidity|damp\b|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer|damp)(?: (?:is|of|at|reads|says|about|s|sitting at|around|up|down|to))* $/.test(scope.before(n, 40)));
+    const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => /^ ?(?:rh|relative|humidity|damp\b|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer|damp):?(?: (?:is|of|at|reads|says|about|s|sitting at|around|up|down|to))* $/.test(scope.before(n, 40)));
     const air = (f: Figure): boolean => !onSteel(f) && f.start !== h?.start;
     const t = scope.measures('°F', '°C').find(air) ?? scope.measures('°').find(air) ?? scope.numbers().filter(air).find(n => AIR_AFTER.test(scope.after(n)) || AIR_BEFORE.test(scope.before(n, 40)) || prev && WARMED.test(scope.before(n)));
     if (t) { out.temp = t.value; const u = t.unit && t.unit !== '°' ? t.unit : typeof prev?.tempUnit === 'string' && !scaleNamed(scope.text) ? prev.tempUnit : scaleOf(scope, t.value); if (u) out.tempUnit = u; }

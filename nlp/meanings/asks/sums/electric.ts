@@ -1,3 +1,4 @@
+import { inOne } from './in-one.ts';
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 
@@ -5,12 +6,6 @@ const AUGHTS: Record<string, string> = { one: '1', two: '2', three: '3', four: '
 
 /** The word after a figure as it was written: "30 A through" is amperes, "30 a side" is not. */
 const writtenAfter = (scope: Scope, f: Figure): string | undefined => scope.desk.sheet.tokens[scope.desk.line.tokenAt[f.end + 1] ?? -1]?.text;
-
-/** "8a": written in one with its figure. */
-function inOne(scope: Scope, f: Figure): boolean {
-  const { sheet: { tokens }, line: { tokenAt } } = scope.desk, last = tokens[tokenAt[f.end - 1] ?? -1];
-  return last !== undefined && last.end === tokens[tokenAt[f.end + 1] ?? -1]?.start;
-}
 
 /** What supplies and batteries are called by. */
 const MAINS: ReadonlySet<number> = new Set([6, 12, 24, 36, 48, 110, 115, 120, 208, 220, 230, 240, 380, 400, 415, 440, 480]);

@@ -25,7 +25,7 @@ export const END_PLAY: SumKind = {
   unless: /\b(?:was|had|did (?:the|my|it|that)|before|originally|to (?:begin|start) with|convert|strength|torque|proof|shims? (?:do|were)|sheaves?|pulleys?)\b/,
   given(scope, prev) {
     const out: Given = {};
-    const inch = scope.seen(/#~*(?!~) (?:threads? )?to (?:the|an) inch\b/);
+    const inch = scope.seen(/#~*(?!~) (?:threads? )?(?:to|in) (?:the|an) inch\b|#~*(?!~) per inch\b/);
     const t = inch ? { start: inch.start, end: inch.end, value: inch.nums[0]! } : scope.measures('tpi')[0];
     const bare = t ?? scope.seen(/#~*(?!~) (?:threads?|tpi|pitch)\b/);
     if (t) { out.pitch = t.value; scope.take(t); }
@@ -63,7 +63,7 @@ export const END_PLAY: SumKind = {
 };
 
 const MATERIAL = /\b(wood(?:en)?|oak|ash|plastic|nylon|rubber|cast iron|grey iron|gray iron|ductile iron|stainless(?: steel)?|steel|iron|bronze|brass|alumini?um|ally|alloy|copper|cast|gunmetal|phosphor bronze|nickel)\b/g;
-const MADE: Record<string, string> = { ally: 'aluminium', alloy: 'aluminium', aluminum: 'aluminium', iron: 'cast iron', cast: 'cast iron', 'grey iron': 'cast iron', 'gray iron': 'cast iron', 'stainless steel': 'stainless' };
+const MADE: Record<string, string> = { ally: 'aluminium', alloy: 'aluminium', aluminum: 'aluminium', cast: 'cast iron', 'grey iron': 'cast iron', 'gray iron': 'cast iron', 'stainless steel': 'stainless' };
 const GOES_IN = /\b(?:bush(?:ing|es|ings)?|bearing|shaft|pin|sleeve|liner|insert|race|journal|axle|spindle|dowel|plug|seat|valve seat)s?\b/;
 
 /** The material of what is heated or cooled; that of the piece it goes round or into is another. */
@@ -87,18 +87,25 @@ function material(scope: Scope): string | undefined {
 /** Lengths, where "60 mil" of a bore is millimetres and "forty microns" of grip are hundredths of them. */
 const lengthsOf = (scope: Scope): Figure[] => scope.measures('in', 'mm', 'cm', 'mil', 'µm').map(f => f.unit === 'mil' ? { ...f, unit: 'mm' } : f.unit === 'µm' ? { ...f, value: f.value / 1000, unit: 'mm' } : f);
 
+/** "1.2500 diameter", "two and a quarter bore": a diameter without its unit is of inches where the grip is, or is so small that it must be. */
+function bareDiameter(scope: Scope, fit: Figure | undefined): Figure | undefined {
+  const n = scope.numbers().find(x => x.value > 0.2 && (/\b(?:dia(?:meter)?|bore)(?: (?:is|of))* $/.test(scope.before(x)) || /^ ?(?:dia(?:meter)?|bore)\b/.test(scope.after(x))));
+  const inches = fit ? fit.unit === 'in' : scope.numbers().some(x => x.value < 0.006);
+  return n && inches && n.value < 20 ? { ...n, unit: 'in' } : n;
+}
+
 function shrink(scope: Scope, prev?: Given): Given {
   const out: Given = {};
   const lens = lengthsOf(scope);
   const small = (f: Figure): boolean => f.unit === 'in' ? f.value <= 0.02 : f.unit === 'mm' ? f.value < 0.6 : false;
   const fit = lens.find(f => /^ ?(?:of )?(?:interference|press|tight|shrink|grip|nip|bite|crush|oversize|over size|squeeze|pinch)/.test(scope.after(f)) || /\b(?:interference|press fit|nip|shrink|grip)(?: (?:of|is|fit|at|s|about))* $/.test(scope.before(f))) ?? lens.find(small);
   const wide = lens.filter(f => f !== fit && !small(f));
-  const dia = wide.find(f => /^ ?(?:inch |in |mm |mil )?(?:[a-z]+ )?(?:bore|diameter|dia|shaft|eye|hub|inside)\b/.test(scope.after(f))) ?? scope.nearest(wide) ?? scope.numbers().find(n => n.value > 0.2 && /\b(?:dia(?:meter)?|bore)(?: (?:is|of))* $/.test(scope.before(n)));
+  const dia = wide.find(f => /^ ?(?:inch |in |mm |mil )?(?:[a-z]+ )?(?:bore|diameter|dia|shaft|eye|hub|inside)\b/.test(scope.after(f))) ?? scope.nearest(wide) ?? bareDiameter(scope, fit);
   put(out, 'diameter', dia);
   put(out, 'interference', fit);
   scope.take(dia, fit);
   if (!fit) {
-    const n = scope.numbers().find(x => (/^ ?(?:of )?interference/.test(scope.after(x)) || (x.value < 0.1 && /\binterference(?: (?:is|of))* $/.test(scope.before(x))) || prev));
+    const n = scope.numbers().find(x => (/^ ?(?:of )?interf/.test(scope.after(x)) || (x.value < 0.1 && /\binterference(?: (?:is|of))* $/.test(scope.before(x))) || prev));
     if (n) { out.interference = prev?.interferenceUnit === 'in' && n.value >= 0.5 ? n.value / 1000 : n.value; scope.take(n); }
   }
   if (!fit && dia?.unit && typeof out.interference === 'number' && out.interference < (dia.unit === 'mm' ? 0.6 : 0.05)) out.interferenceUnit ??= dia.unit;

@@ -2,6 +2,7 @@ import { slateOf } from '../../../dimensions/rule.ts';
 import { type Desk, sentenceAt } from '../desk.ts';
 import type { Candidate } from './candidates.ts';
 import { SUM_NAMES } from './names.ts';
+import { TOLD } from './told.ts';
 import { Scope } from './scope.ts';
 
 /** What joins a question to the one before it. */
@@ -50,19 +51,27 @@ export function followPoints(desk: Desk, c: Candidate, floor: number, to: number
     const at = from + m.index + m[0].length - m[1]!.length;
     const listed = c.kind.inline === false && !/\b(?:if|for|can) ?$/.test(m[1]!); // a condition is no further figure of a list, nor is what it is for
     if (headOf(desk, at) || /[?] ?$/.test(desk.text.slice(0, at))) out.push(at);
-    else if (!listed && complete(desk, c, floor, at, to)) out.push(at);
+    else if (!listed && complete(desk, c, floor, at, to, /\b(?:if|but|double) ?$/.test(m[1]!))) out.push(at);
   }
-  for (const s of desk.sentences) if (s.start > from && s.start < to && (HEAD.test(desk.text.slice(s.start)) || LONE.test(mask.slice(s.start)) || (s.asked || INSTEAD.test(desk.text.slice(s.start, s.end))) && complete(desk, c, floor, s.start, to))) out.push(s.start);
+  for (const s of desk.sentences) if (s.start > from && s.start < to && (HEAD.test(desk.text.slice(s.start)) || LONE.test(mask.slice(s.start)) || (s.asked || INSTEAD.test(desk.text.slice(s.start, s.end)) || /\bsame [a-z]+ ?[.]? ?$/.test(desk.text.slice(s.start, s.end)) || wholly(desk, c, s)) && complete(desk, c, floor, s.start, to))) out.push(s.start);
   return [...new Set(out)].sort((a, b) => a - b).filter((p, i, all) => i === 0 || p - all[i - 1]! > 4);
 }
 
+/** What leads to another offer: "or 340", "and another's 95", "and then 325 with tax", "and 62, same tax". */
+const ANEW = /^(?:or|vs|versus|and anothers?|anothers?|and one (?:thats|at|for)|(?:and )?then|and (?:(?!\b(?:or|percent|freight|shipping|post|carriage|core)\b)[^.?!])*\bsame)\b/;
 /** Within a sentence "and at 60" is another question only when the first has all it needs and what follows would change it. */
-function complete(desk: Desk, c: Candidate, floor: number, at: number, to: number): boolean {
+function complete(desk: Desk, c: Candidate, floor: number, at: number, to: number, adds = false): boolean {
   const first = c.kind.given(new Scope(desk, floor, at, c.start));
   const must = c.kind.full ?? c.kind.wants, sets = must ? [must, ...(c.kind.telling ?? [])] : SUM_NAMES[c.kind.of]?.whole ?? [];
   if (!sets.some(set => set.every(f => first[f] !== undefined))) return false;
   const next = Object.keys(c.kind.given(new Scope(desk, at, Math.min(to, sentenceAt(desk, at).end)), first)).filter(f => !f.endsWith('Unit'));
-  const there = (f: string): boolean => first[f] !== undefined || (c.kind.either ?? []).some(set => set.includes(f) && set.some(other => first[other] !== undefined));
-  return next.length > 0 && (next.every(there) || c.kind.anew !== undefined && next.includes(c.kind.anew) && /^(?:or|and another|another)\b/.test(desk.text.slice(at)));
+  const there = (f: string): boolean => first[f] !== undefined || adds && (c.kind.extra ?? []).includes(f) || (c.kind.either ?? []).some(set => set.includes(f) && set.some(other => first[other] !== undefined));
+  return next.length > 0 && (next.every(there) || c.kind.anew !== undefined && next.includes(c.kind.anew) && (ANEW.test(desk.text.slice(at)) || /\b(?:both|each|either)\b/.test(desk.text.slice(sentenceAt(desk, c.start).start, at))));
+}
+/** "The manifold studs are 5/16 coarse, grade 5, with copper slip." after a torque was asked: by itself all that the sum needs. */
+function wholly(desk: Desk, c: Candidate, s: { start: number; end: number }): boolean {
+  if (!c.kind.telling || TOLD.test(desk.text.slice(s.start, s.end))) return false;
+  const own = c.kind.given(new Scope(desk, s.start, s.end, s.start));
+  return c.kind.telling.some(set => set.every(f => own[f] !== undefined));
 }
 const headOf = (desk: Desk, at: number): boolean => desk.sentences.some(s => at - s.start >= 0 && at - s.start <= 1);

@@ -22,6 +22,8 @@ export interface SumKind {
   full?: readonly string[];
   /** The field whose new value makes another case of it within a sentence ("or 340 and I drive"), whatever else comes with it. */
   anew?: string;
+  /** Fields that a condition may bring to another case though the first has none ("and if I drive for it", "double for two coats"). */
+  extra?: readonly string[];
   /** False where figures joined by "and" are one list, so that "and" within a sentence never begins a follow-up. */
   inline?: boolean;
   /** Fields that stand in for one another: a new one drops the rest from a follow-up. */

@@ -10,12 +10,13 @@ function given(scope: Scope, prev?: Given): Given {
   const ship = money.find(m => m.value.role === 'shipping'), core = money.find(m => m.value.role === 'core');
   const rate = perMile(scope);
   if (rate) { out.rate = rate.value; scope.take(rate); }
-  const bareTax = tax ? undefined : scope.numbers().find(n => n.value < 40 && (/^ ?(?:sales )?(?:tax|vat|gst)\b/.test(scope.after(n)) || /\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|was|were|went to|goes to))+ $/.test(scope.before(n))));
+  const bareTax = tax ? undefined : scope.numbers().find(n => n.value < 40 && (/^ ?(?:sales )?(?:tax|vat|gst)\b/.test(scope.after(n)) || /(?<!\bno )\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|was|were|went to|goes to))* $/.test(scope.before(n)) && !/^ ?(?:miles?|mi|dollars|bucks)\b/.test(scope.after(n))));
   const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, bareTax, rate, ...spans].some(o => o && f.start < o.end && o.start < f.end);
   const priced = money.filter(m => !m.value.role && !takenAt(m) && !/^ ?(?:a|per) mile/.test(scope.after(m)) && !/\bcents?\b/.test(scope.desk.text.slice(m.start, m.end)));
-  const bare = scope.numbers().filter(n => !(n.value === 1 && /^ (?:land|come|cost|work|set|stand|run|end|at|for|that|thats|off|from)/.test(scope.after(n))) && !takenAt(n) && n.value > 0 && !/^ ?[a-z]{3,}s\b(?! (?:plus|and|shipping|landed))(?<!\b(?:bucks|dollars|pounds|euros|less))/.test(n.value < 20 ? scope.after(n) : '') && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
+  const bare = scope.numbers().filter(n => !(n.value === 1 && /^ (?:place|lot|shop|yard|outfit|fellow|bloke|land|come|cost|work|set|stand|run|end|at|for|that|thats|off|from)/.test(scope.after(n))) && !takenAt(n) && n.value > 0 && !/^ ?[a-z]{3,}s\b(?! (?:plus|and|shipping|landed))(?<!\b(?:bucks|dollars|pounds|euros|less))/.test(n.value < 20 ? scope.after(n) : '') && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
+  const sure = priced.filter(m => m.value.certainCurrency), figures = sure.length ? sure : priced; // beside what is surely money a bare number counts something
   const summed = [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare].find(f => /^ (?:dollars |bucks |quid |pounds )?plus\b/.test(scope.after(f)));
-  const price: Figure | undefined = summed ?? first(scope, [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare, ...weighed(scope)].filter(f => !takenAt(f)));
+  const price: Figure | undefined = summed ?? first(scope, [...figures.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...(sure.length ? [] : bare), ...weighed(scope)].filter(f => !takenAt(f)));
   if (price) out.price = price.value;
   if (ship) out.shipping = ship.value.value;
   else if (/\b(?:no|free|without) (?:ship|shipping|post|postage|freight|carriage|delivery)\b/.test(scope.text)) out.shipping = 0;
@@ -47,10 +48,13 @@ function perMile(scope: Scope): Figure | undefined {
   return figs.find(x => /^ ?(?:dollars?)? ?(?:a|per|each) mile/.test(scope.after(x)));
 }
 
+/** Between two offers told before the question. */
+const OTHER_OFFER = /,? or (?:another(?: (?:lot|one))?|the other(?: one)?|else)?|[.,]? ?\b(?:vs|versus|as against) |,? and (?:the other|another) (?:one|place|lot|shop|yard|outfit)\b/;
+
 /** "165 and I drive 44 miles, or 150 plus 32 freight, what do they land at": each offer is a case of its own, under the tax said for either. */
 function offers(scope: Scope): Given[] {
   if (!/\b(?:they|each|either|them|both|those)\b/.test(scope.text.slice(Math.max(0, scope.at - scope.start)))) return [];
-  const told = scope.desk.text.slice(scope.start, scope.at), or = /,? or (?:another(?: (?:lot|one))?|the other(?: one)?|else)?/.exec(told);
+  const told = scope.desk.text.slice(scope.start, scope.at), or = OTHER_OFFER.exec(told);
   if (!or) return [];
   const cut = scope.start + or.index, parts = [new Scope(scope.desk, scope.start, cut, cut), new Scope(scope.desk, cut + or[0].length, scope.at)];
   const cases = parts.map(p => given(p));
@@ -64,10 +68,12 @@ const first = (scope: Scope, figs: Figure[]): Figure | undefined => scope.neares
 /** "forty pounds" is money where the note is of money. */
 const weighed = (scope: Scope): Figure[] => scope.measures('lb').filter(f => /pounds?$/.test(scope.desk.text.slice(f.start, f.end)));
 
+const SAID_AS: Readonly<Record<string, string>> = { shipping: '(?:shipping|post|postage|freight|carriage|delivery)', core: '(?:core|surcharge|deposit|exchange)', miles: 'miles' };
+
 /** "one that's 120, same tax": another thing, which keeps only what is said to be the same, and the tax. */
 function keepSame(scope: Scope, prev: Given, out: Given): void {
   const same = /\bsame\b/.test(scope.text);
-  for (const f of ['shipping', 'core', 'miles']) if (out[f] === undefined && prev[f] !== undefined) out[f] = same && new RegExp(String.raw`\bsame (?:[a-z]+ (?:and )?)?${f === 'shipping' ? '(?:shipping|post|postage|freight|carriage|delivery)' : f}`).test(scope.text) ? prev[f] : undefined;
+  for (const f of ['shipping', 'core', 'miles']) if (out[f] === undefined && prev[f] !== undefined) out[f] = same && new RegExp(String.raw`\bsame (?:[a-z]+ (?:and )?)?${SAID_AS[f]}`).test(scope.text) ? prev[f] : undefined;
 }
 
 export const MILEAGE: SumKind = {
@@ -100,10 +106,13 @@ export const LANDED: SumKind = {
     /\blanded (?:cost|price|total|figure)\b(?: (?:of|on|for|is))?|\b(?:cost|price|total) landed\b|\ball in (?:cost|price|total|figure)\b|\bdelivered (?:cost|price)\b/,
     /\b(?:whats|what is|what|how much)(?: (?:that|it|this|is|the|does|my|would|would that be|that be|will|be|would that|come to|comes?|s|total|s that|work out))* (?:landed|all in|all told|all up|at the door|to my door|in the end|altogether|total|in total|at the shop|to the shop|out the door|delivered|the total|the whole lot|all together|grand total)\b/,
     /\bwhat (?:do|would|will) i owe\b/,
+    /\bwhat (?:have|did|would|will|do) i (?:really|actually)(?: be)? (?:paid|pay|paying)\b/,
+    /\btotal cost of each\b|\bwhats? (?:is |does )?each(?: of (?:them|those))? (?:come|comes) out (?:to|at)\b/,
     /\bwhat(?:s| is| would| will|ll)? (?:be )?(?:the |my |a )?(?:total|damage|real cost|true cost|real price|true price|whole cost|all in)\b/,
   ],
   anew: 'price',
-  unless: /\b(?:have i|ive spent|so far|spent|who|cheapest|best price|(?:best|lowest|keenest|cheapest) [a-z]+ price|lowest price|any ?(?:body|one)s?|who has|per leg|each leg|hours|torque|best landed)\b/,
+  extra: ['miles', 'core', 'shipping', 'tax'],
+  unless: /\b(?:have i(?! really| actually)|ive spent|so far|spent|who|cheapest|best price|(?:best|lowest|keenest|cheapest) [a-z]+ price|lowest price|any ?(?:body|one)s?|who has|per leg|each leg|hours|torque|best landed)\b/,
   given,
   needs: ['price'],
   telling: [['price', 'shipping'], ['price', 'tax'], ['price', 'core']],

@@ -6,7 +6,7 @@ const LEG = String.raw`(?:slings?|legs?|chains?|straps?|ropes?|strops?|wires?|ho
 
 /** The angle from the horizontal, however it was said. */
 function angle(scope: Scope): { value: number; at: Figure } | undefined {
-  const f = scope.measures('°')[0] ?? scope.numbers().find(n => /^ ?(?:deg|(?:off|from|up from) (?:the )?(?:horizontal|flat|level|vertical|plumb))/.test(scope.after(n)) || n.value >= 15 && n.value <= 90 && /\b(?:at|angle(?: of| is)?)(?: (?:about|around|say|roughly))? $/.test(scope.before(n)) && /^ ?(?:$|[.,?;]|from|off|and|to|what|how)/.test(scope.after(n)));
+  const f = scope.measures('°')[0] ?? scope.numbers().find(n => /^ ?(?:deg|(?:off|from|up from) (?:the )?(?:horizontal|flat|level|vertical|plumb))/.test(scope.after(n)) || n.value >= 15 && n.value <= 90 && new RegExp(`\\b(?:at|angle(?: of| is)?|${LEG},?)(?: (?:about|around|say|roughly))? $`).test(scope.before(n)) && /^ ?(?:$|[.,?;]|from|off|and|to|what|how)/.test(scope.after(n)));
   if (!f) return undefined;
   const near = `${scope.before(f, 40)}|${scope.after(f, 60)}`;
   if (/\b(?:off|from|of|to)(?: of)?(?: the)? (?:vertical|plumb|straight up|upright|perpendicular)|\bfrom straight\b|off (?:of )?straight|\bstraight up and down\b|off plumb/.test(near)) return { value: 90 - f.value, at: f };
@@ -66,6 +66,7 @@ export const SLING: SumKind = {
     new RegExp(String.raw`\b(?:load|tension|pull|weight|force|strain) (?:per|on (?:each|every|the|one|a)|in (?:each|the|a|every)|on) ?(?:of the )?${LEG}\b`),
     /\b(?:sling|leg|chain|strap) (?:load|tension|pull)s?\b(?! (?:test|rating))/,
     /\bwhats? (?:is )?(?:in|on|to) each\b/,
+    new RegExp(String.raw`\bhow (?:bad|hard|heavy) is (?:that|it|the (?:pull|load)) (?:per|on each|on every|for each) ${LEG}\b`),
     /\bhow much (?:in|on|to|for) (?:each|every)\b(?: one)?|\bwhat each(?= ?(?:$|[?.]))/,
     new RegExp(String.raw`\bwhatd (?:each|every|the)(?: (?:one|${LEG}))? (?:carry|see|take|pull|hold)\b`),
     /\b(?:pull|load|tension|strain|force|weight) (?:on|in|to) (?:each|either|every one)\b|\btension(?= ?\?)/,
@@ -74,7 +75,7 @@ export const SLING: SumKind = {
     /\bwhat(?:s|ll)? (?:they|each|each one|each of them|each side) (?:carry|see|take|pull|hold|carrying|pulling|seeing)\b/,
     /\bwhat (?:does|will|do|would) (?:each|they|each one|each of them|each side|each end) (?:carry|see|take|pull|hold|get|feel|have on it)\b/,
   ],
-  unless: /\b(?:stands|jacks|beam|centre of gravity|center of gravity|balance point|rated|rating left|derate|wll|working load|spent|washers|cost|torque)\b/,
+  unless: /\b(?:stands|jacks|land|landed|tax|freight|shipping|beam|centre of gravity|center of gravity|balance point|rated|rating left|derate|wll|working load|spent|washers|cost|torque)\b/,
   given,
   needs: ['load', 'angle', 'height', 'legs'],
   telling: [['load', 'angle', 'legs']],

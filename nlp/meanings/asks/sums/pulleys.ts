@@ -1,4 +1,5 @@
 import { sentenceAt } from '../desk.ts';
+import { inOne } from './in-one.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 import { toldBeside } from './told-beside.ts';
 
@@ -24,6 +25,7 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
     if (n.value === 1 && scope.desk.text.slice(n.start, n.end) === 'one') continue; // "the driving one"
     if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
+    if (/^ (?:mil |mm )?cent(?:re|er)s?\b/.test(scope.after(n))) { out.centre ??= n; continue; } // "at 480 centres" is no speed
     if (!near && (/\bcent(?:re|er)s?(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n)) || /^ (?:mil |mm )?(?:cent(?:re|er)s|between cent|apart)\b/.test(scope.after(n)))) { out.centre ??= n; continue; }
     if (!near && metric && n.value >= 30 && n.value < 900 && (wheelOf(scope, n) || prev && (/\b(?:an?|one of) $/.test(scope.before(n)) || likePulley(n, prev)))) { out.diameters.push(n); continue; }
     if (!near && n.value > 20 && isBelt(scope, n)) { out.length ??= n; continue; }
@@ -39,7 +41,7 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
   out.speeds.sort((a, b) => a.start - b.start);
   const halves = out.diameters.some(d => /\b(?:half|quarters?|eighths?)\b|\//.test(scope.desk.text.slice(d.start, d.end))); // a bare fraction is of inches
   const far = out.centre?.unit ?? out.length?.unit;
-  const unit = out.diameters.find(d => d.unit)?.unit ?? (/^(?:in|mm|cm)$/.test(far ?? '') ? far : undefined) ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined) ?? (halves ? 'in' : undefined);
+  const unit = out.diameters.find(d => d.unit)?.unit ?? unitOfAll(scope, out.diameters) ?? (/^(?:in|mm|cm)$/.test(far ?? '') ? far : undefined) ?? (typeof prev?.d1Unit === 'string' ? prev.d1Unit : undefined) ?? (halves ? 'in' : undefined);
   if (unit) out.diameters = out.diameters.map(d => ({ ...d, unit: d.unit ?? unit }));
   if (!prev && out.diameters.length === 1 && (/\b(?:both|two equal|same size|each|a pair of)\b/.test(scope.text) || pairOf(scope))) out.diameters.push(out.diameters[0]!);
   if (unit && out.centre && !out.centre.unit) out.centre = { ...out.centre, unit };
@@ -62,6 +64,13 @@ const likePulley = (n: Figure, prev: Given): boolean => {
 /** After both pulleys "at 14 inches" is how far apart they are. */
 const thirdAt = (scope: Scope, all: readonly Figure[]): Figure | undefined => all.length === 3 && /\bbelt\b/.test(scope.text) ? all.find((d, i) => i === 2 && /\bat(?: (?:about|around))? $/.test(scope.before(d))) : undefined;
 
+/** A unit said for all of them, or written in one with a figure: "14 and 20, both inches", "3in turns". */
+function unitOfAll(scope: Scope, all: readonly Figure[]): string | undefined {
+  const said = /\b(?:both|all|sizes?)(?: (?:are|is))? (?:in )?(inch(?:es)?|mm|millimet(?:re|er)s)\b/.exec(scope.text)?.[1];
+  if (said) return said.startsWith('inch') ? 'in' : 'mm';
+  return all.some(d => /^ in\b/.test(scope.after(d)) && inOne(scope, d)) ? 'in' : undefined;
+}
+
 /** "two five inch pulleys". */
 const pairOf = (scope: Scope): boolean => scope.seen(/#~* #~*(?!~)(?: |-)?(?:inch|mm|in)? ?(?:pulley|sheave|wheel)s\b/)?.nums[0] === 2;
 
@@ -79,9 +88,14 @@ const centred = (scope: Scope, f: Figure): boolean => {
   return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
 };
 const isBelt = (scope: Scope, f: Figure): boolean =>
-  !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)|^ (?:a|per) (?:foot|yard|met(?:re|er))\b/.test(scope.after(f)) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelts?(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only|bin|box|rack|wall|hook|bench|van))* $/.test(scope.before(f, 40)) || BELT_IS.test(scope.before(f, 48)));
+  (closes(scope, f) || !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)|^ (?:a|per) (?:foot|yard|met(?:re|er))\b/.test(scope.after(f))) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelts?(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only|bin|box|rack|wall|hook|bench|van))* $/.test(scope.before(f, 40)) || BELT_IS.test(scope.before(f, 48)));
 /** "the belt in the drawer is …", "a belt for the dynamo wants …". */
-const BELT_IS = /\bbelt(?:ing)?\b(?:(?!\b(?:pulley|sheave|wheel|flywheel)s?\b)[^,.;?#\d]){0,30} (?:is|s|thats|wants|needs|measures|runs) (?:about )?$/;
+const BELT_IS = /\bbelt(?:ing)?\b(?:(?!\b(?:pulley|sheave|wheel|flywheel)s?\b)[^,.;?#\d]){0,30} (?:is|s|its|thats|wants|needs|measures|runs) (?:about )?$|\b(?:got|have|ive|had|with) (?:the|a|this|that|my) (?:[a-z]+ ){0,2}belt(?:ing)? at $|\ba belt of $/;
+/** Whether the sentence ends with the figure ("measures 96 in."), so that the words after it are of another. */
+function closes(scope: Scope, f: Figure): boolean {
+  const { sheet: { tokens }, line: { tokenAt } } = scope.desk;
+  return scope.desk.text[f.end - 1] === '.' && /^\p{Lu}/u.test(tokens[tokenAt[f.end + 1] ?? -1]?.text ?? '');
+}
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
   /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|onto|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 

@@ -31,8 +31,11 @@ export class Scope {
     this.text = desk.text.slice(start, end);
     const slate = slateOf(desk.line, desk.sheet.ctx.at);
     this.numAt = slate.numAt;
-    const found = foundIn(desk, start, end), gone = corrected(found, this.text, start);
-    this.found = found.filter(f => !gone.some(([a, b]) => f.start < b && a < f.end));
+    const found = foundIn(desk, start, end), { gone, carried } = corrected(found, this.text, start);
+    this.found = found.filter(f => !gone.some(([a, b]) => f.start < b && a < f.end)).map(f => {
+      const unit = f.dim === 'number' ? carried.find(c => c.start === f.start)?.unit : undefined;
+      return f.dim === 'number' && unit ? { ...f, dim: 'measure', value: { value: f.value.value, unit } } : f;
+    });
     this.mask = gone.reduce((mask, [a, b]) => mask.slice(0, a - start) + ' '.repeat(b - a) + mask.slice(b - start), slate.mask.slice(start, end));
     for (const [a, b] of gone) this.taken.push([a, b]);
   }

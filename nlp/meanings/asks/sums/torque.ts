@@ -1,6 +1,7 @@
 import { METRIC_COARSE, METRIC_FINE, UNC, UNF } from '../../../dimensions/thread/series.ts';
 import type { SumKind } from './kind.ts';
 import type { Given, Scope } from './scope.ts';
+import { sizesInRow } from './sizes-in-row.ts';
 
 const WORDS: Record<string, string> = { two: '2', five: '5', eight: '8', seven: '7', three: '3', one: '1', six: '6', nine: '9', 'eight eight': '8.8', 'eight point eight': '8.8', 'ten nine': '10.9', 'ten point nine': '10.9', 'twelve nine': '12.9', 'twelve point nine': '12.9', 'five eight': '5.8', 'five point eight': '5.8', 'four six': '4.6', 'four point six': '4.6', 'nine eight': '9.8', 'four eight': '4.8', 'four point eight': '4.8', 'nine point eight': '9.8' };
 const DECIMAL = String.raw`8\.8|10\.9|12\.9|4\.6|4\.8|5\.8|9\.8|6\.8`;
@@ -9,10 +10,10 @@ const SAID = Object.keys(WORDS).sort((a, b) => b.length - a.length).join('|');
 /** The grade or class, as a string: "grade five", "gr8", "class 8.8", "an eight point eight". */
 export function gradesIn(text: string): { grade: string; at: number }[] {
   const out: { grade: string; at: number }[] = [];
-  for (const m of text.matchAll(new RegExp(String.raw`\b(?:grades?|gr\.?|class|property class|strength|sae)(?: grade| class)? ?(?:of |a |an )?(${DECIMAL}|b7|b8|[1-9]\d?(?:\.\d)?(?![\d/.])|8 8|10 9|12 9|${SAID})(?![a-z])`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
+  for (const m of text.matchAll(new RegExp(String.raw`\b(?:grades?|grd?\.?|class|property class|strength|sae)(?: grade| class)? ?(?:of |a |an )?(${DECIMAL}|b7|b8|[1-9]\d?(?:\.\d)?(?![\d/.])|8 8|10 9|12 9|${SAID})(?![a-z])`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
   if (!out.length) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./])(${DECIMAL})(?= ?(?:bolts?|studs?|s\b|torque|please|how|what|capscrews?|cap screws?|$|[,?.;]|dry|oiled|lubed|plated|zinc|with|and|in|for|instead|torque|please|steel|hex|grade|class|m ?\d|lightly|wet|greased|anti))|\b(b7|b8|eight point eight|ten point nine|twelve point nine|eight eight|ten nine|twelve nine)\b`, 'g'))) out.push({ grade: spelled(m[1] ?? m[2]!), at: m.index });
   if (!out.length && /\bm ?\d/.test(text)) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./x])(?<!x )(${DECIMAL})(?![\d.])(?! ?(?:mm|inch|thou|lb|nm|newton|foot|ft|gal|volt|hours?|long))`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
-  if (!out.length) for (const m of text.matchAll(/\b(b7|b8m?|b16)\b/g)) out.push({ grade: spelled(m[1]!), at: m.index });
+  if (!out.length) for (const m of text.matchAll(/\b(b7|b8m?|b16|a[24][ -]?[5-8]0)\b/g)) out.push({ grade: spelled(m[1]!.replace(/^(a\d)[ -]?(?=\d)/, '$1-')), at: m.index });
   return out;
 }
 const spelled = (s: string): string => WORDS[s] ?? s.replace(/^(\d+) (\d)$/, '$1.$2').toUpperCase();
@@ -21,7 +22,7 @@ const SURFACES: readonly [string, RegExp][] = [
   ['anti-seize', /\b(?:anti ?(?:seize|sieze|cease|seas)|anticeaze|never ?(?:seize|seez|sieze)|copper ?slip|copp?a ?slip|copper ?(?:grease|paste|ease|coat)|nickel (?:paste|grease))/],
   ['plated', /\b(?:(?:zinc|cad|cadmium|nickel)?(?: |-)?plated|zinc(?:ed)?|galv(?:anised|anized|y)?|plating|cad(?:mium)?(?: plated)?|plate on)\b/],
   ['waxed', /\bwax(?:ed)?\b/],
-  ['oiled', /\b(?:oiled|oil(?:y)? (?:on )?(?:the )?(?:threads?)?|oil|lubed|lubricated|lube|lubricant|wet|greased|grease|oily|moly|molly|engine oil)\b/],
+  ['oiled', /\b(?:oiled|oiling|oil(?:y)? (?:on )?(?:the )?(?:threads?)?|oil|lubed|lubricated|lube|lubricant|wet|greased|grease|oily|moly|molly|engine oil)\b/],
   ['dry', /\b(?:dry|no (?:oil|lube|lubricant)|unlubricated|un ?oiled|unlubed|bare|clean threads|without (?:oil|lube)|degreased)\b/],
 ];
 export function surfaceIn(text: string): string | undefined {
@@ -58,18 +59,28 @@ function given(scope: Scope, prev?: Given): Given {
   const out: Given = {};
   const size = sizeIn(scope);
   if (size) { out.size = size.size; scope.take(size.at); }
-  else if (prev && loneFraction(scope)) out.size = loneFraction(scope);
+  else if (prev && loneFraction(scope)) out.size = inSeries(loneFraction(scope)!, prev.size);
   else { const other = prev && otherPitch(scope.text, prev.size); if (other) out.size = other; }
-  const grade = gradesIn(scope.text).at(-1) ?? (prev ? bareGrade(scope) : undefined);
+  const grade = gradesIn(scope.text).at(-1) ?? (prev ? bareGrade(scope) : undefined) ?? eightEight(scope, out.size);
   if (grade) { out.grade = grade.grade === '8' && typeof (out.size ?? prev?.size) === 'string' && /^M/.test(String(out.size ?? prev?.size)) ? '8.8' : grade.grade; scope.take({ start: scope.start + grade.at, end: scope.start + grade.at + 3 }); }
   const surface = surfaceIn(scope.text);
   if (surface) out.surface = surface;
   return out;
 }
+/** "M24, eight-eight": said twice it is a class, though a word said twice is else a slip of the tongue and kept once. */
+function eightEight(scope: Scope, size: unknown): { grade: string; at: number } | undefined {
+  const at = scope.text.search(/\beight\b/);
+  return /^M/.test(String(size)) && at >= 0 && /\beight[- ]eight\b/i.test(scope.desk.sheet.text) ? { grade: '8.8', at } : undefined;
+}
 /** "And 5/16?": the diameter alone. */
 function loneFraction(scope: Scope): string | undefined {
   const n = scope.numbers().find(f => /^\d+(?:[- ]\d+)?\/\d+$/.test(scope.desk.text.slice(f.start, f.end)));
   return n && fraction(n.value);
+}
+/** "same question for 3/4" after a 5/8 coarse: coarse too. */
+function inSeries(size: string, before: unknown): string {
+  const [d, pitch] = String(before).split(/-(?=\d+$)/), series = [UNC, UNF].find(s => d !== undefined && pitch !== undefined && String(s[d]) === pitch);
+  return series?.[size] === undefined ? size : `${size}-${series[size]}`;
 }
 /** "and in fine?": the same diameter in the other series. */
 function otherPitch(text: string, size: unknown): string | undefined {
@@ -87,6 +98,8 @@ const bareGrade = (scope: Scope): { grade: string; at: number } | undefined => {
 /** One question of several bolts in a row: each takes the grade and surface that follow it, else those said for all. */
 function each(scope: Scope): Given[] {
   const threads = scope.here(scope.values('thread').filter(t => !/\b(?:tap|die|drill) $/.test(scope.before(t)) && !/^ tap\b/.test(scope.after(t))));
+  const row = threads.length < 2 ? sizesInRow(scope, fraction) : undefined;
+  if (row) { const { size: _, ...rest } = given(scope); scope.take(row); return row.sizes.map(size => ({ size, ...rest })); }
   if (threads.length < 2) return [];
   const all = given(scope);
   return threads.map((t, i) => {
@@ -101,11 +114,14 @@ export const TORQUE: SumKind = {
   of: 'torque',
   each,
   ask: [
-    /\b(?:whats|what is|what are|what|give me|need|find|tell me|work out|remind me|figure|get me|any idea|calculate|i want|how much|know|look up|is there|got)\b(?: (?:the|a|an|me|kind of|sort of|my|right|correct|proper|of|for|out|to|is|recommended|max|full|book|s|what|would be|should be|is it|do i|i|need|of the|about))* ?torques?\b(?! (?:wrench|rod|was|tube|arm|converter|did))/,
+    /\b(?:whats|what is|what are|what|give me|need|find|tell me|work out|remind me|figure|get me|any idea|calculate|i want|ill want|how much|know|look up|is there|got)\b(?: (?:the|a|an|me|kind of|sort of|my|right|correct|proper|of|for|out|to|is|recommended|max|full|book|s|what|would be|should be|is it|do i|i|need|of the|about))* ?torques?\b(?! (?:wrench|rod|was|tube|arm|converter|did))/,
     /\b(?:what|how (?:tight|hard|much|many (?:ft|foot|newton|nm|pounds)[a-z -]*))(?: (?:do|should|shall|would|can|could|does|will|must|d|ll|are|is|to|torque|am|did you say|foot pounds|lb ft|newton metres|newton meters))*(?: (?:i|it|they|that|those|these|she|we|the [a-z]+(?: [a-z]+)?|you|one))* (?:\b(?:go|get|supposed|meant|need|have|want|to|safely|going) )*(?:pull|tighten|torque|do|nip|wind|crank|yank|snug|cinch|run|take|set|draw|bring|wrench|want|get|stand|need|torqued|tightened|pulled|done up|go)(?: (?:it|them|those|that|these|this|one|him|her|the [a-z]+(?: [a-z]+)?))?(?: (?:up|down|in|dry|oiled|to|at|tight))*(?= ?(?:$|[?.,]| and| with| if| for| when))/,
     /\bhow (?:tight|hard) (?:do|should|shall|would|can|must|will) (?:i|we|you) (?:do up|tighten|pull|nip up|torque|run|get|make|crank)\b/,
     /\b(?:torque|tightening torque|tightness)(?: (?:spec|figure|value|setting|number|for|on|please|needed|wanted|required|should|is|of))* ?(?=$|\?| (?:a|an|the|those|my|m ?[\d#]|\d|#))/,
     /\b(?:how many|what|the|whats the) (?:foot pounds?|ft ?lbs?|newton metres|nm|lb ft)(?: (?:for|on|do))(?= (?:a|an|the|my|five|half|three|seven|those|these|\d|m ?\d))/,
+    /\bwhat (?:do|should|would|must) i (?:tighten|torque|pull|do up) (?:(?!\b(?:what|how)\b)[^.?!]){1,50}? to(?= ?(?:$|[?.,]| and\b))/,
+    /\bwhat(?:s|ll| (?:do|does|should|are|is|would|will)) (?:(?!\b(?:what|how|to)\b)[^.?!]){1,48}?,? (?:pull|torque|tighten|go) (?:up )?to\b(?! (?:the|a|work|town|get|make))/,
+    /\b(?:newton met(?:re|er)s|foot pounds),? please\b/,
     /\bwhat (?:do|does|should|are|is|would|will) [^.?!,]{1,44}? (?:get |be |being |supposed to be |meant to be |need to be |to be )?(?:torqued?|tightened?|pulled|done up|tighten|nipped|pull) (?:(?:down|up|in) )?to\b/,
     /\bwhat (?:should|does|will) (?:the |my )?(?:torque )?wrench (?:say|read|be set)/,
     /\bwhatll (?:they|it|that|those|these|the [a-z]+) (?:take|want|stand|pull(?: to)?|go to)(?= ?(?:$|[?.,]))|\bwhat (?:do|does|will|would) [^.?!]{0,30}\b(?:make|get|pull) [^.?!]{0,30}\btight\b|(?:^|[.?!,;] )(?:the )?(?:number|figure|torques?),? (?:please|if you please)\b/,
