@@ -26,14 +26,14 @@ export function corrected(found: Figures, text: string, offset: number): { gone:
     if (f.dim === 'number' && DENIED.test(after(f))) gone.push([f.start, f.end]);
     const g = figures.find(x => x.start > f.end && x.dim === f.dim);
     if (g && righted(f, g, text.slice(f.end - offset, g.start - offset), after)) { gone.push([f.start, f.end]); continue; }
-    const n = figures.find(x => x.start > f.end);
-    if (!n || n.dim !== 'number' || f.dim === 'number') continue;
-    const between = text.slice(f.end - offset, n.start - offset);
-    const slip = f.dim === 'measure' && RIGHTED.test(between) && TAKEN_BACK.test(between) && BARE.test(after(n));
-    const said = text.slice(f.start - offset, f.end - offset), several = (APIECE.test(said) || APIECE.test(after(f)) || /\b(?:[a-z]+|\d+) at $/.test(before(f))) && times(f, n.value.value);
-    if (!slip && !(several && RECKONED.test(between))) continue;
+    if (f.dim === 'number') continue;
+    const next = figures.find(x => x.start > f.end), between = (n: Figure): string => text.slice(f.end - offset, n.start - offset);
+    const slip = f.dim === 'measure' && next?.dim === 'number' && RIGHTED.test(between(next)) && TAKEN_BACK.test(between(next)) && BARE.test(after(next)) ? next : undefined;
+    const several = APIECE.test(text.slice(f.start - offset, f.end - offset)) || APIECE.test(after(f)) || /\b(?:[a-z]+|\d+) at $/.test(before(f));
+    const meant = slip ?? (several ? figures.find(x => x.dim === 'number' && x.start > f.end && RECKONED.test(between(x)) && times(f, x.value.value)) : undefined);
+    if (!meant) continue;
     gone.push([f.start, f.end]);
-    if (f.dim === 'measure') carried.push({ start: n.start, unit: f.value.unit });
+    if (f.dim === 'measure') carried.push({ start: meant.start, unit: f.value.unit });
   }
   return { gone, carried };
 }

@@ -58,7 +58,7 @@ export function fraction(x: number): string {
 function given(scope: Scope, prev?: Given): Given {
   const out: Given = {};
   const size = sizeIn(scope);
-  if (size) { out.size = size.size; scope.take(size.at); }
+  if (size) { out.size = prev ? inSeries(size.size, prev.size) : size.size; scope.take(size.at); }
   else if (prev && loneFraction(scope)) out.size = inSeries(loneFraction(scope)!, prev.size);
   else { const other = prev && otherPitch(scope.text, prev.size); if (other) out.size = other; }
   const grade = gradesIn(scope.text).at(-1) ?? (prev ? bareGrade(scope) : undefined) ?? eightEight(scope, out.size);

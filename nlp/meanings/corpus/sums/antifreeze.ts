@@ -17,6 +17,9 @@ export const ANTIFREEZE_CORPUS: AskCorpus = {
     { text: 'it holds eight quarts how much antifreeze for fifty percent and what if i only go thirty five', asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 50, capacity: 8, capacityUnit: 'qt' } }, { kind: 'sum', of: 'antifreeze', given: { percent: 35, capacity: 8, capacityUnit: 'qt' } }] },
     { text: "Block holds 8 quarts. How much antifreeze for 50 percent? And if there's fifteen percent in it already?", asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 50, capacity: 8, capacityUnit: 'qt' } }, { kind: 'sum', of: 'antifreeze', given: { percent: 50, percentNow: 15, capacity: 8, capacityUnit: 'qt' } }] },
     { text: 'and for forty', prior: ['how much antifreeze for fifty percent in 8 quarts'], asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 40, capacity: 8, capacityUnit: 'qt' } }] },
+    { text: 'System is 22 litres, want forty percent in it. And if it was fifty percent?', asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 40, capacity: 22, capacityUnit: 'L' } }, { kind: 'sum', of: 'antifreeze', given: { percent: 50, capacity: 22, capacityUnit: 'L' } }] },
+    { text: 'Not forty, call it thirty-five per cent.', prior: ['how much antifreeze for forty percent in 22 litres'], asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 35, capacity: 22, capacityUnit: 'L' } }] },
+    { text: 'how much antifreeze for minus twenty celsius in 22 litres, and how much if I only go to minus twelve?', asks: [{ kind: 'sum', of: 'antifreeze', given: { temp: -20, tempUnit: '°C', capacity: 22, capacityUnit: 'L' } }, { kind: 'sum', of: 'antifreeze', given: { temp: -12, tempUnit: '°C', capacity: 22, capacityUnit: 'L' } }] },
   ],
   never: ['Filled it with antifreeze, nine quarts.', 'Antifreeze is on the shelf.', 'It held to twenty below last winter.', 'Drained two gallons of rusty water.'],
 };

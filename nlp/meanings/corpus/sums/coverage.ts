@@ -10,6 +10,8 @@ export const COVERAGE_CORPUS: AskCorpus = {
     ...sums('coverage', { area: 12, areaUnit: 'm²', solids: 50, thickness: 60, thicknessUnit: 'µm' }, ['how much paint for 12 square metres, 50 percent solids, 60 microns', '12 square metres at 60 microns dry, 50 percent solids, how many litres of primer']),
     { text: 'How much paint for 140 square feet, 45 percent solids, 2 mils? And at 3 mils?', asks: [{ kind: 'sum', of: 'coverage', given: G }, { kind: 'sum', of: 'coverage', given: { ...G, thickness: 3 } }] },
     { text: 'for 50 square feet at 55 percent solids how much paint gives two mils and how much three and a half', asks: [{ kind: 'sum', of: 'coverage', given: { area: 50, areaUnit: 'sq ft', solids: 55, thickness: 2, thicknessUnit: 'mil' } }, { kind: 'sum', of: 'coverage', given: { area: 50, areaUnit: 'sq ft', solids: 55, thickness: 3.5, thicknessUnit: 'mil' } }] },
+    { text: 'Primer is 50 percent solids, the hood is 40 square feet, two mils. Then the same at three.', asks: [{ kind: 'sum', of: 'coverage', given: { area: 40, areaUnit: 'sq ft', solids: 50, thickness: 2, thicknessUnit: 'mil' } }, { kind: 'sum', of: 'coverage', given: { area: 40, areaUnit: 'sq ft', solids: 50, thickness: 3, thicknessUnit: 'mil' } }] },
+    { text: 'the tank is seventy square feet and the paint is forty five percent solids whats it take to spray it at two mils', asks: [{ kind: 'sum', of: 'coverage', given: { area: 70, areaUnit: 'sq ft', solids: 45, thickness: 2, thicknessUnit: 'mil' } }] },
   ],
   never: ["What's left now is paint and lining.", 'Used a quart of paint on the hood.', 'Primed 140 square feet today.', 'If the hood soaks up more than a quart I will need another gallon.', 'Put on two mils of epoxy.'],
 };

@@ -10,6 +10,7 @@ export const DEW_POINT_CORPUS: AskCorpus = {
     { text: "What's the dew point at 74 Fahrenheit and 68 percent? And at 75 percent?", asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 74, tempUnit: '°F', humidity: 68 } }, { kind: 'sum', of: 'dewPoint', given: { temp: 74, tempUnit: '°F', humidity: 75 } }] },
     { text: 'It is 10 Celsius and 82 percent in the shed, what is the dew point? And supposing I get it up to 18 with the same damp?', asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 10, tempUnit: '°C', humidity: 82 } }, { kind: 'sum', of: 'dewPoint', given: { temp: 18, tempUnit: '°C', humidity: 82 } }] },
     { text: 'Same sum with the damp at 70.', prior: ['14 celsius and 80 percent in the shop, dew point?'], asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 14, tempUnit: '°C', humidity: 70 } }] },
+    { text: 'its sixty six fahrenheit and seventy percent whats the do point', asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 66, tempUnit: '°F', humidity: 70 } }] },
   ],
   never: ['Dew point was 60 so I left it.', "It's 74 Fahrenheit in here.", 'Humidity is 80 percent, too damp to paint.'],
 };

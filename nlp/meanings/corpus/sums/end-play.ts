@@ -14,6 +14,8 @@ export const END_PLAY_CORPUS: AskCorpus = {
     { text: 'Thread is 20 to the inch. One flat back, how much end play? Five flats?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 20, flats: 1 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 20, flats: 5 } }] },
     { text: 'the nut is twelve threads to the inch and i back it two flats or maybe three flats what end play is that', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 12, flats: 2 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 12, flats: 3 } }] },
     { text: 'four flats then', prior: ['fourteen threads to the inch, what end play is one flat'], asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 4 } }] },
+    { text: 'Lock nut is 14 tpi, backed off 2 flats then 5 flats, end play each?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 2 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 5 } }] },
+    { text: 'The collar has a sixteen-per-inch thread and I go back three flats, how much end play?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 16, flats: 3 } }] },
   ],
   never: ['Blower shaft end play is twenty-one thou.', 'Backed the nut off two flats.', 'End play was eight thou before.', 'Thread is sixteen to the inch.', 'And three flats more tomorrow.'],
 };

@@ -14,6 +14,9 @@ export const LANDED_CORPUS: AskCorpus = {
     { text: 'Gasket set at 120 and I drive 30 miles for it, or 110 plus 14 freight, 5 percent tax on either, what do they land at?', asks: [{ kind: 'sum', of: 'landed', given: { price: 120, miles: 30, tax: 5 } }, { kind: 'sum', of: 'landed', given: { price: 110, shipping: 14, tax: 5 } }] },
     { text: 'landed cost on a seat pan 85 dollars and 16 shipping and 6 percent tax or 70 same tax and i drive 45 miles', asks: [{ kind: 'sum', of: 'landed', given: { price: 85, shipping: 16, tax: 6 } }, { kind: 'sum', of: 'landed', given: { price: 70, tax: 6, miles: 45 } }] },
     { text: 'Hub at 44, freight 8, tax 6 percent. Landed? The alternative is 52 and 20 miles of driving, same tax.', asks: [{ kind: 'sum', of: 'landed', given: { price: 44, shipping: 8, tax: 6 } }, { kind: 'sum', of: 'landed', given: { price: 52, miles: 20, tax: 6 } }] },
+    { text: 'that was five per cent tax I told you, make it 8', prior: ['What\'s the seat landed at 70 plus 12 post and 5 per cent tax?'], asks: [{ kind: 'sum', of: 'landed', given: { price: 70, shipping: 12, tax: 8 } }] },
+    { text: 'whats a magneto land at for 210 and 25 freight and six percent tax and another\'s 240 with no shipping same tax', asks: [{ kind: 'sum', of: 'landed', given: { price: 210, shipping: 25, tax: 6 } }, { kind: 'sum', of: 'landed', given: { price: 240, shipping: 0, tax: 6 } }] },
+    { text: 'What does it land at, 88 dollars, 14 freight and 5 percent tax, or 80 and I drive 50 miles, same tax?', asks: [{ kind: 'sum', of: 'landed', given: { price: 88, shipping: 14, tax: 5 } }, { kind: 'sum', of: 'landed', given: { price: 80, miles: 50, tax: 5 } }] },
   ],
   never: ['Paid 132 plus 18 shipping for the chain.', 'Salvage yard wants 18 plus 9 shipping.', 'It landed on my foot.', 'All in it cost me 150.', 'Ordered it, 132 with 7 percent tax.'],
 };

@@ -17,6 +17,9 @@ export const SHEAVE_CORPUS: AskCorpus = {
     { text: 'The countershaft has a 12 inch pulley at 350 rpm and the mortiser a 4 inch. How fast does the mortiser turn? And with a 15 on the countershaft?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 12, d1Unit: 'in', d2: 4, d2Unit: 'in', rpm1: 350 } }, { kind: 'sum', of: 'sheave', given: { d1: 15, d1Unit: 'in', d2: 4, d2Unit: 'in', rpm1: 350 } }] },
     { text: 'Motor turns 1440 with a 90 millimetre pulley and the fan has one of 280. What does the fan do? Then with one of 315?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 90, d1Unit: 'mm', d2: 280, d2Unit: 'mm', rpm1: 1440 } }, { kind: 'sum', of: 'sheave', given: { d1: 90, d1Unit: 'mm', d2: 315, d2Unit: 'mm', rpm1: 1440 } }] },
     { text: "Engine pulley is 7 inch, the generator's got a 3 inch and the engine runs 600. What speed is the generator?", asks: [{ kind: 'sum', of: 'sheave', given: { d1: 7, d1Unit: 'in', d2: 3, d2Unit: 'in', rpm1: 600 } }] },
+    { text: 'Engine turns 800 with a five inch sheave. Pump sheave is 30. How fast is the pump, and if I drop to a four?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 5, d1Unit: 'in', d2: 30, d2Unit: 'in', rpm1: 800 } }, { kind: 'sum', of: 'sheave', given: { d1: 4, d1Unit: 'in', d2: 30, d2Unit: 'in', rpm1: 800 } }] },
+    { text: 'try 900 instead, just the revs', prior: ['engine runs 750 with a 6 inch pulley, the saw has an 18 inch pulley, how fast does the saw turn and what belt on 40 inch centers'], asks: [{ kind: 'sum', of: 'sheave', given: { d1: 6, d1Unit: 'in', d2: 18, d2Unit: 'in', rpm1: 900 } }] },
+    { text: 'drive pulley 9 driven pulley 21 both inches, the engine turns 500, how fast is the driven', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 9, d1Unit: 'in', d2: 21, d2Unit: 'in', rpm1: 500 } }] },
   ],
   never: ['The engine runs 600 now.', 'Put a 12 inch pulley on the saw.', 'Governor is set at 550.', 'Ran it up to 1200 and shut it down.'],
 };

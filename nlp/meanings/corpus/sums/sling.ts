@@ -14,6 +14,9 @@ export const SLING_CORPUS: AskCorpus = {
     ...sums('sling', { load: 1000, loadUnit: 'lb', angle: 60, legs: 2 }, ['1000 pounds, two chains, 30 degrees off vertical, what does each chain see', "two slings thirty degrees from vertical, 1,000 pounds, what's each sling carry", 'Gearbox weighs 1000 pounds, two legs with 60 degrees between them. What does each leg take?']),
     { text: "900 pounds, two slings at 45 degrees, what's each leg carry? And at 60?", asks: [{ kind: 'sum', of: 'sling', given: G }, { kind: 'sum', of: 'sling', given: { ...G, angle: 60 } }] },
     { text: 'no, only two slings', prior: ['900 pounds on three slings at sixty degrees, what is on each leg'], asks: [{ kind: 'sum', of: 'sling', given: { load: 900, loadUnit: 'lb', angle: 60, legs: 2 } }] },
+    { text: 'Gearbox is 700 pounds on two chains at forty five degrees, and then again at thirty, what is on each?', asks: [{ kind: 'sum', of: 'sling', given: { load: 700, loadUnit: 'lb', angle: 45, legs: 2 } }, { kind: 'sum', of: 'sling', given: { load: 700, loadUnit: 'lb', angle: 30, legs: 2 } }] },
+    { text: 'Transmission lift. 850 pounds. Two chains, sixty.', asks: [{ kind: 'sum', of: 'sling', given: { load: 850, loadUnit: 'lb', angle: 60, legs: 2 } }] },
+    { text: 'the weights are 90 pounds apiece and I lift four so thats 360 with two straps at 50 degrees, what does each strap carry', asks: [{ kind: 'sum', of: 'sling', given: { load: 360, loadUnit: 'lb', angle: 50, legs: 2 } }] },
   ],
   never: ['The frame is about 900 pounds.', 'Slung it from the beam with two chains.', 'Weighed the flywheel, 240 pounds.', 'What a leg it has on it.'],
 };
