@@ -7,17 +7,17 @@ import type { AskRule, Seen } from './rule.ts';
 const on = (part: string | undefined): Ask[] | undefined => part ? [{ kind: 'blocked', part }] : undefined;
 const HOLD = String.raw`(?:hold(?:s|ing)?(?: me)? (?:up|back)|keep(?:s|ing)? me from|st(?:ands?|anding|ood) (?:still )?between (?:me|us) and|stop(?:s|ping)?(?: me)?(?: from)?|block(?:s|ing)?|keep(?:s|ing)?(?: me)? from|prevent(?:s|ing)?(?: me)?(?: from)?|delay(?:s|ing)?|(?:stand(?:s|ing)? )?in the (?:way|road|path) of|between me and|hang(?:s|ing) up|the (?:hold ?up|holdup|hang ?up|hold up) (?:on|with)|jamming up|the delay (?:on|with)|left before i can|to (?:be )?do(?:ne)? before)`;
 /** "putting the seat on", "paint", "fit": the verb before the part, so that the part alone is named. */
-const DOING = /^ ?(?:me )?(?:from )?(?:to |about |on )?(?:(?:getting|get|go(?:ing)?|start(?:ing)?|finish(?:ing)?|begin(?:ning)?) (?:on |to |and |ahead and |ahead with )?)?([a-z]+(?:ing)?)? ?(?:up |down |in |on |back |off |out |together )*(?=(?:the|my|that|those|it|them|both|[a-z]))/;
+const DOING = /^ ?(?:me )?(?:from )?(?:to |about |on )?(?:(?:getting|get|go(?:ing)?|start(?:ing)?|finish(?:ing)?|begin(?:ning)?|proceed(?:ing)?|carry(?:ing)?|press(?:ing)?(?= on)|push(?:ing)?(?= on)|crack(?:ing)?(?= on)) (?:on with |on |to |and |ahead and |ahead with |with )?)?([a-z]+(?:ing)?)? ?(?:up |down |in |on |back |off |out |together )*(?=(?:the|my|that|those|it|them|both|[a-z]))/;
 
 function partAfter(s: Seen, from = s.end): { name: string; end: number } | undefined {
   const text = s.desk.text.slice(from, s.stop);
   const m = DOING.exec(text);
-  if (m?.[1] && verbForms(m[1]).length) {
+  if (m?.[1] && (verbForms(m[1]).length || /ing$/.test(m[1]) && /^(?:the|my|that|this|those|it|them)\b/.test(text.slice(m[0].length)))) { // "stepping the mast": a deed though no word list knows it
     const t = thingAt(s.desk, from + m[0].length, s.stop);
     if (t) return t;
   }
   const work = /^ ?the (?:(?:re)?[a-z]+ing|fitment|refit|assembly|installation|mounting|completion|painting) of (?=[a-z])/.exec(text);
-  const bare = work ?? /^ ?(?:me )?(?:from )?(?:to |about |on )?(?:getting|get|going|go|starting|start|finishing|finish|beginning|begin)(?: on| to| and| ahead with| up)? (?=(?:the|my|this|that|it)\b)/.exec(text);
+  const bare = work ?? /^ ?(?:me )?(?:from )?(?:to |about |on )?(?:getting|get|going|go|starting|start|finishing|finish|beginning|begin|proceed(?:ing)?|carry(?:ing)?|press(?:ing)?|push(?:ing)?|crack(?:ing)?)(?: on with| on| to| and| ahead with| up| with)? (?=(?:the|my|this|that|it)\b)/.exec(text);
   return thingAt(s.desk, from + (bare?.[0].length ?? 0), s.stop);
 }
 
@@ -35,10 +35,11 @@ export const BLOCKED: readonly AskRule[] = [
     const t = partAfter(s) ?? (/\b(?:it|that|them)?\b/.test(s.desk.text.slice(s.end, s.stop)) ? it(s) : undefined);
     return on(t?.name); } },
   { name: 'why can I not', open: /\bwhy (?:can ?t|cannot|couldn ?t|can i not|am i not able to|wont|arent i|havent i) (?:i |it |we )?(?:yet |just |still )?(?:be able to )?/, weight: 3, make: s => on(partAfter(s)?.name) },
+  { name: 'what can I not do on X', open: /\bwhat (?:can ?t|cannot) (?:i|we) (?:do|get on with|start|finish|touch)(?: (?:yet|now|still))* (?:on|to|with|at) (?=(?:the|my|that|this|it)\b)/, things: 'one', weight: 3, make: s => on(s.names[0]) },
   { name: 'why is X not on', open: /\b(?:why (?:isnt|arent|is|are|hasnt|havent)|whys|how come) /, things: 'one', tail: /^ (?:not |still not |still )?(?:on|done|finished|painted|back|fitted|in|off|held up|stuck|waiting|ready|been|going|together|not)\b[^.?!,]*/, tailNeeded: true, weight: 2, make: s => on(s.names[0]) },
   { name: 'can I VERB X yet', open: /\b(?:can|could|may|might|am i (?:clear|good|ok|okay|all right|alright|right|set|cleared|fit|ready|able|free|allowed)|is it (?:ok|okay|safe|all right|alright|time|too soon|too early)|should|are we (?:clear|good|ready)) (?:i |we |one |to |for |me )*(?:now |still |already |finally |just |at last |go ahead and |safely |get on and |get |start |begin |be )*(?=[a-z])/, weight: 1, make: s => canI(s) },
   { name: 'can X go on', open: /\b(?:can|could|will|is|are) (?=(?:the|my|that|those|it|they|[a-z]+ )\b)/, things: 'one', tail: /^ (?:ready|clear|good|okay|ok|fit|all set|set|free|able|safe)? ?(?:now |yet |to |be )*(?:go|come|be|get|have its|go back|start|for|to go|going)? ?(?:back )?(?:on|in|up|together|fitted|painted|primed|bolted|hung|assembled|mounted|installed|put|torqued|welded|machined|sprayed|filled|started|fired|run|paint|primer|top ?coat|assembly|fitting|installed|reassembly|reassembled|closed|buttoned|bled|set|dropped|lowered|refitted)\b(?: (?:back|on|in|up|together|for good|yet|now|again|down))*/, tailNeeded: true, weight: 2, make: s => ready(s) ? on(s.names[0]) : undefined },
-  { name: 'is X ready', open: /\b(?:is|are) /, things: 'one', tail: /^ (?:all |now |finally )?(?:ready|clear|good to go|clear to go|cleared|free to go|held up|blocked|stuck|stopped|waiting (?:on|for) (?:anything|something)(?: at all| else)?)\b(?: (?:to|for|on|by|yet|now)[^.?!,]*)?(?= ?(?:\?|$|,|\.|and|or|yet))/, tailNeeded: true, weak: true, weight: 2, make: s => on(s.names[0]) },
+  { name: 'is X ready', open: /\b(?:is|are) /, things: 'one', tail: /^ (?:all |now |finally |still )?(?:ready|clear|good to go|clear to go|cleared|free to go|held up|blocked|stuck|stopped|waiting (?:on|for) (?:anything|something)(?: at all| else)?)\b(?: (?:to|for|on|by|yet|now)[^.?!,]*)?(?= ?(?:\?|$|,|\.|and|or|yet))/, tailNeeded: true, weak: true, weight: 2, make: s => on(s.names[0]) },
   { name: 'what is X waiting on', open: /\b(?:whats|what is|what are|what|why is|what do|what does|whatre) /, things: 'one', tail: /^ (?:still )?(?:waiting (?:on|for)|held up (?:by|on|for)|hung up on|wait(?:ing)? on|stuck (?:on|for)|need (?:before|first|doing before|done before)|needing before|lacking|hanging on|blocked by|depend on|depending on|short of before)\b/, tailNeeded: true, weight: 3, make: s => on(s.names[0]) },
   { name: 'what am I waiting on for X', open: /\bwhat(?: else)? (?:am i|are we|do i) (?:still )?(?:waiting (?:on|for)|need(?: to (?:do|have|get)(?: done)?)?|have to do|got to do|must i do)(?: (?:done|first))? (?:before (?:i can|i|we can|we|the|my)?|so i can|to (?:be able to )?(?=(?:put|fit|hang|paint|mount|bolt)\b)|with|on the|with the|for the) ?/, weight: 2, make: s => {
     const t = s.m[0].endsWith('the ') ? thingAt(s.desk, s.end, s.stop) ?? partAfter(s) : partAfter(s); return on(t?.name); } },
@@ -65,7 +66,7 @@ function canI(s: Seen): Ask[] | undefined {
   if (/^(?:should)/.test(opener) && !yet) return undefined;
   if (/\b(?:how|what|when|where|which|who) $/.test(s.desk.text.slice(0, s.start)) || /\b(?:what|how|which|where|when)(?: [a-z]+){0,3} $/.test(s.desk.text.slice(Math.max(0, s.start - 24), s.start))) return undefined;
   if (!/^(?:can|could|may|might|should) (?:i|we|one)\b/.test(opener) && !/ (?:to|for|i|me) /.test(opener)) return undefined;
-  if (!verbForms(verb).length && !/^(?:start|go|put|fit|paint|button|close|drop|hang|mount)/.test(verb)) return undefined;
+  if (!verbForms(verb).length && !/^(?:start|go|put|fit|paint|button|close|drop|hang|mount|proceed|carry|press|push|crack)/.test(verb)) return undefined;
   const t = partAfter(s);
   return on(t?.name ?? it(s)?.name);
 }

@@ -12,6 +12,9 @@ export interface Hit { start: number; end: number; asks: Ask[]; rule: string; we
 /** A thing named in the note, up to token `to`. */
 export interface Named { name: string; to: number; known: boolean }
 
+/** A thing that was asked about, up to that character. `counted`: what was counted of it, which "they" may be ("how many shims under the cap and where are they"). */
+export interface Spoken { name: string; end: number; counted?: string }
+
 /** What the rules of questions look at: the line, its sentences, and how to read a name or a day at a place of it. */
 export interface Desk {
   sheet: Sheet;
@@ -20,7 +23,7 @@ export interface Desk {
   /** Sentences as characters [start, end), with their closing mark. */
   sentences: { start: number; end: number; asked: boolean }[];
   /** Names of parts and machines asked about so far, for "it" and "both of them". */
-  spoken: { name: string; end: number }[];
+  spoken: Spoken[];
   /** Everything named in the note, found when first needed. */
   named?: Named[];
 }
@@ -34,14 +37,18 @@ export function openDesk(sheet: Sheet): Desk {
 export const sentenceAt = (desk: Desk, at: number): { start: number; end: number; asked: boolean } =>
   desk.sentences.find(s => at >= s.start && at < s.end) ?? { start: 0, end: desk.text.length, asked: false };
 
+/** "over Easter, Friday the third to Monday the sixth": the days said once more, and closer. */
+const SAID_AGAIN = /^,? ?(?:like|i mean|say|thats|that is|namely)?,? ?$/;
+
 /** Days named within the characters [start, end), as the fields of a question. */
 export function daysOf(desk: Desk, start: number, end: number, dir: Direction): { from?: string; to?: string } {
-  const d = daysIn(desk.line, desk.sheet.ctx.at, dir).find(x => x.start >= start - 8 && x.end <= end + 1 && x.end > start);
+  const all = daysIn(desk.line, desk.sheet.ctx.at, dir).filter(x => x.start >= start - 8 && x.end <= end + 1 && x.end > start);
+  const d = all.find((x, i) => !(all[i + 1] && SAID_AGAIN.test(desk.text.slice(x.end, all[i + 1]!.start)) && all[i + 1]!.from !== all[i + 1]!.to));
   if (d && d.from === d.to && /\bweek (?:of|beginning|starting|commencing|from) (?:the )?(?:[a-z]+ )?$/.test(desk.text.slice(Math.max(0, d.start - 40), d.start))) return { from: isoOf(monday(d.from)), to: isoOf(monday(d.from) + 6) };
   if (!d) return {};
   const lead = desk.text.slice(Math.max(0, d.start - 40), d.start);
   // "since the start of June" and "this month" so far have no end but now.
-  const running = dir === 'past' && (/\bsince (?:about |around |the |start |beginning |of )*$/.test(lead) || /^(?:this|the) (?:month|week|year)\b/.test(desk.text.slice(d.start)) && d.to >= dayOf(desk.sheet.ctx.at));
+  const running = dir === 'past' && (/\bsince (?:about |around |the |start |beginning |of |[a-z]+ [a-z]+,? say )*$/.test(lead) || /^ (?:so far|to date|up to now)\b/.test(desk.text.slice(d.end)) && d.to >= dayOf(desk.sheet.ctx.at) || /^(?:this|the) (?:month|week|year)\b/.test(desk.text.slice(d.start)) && d.to >= dayOf(desk.sheet.ctx.at));
   return { from: isoOf(d.from), ...(d.open || running ? {} : { to: isoOf(d.to) }) };
 }
 

@@ -11,9 +11,9 @@ const SIDES: Readonly<Record<string, string>> = { left: 'right', right: 'left', 
 const SIDE = new RegExp(String.raw`\b(?:${Object.keys(SIDES).join('|')})\b`);
 const STANDS = new RegExp(String.raw`^(?:the |my )?(?:(other|opposite)(?: (?:one|ones|side|end|half|hand))?|(${Object.keys(SIDES).join('|')})(?: hand)?(?: (?:one|ones|side|end))?)(?= ?(?:$|[?.,!]))`);
 const HAS_PART = /^(?:blocked|buy|where|wasHow|provisional|history|spent|timeSpent|finish|picture)$/;
-const MONEY = /^(?:in |for |the )?(?:money|dollars|cost|cash|quid|bucks|pounds|spend|euros)(?: wise| spent| terms)?(?= ?(?:$|[?.,!]))/, HOURS = /^(?:in |for |the |my )?(?:hours|time|labou?r)(?: wise| spent| terms)?(?= ?(?:$|[?.,!]))/;
+const MONEY = /^(?:in |for |the )?(?:money|dollars|costs?|expenses?|outlay|bill|cash|quid|bucks|pounds|spend|euros)(?: wise| spent| terms)?(?=(?:,? whil(?:e|st)\b[^.?!]*)? ?(?:$|[?.,!]))/, HOURS = /^(?:in |for |the |my )?(?:hours|time|labou?r)(?: wise| spent| terms)?(?= ?(?:$|[?.,!]))/;
 
-const PICTURES = /^(?:(?:the|any|some|and) )?(?:photos?|photographs?|pictures?|pics?|snaps?)(?: (?:of (?:it|that|them|the same)|too|as well|please|also))*(?= ?(?:$|[?.,!]))/;
+const PICTURES = /^(?:(?:the|any|some|and) )?(?:photos?|photographs?|pictures?|pics?|snaps?)(?: (?:of (?:it|that|them|the same)|and all|too|as well|please|also))*(?= ?(?:$|[?.,!]))/;
 
 /**
  * A sentence that only names another thing, side or day after a question asks the same of it: "Where are the pins? And the springs?". The question may

@@ -1,11 +1,12 @@
 import type { Ask } from '../../../domain/model/ask.ts';
+import { isPlural } from '../../clauses/things.ts';
 import { tokensOf } from '../../dimensions/line.ts';
 import type { Sheet } from '../../types.ts';
 import { BLOCKED } from './blocked.ts';
 import { BUY } from './buy.ts';
 import { CHEAPEST } from './cheapest.ts';
 import { choose, extents } from './choose.ts';
-import { type Desk, type Hit, openDesk } from './desk.ts';
+import { type Desk, type Hit, openDesk, type Spoken } from './desk.ts';
 import { inherit } from './inherit.ts';
 import { likelyHits, unlikelyOut } from './likely.ts';
 import { likewise } from './likewise.ts';
@@ -56,7 +57,7 @@ export function readAsks(sheet: Sheet, learned = true): AskRead[] {
   const read = inherit(desk, choose(desk, [...known, ...looseHits(desk, known)]));
   const followed = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at
   const hits = learned ? unlikelyOut(desk, followed) : followed;
-  const all = learned ? choose(desk, [...hits, ...likelyHits(desk, hits)]) : hits;
+  const all = inherit(desk, learned ? choose(desk, [...hits, ...likelyHits(desk, hits)]) : hits);
   const asked = all.map(h => wasWhat(desk, h));
   const cuts = extents(desk, all);
   const made = asked.flatMap((h, i) => h.asks.map((ask): AskRead => {
@@ -79,7 +80,8 @@ export function readAsk(sheet: Sheet, from: number, to: number): AskRead[] | und
  */
 function spoken(desk: Desk, hits: Hit[]): Hit[] {
   const first = choose(desk, hits);
-  const names = first.flatMap(h => h.asks.flatMap(a => ('part' in a && a.part ? [{ name: a.part, end: h.end }] : 'item' in a ? [{ name: a.item, end: h.end }] : [])));
+  const done = extents(desk, first).map(x => x.to); // its own name may stand behind the words that ask
+  const names = first.flatMap((h, i) => h.asks.flatMap((a): Spoken[] => ('part' in a && a.part ? [{ name: a.part, end: done[i]!, ...(a.kind === 'wasHow' && a.what && isPlural(a.what) ? { counted: a.what } : {}) }] : 'item' in a ? [{ name: a.item, end: done[i]! }] : [])));
   if (first.length < 2 || !names.length || !/\b(?:it|them|that|both|its|they|their|itll|photos?|pictures?|pics|photograph)\b/.test(desk.text)) return hits;
   desk.spoken = names;
   return hitsOf(desk, RULES);

@@ -79,17 +79,20 @@ function cleft(desk: Desk, head: number, end: number): boolean {
 }
 
 function owned(desk: Desk, t: Things, stop: number): Things {
-  const m = /^ (?:off|off of|out of|from|belonging to) (?=(?:the|my)\b)/.exec(desk.text.slice(t.end, stop));
+  const m = /^ (?:off|off of|of|out of|from|belonging to) (?=(?:the|my)\b)/.exec(desk.text.slice(t.end, stop));
   const whose = m && thingAt(desk, t.end + m[0].length, stop);
   return whose ? { names: [...t.names.slice(0, -1), `${whose.name} ${t.names.at(-1)!}`], end: whose.end } : t;
 }
+
+/** A pattern that takes in the "and" before it: what follows that word is the head of a clause. */
+const JOINS = /^(?:and|plus) /;
 
 function tryRule(desk: Desk, rule: AskRule, m: RegExpExecArray): Hit | undefined {
   const head = m.index + (/^[.?!;:, -]+(?=.)/.exec(m[0])?.[0].length ?? 0);
   const s = sentenceAt(desk, head);
   let end = m.index + m[0].length;
   if (end > s.end + 1) return undefined;
-  if (rule.weak && !asking(desk, head) || rhetorical(desk.text.slice(s.start, s.end)) || ASK_NOT.test(desk.text.slice(Math.max(0, head - 40), head)) || KNOWS.test(desk.text.slice(Math.max(0, head - 24), head))) return undefined;
+  if (rule.weak && !asking(desk, head) && !asking(desk, head + (JOINS.exec(m[0])?.[0].length ?? 0)) || rhetorical(desk.text.slice(s.start, s.end)) || ASK_NOT.test(desk.text.slice(Math.max(0, head - 40), head)) || KNOWS.test(desk.text.slice(Math.max(0, head - 24), head))) return undefined;
   let things: Things | undefined;
   if (rule.things) {
     const one = rule.things === 'list' ? thingsAt(desk, end, s.end) : thingAt(desk, end, s.end);

@@ -43,9 +43,13 @@ export function namedIn(sheet: Sheet): Named[] {
   for (let i = 0; i < sheet.tokens.length;) {
     const skip = sheet.tags[i] === 'prep' || NEVER.test(sheet.tokens[i]!.low);
     const p = skip ? undefined : phraseAt(sheet, i, nameLimit(sheet, i, Math.min(sheet.tokens.length, i + WIDEST)));
-    if (p && !p.stands && !NOT_A_THING.test(p.name) && (p.known || !NO_THINGS.has(sheet.tokens[p.head]!.low)) && !isSource(p) && !inFound(sheet, p.from, p.to)) out.push({ name: p.name, to: p.to, known: !!p.known });
+    if (p && !p.stands && !NOT_A_THING.test(p.name) && !(UNDERFOOT.test(p.name) && !p.known) && !A_BIT.test(sheet.text.slice(sheet.tokens[p.head]!.start, sheet.tokens[p.head]!.start + 12)) && (p.known || !NO_THINGS.has(sheet.tokens[p.head]!.low)) && !isSource(p) && !inFound(sheet, p.from, p.to)) out.push({ name: p.name, to: p.to, known: !!p.known });
     i = p ? Math.max(p.to, i + 1) : i + 1;
   }
   return out;
 }
+/** Where a thing lies, or what was measured of it, is not what "it" is. */
+const UNDERFOOT = /^(?:ground|floor|yard|field|road|shelf|house|run-? ?out|end play|backlash|clearance)$/;
+/** "bit much": a measure, no drill bit. */
+const A_BIT = /^bit (?:much|of|too|more|less|late|early|rough|dear|steep)\b/i;
 const inFound = (sheet: Sheet, from: number, to: number): boolean => sheet.found.some(f => f.dim !== 'number' && f.from <= from && to <= f.to);

@@ -1,7 +1,9 @@
 import { nameKey } from '../../../domain/model/names.ts';
+import { isPlural } from '../../clauses/things.ts';
 import { charOf, pastOf } from '../../dimensions/line.ts';
 import { knownNames, type KnownNames } from '../../dimensions/part/known.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
+import { singular } from '../../words/nouns.ts';
 import { verbForms } from '../../words/verbs.ts';
 import { type Desk, sentenceAt } from './desk.ts';
 import { nameLimit, NOT_A_THING } from './name-limit.ts';
@@ -19,11 +21,15 @@ const LOT = /^(?:(?:an?|the|my|another|them|those) )?(?:(?:new|full|whole|spare|
 /** "them oiler wicks", "they hub caps": said for those. */
 const THEM = /^(?:them|they) (?=(?:(?!(?:up|down|in|on|off|out|away|is|was|as|this|has|does|goes|go|went|yet|and|or|to|at|for|when|before|last|get|got|end|are|were|have)\b)[a-z]+ ){0,2}(?!(?:is|was|as|this|has|does|goes|pieces|things)\b)[a-z]{2,}[a-z]s\b)/;
 
+/** "that other thing, the felt seals": a word that stands in till the name comes. */
+const STAND_IN = /^(?:the|that|those) (?:other )?(?:thing(?:y|s|ies|ummy|amajig)?|what(?:sit|chamacallit|not)s?|doo(?:dad|hickey|dah)s?|wotsits?),? (?:the,? )*(?=(?:the|my) [a-z])/;
+
 /** The one thing named at this character of the line; "it" and the like are the thing spoken of before. */
 export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end): { name: string; end: number } | undefined {
   const { line, sheet, text } = desk;
   let from = at;
   while (text[from] === ' ') from++;
+  from += STAND_IN.exec(text.slice(from, from + 60))?.[0].length ?? 0;
   from += LOT.exec(text.slice(from, from + 24))?.[0].length ?? 0;
   from += THEM.exec(text.slice(from, from + 60))?.[0].length ?? 0;
   const limit = Math.min(bound, from + FURTHEST);
@@ -40,17 +46,35 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   if (phrase && many && !NOT_A_THING.test(phrase.name)) return { name: `${phrase.name}s`, end: pastOf(line, phrase.to) + 1 }; // "have the injectors been tested": no "is" of a single one
   if (phrase && !phrase.stands && !NOT_A_THING.test(phrase.name) && phrase.nameFrom - token <= 3) return cutSet(desk, { name: owned + (phrase.known ? phrase.name : fuller(desk, plainName(phrase.name, knownNames(sheet.ctx.parts ?? NO_NAMES)), token, text.slice(from))), end: pastOf(desk.line, phrase.to) });
   if (pron) {
-    const name = /^(?:her|she|he|him)$/.test(pron[0]) ? machineOf(desk, from) ?? spokenOf(desk, from) : spokenOf(desk, from);
+    const meant = meantAfter(desk, from + pron[0].length);
+    if (meant) return { name: meant, end: from + pron[0].length };
+    const name = /^(?:her|she|he|him)$/.test(pron[0]) ? machineOf(desk, from) ?? spokenOf(desk, from) : (/^(?:they|them)$/.test(pron[0]) ? countedOf(desk, from) : undefined) ?? spokenOf(desk, from);
     return name && !SHAPE.test(text.slice(from, limit)) ? { name, end: from + pron[0].length } : shaped(desk, from, limit);
   }
   return siblingAt(desk, from, limit) ?? shaped(desk, from, limit);
 }
 
+/** "what has it stood me, the brakes I mean": "it" is explained afterwards. */
+function meantAfter(desk: Desk, at: number): string | undefined {
+  const { end } = sentenceAt(desk, at), rest = desk.text.slice(at, end);
+  for (const m of rest.matchAll(/,? (?=(?:the|my|that|those) [a-z ]+,? (?:i mean|i meant|that is|thats what i mean|i should say)(?= ?(?:$|[?.!])))/g)) {
+    const t = thingAt(desk, at + m.index + m[0].length, end);
+    if (t && /^,? (?:i mean|i meant|that is|thats|i should)/.test(desk.text.slice(t.end, end))) return t.name;
+  }
+  return undefined;
+}
+
+/** "how many shims under the cap, and where are they": they are the shims, where the cap is but one. */
+function countedOf(desk: Desk, before: number): string | undefined {
+  const last = desk.spoken.filter(s => s.end <= before).at(-1);
+  return last && !isPlural(last.name) ? last.counted : undefined;
+}
+
 /** "the left one" after "the right brake drum": the same thing on the other side. */
 function siblingAt(desk: Desk, from: number, limit: number): { name: string; end: number } | undefined {
   const m = /^(?:the|my) ((?:left|right|front|rear|back|top|bottom|inner|outer|upper|lower|near ?side|off ?side)(?: hand)?) ones?\b/.exec(desk.text.slice(from, limit));
-  const was = m && spokenOf(desk, from);
-  return was ? { name: `${m[1]!} ${was.replace(SIDE, '')}`, end: from + m[0].length } : undefined;
+  const other = m && spokenOf(desk, from)?.replace(SIDE, '');
+  return m && other ? { name: `${m[1]!} ${/one$/.test(m[0]) && isPlural(other) ? other.replace(/[a-z]+$/, singular) : other}`, end: from + m[0].length } : undefined;
 }
 const SIDE = /^(?:left|right|front|rear|back|top|bottom|inner|outer|upper|lower|near ?side|off ?side)(?: hand)? /;
 
@@ -68,7 +92,9 @@ const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; e
   more.lastIndex = t.end;
   const m = more.exec(desk.text);
   if (m) return { name: t.name + m[0], end: t.end + m[0].length };
-  const turned = / (face|point|sit|lie|lean|stack|hook|mount|go|stand|hang)(?= [a-z])/.exec(t.name);
+  const lies = / (?:facing|pointing|hanging|leaning|sitting)$/.exec(t.name);
+  if (lies && LYING.test(desk.text.slice(Math.max(0, t.end - t.name.length - 30), t.end))) return { name: t.name.slice(0, lies.index), end: t.end - lies[0].length };
+  const turned = / (face|point|sit|lie|lean|stack|hook|mount|go|stand|hang|loop|bend|twist|curve|wrap)(?= [a-z]|$)/.exec(t.name);
   if (turned && INVERTED.test(desk.text.slice(Math.max(0, t.end - t.name.length - 24), t.end))) return { name: t.name.slice(0, turned.index), end: t.end - t.name.length + turned.index };
   const verb = / ([a-z]+)$/.exec(t.name)?.[1];
   if (verb && INVERTED.test(desk.text.slice(Math.max(0, t.end - t.name.length - 24), t.end)) && /^(?: (?:in|on|at|up|out|down|off|over|together|against|from|before|when|originally|to)\b| ?(?:$|[?.,!]))/.test(desk.text.slice(t.end)) && verbForms(verb).some(f => f.form === 'base') && !desk.text.slice(t.end, sentenceAt(desk, t.end - 1).end).split(/[,.?!;]| (?:and|or|when|before) /)[0]!.split(' ').some(w => verbForms(w).some(f => f.form === 'base') && w !== 'set')) return { name: t.name.slice(0, -verb.length - 1), end: t.end - verb.length - 1 };
@@ -77,6 +103,9 @@ const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; e
 
 /** "how did the washers face", "what order did the plates stack in": the verb of a question that has no other is no part of the name. */
 const INVERTED = /\b(?:which|what|how|where|when|why)(?: [a-z]+){0,3} (?:did|does|do) (?:the|my|those|that) [a-z ]+$/;
+
+/** "how was the pawl facing": how it lay is no part of the name. */
+const LYING = /\b(?:how|(?:which|what) (?:way|side|end))(?: [a-z]+)?? (?:was|were|is|are) (?:the|my|those|that) [a-z ]+$/;
 
 const NO_NAMES: readonly string[] = [];
 /** "the bank" after "battery bank": the fuller name that the note gave before. */
@@ -105,17 +134,27 @@ export function thingsAt(desk: Desk, at: number, limit = sentenceAt(desk, at).en
   const names = [first.name];
   let end = first.end;
   for (;;) {
-    const more = /^(?:,? and (?:also )?|, ?(?:and )?| plus |,? or )(?=(?:the|my|those|that|both|a|an|[a-z]+)\b)/.exec(desk.text.slice(end, limit));
+    const from = end + asideAt(desk, end, limit), more = /^(?:,? (?:and )+(?:also )?|,? an (?=(?:the|my|them|those)\b)|, ?(?:and )?| plus |,? or )(?=(?:the|my|those|that|both|a|an|[a-z]+)\b)/.exec(desk.text.slice(from, limit)) ?? RUN_ON.exec(desk.text.slice(from, limit));
     if (!more) break;
+    end = from;
     if (OPENS.test(desk.text.slice(end + more[0].length, limit))) break;
     const next = thingAt(desk, end + more[0].length, limit);
     if (next && /^ and all\b/.test(desk.text.slice(next.end, limit))) break;
-    if (!next || /^(?: ?(?:is|are|was|were|has|have|does|did|went|goes|came|comes|wants|needs)\b|s\b)/.test(desk.text.slice(next.end, limit))) break;
+    if (!next || /(?:^| )ones?$/.test(next.name) || !more[0].includes('and') && !more[0].trim() && !/^ ?(?:$|[?.,]|and\b)/.test(desk.text.slice(next.end, limit))) break;
+    if (/^(?: ?(?:is|are|was|were|has|have|does|did|went|goes|came|comes|wants|needs)\b|s\b)/.test(desk.text.slice(next.end, limit))) break;
     names.push(next.name);
     end = next.end;
   }
   return { names, end };
 }
 
+/** "the cab mounts the door shims and the mirror arm": things in a row with nothing between. */
+const RUN_ON = /^ (?=(?:the|my) (?!(?:other|last|first|next|whole|same) )[a-z]+)/;
+/** "the feet for the screen and the box of fingers": what the thing is for stands between it and the next. */
+function asideAt(desk: Desk, at: number, limit: number): number {
+  const m = /^ (?:for|off|out of|from) (?=(?:the|my|that)\b)/.exec(desk.text.slice(at, limit)), t = m && thingAt(desk, at + m[0].length, limit);
+  return t && /^,? (?:and )+(?=(?:the|my|those)\b)/.test(desk.text.slice(t.end, limit)) ? t.end - at : 0;
+}
+
 /** A word that opens another question or request is not the next thing of a list. */
-const OPENS = /^(?:what|where|how|when|who|why|which|is|are|can|could|show|tell|give|pull|any|do|did|have|list|find|will|remind)[a-z]*\b/;
+const OPENS = /^(?:all (?:charges|in|told|included)|same|what|where|how|when|who|why|which|is|are|can|could|show|tell|give|pull|any|do|did|have|list|find|will|remind)[a-z]*\b/;

@@ -6,7 +6,7 @@ import type { AskRule, Seen } from './rule.ts';
 
 /** "what does that bring me to", "so where does that leave me": of hours after hours, of money after money. */
 export const TOTAL: readonly AskRule[] = [
-  { name: 'what does that bring me to', open: /\b(?:what|where|how much|how many|whats|wheres|hows)(?: (?:does|is|do|am|are|will|would|s))? (?:that|it|this|i|we|all that|the lot|the total)(?: (?:all|now|then))? ?(?:(?:bring|make|put|take|get|leave|come|add|amount|run|stand|total|up|at|standing|sitting|sit)(?: (?:me|us|it|the total|the tally))*(?: (?:to|up to|at|in|in for|up))*|to now|so far|now|altogether|in all|all told)\b/, weight: 2, make: s => total(s) },
+  { name: 'what does that bring me to', open: /\b(?:what|where|how much|how many|whats|wheres|hows)(?: (?:does|is|do|am|are|will|would|s))? (?:that|it|this|i|we|all that|the lot|the total)(?: (?:all|now|then))? ?(?:(?:bring|make|put|take|get|leave|come|add|amount|run|stand|total|up|at|standing|sitting|sit)(?: (?:me|us|it|(?:the|my|our) (?:total|tally|bill)))*(?: (?:to|up to|at|in|in for|up))*|to now|so far|now|altogether|in all|all told)\b/, weight: 2, make: s => total(s) },
 ];
 
 function total(s: Seen): Ask[] | undefined {

@@ -2,6 +2,12 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const BUY_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'buy', status: 'late' }, ['which of my orders have failed to arrive', 'is owt I sent for gone past its day', "Anything still to come that's overdue?", "have I got anything coming that should have been here"]),
+    ...same({ kind: 'buy' }, ["what's on my shopping list, ordered or not?"]),
+    ...same({ kind: 'buy', status: 'ordered' }, ['did I ever order the drive chain']),
+    ...same({ kind: 'buy', status: 'needed' }, ['stuff left to get', 'what else is to be bought, for the record?'].slice(0, 1)),
+    ...same({ kind: 'buy', status: 'needed', part: 'lorry' }, ['what is it I still got to buy for the lorry']),
+    { text: "what's on order for the lorry, and what remains to be bought", asks: [{ kind: 'buy', status: 'ordered', part: 'lorry' }, { kind: 'buy', status: 'needed', part: 'lorry' }] },
     ...same({ kind: 'buy', status: 'needed', part: 'setter' }, ['What all do I need to round up for the setter?', 'whats left for me to get for the setter', 'how much more must I get for the setter', 'what all do i need yet for the setter']),
     { text: 'is owt late?', asks: [{ kind: 'buy', status: 'late' }] },
     ...same({ kind: 'buy', status: 'late' }, ["has anything gone past its date", "anything past its due date?", "which parcels should have been here by now"]),

@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const CHEAPEST_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'cheapest', item: 'fan belt' }, ['Does anybody have a fan belt under twenty?', 'has anyone quoted me less than thirty for a fan belt', "what's cheap on a fan belt", 'Whose price is best on a fan belt?', 'Who offers a fan belt at the least cost?', 'list please. also cheapest fan belt', "who's got the best price on a fan belt, all charges included"]),
     ...same({ kind: 'cheapest', item: 'inner tube' }, ['whats the cheapest anybody has told me on an inner tube', "Cheapest anyone's quoted on an inner tube?", 'anybody got an inner tube cheaper than what I wrote down', 'have I a lower price than 20 on the inner tube']),
     { text: 'The dealer wants sixty for a seat. Who has been cheapest on one so far?', asks: [{ kind: 'cheapest', item: 'seat' }] },
     { text: 'cheapest on them roller bearings landed here', asks: [{ kind: 'cheapest', item: 'roller bearings' }] },

@@ -2,6 +2,10 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const FINISH_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'finish', part: 'seeder' }, ['Is the seeder ever to be finished?', 'when do I get a finished seeder', 'When, in your opinion, will the seeder be complete?']),
+    ...same({ kind: 'finish' }, ['how long left', "When'll she be done?", 'is there any hope of this thing being finished', 'when do you reckon she ploughs']),
+    { text: "Greased the tailgate on the bench. When's it going to be done?", asks: [{ kind: 'finish' }] },
+    { text: 'photos of the gearbox, and when will I be finished with it', asks: [{ kind: 'picture', part: 'gearbox' }, { kind: 'finish', part: 'gearbox' }] },
     ...same({ kind: 'finish', part: 'reaper' }, ['whenll the reaper be rolling', 'Is the reaper anywhere near finished?', 'Will I ever finish the reaper?', 'when do you reckon the reaper will cut its first acre', "How far's the reaper from finished?"]),
     ...same({ kind: 'finish', part: 'reaper' }, ['when will it be ready', 'When do you figure this thing will run?'], { machines: ['reaper'] }),
     { text: 'How many hours have I put in the reaper, and when will she be done?', asks: [{ kind: 'timeSpent', part: 'reaper' }, { kind: 'finish', part: 'reaper' }] },

@@ -2,6 +2,12 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const FORECAST_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'forecast', for: 'gloss tailboard', from: '2026-03-21', to: '2026-03-21' }, ['will it be dry Saturday to get gloss on the tailboard']),
+    ...same({ kind: 'forecast', for: 'paint tailboard', from: '2026-03-21', to: '2026-03-21' }, ['If Saturday is dry enough, can I paint the tailboard?', 'will it be a fit day Saturday for putting red on the tailboard', 'Is Saturday dry enough to sow? No, to paint the tailboard, I mean.']),
+    ...same({ kind: 'forecast', for: 'resin tailboard', from: '2026-03-21', to: '2026-03-21' }, ['is it fit to resin the tailboard saturday']),
+    ...same({ kind: 'forecast', for: 'have the rake out', from: '2026-03-21', to: '2026-03-21' }, ['Is it fit to have the rake out Saturday?']),
+    ...same({ kind: 'forecast', for: 'paint', from: '2026-03-21', to: '2026-03-21' }, ['Painting Saturday fit?', 'will Saturday do for the paint']),
+    { text: "What's the forecast doing Friday through to Sunday? I want to oil the boards outdoors.", asks: [{ kind: 'forecast', for: 'oil boards', from: '2026-03-20', to: '2026-03-22' }] },
     ...same({ kind: 'forecast', for: 'paint hood', from: '2026-03-21', to: '2026-03-21' }, ['Will Saturday be any drier for painting the hood?', 'saturday any good for painting the hood', 'Is it going to be dry Saturday? I want the hood painted.', 'Any chance of it being fit to paint the hood Saturday?', 'will I get the hood painted saturday']),
     { text: 'any rain between now and Saturday?', asks: [{ kind: 'forecast', from: '2026-03-19', to: '2026-03-21' }] },
     { text: 'What is left, and would Friday or Saturday be suitable for painting the tank?', asks: [{ kind: 'forecast', for: 'paint tank', from: '2026-03-20', to: '2026-03-21' }] },

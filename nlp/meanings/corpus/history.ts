@@ -2,6 +2,10 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const HISTORY_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'history', from: '2026-03-18', to: '2026-03-18' }, ['what I do yesterday']),
+    { text: 'photos of the arbor, and the last thing I did to the arbor', asks: [{ kind: 'picture', part: 'arbor' }, { kind: 'history', part: 'arbor' }] },
+    ...same({ kind: 'history', part: 'arbor', from: '2026-02-01' }, ['What was made on the arbor since the first of February?']),
+    { text: 'What has been done to the arbor since the first of February, and how many hours is that?', asks: [{ kind: 'history', part: 'arbor', from: '2026-02-01' }, { kind: 'timeSpent', part: 'arbor', from: '2026-02-01' }] },
     ...same({ kind: 'history', part: 'head' }, ["what work went into the head", "What has the head had done to it?"]),
     ...same({ kind: 'history', part: 'arbor' }, [
       'what did I do on the arbor', 'what have I done to the arbor', 'What was done to the arbor?', 'show me the history of the arbor', 'what work has been done on the arbor', 'when did I grease the arbor', 'tell me what I did to the arbor',

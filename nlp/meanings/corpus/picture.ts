@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const PICTURE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'pics of axle. and pics gearbox', asks: [{ kind: 'picture', part: 'axle' }, { kind: 'picture', part: 'gearbox' }] },
+    ...same({ kind: 'picture', part: 'gearbox' }, ['Photos, gearbox.', "photos o' the gearbox", 'Would a photograph exist of the gearbox?', 'show me the pitcher of the gearbox']),
+    { text: 'How were the tines pinned before I stripped them? And show me the picture if there is one.', asks: [{ kind: 'wasHow', part: 'tines', what: 'pinned' }, { kind: 'picture', part: 'tines' }] },
     ...same({ kind: 'picture', part: 'clutch' }, ['show me how the clutch looked', 'What did the clutch look like?']),
     { text: 'How did the tines face, points up or points down? And have I got a photo?', asks: [{ kind: 'wasHow', part: 'tines', what: 'points up or points down' }, { kind: 'picture', part: 'tines' }] },
     { text: 'photo of the chain case please and of the clutch', asks: [{ kind: 'picture', part: 'chain case' }, { kind: 'picture', part: 'clutch' }] },

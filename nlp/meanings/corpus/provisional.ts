@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const PROVISIONAL_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'provisional', part: 'winch' }, ["what's on that winch that ain't bolted for real", 'anything on the winch I only propped there', 'a list of whatever I have merely pinned on the winch', 'what have I only wedged on the winch', 'Any of the parts I have merely trial-fitted to the winch?']),
+    { text: "when will the winch be ready and what's temporary on her yet", asks: [{ kind: 'finish', part: 'winch' }, { kind: 'provisional', part: 'winch' }] },
+    { text: "what's due, what's temp", asks: [{ kind: 'due' }, { kind: 'provisional' }] },
     ...same({ kind: 'provisional', part: 'baler' }, ["what's lashed up on the baler"]),
     ...same({ kind: 'provisional' }, ["which bits are only pinched up", "what's not on for keeps", "is there anything still to be tightened properly?"]),
     ...same({ kind: 'provisional', part: 'mower' }, ["anything on the mower held with wire?", "what's just held on temporary on the mower", "Tell me what is not yet fixed for good on the mower"]),

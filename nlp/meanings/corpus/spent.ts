@@ -2,6 +2,12 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const SPENT_CORPUS: AskCorpus = {
   phrases: [
+    { text: '$ on sweep rake? $ on tedder? hours on both', asks: [{ kind: 'spent', part: 'sweep rake' }, { kind: 'spent', part: 'tedder' }, { kind: 'timeSpent', part: 'sweep rake' }, { kind: 'timeSpent', part: 'tedder' }] },
+    { text: 'tedder $ so far?', asks: [{ kind: 'spent', part: 'tedder' }] },
+    ...same({ kind: 'spent' }, ["What's it all cost me so far?", 'Expenditure to date, if you please.', "what's the total I've laid out"]),
+    ...same({ kind: 'spent', part: 'tedder' }, ["what's the total we've shelled out on this tedder", 'the total of dollars in the tedder'] ),
+    ...['how much have I laid out on the tedder and hours', 'What have I sunk into the tedder, $ and hrs?', 'what have I spent on the tedder, in money and in hours'].map(text => ({ text, asks: [{ kind: 'spent', part: 'tedder' }, { kind: 'timeSpent', part: 'tedder' }] })),
+    ...same({ kind: 'spent' }, ['How much have I spent?'], { machines: ['tedder'] }),
     ...same({ kind: 'spent', part: 'winch' }, ['what did I pay out on the winch', 'how much have I tipped into the winch', 'what have I chucked at the winch so far', 'What does that make my total on the winch?']),
     { text: 'what did i pay for chain and sprocket altogether', asks: [{ kind: 'spent', part: 'chain' }, { kind: 'spent', part: 'sprocket' }] },
     { text: 'What have I got in the winch so far, money wise?', asks: [{ kind: 'spent', part: 'winch' }] },

@@ -2,6 +2,12 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const TIME_SPENT_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'how many hours and how much money have I in the baler', asks: [{ kind: 'timeSpent', part: 'baler' }, { kind: 'spent', part: 'baler' }] },
+    ...same({ kind: 'timeSpent', part: 'baler', from: '2026-02-01' }, ["what have I spent on the baler, hours I mean, since the first of February", 'What have I laid out upon the baler in hours since the first of February?']),
+    { text: 'How long have I spent on the baler? And the expense, while we are at it.', asks: [{ kind: 'timeSpent', part: 'baler' }, { kind: 'spent', part: 'baler' }] },
+    { text: 'how long have I been at the baler and the money, what does that come to', asks: [{ kind: 'timeSpent', part: 'baler' }, { kind: 'spent', part: 'baler' }] },
+    ...same({ kind: 'timeSpent', part: 'mill' }, ['mill hours so far?']),
+    ...same({ kind: 'timeSpent', part: 'forage wagon' }, ['total hours on this thing', 'how many hours have I in this yoke'], { machines: ['forage wagon'] }),
     { text: 'How much have I laid out on the seeder, and how many hours since the first of February?', asks: [{ kind: 'spent', part: 'seeder' }, { kind: 'timeSpent', part: 'seeder', from: '2026-02-01' }] },
     { text: 'what have i spent on the seeder, and the hours', asks: [{ kind: 'spent', part: 'seeder' }, { kind: 'timeSpent', part: 'seeder' }] },
     ...same({ kind: 'timeSpent', part: 'seeder', from: '2026-03-01' }, ['how many hours in the seeder since the start of March', 'How many hours have I given the seeder this month?']),

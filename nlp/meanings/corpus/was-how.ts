@@ -2,6 +2,14 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const WAS_HOW_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'wasHow', part: 'roller shaft', what: 'washers' }, ['How many washers had the roller shaft?', 'how was it with the roller shaft, how many washers', 'the washers, how many were there on the roller shaft', 'How many washers did he have on the roller shaft?']),
+    ...same({ kind: 'wasHow', part: 'reel arms', what: 'spacing' }, ["what'd the reel arms have for spacing before", 'how were the reel arms spaced before I took them off', 'what did the reel arm spacing come to before I shifted it'.replace('reel arm', 'reel arms')]),
+    ...same({ kind: 'wasHow', part: 'fingers', what: 'gap' }, ['what did I gap the fingers at when it was apart', 'Any chance I wrote down the original gap on the fingers?']),
+    ...same({ kind: 'wasHow', part: 'gland nut', what: 'torque' }, ['Which was it I had the gland nut torqued to, before?']),
+    ...same({ kind: 'wasHow', part: 'thrust washers', what: 'thickness' }, ['how thick were the thrust washers before I pulled them']),
+    ...same({ kind: 'wasHow', part: 'hoist rope', what: 'length' }, ['how long was the hoist rope before I cut it']),
+    { text: 'How was the ratchet lever facing, and do you have a picture of it?', asks: [{ kind: 'wasHow', part: 'ratchet lever' }, { kind: 'picture', part: 'ratchet lever' }] },
+    { text: 'how many shims were behind the pinion and which way was the thrust plate facing', asks: [{ kind: 'wasHow', part: 'pinion', what: 'shims' }, { kind: 'wasHow', part: 'thrust plate', what: 'which way' }] },
     { text: 'how did the chain run before I took it down, over or under the idler?', asks: [{ kind: 'wasHow', part: 'chain', what: 'over or under idler' }] },
     { text: 'How were the drain cocks piped before I stripped them?', asks: [{ kind: 'wasHow', part: 'drain cocks', what: 'piped' }] },
     { text: 'How was the latch spring set before, how many turns?', asks: [{ kind: 'wasHow', part: 'latch spring', what: 'turns' }] },

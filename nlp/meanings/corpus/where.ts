@@ -2,6 +2,15 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const WHERE_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'where', part: 'drawbolt' }, ['where drawbolt', "Can't find the drawbolt. Where.", 'where in the name of the holy saint did I put the drawbolt', 'where is it I put the drawbolt', 'Where have I the drawbolt put?', 'the drawbolt where did I leave that']),
+    { text: 'photos of the seed box and tell me where its lids are', asks: [{ kind: 'picture', part: 'seed box' }, { kind: 'where', part: 'seed box lids' }] },
+    { text: 'how many washers did I have under the bearing cap and where are they', asks: [{ kind: 'wasHow', part: 'bearing cap', what: 'washers' }, { kind: 'where', part: 'washers' }] },
+    { text: 'where did I put the hub caps the grease nipples and the drawbolt', asks: [{ kind: 'where', part: 'hub caps' }, { kind: 'where', part: 'grease nipples' }, { kind: 'where', part: 'drawbolt' }] },
+    { text: 'where did I stash the bushings for the tailgate and the box of shear pins', asks: [{ kind: 'where', part: 'bushings' }, { kind: 'where', part: 'shear pins' }] },
+    { text: "Where'd I leave the hub caps and that other thing, the drawbolt?", asks: [{ kind: 'where', part: 'hub caps' }, { kind: 'where', part: 'drawbolt' }] },
+    { text: 'Where have I left the pressure gauge, the big one?', asks: [{ kind: 'where', part: 'pressure gauge' }] },
+    { text: 'what did I put the hub caps in and when will the rake be done', asks: [{ kind: 'where', part: 'hub caps' }, { kind: 'finish', part: 'rake' }] },
+    { text: 'where did the hub caps go and show me the pictures of the gearbox before it came out', asks: [{ kind: 'where', part: 'hub caps' }, { kind: 'picture', part: 'gearbox' }] },
     { text: 'Where did them cotter pins end up?', asks: [{ kind: 'where', part: 'cotter pins' }] },
     { text: "where's the tin of cotter pins, and the scraper while you're at it", asks: [{ kind: 'where', part: 'cotter pins' }, { kind: 'where', part: 'scraper' }] },
     ...same({ kind: 'where', part: 'marker arm' }, ['Which shed did the marker arm end up in?', 'what did I put the marker arm in?', 'Whatever did I do with the marker arm?']),

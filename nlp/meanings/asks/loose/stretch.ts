@@ -15,6 +15,8 @@ const INVERTED = /^(?:(?:what|where|how|who|why|when)(?: (?:is|are|was|were|did|
 const CLEFT = /^whats? (?:(?:was|is|were|are|s) )?(?:(?!\b(?:when|before|that|which|where|while|as|if|until|it|they|i|we|or|and|there)\b)[^?]){0,40}? (?:was|is|were|are) (?!it\b|there\b|that\b)[^?]*$/;
 /** Words in the order of a statement: what a thing is, or where it is, is told. */
 const TOLD = /^(?:how|what|who|when|where|which|why)\b(?! (?:is|isnt|are|arent|was|were|wasnt|do|does|did|didnt|can|could|will|would|shall|should|have|has|hasnt|havent|am|s|many|much|long|about|if|else|all|parts?|bits?|jobs?|on|in|far|deep|soon|close|near|early|late|next|now|then|way|side|end|order|hole|shelf|drawer|tin|box|bin|of|one|ones|day|time|date|size)\b)[^?]*$/;
+/** "Can't find the pin. Where." */
+const BARE = /^where[.?]*$/;
 /** "what follow ups do I have": a noun between, and then the order of a question. */
 const TURNED = /^(?:what|which|how|whose) (?!(?:i|we|you|it|the|my|he|they|she)\b)(?:[a-z]+ ){1,4}(?:is|are|was|were|do|does|did|have|has|had|can|could|will|would|should|am) (?:i|we|you|it|they|there|the|my|that|those)\b/;
 const MID = String.raw`(?:what (?:is|was|were|are|did|do|does|have|has|would|can|should|else)|whats|whatve|where (?:is|are|did|do|have|was|were|has)|wheres|how (?:many|much|long|far|soon|is|was|were|did|do|does)|hows|when (?:is|will|do|can|did|was|does)|whens|who (?:is|has|had|was)|whos|which (?:way|side|shelf)|can (?:i|we|it|the)|could i|am i|is (?:it|there|the|anything)|are there|have i|did i|do i|show me|tell me|give me|remind me|why (?:is|cant|isnt|cannot))`;
@@ -41,7 +43,7 @@ export function asking(desk: Desk): Stretch[] {
     return starts.flatMap((from, i): Stretch[] => {
       const to = starts[i + 1] ?? text.length, piece = text.slice(from, to), lead = leadOf(piece), head = Math.max(lead, joinOf(piece)), rest = piece.slice(head);
       const sure = lead > 0 || INVERTED.test(rest) && !CLEFT.test(rest.trim()) || s.asked && i === starts.length - 1;
-      if (UNKNOWN.test(rest) || NEVER_MIND.test(piece) || rhetorical(piece) || /^(?:do )?what i (?:did|done|found) ?[?]/.test(rest) || ASK_NOT.test(text.slice(0, from)) || !sure && (!OPENS.test(rest) || CLEFT.test(rest.trim()) || TOLD.test(rest.trim()) && !TURNED.test(rest))) return [];
+      if (UNKNOWN.test(rest) || NEVER_MIND.test(piece) || rhetorical(piece) || /^(?:do )?what i (?:did|done|found) ?[?]/.test(rest) || ASK_NOT.test(text.slice(0, from)) || !sure && (!OPENS.test(rest) || CLEFT.test(rest.trim()) || TOLD.test(rest.trim()) && !TURNED.test(rest) && !BARE.test(rest.trim()))) return [];
       return [{ start: s.start + from, end: s.start + to, text: rest, from: s.start + from + head, sure }];
     });
   });
