@@ -24,7 +24,7 @@ export function inherit(desk: Desk, hits: readonly Hit[]): Hit[] {
   const named = (said: string | undefined): string | undefined => (said === undefined || UNNAMED.test(said) && (said !== 'rig' || only) || ALL.test(said) ? undefined : said.replace(HANGING, ''));
   return hits.map((h, i) => {
     const asks = h.asks.map((a): Ask => {
-      if (a.kind === 'buy' && !a.part) { const of = bought(desk, h, hits[i - 1]); return of ? { ...a, part: of } : a; }
+      if (a.kind === 'buy' && a.status === 'needed' && !a.part) { const of = bought(desk, h, hits[i - 1]); return of ? { ...a, part: of } : a; }
       if (!whole(a)) return a;
       const { part: said, ...rest } = a, thing = said !== undefined && UNNAMED.test(said) || said === undefined && THIS.test(desk.text.slice(h.start, h.end));
       const of = said !== undefined && ALL.test(said) ? undefined : named(said) ?? last ?? (said === undefined && !thing ? paired(desk, h, hits[i + 1], named) : undefined) ?? (thing || a.kind === 'finish' ? only : undefined);

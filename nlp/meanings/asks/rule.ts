@@ -81,7 +81,7 @@ function cleft(desk: Desk, head: number, end: number): boolean {
 function owned(desk: Desk, t: Things, stop: number): Things {
   const m = /^ (?:off|off of|of|out of|from|belonging to) (?=(?:the|my)\b)/.exec(desk.text.slice(t.end, stop));
   const whose = m && thingAt(desk, t.end + m[0].length, stop);
-  return whose ? { names: [...t.names.slice(0, -1), `${whose.name} ${t.names.at(-1)!}`], end: whose.end } : t;
+  return whose && t.names.at(-1)!.startsWith(whose.name) ? { ...t, end: whose.end } : whose ? { names: [...t.names.slice(0, -1), `${whose.name} ${t.names.at(-1)!}`], end: whose.end } : t;
 }
 
 /** A pattern that takes in the "and" before it: what follows that word is the head of a clause. */

@@ -2,7 +2,7 @@ import type { Ask } from '../../../domain/model/ask.ts';
 import { daysOf, foundIn, sentenceAt } from './desk.ts';
 import { ONWARD } from './onward.ts';
 import { spokenOf } from './spoken-of.ts';
-import { thingAt, thingsAt } from './thing-at.ts';
+import { meantAfter, thingAt, thingsAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
 import { beside, stated } from './stated.ts';
 
@@ -29,14 +29,14 @@ function spent(s: Seen): Ask[] | undefined {
   return [{ kind: 'spent', ...(part && !/^(?:total|all|far|year|month|week|date|parts)$/.test(part) ? { part } : {}) }];
 }
 /** "how much paint", "how many hours" are other questions. */
-const time = (s: Seen): boolean => /\b(?:hours?|time|minutes|days)\b/.test(s.desk.text.slice(s.start, s.start + 44).split(/ (?:and|plus) (?:the |my )?(?:what|how|where|hours|time)| dollars/)[0]!);
+const time = (s: Seen): boolean => /\b(?:hours?|time|minutes|days)\b/.test(s.desk.text.slice(s.start, s.stop).split(/ (?:and|plus) (?:the |my )?(?:what|how|where|hours|time)| dollars/)[0]!.slice(0, 44));
 
 /** Money so far. */
 export const SPENT: readonly AskRule[] = [
   { name: '$ on X', open: /(?:^|[.?!;,] |\b(?:and|plus|the|total) )[$£€] (?:so far )?(?:on|in|into|for) (?=[a-z])/, things: 'one', weak: true, weight: 3, make: s => money(s) },
   { name: 'X $ so far', open: /(?:^|[.?!;,] |\band )(?=(?:[a-z]+ ){1,3}[$£€] (?:so far|to date|total|yet)\b)/, things: 'one', tail: /^ [$£€] (?:so far|to date|total|yet)/, tailNeeded: true, weight: 3, make: s => [{ kind: 'spent', part: s.names[0] }] },
   { name: 'cost to date', open: /(?:^|[.?!;,] |\band )(?:(?:the|my|total) )*(?:costs?|expenditure|outlay|spend(?:ing)?|damage) (?:to date|so far|up to now|till now)(?= ?(?:$|[?.,]| please| and\b))/, weak: true, weight: 2, make: s => money(s) },
-  { name: 'what has it all run me', open: /\bwhat(?:s| is| has| have| does| did)? (?:it|this|that|the lot|everything)(?: all| now)* (?:(?:going to|gonna) )?(?:run|cost|costed|stood|set|knocked|come to)(?: (?:me|us))?(?: back| in)?(?: (?:so far|to date|altogether|all told|in all|up to now))*(?= ?(?:$|[?.,]|and\b))/, weight: 1, make: s => / (?:going to|gonna) /.test(s.m[0]) || !/ (?:me|us)\b|so far|to date|altogether|all told/.test(s.m[0]) ? undefined : money(s) },
+  { name: 'what has it all run me', open: /\bwhat(?:s| is| has| have| does| did)? (?:it|this|that|the lot|everything)(?: all| now)* (?:(?:going to|gonna) )?(?:run|cost|costed|stood|set|knocked|come to)(?: (?:me|us))?(?: back| in)?(?: (?:so far|to date|altogether|all told|in all|up to now))*(?= ?(?:$|[?.,]|and\b))/, weight: 1, make: s => / (?:going to|gonna) /.test(s.m[0]) || !/ (?:me|us)\b|so far|to date|altogether|all told/.test(s.m[0]) ? undefined : money({ ...s, names: [meantAfter(s.desk, s.end)].filter(n => n !== undefined) }) },
   { name: 'total I have laid out', open: new RegExp(String.raw`\b(?:whats|what is|give me|tell me|show me) (?:the|my) (?:total|sum|amount|figure|number)(?: that)? (?:ive|i have|weve|we have|i|we)(?: (?:now|already|actually))* ${GAVE}\b`), weight: 4, make: s => time(s) ? undefined : money(s) },
   { name: 'dollars too', open: /(?:^|[.?!;,] |\band )(?:(?:the|my) )?(?:dollars|money|costs?|expenses?|outlay|spend|cash)(?:,? (?:too|as well|also|likewise|the same|whil(?:e|st) (?:(?:youre|were|im|you are|we are|i am) (?:at|on) it|(?:youre|were|im) (?:here|there))))+(?= ?(?:$|[?.,]))/, weak: true, weight: 2, make: s => { const part = spokenOf(s.desk, s.start); return [{ kind: 'spent', ...(part ? { part } : {}) }]; } },
   { name: 'how much is X into me', open: /\bhow (?:much|deep) (?:is|has|have|does|did) /, things: 'one', tail: /^ (?:(?:already |now |so far |been )*)(?:into me(?: for)?|in for|set me back|set us back|swallowed|eaten(?: up)?|owe me|stand at|cost(?: me)?|run(?: me| to)?|soaked up|gobbled|taken out of me|taken off me|come to|stung me(?: for)?|rooked me|knocked me back|milked me(?: for)?|had out of me|got out of me|bled me(?: for)?)(?: so far)?/, tailNeeded: true, weight: 3, make: s => money(s) },

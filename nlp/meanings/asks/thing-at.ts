@@ -55,9 +55,9 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
 }
 
 /** "what has it stood me, the brakes I mean": "it" is explained afterwards. */
-function meantAfter(desk: Desk, at: number): string | undefined {
+export function meantAfter(desk: Desk, at: number): string | undefined {
   const { end } = sentenceAt(desk, at), rest = desk.text.slice(at, end);
-  for (const m of rest.matchAll(/,? (?=(?:the|my|that|those) [a-z ]+,? (?:i mean|i meant|that is|thats what i mean|i should say)(?= ?(?:$|[?.!])))/g)) {
+  for (const m of rest.matchAll(/,? (?=(?:the|my|that|those) [a-z ]+,? (?:i mean|i meant|that is|thats what i mean|i should say)(?= ?(?:$|[?.!,])))/g)) {
     const t = thingAt(desk, at + m.index + m[0].length, end);
     if (t && /^,? (?:i mean|i meant|that is|thats|i should)/.test(desk.text.slice(t.end, end))) return t.name;
   }
@@ -149,7 +149,7 @@ export function thingsAt(desk: Desk, at: number, limit = sentenceAt(desk, at).en
 }
 
 /** "the cab mounts the door shims and the mirror arm": things in a row with nothing between. */
-const RUN_ON = /^ (?=(?:the|my) (?!(?:other|last|first|next|whole|same) )[a-z]+)/;
+const RUN_ON = /^ (?=the (?!(?:other|last|first|next|whole|same) )[a-z]+)/;
 /** "the feet for the screen and the box of fingers": what the thing is for stands between it and the next. */
 function asideAt(desk: Desk, at: number, limit: number): number {
   const m = /^ (?:for|off|out of|from) (?=(?:the|my|that)\b)/.exec(desk.text.slice(at, limit)), t = m && thingAt(desk, at + m[0].length, limit);

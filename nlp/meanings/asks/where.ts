@@ -2,7 +2,7 @@ import { asking, type AskRule, type Seen } from './rule.ts';
 import { thingsAt } from './thing-at.ts';
 import type { Ask } from '../../../domain/model/ask.ts';
 
-const PUT = String.raw`(?:put|stick|stuck|leave|left|stash|stashed|hide|hid|set|lay|store|stored|stow|stowed|keep|kept|chuck|chucked|drop|toss|throw|place|park|file|squirrel|end up putting|got to with|go with|do with|wind up putting|placed|shove|hang|box up|pack away|tuck|keeping|storing|hiding|putting|stashing)`;
+const PUT = String.raw`(?:put|stick|stuck|leave|left|stash|stashed|hide|hid|set|lay|laid|store|stored|stow|stowed|keep|kept|chuck|chucked|drop|toss|throw|place|park|file|squirrel|end up putting|got to with|go with|do with|wind up putting|placed|shove|hang|box up|pack away|tuck|keeping|storing|hiding|putting|stashing)`;
 const OATH = String.raw`(?: ?(?:the|in the|on) (?:devil|hell|heck|blazes|earth|world|shop|shed|garage|barn|name of (?:(?:the )?(?:wee |good |holy )?[a-z]+))| on gods (?:green )?earth| ?abouts| exactly| again)?`;
 /** "…, and the spanner while you're at it". */
 const more = (s: Seen): string[] => {

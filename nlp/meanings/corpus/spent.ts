@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const SPENT_CORPUS: AskCorpus = {
   phrases: [
+    { text: "what's it all cost me so far, the tedder I mean", asks: [{ kind: 'spent', part: 'tedder' }] },
     { text: '$ on sweep rake? $ on tedder? hours on both', asks: [{ kind: 'spent', part: 'sweep rake' }, { kind: 'spent', part: 'tedder' }, { kind: 'timeSpent', part: 'sweep rake' }, { kind: 'timeSpent', part: 'tedder' }] },
     { text: 'tedder $ so far?', asks: [{ kind: 'spent', part: 'tedder' }] },
     ...same({ kind: 'spent' }, ["What's it all cost me so far?", 'Expenditure to date, if you please.', "what's the total I've laid out"]),

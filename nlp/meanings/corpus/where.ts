@@ -2,6 +2,8 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const WHERE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'where are the hub caps and the snap rings', asks: [{ kind: 'where', part: 'hub caps' }, { kind: 'where', part: 'snap rings' }] },
+    { text: 'where did I put the hub caps my dear', asks: [{ kind: 'where', part: 'hub caps' }] },
     ...same({ kind: 'where', part: 'drawbolt' }, ['where drawbolt', "Can't find the drawbolt. Where.", 'where in the name of the holy saint did I put the drawbolt', 'where is it I put the drawbolt', 'Where have I the drawbolt put?', 'the drawbolt where did I leave that']),
     { text: 'photos of the seed box and tell me where its lids are', asks: [{ kind: 'picture', part: 'seed box' }, { kind: 'where', part: 'seed box lids' }] },
     { text: 'how many washers did I have under the bearing cap and where are they', asks: [{ kind: 'wasHow', part: 'bearing cap', what: 'washers' }, { kind: 'where', part: 'washers' }] },
