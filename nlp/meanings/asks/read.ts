@@ -80,8 +80,8 @@ export function readAsk(sheet: Sheet, from: number, to: number): AskRead[] | und
  */
 function spoken(desk: Desk, hits: Hit[]): Hit[] {
   const first = choose(desk, hits);
-  const done = extents(desk, first).map(x => x.to); // its own name may stand behind the words that ask
-  const names = first.flatMap((h, i) => h.asks.flatMap((a): Spoken[] => ('part' in a && a.part ? [{ name: a.part, end: done[i]!, ...(a.kind === 'wasHow' && a.what && isPlural(a.what) ? { counted: a.what } : {}) }] : 'item' in a ? [{ name: a.item, end: done[i]! }] : [])));
+  const cuts = extents(desk, first), done = (h: Hit, i: number, name: string): number => (desk.text.slice(h.start, h.end).includes(name.split(' ').at(-1)!) ? h.end : cuts[i]!.to); // its own name may stand behind the words that ask
+  const names = first.flatMap((h, i) => h.asks.flatMap((a): Spoken[] => ('part' in a && a.part ? [{ name: a.part, end: done(h, i, a.part), ...(a.kind === 'wasHow' && a.what && isPlural(a.what) ? { counted: a.what } : {}) }] : 'item' in a ? [{ name: a.item, end: done(h, i, a.item) }] : [])));
   if (first.length < 2 || !names.length || !/\b(?:it|them|that|both|its|they|their|itll|her|him|photos?|pictures?|pics|photograph)\b/.test(desk.text)) return hits;
   desk.spoken = names;
   return hitsOf(desk, RULES);
