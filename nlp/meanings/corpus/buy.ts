@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const BUY_CORPUS: AskCorpus = {
   phrases: [
+    { text: "what's on the list of stuff to get for the lorry and when will the lorry be done", asks: [{ kind: 'buy', status: 'needed', part: 'lorry' }, { kind: 'finish', part: 'lorry' }] },
     { text: "what's left to get for the lorry and what's late", asks: [{ kind: 'buy', status: 'needed', part: 'lorry' }, { kind: 'buy', status: 'late' }] },
     ...same({ kind: 'buy', status: 'late' }, ['which of my orders have failed to arrive', 'is owt I sent for gone past its day', "Anything still to come that's overdue?", "have I got anything coming that should have been here"]),
     ...same({ kind: 'buy' }, ["what's on my shopping list, ordered or not?"]),
