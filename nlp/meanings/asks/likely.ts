@@ -13,13 +13,13 @@ const SURE = 1.5;
 /** Under this the net speaks plainly against a question that a rule read (log odds); under the second where the note opens with it and has no other sentence. */
 const AGAINST = -4, AGAINST_ALL = -9;
 
-/** The questions that rules read and the net does not speak plainly against. Sums are left to the rules: their figures say more than the net knows. */
+/** The questions that rules read and the net does not speak plainly against. */
 export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
   const net = hits.length ? weigh(desk.sheet.text, desk.sheet.ctx.prior?.at(-1)) : undefined;
   if (!net) return hits;
   const z = new Map(net.asked().map(a => [a.kind, a.z]));
   const least = hits.length === 1 && desk.sentences.length === 1 && hits[0]!.start <= 3 ? AGAINST_ALL : AGAINST;
-  return hits.filter(h => h.asks.some(a => a.kind === 'sum' || (z.get(a.kind) ?? 0) > least));
+  return hits.filter(h => h.asks.some(a => (z.get(a.kind) ?? 0) > least));
 }
 
 /** The questions that the net is sure of and no rule read, each in the stretch that says most for it. */
