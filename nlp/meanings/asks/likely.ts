@@ -12,6 +12,8 @@ const SURE = 1.5;
 
 /** Under this the net speaks plainly against a question that a rule read (log odds); under the second where the note opens with it and has no other sentence. */
 const AGAINST = -4, AGAINST_ALL = -9;
+/** A sum is asked by its figures too, so that the net must speak against it more plainly (log odds). */
+const AGAINST_SUM = -6;
 
 /** The questions that rules read and the net does not speak plainly against. */
 export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
@@ -19,7 +21,7 @@ export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
   if (!net) return hits;
   const z = new Map(net.asked().map(a => [a.kind, a.z]));
   const least = hits.length === 1 && desk.sentences.length === 1 && hits[0]!.start <= 3 ? AGAINST_ALL : AGAINST;
-  return hits.filter(h => h.asks.some(a => (z.get(a.kind) ?? 0) > least));
+  return hits.filter(h => h.asks.some(a => (z.get(a.kind) ?? 0) > (a.kind === 'sum' ? Math.min(least, AGAINST_SUM) : least)));
 }
 
 /** The questions that the net is sure of and no rule read, each in the stretch that says most for it. */

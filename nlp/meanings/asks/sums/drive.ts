@@ -118,12 +118,12 @@ export const ADJUSTABLE: SumKind = {
 };
 
 /** "a belt" is any belt, so that an A section is known by its article or the word section: "an A belt". */
-const SECTION = /\b(?:an? |section |size )?([bc]|[345]l)(?: |-)?(?:section|belt|size)\b|\b(?:an |section |size )(a)(?: |-)(?:belt|size)\b|\b(a)(?: |-)?section\b|\bsection (?:is )?(?:an? )?([abc]|[345]l)\b/;
+const SECTION = /\b(?:an? |section |size )?([bc]|[345]l)(?: |-)?(?:section|belt|size)\b|\b(?:an |section |size |nearest |closest |standard |which |what )(a)(?: |-)(?:belt|size)\b|\b(a)(?: |-)?section\b|\bsection (?:is )?(?:an? )?([abc]|[345]l)\b/;
 const section = (scope: Scope): string | undefined => SECTION.exec(scope.text)?.slice(1).find(Boolean);
 
 export const BELT_NUMBER: SumKind = {
   of: 'beltNumber',
-  ask: [/\b(?:what|which|whats)[^.?!]{0,40}\b(?:belt number|standard belt|stock belt|v ?belt|section|b ?belt|a ?belt|numbered belt)\b/, /\bhow long is (?:an? )?[abc] ?#~*(?!~)/, /\bwhat section\b/, /\b(?:nearest|closest) (?:standard |stock |v )?(?:belt|size)\b/],
+  ask: [/\b(?:what|which|whats)[^.?!]{0,40}\b(?:belt number|standard belt|stock belt|v ?belt|section|b ?belt|a ?belt|numbered belt)\b/, /\bhow long is (?:an? )?[abc] ?#~*(?!~)/, /\bwhat section\b/, /\b(?:nearest|closest) (?:standard |stock |v |[abc] )?(?:belt|size)\b/],
   unless: /\b(?:tension|deflect)\b/,
   given(scope) {
     const out: Given = {};
