@@ -55,7 +55,8 @@ function byFigures(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]
       if (!kind.telling || kind.word && !kind.word.test(desk.text.slice(Math.max(0, s.start - 120), s.end)) || kind.unless?.test(desk.text.slice(s.start, s.end))) continue;
       const floor = Math.max(0, ...plain.filter(p => p.end <= s.start).map(p => p.end), ...[...have, ...out].filter(c => c.end <= s.start && c.score > 0).map(c => c.end));
       const whole = (from: number): readonly string[] | undefined => { const given = kind.given(new Scope(desk, from, s.end, start)); return kind.telling!.find(t => t.every(f => given[f] !== undefined)); };
-      const set = whole(s.start) ?? (s.end - s.start < 70 ? whole(floor) : undefined);
+      const again = /^\?/.test(m[0]) && AGAIN.test(desk.text.slice(s.start, s.end)); // "… two legs at 60. And at 45?" asks for both
+      const set = whole(s.start) ?? (s.end - s.start < 70 && !again ? whole(floor) : undefined);
       if (set) out.push({ kind, start, end, score: 1 + set.length });
     }
   }

@@ -15,6 +15,7 @@ export const SLING_CORPUS: AskCorpus = {
     { text: "900 pounds, two slings at 45 degrees, what's each leg carry? And at 60?", asks: [{ kind: 'sum', of: 'sling', given: G }, { kind: 'sum', of: 'sling', given: { ...G, angle: 60 } }] },
     { text: 'no, only two slings', prior: ['900 pounds on three slings at sixty degrees, what is on each leg'], asks: [{ kind: 'sum', of: 'sling', given: { load: 900, loadUnit: 'lb', angle: 60, legs: 2 } }] },
     { text: 'Gearbox is 700 pounds on two chains at forty five degrees, and then again at thirty, what is on each?', asks: [{ kind: 'sum', of: 'sling', given: { load: 700, loadUnit: 'lb', angle: 45, legs: 2 } }, { kind: 'sum', of: 'sling', given: { load: 700, loadUnit: 'lb', angle: 30, legs: 2 } }] },
+    { text: 'sling 620 kilos two legs at 60. and at 45?', asks: [{ kind: 'sum', of: 'sling', given: { load: 620, loadUnit: 'kg', angle: 60, legs: 2 } }, { kind: 'sum', of: 'sling', given: { load: 620, loadUnit: 'kg', angle: 45, legs: 2 } }] },
     { text: 'Transmission lift. 850 pounds. Two chains, sixty.', asks: [{ kind: 'sum', of: 'sling', given: { load: 850, loadUnit: 'lb', angle: 60, legs: 2 } }] },
     { text: 'the weights are 90 pounds apiece and I lift four so thats 360 with two straps at 50 degrees, what does each strap carry', asks: [{ kind: 'sum', of: 'sling', given: { load: 360, loadUnit: 'lb', angle: 50, legs: 2 } }] },
   ],
