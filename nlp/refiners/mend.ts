@@ -1,14 +1,13 @@
 import { remembered } from '../../domain/model/remembered.ts';
-import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
+import { isOfName, knownNames, type KnownNames } from '../dimensions/part/known.ts';
 import type { Sheet, Token } from '../types.ts';
 import { HEARD_APART, MISHEARD } from '../words/misheard.ts';
 import { isTradeWord, nounClasses, singular } from '../words/nouns.ts';
 import { CONDITION } from '../words/conditions.ts';
-import { FIGURED, REGIONAL, SHORTHAND } from '../words/shorthand.ts';
+import { change } from './change.ts';
 import { heardCompounds } from './heard-compounds.ts';
 import { heardNames } from './heard-names.ts';
-import { verbForms } from '../words/verbs.ts';
-import { isNumberWord } from '../text/number-words.ts';
+import { expand } from './shorthand.ts';
 import { BY_LENGTH, isWord } from './vocabulary.ts';
 import { oneSlip, slips } from './slip.ts';
 
@@ -38,46 +37,6 @@ function namedHere(tokens: readonly Token[], i: number): boolean {
   return /^(the|a|an|my|his|her|our|its|that|this|those|these|both|new|old)$/.test(before) && !(after !== '' && nounClasses(after).size) || /^('s|is|are|was|were)$/.test(after) || (before === '' || /^[.,;:!?]$/.test(before)) && /^(off|out)$/.test(after);
 }
 
-function change(sheet: Sheet, t: Token, low: string, rule: string): void {
-  sheet.trace.push({ stage: 'mend', rule, text: t.text, gave: low });
-  t.low = low;
-  t.mended = true;
-}
-
-/** "b4", "w/", "2day", "2 the", "4 the": shorthand written out. */
-function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
-  const out: Token[] = [];
-  for (let i = 0; i < tokens.length; i++) {
-    const t = { ...tokens[i]! }, next = tokens[i + 1], prev = tokens[i - 1];
-    const joined = next && next.start === t.end ? FIGURED[t.low + next.low] : undefined;
-    if (joined) { out.push({ ...t, text: t.text + next!.text, low: joined, end: next!.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: t.text + next!.text, gave: joined }); i++; continue; }
-    if (t.low === 'w' && next?.low === '/' && next.start === t.end) { out.push({ ...t, text: 'w/', low: 'with', end: next.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: 'w/', gave: 'with' }); i++; continue; }
-    const number = numbered(tokens, i);
-    if (number) { out.push(number); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: number.text, gave: number.low }); if (number.text.endsWith('.')) i++; continue; }
-    if (/^[LR]$/.test(t.text) && !isNumberWord(prev?.low ?? '') && /^\p{L}{2,}/u.test(next?.low ?? '')) change(sheet, t, t.text === 'L' ? 'left' : 'right', 'shorthand');
-    if (/^(am|pm)$/.test(t.low) && prev?.low === 'this') change(sheet, t, t.low === 'am' ? 'morning' : 'afternoon', 'shorthand');
-    if (/^[a-z]{3,}in$/.test(t.low) && next && /^['’]$/.test(next.text) && next.start === t.end) { change(sheet, t, `${t.low}g`, 'regional'); out.push({ ...t, text: `${t.text}${next.text}`, end: next.end }); i++; continue; }
-    if (/^[a-z]{3,}in$/.test(t.low) && !isWord(t.low) && !knownWord(sheet, t.low) && (verbForms(`${t.low}g`).some(f => f.form === 'ing') || /^(any|some|no|every)thin$/.test(t.low))) change(sheet, t, `${t.low}g`, 'regional'); // "stoppin"
-    const regional = REGIONAL[t.low];
-    if (regional && !knownWord(sheet, t.low)) { change(sheet, t, regional, 'regional'); out.push(t); continue; }
-    const worded = SHORTHAND[t.low];
-    if (worded && !(t.low === 'w' && !next) && !(t.low === 'u' && /^(joints?|bolts?|clamps?|bends?|section|channel|trap)$/.test(next?.low ?? '')) && !knownWord(sheet, t.low) && !/^\d/.test(prev && prev.end === t.start ? prev.text : '') || worded && /^(wks?|hrs?|mins|yrs?)$/.test(t.low)) change(sheet, t, worded, 'shorthand');
-    else if (t.low === '2' && next && /^(the|a|my|go|get|do|be|see|it|him|them)$/.test(next.low) || t.low === '2' && next && /^(\d|-)/.test(next.low) && prev && /^(torqued|set|good|gapped|down|up|tightened|adjusted)$/.test(prev.low)) change(sheet, t, 'to', 'shorthand');
-    else if (t.low === '4' && next && /^(the|a|my|it|now|good|supper|dinner|tea|lunch|paint|this|that)$/.test(next.low) && prev && !/^(the|of|all|need|got|has|had|only|have)$/.test(prev.low)) change(sheet, t, 'for', 'shorthand');
-    else if (t.low === 'n' && prev && next && /^\p{L}/u.test(next.low)) change(sheet, t, 'and', 'shorthand');
-    out.push(t);
-  }
-  return out;
-}
-/** "no. 2 exhaust", "no 2 cyl": a number of something; "no, 2", "four no 5 bolts" are corrections. */
-function numbered(tokens: readonly Token[], i: number): Token | undefined {
-  const t = tokens[i]!, prev = tokens[i - 1]?.low ?? '', dot = tokens[i + 1]?.low === '.' && tokens[i + 1]!.start === t.end ? tokens[i + 1] : undefined;
-  const of = tokens[i + (dot ? 2 : 1)], after = tokens[i + (dot ? 3 : 2)]?.low ?? '';
-  if (t.low !== 'no' || !of || !/^\d{1,2}$/.test(of.low) || !dot && (isNumberWord(prev) || !/^\p{L}/u.test(prev) || !/^\p{L}/u.test(after))) return undefined;
-  return { ...t, text: dot ? 'no.' : t.text, low: 'number', end: dot?.end ?? t.end, mended: true };
-}
-
-const knownWord = (sheet: Sheet, low: string): boolean => knownNames(sheet.ctx.parts ?? NONE).words.has(low);
 
 /** The words of the trade that a word is heard for. */
 const heardAs = remembered((low: string) => MISHEARD.filter(m => m.heard.test(low)));
@@ -87,7 +46,7 @@ function heardBeside(sheet: Sheet): void {
   sheet.tokens.forEach((t, i) => {
     for (const m of heardAs(t.low)) {
       if (t.low === m.meant) continue;
-      const own = m.own && knownWord(sheet, singular(m.meant));
+      const own = m.own && isOfName(sheet.ctx.parts, singular(m.meant));
       if (!own && (m.before && !m.before.test(sheet.tokens[i + 1]?.low ?? '') || m.after && !m.after.test(sheet.tokens[i - 1]?.low ?? ''))) continue;
       change(sheet, t, /s$/.test(t.low) && !/s$/.test(m.meant) && /^(breaks|bearings|brings|letters|peddles|petals|valves|bolds|pens|vals|collars|pushings)$/.test(t.low) ? `${m.meant}s` : m.meant, 'heard for a word of the trade');
       break;

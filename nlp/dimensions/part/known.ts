@@ -65,3 +65,6 @@ export const knownNames = byList((names): KnownNames => {
 const NO_NAMES: readonly string[] = [];
 /** Whether the shop has a part of this name, word for word in lower case; does not grow with how many there are. */
 export const isKnownPart = (parts: readonly string[] | undefined, low: string): boolean => knownNames(parts ?? NO_NAMES).has(low);
+
+/** Whether a low-case word is of a name that the shop has. */
+export const isOfName = (parts: readonly string[] | undefined, low: string): boolean => knownNames(parts ?? NO_NAMES).words.has(low);
