@@ -42,7 +42,7 @@ const SURELY = 0.8;
 /** A clause that tells the same of several things one after another, of which the rules read fewer, is read as the net has it. */
 function severally(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net: Weighed): void {
   for (const kind of ['finding', 'reading'] as const) {
-    if ((odds.sorts().find(([s]) => s === kind)?.[1] ?? 0) < SURELY) continue;
+    if ((odds.p(kind) ?? 0) < SURELY) continue;
     const own = t.told.filter(x => x.clause === t.clause && x.entry.kind === kind), more = apart(t, net, kind);
     if (more.length <= own.length) continue;
     for (const x of own) t.told.splice(t.told.indexOf(x), 1);
@@ -55,7 +55,7 @@ function others(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net:
   const own = t.told.filter(x => x.clause === t.clause);
   for (const kind of new Set(own.map(x => x.entry.kind))) {
     const told = own.filter(x => x.entry.kind === kind).map(x => x.entry);
-    if ((odds.sorts().find(([s]) => s === sortOf(told[0]!))?.[1] ?? 0) < SURELY) continue;
+    if ((odds.p(sortOf(told[0]!)) ?? 0) < SURELY) continue;
     for (const entry of beside(t, net, told)) add(t, entry, left, covered);
   }
 }

@@ -1,3 +1,4 @@
+import { isFastener } from './meanings/lib/fields.ts';
 import type { Told } from './meanings/telling.ts';
 
 /** A fit said again in one breath ("lowered it down, it's just hung there") is one fact; the later word holds. */
@@ -27,11 +28,12 @@ export function settle(told: readonly Told[]): Told[] {
   return out;
 }
 
-const FASTENERS = /^(bolts?|nuts?|screws?|studs?|pins?|clamps?|fasteners|fixings)$/;
+/** "bolts", with nothing to say whose they are. */
+const isBareFastener = (name: string): boolean => !name.includes(' ') && isFastener(name);
 
 /** "the side plates are on but the bolts are only finger tight": what only holds for now tells of the part that it holds; it is told with that part then. */
 function holdsLoosely(x: Told, was: Told): boolean {
-  if (x.entry.kind !== 'fit' || was.entry.kind !== 'fit' || x.entry.state !== 'temporary' || !FASTENERS.test(x.entry.part) || FASTENERS.test(was.entry.part) || !/^(on|temporary)$/.test(was.entry.state)) return false;
+  if (x.entry.kind !== 'fit' || was.entry.kind !== 'fit' || x.entry.state !== 'temporary' || !isBareFastener(x.entry.part) || isBareFastener(was.entry.part) || !/^(on|temporary)$/.test(was.entry.state)) return false;
   was.entry.state = 'temporary';
   was.entry.with ??= x.entry.with ?? x.entry.part;
   was.to = Math.max(was.to ?? was.clause.to, x.to ?? x.clause.to);

@@ -45,6 +45,9 @@ export class Odds {
   /** Every sort with its likelihood, likeliest first. */
   sorts(): readonly (readonly [sort: Sort, p: number])[] { return this.of; }
 
+  /** How likely one sort is; nothing is known of one that was not learned. */
+  p(sort: Sort): number | undefined { return this.of.find(([s]) => s === sort)?.[1]; }
+
   /** The likeliest sort with the signs that speak most for it, as the trace says it. */
   why(): string {
     const [sort, p] = this.of[0] ?? ['nothing', 0], { sorts, signs } = weights(), place = sorts.indexOf(sort);

@@ -27,14 +27,13 @@ export const weather: Meaning = t => {
   if (c.asks && !marvel || c.sub && /^(if|unless|when|because|so|until|till|before|while|that)$/.test(c.sub) || /^(cond|wish|past plan)$/.test(c.reality) || c.reality === 'hearsay' && /\b(hope|hoping|wish|doubt)$/.test(lowText(t, t.clauses[t.at - 1] ?? c))) return undefined;
   const text = lowText(t);
   if (/\b(was|were|yesterday|had|last (night|week))\b/.test(text) && !/\b(was (calling|saying|giving)|supposed)\b/.test(text)) return undefined;
-  if (WISHED.test(text)) return undefined;
+  if (!foretells(text)) return undefined;
   const both = hotAndDry(t, text);
   if (both) return both;
   const sky = skyIn(t, text) ?? degrees(t, text) ?? clearing(t, text);
   if (!sky) return undefined;
   const more = severalSkies(t);
   if (more) return more;
-  if (TOO.test(text)) return undefined;
   if (/^(i|we|you)$/.test(c.who ?? '') && !/\b(in for|due|have|got|getting|get)\b/.test(text) || partTalk(t) || /\b(to (dry|set|cure)|drying|dries)\b/.test(text) || c.verb?.form === 'past' && /^(run|turn|go|come|get|find|feel|work|wear|blow|dry|strip|make)$/.test(c.verb.base!)) return undefined;
   const days = t.sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague);
   const today = t.sheet.ctx.at.slice(0, 10);

@@ -31,6 +31,7 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
   }
   return out;
 }
+
 /** "no. 2 exhaust", "no 2 cyl": a number of something; "no, 2", "four no 5 bolts" are corrections. */
 function numbered(tokens: readonly Token[], i: number): Token | undefined {
   const t = tokens[i]!, prev = tokens[i - 1]?.low ?? '', dot = tokens[i + 1]?.low === '.' && tokens[i + 1]!.start === t.end ? tokens[i + 1] : undefined;

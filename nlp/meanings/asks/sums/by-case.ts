@@ -1,9 +1,9 @@
 import { slateOf } from '../../../dimensions/rule.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import type { Candidate } from './candidates.ts';
-import type { SumKind } from './kind.ts';
+import { wholeOf } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
-import { type Given, Scope } from './scope.ts';
+import { Scope } from './scope.ts';
 
 /** Where another case is put: "And if I do 'em dry?", "then again at four", "and what if it's forty". */
 const CASE = /(?:^|(?<=[.?!,;] )|(?<= ))(?:and |or |but |so )?(?:what if|what about|what of (?=#)|how about|if (?:i|we|it|its|that|theyre)\b(?=[^.?!]*\?)|(?:and|or) (?:at|with|for|on|in) (?=#[^.?!]*\?)|then (?:again|the same|same again|the same again) (?:at|with|for|in|on)|(?:the )?same (?:again )?(?:at|with|for|in|on)|(?:and |then |(?<=[,.;] ))again (?:at|with|for))(?=\b| ?#)/g;
@@ -20,7 +20,7 @@ export function byCase(desk: Desk, plain: readonly Hit[], have: readonly Candida
     if (plain.some(p => p.start < end && m.index < p.end)) continue;
     for (const kind of SUM_KINDS) {
       const told = new Scope(desk, floor, m.index, m.index), given = kind.given(told);
-      if (!whole(kind, given) || kind.word && !kind.word.test(desk.text.slice(floor, end)) || kind.unless?.test(desk.text.slice(floor, end))) continue;
+      if (!wholeOf(kind.telling, given) || kind.word && !kind.word.test(desk.text.slice(floor, end)) || kind.unless?.test(desk.text.slice(floor, end))) continue;
       const other = kind.given(new Scope(desk, m.index, end), given);
       if (!Object.keys(other).some(f => other[f] !== undefined && given[f] !== undefined)) continue;
       const start = sentenceAt(desk, Math.min(...told.taken.map(([a]) => a))).start;
@@ -29,5 +29,3 @@ export function byCase(desk: Desk, plain: readonly Hit[], have: readonly Candida
   }
   return [];
 }
-
-const whole = (kind: SumKind, given: Given): boolean => (kind.telling ?? []).some(set => set.every(f => given[f] !== undefined));

@@ -1,7 +1,7 @@
 import { mayMatch } from '../../../text/pattern-index.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import type { Candidate } from './candidates.ts';
-import type { SumKind } from './kind.ts';
+import { type SumKind, wholeOf } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
 import { SUM_NAMES, type SumName } from './names.ts';
 import { Scope } from './scope.ts';
@@ -47,15 +47,13 @@ function named(desk: Desk, { kind, called }: Named, s: { start: number; end: num
   const scope = new Scope(desk, s.start, s.end, start);
   if (called.result && scope.measures(...called.result).length) return undefined;
   const given = kind.given(scope), fields = Object.keys(given).filter(f => !f.endsWith('Unit'));
-  const whole = wholeSet(called, given);
+  const whole = wholeOf(called.whole, given);
   if (!asked && !whole && !(fields.length && FOR_ONE.test(text.slice(m.index + m[0].length)))) return undefined;
   if (asked && !whole && !fields.length && !outright(desk, start, end)) return undefined;
   // A fragment is all of it the question, so that nothing of it is taken for a statement.
   const place = asked ? { start, end } : { start: s.start, asked: end, end: s.start + text.trimEnd().replace(/[ .;,]+$/, '').length };
   return { kind, ...place, score: 0.5 + fields.length + (whole?.length ?? 0) + (kind.weight ?? 0) / 2 };
 }
-
-const wholeSet = (called: SumName, given: Record<string, unknown>): readonly string[] | undefined => called.whole.find(set => set.every(f => given[f] !== undefined));
 
 /** With no figure at all only a question that asks for just this is one: "what size fuse do I need", "what shims do I use". */
 const WANTS = /\b(?:what|whats|which|how (?:much|big|many|long|fast|hot|cold|far|tight|thick|strong))\b/;

@@ -1,6 +1,6 @@
 import { slateOf } from '../../../dimensions/rule.ts';
 import type { Candidate } from './candidates.ts';
-import { follow } from './kind.ts';
+import { follow, wholeOf } from './kind.ts';
 import { type Given, Scope } from './scope.ts';
 
 /** What leads to a second case told before the question: "and then again at", "then", "and same with". */
@@ -12,7 +12,7 @@ export function casesBefore(scope: Scope, c: Candidate): Given[] {
   for (const m of mask.matchAll(TURN)) {
     const at = scope.start + m.index, first = c.kind.given(new Scope(scope.desk, scope.start, at, at));
     const sets = [...(c.kind.telling ?? []), ...(c.kind.full ? [c.kind.full] : [])];
-    if (!sets.some(set => set.every(f => first[f] !== undefined))) continue;
+    if (!wholeOf(sets, first)) continue;
     const next = new Scope(scope.desk, at, c.start, c.start), other = c.kind.given(next, first), names = Object.keys(other).filter(f => !f.endsWith('Unit'));
     if (!names.length || !names.every(f => first[f] !== undefined)) continue;
     scope.take(...new Scope(scope.desk, scope.start, at).taken.map(([start, end]) => ({ start, end })));

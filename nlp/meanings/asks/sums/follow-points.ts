@@ -1,6 +1,7 @@
 import { slateOf } from '../../../dimensions/rule.ts';
 import { type Desk, sentenceAt } from '../desk.ts';
 import type { Candidate } from './candidates.ts';
+import { wholeOf } from './kind.ts';
 import { SUM_NAMES } from './names.ts';
 import { TOLD } from './told.ts';
 import { Scope } from './scope.ts';
@@ -63,7 +64,7 @@ const ANEW = /^(?:or|vs|versus|and anothers?|anothers?|and one (?:thats|at|for)|
 function complete(desk: Desk, c: Candidate, floor: number, at: number, to: number, adds = false): boolean {
   const first = c.kind.given(new Scope(desk, floor, at, c.start));
   const must = c.kind.full ?? c.kind.wants, sets = must ? [must, ...(c.kind.telling ?? [])] : SUM_NAMES[c.kind.of]?.whole ?? [];
-  if (!sets.some(set => set.every(f => first[f] !== undefined))) return false;
+  if (!wholeOf(sets, first)) return false;
   const next = Object.keys(c.kind.given(new Scope(desk, at, Math.min(to, sentenceAt(desk, at).end)), first)).filter(f => !f.endsWith('Unit'));
   const there = (f: string): boolean => first[f] !== undefined || adds && (c.kind.extra ?? []).includes(f) || (c.kind.either ?? []).some(set => set.includes(f) && set.some(other => first[other] !== undefined));
   return next.length > 0 && (next.every(there) || c.kind.anew !== undefined && next.includes(c.kind.anew) && (ANEW.test(desk.text.slice(at)) || /\b(?:both|each|either)\b/.test(desk.text.slice(sentenceAt(desk, c.start).start, at))));
@@ -72,6 +73,6 @@ function complete(desk: Desk, c: Candidate, floor: number, at: number, to: numbe
 function wholly(desk: Desk, c: Candidate, s: { start: number; end: number }): boolean {
   if (!c.kind.telling || TOLD.test(desk.text.slice(s.start, s.end))) return false;
   const own = c.kind.given(new Scope(desk, s.start, s.end, s.start));
-  return c.kind.telling.some(set => set.every(f => own[f] !== undefined));
+  return wholeOf(c.kind.telling, own) !== undefined;
 }
 const headOf = (desk: Desk, at: number): boolean => desk.sentences.some(s => at - s.start >= 0 && at - s.start <= 1);

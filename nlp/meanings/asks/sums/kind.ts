@@ -40,6 +40,9 @@ export interface SumKind {
 
 const unitOf = (name: string): string => `${name}Unit`;
 
+/** The first of some sets of fields that a sum was given whole. */
+export const wholeOf = (sets: readonly (readonly string[])[] | undefined, given: Given): readonly string[] | undefined => sets?.find(set => set.every(f => given[f] !== undefined));
+
 /** What a follow-up asks: all of the sum before with the new figures put in. */
 export function follow(kind: SumKind, prev: Given, next: Given): Given {
   const out: Given = { ...prev };

@@ -1,7 +1,8 @@
 import { CONVERT } from './convert.ts';
 import { ALTERNATOR, BATTERY, FUSE, OHMS, SIX_TO_TWELVE, VOLT_DROP, WIRE_SIZE } from './electric.ts';
 import { BEARING_GREASE, BOLT_STRENGTH, BUSHING, DRILL_SIZE, ISO_FIT, PRESS_FIT, SUBSTITUTE, WIRE_GAUGE } from './bench.ts';
-import { ADJUSTABLE, BELT_NUMBER, BELT_TENSION, GEARING, HYDRAULIC, ROAD_SPEED } from './drive.ts';
+import { ADJUSTABLE, GEARING, HYDRAULIC, ROAD_SPEED } from './drive.ts';
+import { BELT_NUMBER, BELT_TENSION } from './numbered-belts.ts';
 import { COMPRESSION, DISPLACEMENT, LEAK, RING_GAP, TWO_STROKE } from './engine.ts';
 import { END_PLAY, SHRINK_FIT } from './fits.ts';
 import { CLEARANCE, PIPE_THREAD, TAP_DRILL } from './holes.ts';
