@@ -1,21 +1,26 @@
 import type { Entry } from '../domain/model/entry.ts';
 import { namedBy } from '../domain/model/named-by.ts';
+import { nameWords } from '../domain/model/names.ts';
 import type { Clause } from './clauses/clause.ts';
 import type { Weighed } from './likely/net/weighed.ts';
 import type { Odds } from './likely/odds.ts';
 import { sortOf } from './likely/sort.ts';
+import { spotOf } from './likely/spot.ts';
+import { stretchOf } from './likely/stretch-of.ts';
+import { alone } from './meanings/likely/alone/alone.ts';
 import { apart } from './meanings/likely/apart.ts';
 import { beside } from './meanings/likely/beside.ts';
 import { deedOf } from './meanings/lib/deed-of.ts';
 import { likelierDeal } from './meanings/likely/deal.ts';
 import { likely } from './meanings/likely/likely.ts';
-import { clauseText, type Telling } from './meanings/telling.ts';
+import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { show } from './trace.ts';
 
 /** Adds what a clause most likely tells beside what the rules read from the note. */
 export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net?: Weighed): void {
   likelierDeal(t, odds);
   if (net) { severally(t, odds, left, covered, net); others(t, odds, left, covered, net); }
+  if (net) { unsaid(t, net); for (const entry of alone(t, net)) add(t, entry, left, covered); }
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
   const more = likely(t, odds, have, net);
@@ -58,4 +63,25 @@ function others(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net:
     if ((odds.p(sortOf(told[0]!)) ?? 0) < SURELY) continue;
     for (const entry of beside(t, net, told)) add(t, entry, left, covered);
   }
+}
+
+/** Under these the word or figure that an entry was told with tells no such thing, and no word of its name names one of its sort (log odds). */
+const UNSAID = -3, UNNAMED = -5;
+
+/** Drops what a rule read from a word or a figure that the net surely takes for something else, or of a thing that it surely takes to be told of otherwise. */
+function unsaid(t: Telling, net: Weighed): void {
+  for (const x of t.told.filter(y => y.clause === t.clause)) {
+    const at = SPOKEN.test(x.entry.kind) ? spotOf(t.sheet, x) : undefined, z = at && net.alone(...stretchOf(t.sheet, at)).get(x.entry.kind);
+    if ((z ?? 0) >= UNSAID && ofName(t, net, x) >= UNNAMED) continue;
+    t.told.splice(t.told.indexOf(x), 1);
+    t.sheet.trace.push({ stage: 'odds', rule: 'unsaid', text: clauseText(t), gave: show(x.entry) });
+  }
+}
+const SPOKEN = /^(work|job|reading|hours)$/;
+
+/** How strongly the net takes what names an entry for the name of one of its sort: the last word of it, where it is said strongest. Nothing against one that the note does not name. */
+function ofName(t: Telling, net: Weighed, x: Told): number {
+  const name = namedBy(x.entry), head = name && nameWords(name).at(-1);
+  const said = head ? t.sheet.tokens.filter(w => nameWords(w.low).includes(head)) : [];
+  return said.length ? Math.max(...said.map(w => net.alone(w.start, w.end).get(`of ${sortOf(x.entry)}`) ?? 0)) : 0;
 }

@@ -11,6 +11,7 @@ import { candidates, RENAMED } from './naming.ts';
 import type { Weighed } from './net/weighed.ts';
 import { pointed, wordsOf } from './pointed.ts';
 import { sortOf } from './sort.ts';
+import { spotOf } from './spot.ts';
 
 let loaded: ReadonlyMap<string, number> | undefined;
 /** What each sign says for a name (`learn/learn.ts`). */
@@ -23,11 +24,13 @@ const NET = 0.5, MOST = 3, UNHEARD = 0.5;
 
 /**
  * Gives an entry the name that the signs and the net speak most for, where that is plainly not the one the rules chose: a name of words that this note says, or one that the
- * net points to in the note before. One of several of its kind in a clause keeps its own.
+ * net points to in the note before. One of several of its kind in a clause keeps its own, unless a word or figure of its own tells it.
  */
 export function renamed(sheet: Sheet, x: Told, told: readonly Told[], net?: Weighed): Told {
   const name = namedBy(x.entry);
-  if (name === undefined || !RENAMED.has(x.entry.kind) || told.some(y => y !== x && y.clause === x.clause && y.entry.kind === x.entry.kind)) return x;
+  if (name === undefined || !RENAMED.has(x.entry.kind)) return x;
+  const at = net && spotOf(sheet, x);
+  if (told.some(y => y !== x && y.clause === x.clause && y.entry.kind === x.entry.kind && (!at || spotOf(sheet, y)?.from === at.from))) return x;
   if ([...x.clause.subj, ...x.clause.obj].some(s => s.name === name && s.choices)) return x;
   const w = weights(), said = new Set([...sheet.tokens.flatMap(t => nameWords(t.low)), ...nameWords(name)]);
   const all = candidates(sheet, x.clause as Placed, x.entry.kind, name).filter(c => nameWords(c.name).every(n => said.has(n))).map(c => ({ name: c.name, loud: [...c.signs].reduce((n, s) => n + (w.get(s) ?? 0), 0) }));
@@ -43,9 +46,9 @@ export function renamed(sheet: Sheet, x: Told, told: readonly Told[], net?: Weig
  * entry of the kind is about (`others`: the words of their names), or stands in the note before while this one says the rules' choice.
  */
 function hear(sheet: Sheet, x: Told, net: Weighed, all: { name: string; loud: number }[], others: readonly string[]): void {
-  const sort = sortOf(x.entry), own = pointed(sheet, net, x.clause, sort), odds = new Map<string, number>();
+  const sort = sortOf(x.entry), asking = spotOf(sheet, x) ?? x.clause, own = pointed(sheet, net, x.clause, sort, asking), odds = new Map<string, number>();
   const heard = (said: string, p: number): void => { for (const n of nameWords(said)) odds.set(n, Math.max(odds.get(n) ?? -MOST, Math.min(MOST, Math.log(p / (1 - p))))); };
-  wordsOf(sheet, net, x.clause, sort).forEach(({ word, p }, k, words) => {
+  wordsOf(sheet, net, asking, sort).forEach(({ word, p }, k, words) => {
     heard(word, p);
     const before = words[k - 1];
     if (before && nameWords(`${before.word} ${word}`).length === 1) heard(`${before.word} ${word}`, Math.min(p, before.p)); // names are compared with "head bolt" as one word

@@ -5,6 +5,7 @@ import type { Sheet } from '../types.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Sort } from './sort.ts';
 import type { Weighed } from './net/weighed.ts';
+import type { Stretch } from './spot.ts';
 import { stretchOf } from './stretch-of.ts';
 
 /** A name that the net points to: how sure it is of its words, 0 to 1, and the token of the note where it ends (none where it stands in the note before). */
@@ -37,9 +38,9 @@ function lone(runs: Word[][], gaps: string[][], clause: Clause): void {
   }
 }
 
-/** The words of the note before and of the note, each with how likely it belongs to the name of what a clause tells as some sort. */
-export function wordsOf(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): Word[] {
-  const { before, own } = net.named(...stretchOf(sheet, clause), sort);
+/** The words of the note before and of the note, each with how likely it belongs to the name of what a stretch (a clause, or the word or figure that tells it) tells as some sort. */
+export function wordsOf(sheet: Sheet, net: Weighed, asking: Stretch, sort: Sort): Word[] {
+  const { before, own } = net.named(...stretchOf(sheet, asking), sort);
   const prior = sheet.ctx.prior?.at(-1) ?? '';
   return [
     ...[...prior.matchAll(/[\p{L}\p{N}](?:[\p{L}\p{N}./'’-]*[\p{L}\p{N}])?/gu)].map(m => ({ word: m[0].toLowerCase(), p: Math.max(0, ...before.filter(b => b.start < m.index + m[0].length && b.end > m.index).map(b => b.p)) })),
@@ -51,14 +52,14 @@ export function wordsOf(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort):
  * The name of what a clause tells as some sort, in the words that the net points to: owners in front ("the nose of the auger" is "auger nose"), what this
  * note spoke of before in front of what the clause names. None where it points to nothing, or to several things.
  */
-export function pointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): Pointed | undefined {
-  const all = allPointed(sheet, net, clause, sort);
+export function pointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort, asking: Stretch = clause): Pointed | undefined {
+  const all = allPointed(sheet, net, clause, sort, asking);
   return all.length === 1 ? all[0] : undefined;
 }
 
 /** The names of what a clause tells as some sort: several where the net points to things that are told of together ("the hood and both fenders"). */
-export function allPointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort): Pointed[] {
-  const words = wordsOf(sheet, net, clause, sort);
+export function allPointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sort, asking: Stretch = clause): Pointed[] {
+  const words = wordsOf(sheet, net, asking, sort);
   const runs: Word[][] = [], gaps: string[][] = [];
   let gap: string[] = [];
   for (const w of words) {

@@ -1,8 +1,8 @@
-import type { Clause } from '../clauses/clause.ts';
 import { bare } from '../clauses/things.ts';
 import { textOf } from '../dimensions/part/text-of.ts';
 import type { Found, Sheet } from '../types.ts';
 import type { Weighed } from './net/weighed.ts';
+import type { Stretch } from './spot.ts';
 import { stretchOf } from './stretch-of.ts';
 
 /** A stretch of tokens [from, to) in which a field is said, and how sure the net is of it, 0 to 1. */
@@ -14,14 +14,14 @@ const OF_FIELD = 0.5;
 const WITHIN = /^(a|an|the|my|his|her|its|our|of|on|in|for|to|at|and|by|x|-|\/|&|,|that|this|'s)$/;
 
 /** Where in the note a clause says a field of what it tells ("fit with"): the surest run of words that the net takes for it, if any. */
-export function saidIn(sheet: Sheet, net: Weighed, clause: Clause, field: string): Said | undefined {
-  const runs = allSaid(sheet, net, clause, field);
+export function saidIn(sheet: Sheet, net: Weighed, asking: Stretch, field: string): Said | undefined {
+  const runs = allSaid(sheet, net, asking, field);
   return runs.length ? runs.reduce((a, b) => (b.p * (b.to - b.from) > a.p * (a.to - a.from) ? b : a)) : undefined;
 }
 
 /** Every run of words that the net takes for a field of what a clause tells, in the order of the note: several where it tells several of a kind. */
-export function allSaid(sheet: Sheet, net: Weighed, clause: Clause, field: string): Said[] {
-  const pieces = net.says(...stretchOf(sheet, clause), field);
+export function allSaid(sheet: Sheet, net: Weighed, asking: Stretch, field: string): Said[] {
+  const pieces = net.says(...stretchOf(sheet, asking), field);
   const likely = sheet.tokens.map(t => Math.max(0, ...pieces.filter(b => b.start < t.end && b.end > t.start).map(b => b.p)));
   const runs: Said[] = [];
   let sum = 0, count = 0;

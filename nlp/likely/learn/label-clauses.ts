@@ -1,6 +1,7 @@
 import { createWriteStream } from 'node:fs';
 import { readByRules } from '../../read.ts';
 import type { Found } from '../../types.ts';
+import { verbForms } from '../../words/verbs.ts';
 import { Odds } from '../odds.ts';
 import type { Sort } from '../sort.ts';
 import { labels } from './labels.ts';
@@ -18,7 +19,7 @@ for (const n of [...annotated(), ...phrases()]) {
   const chances = clauses.map((_, at) => new Map<Sort, number>(new Odds(clauses, at).sorts()));
   const of = labels(sheet.tokens, clauses, told, n.entries, (c, s) => chances[c]!.get(s) ?? 0);
   out.write(`${JSON.stringify({
-    file: n.file, text: n.text, prior: n.prior, never: n.never, entries: n.entries, asks: n.asks, tokens: sheet.tokens.map(t => [t.low, t.start, t.end]),
+    file: n.file, text: n.text, prior: n.prior, never: n.never, entries: n.entries, asks: n.asks, tokens: sheet.tokens.map(t => [t.low, t.start, t.end, verbForms(t.low).map(f => f.base)]),
     values: sheet.found.flatMap(f => valuesOf(f).map(v => [f.from, f.to, v])),
     clauses: clauses.map((c, k) => ({ from: c.from, to: c.to, is: [...of[k]!.is], maybe: [...of[k]!.maybe] })),
   })}\n`);

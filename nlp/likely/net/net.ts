@@ -8,9 +8,10 @@ import type { Sort } from '../sort.ts';
 
 /**
  * What was learned beside the weights: the sorts, attributes and questions told apart, each with its bias; for each sort what is asked of a piece to find its name
- * (`seeks`), and the bias of that (`found`); for each field of a kind ("fit with") what is asked of a piece that says it, and its bias (`held`).
+ * (`seeks`), and the bias of that (`found`); for each field of a kind ("fit with") what is asked of a piece that says it, and its bias (`held`);
+ * and what a word or a figure may tell by itself (`spots`).
  */
-export interface Heads { sorts: Sort[]; attributes: string[]; asks: Ask['kind'][]; bias: number[]; seeks: number[][]; found: number; fields: string[]; fieldSeeks: number[][]; held: number[] }
+export interface Heads { sorts: Sort[]; attributes: string[]; asks: Ask['kind'][]; bias: number[]; seeks: number[][]; found: number; fields: string[]; fieldSeeks: number[][]; held: number[]; spots: string[] }
 
 export interface Net { heads: Heads; vocabulary: ReadonlyMap<string, number>; run(ids: readonly number[], types: readonly number[]): Float32Array }
 

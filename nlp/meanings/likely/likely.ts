@@ -1,9 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
-import { allPointed } from '../../likely/pointed.ts';
 import type { Odds } from '../../likely/odds.ts';
-import { kindOf, type Sort } from '../../likely/sort.ts';
-import type { Thing } from '../../clauses/clause.ts';
+import { kindOf } from '../../likely/sort.ts';
 import { deedOf } from '../lib/deed-of.ts';
 import type { FitState } from '../lib/fit-state.ts';
 import { isClass } from '../../words/verbs.ts';
@@ -16,14 +14,12 @@ import { measured, spent } from './figures.ts';
 import { came, traded, wanted } from './goods.ts';
 import { gone, put } from './places.ts';
 import { found, sits } from './states.ts';
+import { surely } from './surely.ts';
 
 /** How likely a kind must be: where no rule knew the clause (by the signs alone, where there is no net), and beside what a rule read from it. */
 const LIKELY = 0.65, BY_SIGNS = 0.5, BESIDE = 0.65;
 /** Kinds that are told sooner where no rule knew the clause: what they hold is seldom taken from words that tell something else. */
 const SOONER: Readonly<Record<string, number>> = { work: 0.5, reading: 0.4, fit: 0.6 };
-/** How likely the words must be on the whole that the net points to, for them to name what is told before the rules are asked; less where they stand in the note before, for what a rule takes up from there is seldom better. */
-const POINTED = 0.72, BEFORE = 0.75;
-
 /**
  * Reads a clause by what it most likely is, taking from it what such an entry holds: where no rule knew it, or where it is most likely something beside what
  * a rule read (`have`). Gives nothing where no kind is likely, where the clause is a question or held to a condition, or where what names the entry is not said.
@@ -39,13 +35,6 @@ export function likely(t: Telling, odds: Odds, have: readonly Entry[], net?: Wei
     out.push(...(made.length || !net ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e)))); // what is to be done is not done
   }
   return out;
-}
-
-/** The things that the net surely points to. */
-function surely(t: Telling, net: Weighed, sort: Sort): Thing[] | undefined {
-  const own = allPointed(t.sheet, net, t.clause, sort);
-  if (!own.length || own.some(o => o.p <= (o.at === undefined ? BEFORE : POINTED))) return undefined;
-  return own.map(o => { const from = o.at ?? t.clause.from; return { name: o.name, from, to: from + 1, plural: /s$/.test(o.name), carried: o.at === undefined || from < t.clause.from }; });
 }
 
 function formed(t: Telling, kind: Entry['kind'], sort: string): Entry[] {

@@ -9,14 +9,21 @@ import type { Telling } from '../telling.ts';
 /** How sure the net must be of the words for what was measured. */
 const SURE = 0.7;
 
-/** What was read off a part in a stretch of a clause: the value with its unit (where it has none, that of the clause's first figure), and what it measures. Nothing where that is not said, or where the book says it. */
-export function readOff(t: Telling, net: Weighed, said: Said): { what: string; value: number; unit?: string; asWas?: true } | undefined {
+/** What a length measures where nothing says it. */
+const SIZE = 'size', LENGTH = /^(in|ft|mm|cm|m)$/;
+
+/**
+ * What was read off a part in a stretch of a clause: the value with its unit (where it has none, that of the clause's first figure), and what it measures. Nothing where that is not
+ * said (unless the net is `sure` that the figure was read, and it is a count or a length), or where the book says it.
+ */
+export function readOff(t: Telling, net: Weighed, said: Said, sure = false): { what: string; value: number; unit?: string; asWas?: true } | undefined {
   const found = valueIn(t.sheet, said, ['measure', 'percent', 'number', 'span']), { clause } = t;
   if (!found || figuresOf(t.sheet, clause).some(f => labelOf(t.sheet, ...f.lead).book)) return undefined; // what the book says was not read off the part
-  const k = clause.items.findIndex(i => i.from <= found.from && found.from < i.to), q = k < 0 ? undefined : quantityOf(t, clause, found, k);
-  const named = saidIn(t.sheet, net, clause, 'reading what'), what = named && named.p > SURE ? wordsIn(t.sheet, named) || q?.what : q?.what;
+  const k = clause.items.findIndex(i => i.from <= found.from && found.from < i.to), q = k < 0 ? undefined : quantityOf(t, clause, found, k), was = asWas(t, clause) ? { asWas: true as const } : {};
+  const named = saidIn(t.sheet, net, found, 'reading what'), counted = sure ? clause.items[k]?.np : undefined;
+  const what = named && named.p > SURE && wordsIn(t.sheet, named) || q?.what || (sure ? named && wordsIn(t.sheet, named) || (found.dim === 'measure' && LENGTH.test(found.value.unit) ? SIZE : undefined) : undefined);
+  if (counted && counted.count === ('value' in found.value ? found.value.value : undefined) && !q?.unit) return { what: counted.name, value: counted.count!, unit: 'count', ...was };
   if (what === undefined) return undefined;
-  const was = asWas(t, clause) ? { asWas: true as const } : {};
   if (found.dim === 'measure') return { what, value: found.value.value, unit: found.value.unit, ...was };
   if (found.dim === 'percent') return { what, value: found.value.value, unit: '%', ...was };
   if (found.dim === 'span') return found.value.unit === 'hours' ? { what, value: found.value.amount, unit: 'h', ...was } : undefined;

@@ -2,26 +2,11 @@
 import json
 import re
 import torch
+from sorts import ASKS, ATTRIBUTES, FIELDS, NAMES, SKIES, SORTS, VERDICTS, sort_of
+from spots import SPOTS, Spots, deed, far_from, near
 
-SORTS = ['amend', 'arrival', 'bought', 'finding', 'fit off', 'fit on', 'fit temporary', 'fit tight', 'fit tried', 'hands', 'hours', 'job', 'order', 'out', 'quote', 'reading',
-         'recheck', 'remark', 'rule', 'stow', 'wait', 'want', 'weather', 'work']
-VERDICTS = ['good', 'reuse', 'watch', 'repair', 'replace']
-SKIES = ['rain', 'dry', 'frost', 'wind', 'hot', 'snow']
-ATTRIBUTES = [*VERDICTS, 'asWas', 'begun', *SKIES, 'total']
-ASKS = 'blocked buy next where wasHow provisional due history spent timeSpent finish cheapest forecast sum picture'.split()
-# The field that names what an entry of a kind is about.
-NAMES = {'fit': 'part', 'finding': 'part', 'reading': 'part', 'work': 'part', 'job': 'part', 'want': 'item', 'order': 'item', 'bought': 'item', 'quote': 'item', 'arrival': 'item',
-         'recheck': 'part', 'stow': 'part', 'out': 'part', 'wait': 'part', 'hours': 'part'}
-# What else an entry of a kind says: in its words (those of deeds in their base form), or as a figure or a day.
-FIELDS = ['fit with', 'finding condition', 'reading what', 'reading value', 'work action', 'work product', 'job do', 'want spec', 'want qty', 'want for', 'order source', 'order price', 'order shipping',
-          'order expected', 'bought source', 'bought price', 'quote source', 'quote price', 'quote shipping', 'rule first', 'rule then', 'recheck do', 'recheck after', 'recheck due', 'stow where',
-          'out where', 'out until', 'out do', 'wait until', 'wait after', 'hours hours', 'hands when', 'hands for', 'weather from', 'weather to', 'amend value']
 SMALL = set('a an the my his her its our that this those these some of for to on in at and'.split())
 MOST, MOST_BEFORE = 160, 48  # as in weighed.ts
-
-
-def sort_of(entry):
-    return f"fit {entry.get('state', '')}" if entry['kind'] == 'fit' else entry['kind']
 
 
 def key(word):
@@ -64,6 +49,7 @@ def places(words, name, far):
 class Example:
     """ids, types: the note before (type 1) and the note (type 0) in pieces. clauses: (pieces, targets, which of them count). names: (clause, sort, pieces of the name).
     fields: (clause, field, pieces of what it says; none where it says nothing).
+    spots: (pieces, targets, which count) of single words and figures; spotNames, spotFields: as names and fields, asked from a spot.
     asks: (targets, which count). own: the note's pieces. cuts: (pieces that begin a word, whether each begins a clause). bare: its stops were taken out."""
 
     def __init__(self, note, tokenizer):
@@ -81,14 +67,14 @@ class Example:
             p = over(before['offset_mapping'][-MOST_BEFORE:], m.start(), m.end(), 1)
             if p:
                 words.append(key(m.group())), at.append(-200 + len(words)), of.append(p)
-        for n, (low, a, b) in enumerate(tokens):
+        for n, (low, a, b, _) in enumerate(tokens):
             p = over(offsets, a, b, 0)
             if p:
                 words.append(key(low)), at.append(n), of.append(p)
         self.cuts, self.bare = ([], []), note.get('bare', False)
         begins = {c['from'] for c in note['clauses']}
         if note.get('cut'):
-            for n, (_, a, b) in enumerate(tokens[1:], 1):
+            for n, (_, a, b, _) in enumerate(tokens[1:], 1):
                 for p in over(offsets, a, b, 0)[:1]:
                     self.cuts[0].append(p), self.cuts[1].append(float(n in begins))
         self.clauses, self.names, self.fields, place = [], [], [], {}
@@ -103,9 +89,16 @@ class Example:
                 counts[k] = s.split(' ')[0] == never if never else s == 'remark' or s not in c['maybe'] or s in c['is']
             place[n] = len(self.clauses)
             self.clauses.append((pieces, is_, counts))
-        told = {}
-        for entry in note['entries']:
-            self.tell(note, entry, place, told, words, at, of)
+        self.spots, self.spot_names, self.spot_fields = [], [], []
+        spots, told = Spots(note, [a for a in at if a >= 0]), {}
+        asked = [x for entry in note['entries'] for x in self.tell(note, entry, place, told, words, at, of, spots)]
+        if not note.get('never'):
+            stretch = lambda a, b: [p for i, n in enumerate(at) if a <= n < b for p in of[i]]
+            self.spots = [r[1:] for r in spots.rows(stretch)]
+            for where, rows in asked:
+                self.spots.append((stretch(*where), torch.zeros(len(SPOTS)), torch.zeros(len(SPOTS))))
+                for to, what, pieces in rows:
+                    to.append((len(self.spots) - 1, what, pieces))
         self.asks = (torch.zeros(len(ASKS)), torch.zeros(len(ASKS)))
         if note.get('asks') is not None:
             self.asks[1][:] = 1
@@ -113,18 +106,31 @@ class Example:
                 k = ASKS.index(ask['kind'])
                 self.asks[1 if ask.get('maybe') else 0][k] = not ask.get('maybe')
 
-    def tell(self, note, entry, place, told, words, at, of):
-        """What an entry says beside its kind, of the clause that has most of its words."""
+    def tell(self, note, entry, place, told, words, at, of, spots):
+        """What an entry says beside its kind, of the clause that has most of its words. Gives what its own word or figure says: [(stretch of tokens, [(names or fields, which, pieces)])]."""
         sort, tokens = sort_of(entry), note['tokens']
-        among = [n for n in place if sort in note['clauses'][n]['is']]
-        if sort not in SORTS or entry.get('maybe') or not among:
-            return
+        among = [n for n in place if sort in note['clauses'][n]['is' if not entry.get('maybe') else 'maybe']]
+        if sort not in SORTS or not among:
+            spots.unaligned(entry)
+            return []
         said = [w for field, v in entry.items() if field != 'kind' for w in keys(v)]
         def holds(n):
             c = note['clauses'][n]
             own = {key(t[0]) for t in tokens[c['from']:c['to']]}
             return sum(w in own for w in said) - 0.6 * told.get((n, sort), 0)
         n = max(among, key=holds)
+        c = note['clauses'][n]
+        far = lambda i: far_from(c, at[i])
+        own = [i for i, a in enumerate(at) if a >= 0]
+        of_words = lambda value: [own[i] for i in places([words[i] for i in own], keys(value), lambda i: far(own[i]))]
+        where = spots.tell(entry, c, [at[i] for i in of_words(entry['condition'])] if entry.get('condition') else [])
+        name = keys(entry.get(NAMES.get(entry['kind'], ''), ''))
+        # Of several with that name the one that stands nearest to the word or figure itself.
+        by = lambda i: far(i) + (0.5 * abs(at[i] - where[0]) if where and at[i] >= 0 else 0)
+        called = places(words, name, by) if name else []
+        spots.name(entry, {at[i] for i in called if at[i] >= 0})
+        if entry.get('maybe'):
+            return []
         told[n, sort] = told.get((n, sort), 0) + 1
         _, is_, counts = self.clauses[place[n]]
         says = {'finding': {v: entry.get('verdict') == v for v in VERDICTS}, 'reading': {'asWas': bool(entry.get('asWas'))}, 'work': {'begun': entry.get('done') is False},
@@ -132,29 +138,32 @@ class Example:
         for attribute, yes in says.get(entry['kind'], {}).items():
             k = len(SORTS) + ATTRIBUTES.index(attribute)
             counts[k], is_[k] = 1, max(is_[k], float(yes))
-        c = note['clauses'][n]
-        far = lambda i: far_from(c, at[i])
-        own = [i for i, a in enumerate(at) if a >= 0]
+        by_spot = []
         for k, field in enumerate(FIELDS):
             kind, of_it = field.split(' ')
             if kind != entry['kind']:
                 continue
             value, found = entry.get(of_it), []
             if isinstance(value, (int, float)) or re.fullmatch(r'\d{4}-\d\d-\d\d', str(value)):
-                figures = [(a, b) for a, b, v in note['values'] if v == value or isinstance(v, (int, float)) and isinstance(value, (int, float)) and abs(v - value) <= 0.005 * abs(value)]
+                figures = near(note['values'], value)
                 if figures:
                     a, b = min(figures, key=lambda f: (far_from(c, f[0]), f[0] - f[1]))
                     found = [i for i in own if a <= at[i] < b]
             elif of_it in ('action', 'do'):
-                deeds = [i for i in own if deed(words[i], keys(value))]
+                deeds = [i for i in own if deed(words[i], keys(value), tokens[at[i]][3])]
                 found = [min(deeds, key=far)] if deeds else []
             elif value is not None:
-                found = [own[i] for i in places([words[i] for i in own], keys(value), lambda i: far(own[i]))]
+                found = of_words(value)
             if value is None or found:
-                add(self.fields, place[n], k, [p for i in found for p in of[i]])
-        name = keys(entry.get(NAMES.get(entry['kind'], ''), ''))
+                pieces = [p for i in found for p in of[i]]
+                add(self.fields, place[n], k, list(pieces))
+                if field in ('reading what', 'work product'):
+                    by_spot.append((self.spot_fields, k, pieces))
         if name:
             add(self.names, place[n], SORTS.index(sort), [p for i in places(words, name, far) for p in of[i]])
+            if where:
+                by_spot.append((self.spot_names, SORTS.index(sort), [p for i in called for p in of[i]]))
+        return [(where, by_spot)] if where else []
 
 
 def joined(x, y):
@@ -165,6 +174,8 @@ def joined(x, y):
     z.bare, z.own, z.cuts = True, x.own + move(y.own), (x.cuts[0] + move(y.own[:1] + y.cuts[0]), x.cuts[1] + [1.0] + y.cuts[1])
     z.clauses = x.clauses + [(move(pieces), is_, counts) for pieces, is_, counts in y.clauses]
     z.names, z.fields = (a + [(c + after, k, move(pieces)) for c, k, pieces in b] for a, b in ((x.names, y.names), (x.fields, y.fields)))
+    z.spots = x.spots + [(move(pieces), is_, counts) for pieces, is_, counts in y.spots]
+    z.spot_names, z.spot_fields = (a + [(c + len(x.spots), k, move(pieces)) for c, k, pieces in b] for a, b in ((x.spot_names, y.spot_names), (x.spot_fields, y.spot_fields)))
     z.asks = torch.maximum(x.asks[0], y.asks[0]), torch.minimum(x.asks[1], y.asks[1])
     return z
 
@@ -178,38 +189,28 @@ def add(rows, clause, what, pieces):
     rows.append((clause, what, pieces))
 
 
-def far_from(clause, token):
-    return 0 if clause['from'] <= token < clause['to'] else clause['from'] - token if token < clause['from'] else 1.5 * (token - clause['to'] + 1)
-
-
-def deed(word, verb):
-    """Whether a word is a form of a verb, as far as its letters tell."""
-    v = verb[0] if verb else ''
-    return len(v) > 2 and len(word) - len(v) <= 4 and (word.startswith(v[:-1]) if v.endswith(('e', 'y')) else word.startswith(v))
-
-
 def spoken(note):
     """The note as a recogniser would write it, lower case and without its stops; where its clauses begin is known from the stops. None where it has none."""
     text, tokens, place, out = note['text'], [], {}, ''
     if not re.search(r'[a-z][.,;:]( |$)', text) or len(note['tokens']) < 4 or not note['clauses']:
         return None
     drop = "'’" if len(text) % 2 else ''
-    for n, (low, a, b) in enumerate(note['tokens']):
+    for n, (low, a, b, bases) in enumerate(note['tokens']):
         place[n] = len(tokens)
         if not re.search(r'[^\W_]|[$€£%°#/&+-]', text[a:b]):
             continue
         if out and re.search(r'\s', text[note['tokens'][n - 1][1] + 1:a + 1] if n else ''):
             out += ' '
-        elif tokens and tokens[-1][3] < n - 1 and not out.endswith(' '):
+        elif tokens and tokens[-1][4] < n - 1 and not out.endswith(' '):
             out += ' '
         raw = re.sub(f'[{drop}]', '', text[a:b].lower()) if drop else text[a:b].lower()
-        tokens.append([low, len(out), len(out) + len(raw), n])
+        tokens.append([low, len(out), len(out) + len(raw), bases, n])
         out += raw
     place[len(note['tokens'])] = len(tokens)
     clauses = [{**c, 'from': place[c['from']], 'to': place[c['to']]} for c in note['clauses']]
     values = [[place[a], place[b], v] for a, b, v in note['values']]
     prior = [re.sub(r'\s+', ' ', re.sub(r'[.,;:!?]+(?=\s|$)', '', p.lower())) for p in note.get('prior') or []]
-    return {**note, 'text': out, 'tokens': [t[:3] for t in tokens], 'clauses': [c for c in clauses if c['to'] > c['from']], 'values': values, 'prior': prior, 'cut': True, 'bare': True}
+    return {**note, 'text': out, 'tokens': [t[:4] for t in tokens], 'clauses': [c for c in clauses if c['to'] > c['from']], 'values': values, 'prior': prior, 'cut': True, 'bare': True}
 
 
 def examples(path, tokenizer, hold):

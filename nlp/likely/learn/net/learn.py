@@ -14,6 +14,7 @@ import math
 import random
 import re
 import tempfile
+from copy import copy, deepcopy
 from pathlib import Path
 
 import onnx
@@ -23,11 +24,14 @@ from onnxruntime.quantization.shape_inference import quant_pre_process
 from torch import nn
 from torch.nn.functional import binary_cross_entropy_with_logits
 from transformers import AutoTokenizer
-from examples import ASKS, ATTRIBUTES, FIELDS, SORTS, examples, joined
+from examples import examples, joined
 from model import Net
+from sorts import ASKS, ATTRIBUTES, FIELDS, SORTS
+from spots import SPOTS
 
 BATCH, RATE, RATE_OF_HEADS, WARM = 32, 1.5e-4, 1e-3, 0.06
-WEIGHTS = {'told': 1, 'names': 0.25, 'fields': 0.25, 'asks': 0.5, 'cuts': 1}
+WEIGHTS = {'told': 1, 'names': 0.25, 'fields': 0.25, 'asks': 0.5, 'cuts': 1, 'spots': 3}
+MASKED, HIDDEN, MASK = 0.3, 0.1, 103  # of so many notes, so many pieces are hidden, so that the others must tell
 JOINED, LONGEST = 0.1, 90  # of the notes without stops, so many are joined with another, up to so many pieces
 COMMON = 15_000  # the vocabulary is in the order of how common its pieces are; of those that no note has, these are kept
 FOLDER = Path(__file__).resolve().parents[2] / 'net'
@@ -38,6 +42,13 @@ def loss(result):
     return (binary_cross_entropy_with_logits(z, is_, reduction='none') * counts).sum() / len(z)
 
 
+def hidden(x):
+    """A note with some of its pieces hidden."""
+    y, own = copy(x), set(x.own)
+    y.ids = [MASK if i in own and random.random() < HIDDEN else p for i, p in enumerate(x.ids)]
+    return y
+
+
 def batches(pairs):
     """Notes of like length together, in an order of their own each time; of a note that has stops, now as written, now without them."""
     order, out = [random.choice(pair) or pair[0] for pair in random.sample(pairs, len(pairs))], []
@@ -45,6 +56,7 @@ def batches(pairs):
     for i, j in zip(bare[::2], bare[1::2]):
         if random.random() < JOINED and len(order[i].ids) + len(order[j].ids) < LONGEST:
             order[i] = joined(order[i], order[j])
+    order = [hidden(x) if random.random() < MASKED else x for x in order]
     for i in range(0, len(order), BATCH * 20):
         near = sorted(order[i:i + BATCH * 20], key=lambda x: len(x.ids))
         out += [near[j:j + BATCH] for j in range(0, len(near), BATCH)]
@@ -93,6 +105,9 @@ def report(model, pairs):
                     count('attributes', *(y[:, len(SORTS):] for y in x))
                 elif x and spoken == (what == 'cuts'):
                     count(what, *x)
+                    if what == 'spots':
+                        for k, spot in enumerate(SPOTS):
+                            count('.named' if spot.startswith('of ') else f'.{spot}', *(y[:, k:k + 1] for y in x))
     model.train()
     return ', '.join(f'{k} {2 * h / max(1, s + g):.4f}' for k, (h, s, g) in sums.items())
 
@@ -110,7 +125,7 @@ class Rows(nn.Module):
 
 def write(model, tokenizer, notes):
     """8-bit weights by dynamic quantisation; of the vocabulary, what the notes have and the commonest pieces."""
-    model.eval()
+    model = deepcopy(model).eval()
     pieces = {i: p for p, i in tokenizer.get_vocab().items()}
     seen = {i for x in notes for i in x.ids}
     keep = [i for i in range(len(pieces)) if i in seen or pieces[i] in ('[UNK]', '[CLS]', '[SEP]') or re.fullmatch('(##)?[a-z0-9]+', pieces[i]) and i < COMMON or re.fullmatch('(##)?[!-~]', pieces[i])]
@@ -125,7 +140,7 @@ def write(model, tokenizer, notes):
     onnx.checker.check_model(onnx.load(FOLDER / 'net.onnx'))
     (FOLDER / 'pieces.txt').write_text('\n'.join(pieces[i] for i in keep) + '\n')
     rounded = lambda t: [round(x, 4) for x in t.tolist()]
-    (FOLDER / 'heads.json').write_text(json.dumps({'sorts': SORTS, 'attributes': ATTRIBUTES, 'asks': ASKS, 'bias': rounded(model.bias.data),
+    (FOLDER / 'heads.json').write_text(json.dumps({'sorts': SORTS, 'attributes': ATTRIBUTES, 'asks': ASKS, 'spots': SPOTS, 'bias': rounded(model.bias.data),
                                                    'seeks': [rounded(r) for r in model.seeks.data], 'found': round(model.found.item(), 4),
                                                    'fields': FIELDS, 'fieldSeeks': [rounded(r) for r in model.fields.data], 'held': rounded(model.held.data)}) + '\n')
 
@@ -146,8 +161,8 @@ def main():
     def after(epoch):
         if held:
             print(f'after epoch {epoch + 1}: {report(model, held)}', flush=True)
+        write(model, tokenizer, [x for pair in notes + held for x in pair if x])
     learn(model, notes, args.epochs, after)
-    write(model, tokenizer, [x for pair in notes + held for x in pair if x])
 
 
 if __name__ == '__main__':

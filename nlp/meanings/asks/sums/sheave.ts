@@ -30,7 +30,7 @@ export const SHEAVE: SumKind = {
   ask: [
     /\bwhat(?: size)?(?: pulley| sheave)? (?:do |would |should )?i (?:want|need)(?: to put)? on (?:the |my )?[a-z]+(?: [a-z]+)? (?:to get|for|to make|to give)\b/,
     /\bhows (?:the |my )?[a-z]+(?: [a-z]+)? (?:turning|spinning|running)(?= ?(?:$|[?.,]))/,
-    /\bwhat(?:s|ll| (?:does|do|will|would|s|is|ll|did)) (?:the |my |it |that |this |she |they |a )?(?:(?:[a-z]+|#~*(?!~)) ){0,4}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
+    /\bwhat(?:s|ll| (?:does|do|will|would|s|is|ll|did)) (?!(?:i|we) (?:do|go|run)\b)(?:the |my |it |that |this |she |they |a )?(?:(?:[a-z]+|#~*(?!~)) ){0,4}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
     /\bwhat(?:s|ll)? (?:(?:speed|rpm|revs|revolutions|rpms)\b|the (?:speed|rpm|revs|blade speed|shaft speed|[a-z]+ (?:speed|rpm|revs))\b)/,
     /\bhow fast (?:(?:does|will|would|is|s|do|should|ll|can|might|did|am i) )?(?:the |my |it |that |this |she |they |ll )?(?:[a-z]+ ){0,4}?(?:turn|spin|run|go|rev|turning|spinning|running|going|be|end up|does|will|it)\b/,
     /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:size|speed|rpm|revs|how fast|what (?:size|speed|rpm|revs)(?: is that| on the [a-z]+| at the [a-z]+| for the [a-z]+)?)(?= ?(?:\?|$))/,

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { weigh } from '../../../nlp/likely/net/weighed.ts';
+import { readNote } from '../../../nlp/read.ts';
+
+const AT = '2026-06-09T10:00:00+00:00';
+const told = (text: string, kind: string) => readNote(text, { at: AT }).entries.filter(e => e.kind === kind).map(({ sure: _, span: __, kind: ___, ...e }) => e as Record<string, unknown>);
+const alone = (text: string, word: string) => weigh(text)!.alone(text.indexOf(word), text.indexOf(word) + word.length);
+
+describe('what a word or a figure says by itself', () => {
+  it('a deed done is told from one to do and from what is no deed', () => {
+    const text = 'scraped the fuel tank and tomorrow i prime it with grey';
+    expect(alone(text, 'scraped').get('work')).toBeGreaterThan(0);
+    expect(alone(text, 'prime').get('work')).toBeLessThan(0);
+    expect(alone(text, 'grey').get('work')).toBeLessThan(0);
+  });
+  it('a figure read off is told from hours and from a price', () => {
+    const text = 'two hours on the dynamo, end float six thou, brushes were 14 quid';
+    expect(alone(text, 'six thou').get('reading')).toBeGreaterThan(0);
+    for (const other of ['two hours', '14 quid']) expect(alone(text, other).get('reading'), other).toBeLessThan(0);
+    expect(alone(text, 'two hours').get('hours')).toBeGreaterThan(0);
+    expect(alone(text, '14 quid').get('price')).toBeGreaterThan(0);
+  });
+  it('a word is of the name of what an entry of a sort is about', () => {
+    const text = 'took the dynamo off and put the fan belt back on';
+    expect(alone(text, 'dynamo').get('of fit off')).toBeGreaterThan(0);
+    expect(alone(text, 'dynamo').get('of fit on')).toBeLessThan(0);
+    expect(alone(text, 'belt').get('of fit on')).toBeGreaterThan(0);
+  });
+  it('nothing is said of what stands nowhere', () => expect(weigh('Primed the hood.')!.alone(40, 44).size).toBe(0));
+});
+
+describe('several told in one clause', () => {
+  it('deeds of one part', () => expect(told('wire brushed and primed and painted the drawbar', 'work').map(e => [e.part, e.action])).toEqual([['drawbar', 'brush'], ['drawbar', 'prime'], ['drawbar', 'paint']]));
+  it('figures of one part, one of them as it was', () => {
+    const read = told('end float on the crank was nine thou when i stripped it and now it is four', 'reading');
+    expect(read.map(e => [e.value, e.asWas ?? false])).toEqual([[0.009, true], [0.004, false]]);
+  });
+  it('no deed that is only meant to be done', () => expect(told('if it stays dry i will scrape and prime the drawbar', 'work')).toEqual([]));
+});
