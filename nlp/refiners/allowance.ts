@@ -1,4 +1,4 @@
-import { isClosed } from '../text/tag.ts';
+import { isClosed } from '../text/nominal.ts';
 import type { Token } from '../types.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { isTradeWord, nounClasses, singular } from '../words/nouns.ts';

@@ -1,4 +1,4 @@
-import { isClosed } from '../text/tag.ts';
+import { isClosed } from '../text/nominal.ts';
 import type { Sheet } from '../types.ts';
 import { COMMON } from '../words/common.ts';
 import { CONDITION } from '../words/conditions.ts';

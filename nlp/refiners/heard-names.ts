@@ -1,7 +1,7 @@
 import { nameKey } from '../../domain/model/names.ts';
 import { knownNames, type KnownNames } from '../dimensions/part/known.ts';
 import { nameReach } from '../dimensions/part/reach.ts';
-import { isClosed } from '../text/tag.ts';
+import { isClosed } from '../text/nominal.ts';
 import type { Sheet, Token } from '../types.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
 import { allowance, mostAllowed } from './allowance.ts';

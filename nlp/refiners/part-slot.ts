@@ -1,7 +1,7 @@
 import type { Token } from '../types.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
-import { isClosed } from '../text/tag.ts';
+import { isClosed } from '../text/nominal.ts';
 
 /**
  * Whether a part plainly stands at tokens [at, at + n): 'sure' where a verb of the bench has it for its object, a condition is said of it, or it is counted

@@ -9,7 +9,7 @@ import { PERSONS } from '../words/persons.ts';
 import { SIDES } from '../words/sides.ts';
 import { isTradeWord, singular, tradeWords } from '../words/nouns.ts';
 import { allVerbForms, verbForms } from '../words/verbs.ts';
-import { isClosed } from '../text/tag.ts';
+import { isClosed } from '../text/nominal.ts';
 
 /** Whether a word is one that is meant as it stands: of the language, the trade, or a regular form of such a word. */
 export const isWord = remembered((low: string): boolean => {

@@ -10,8 +10,6 @@ import { cliticTag } from './tag-clitic.ts';
 import { openTag } from './tag-open.ts';
 import { sideTag } from './tag-side.ts';
 
-export { isClosed } from './nominal.ts';
-
 /**
  * What each word is, from the word and its neighbours. `solid` tells which tokens stand inside a known name, which is a noun whatever its words.
  */
