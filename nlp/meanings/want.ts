@@ -7,14 +7,15 @@ import { isMachine, partLike } from '../clauses/things.ts';
 import { EVERYDAY } from '../words/everyday.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { moneyClause } from './lib/money.ts';
-import { textOf } from '../dimensions/part/text-of.ts';
 import { goodsIn, type Goods } from './lib/goods.ts';
 import { specAfter } from './lib/spec.ts';
-import { nounClasses, singular } from '../words/nouns.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { isTool, trim } from './lib/fields.ts';
 import { needed } from './lib/needing.ts';
 import { isCalledFor, opensList, phrasedWant, underList } from './lib/wanting.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
+import { forAfter, whys } from './want/what-for.ts';
+import { fronted, single } from './want/named-before.ts';
 
 /** Something that must be got: "need two", "have to buy", "short of", "we're out of". */
 export const want: Meaning = t => {
@@ -63,19 +64,6 @@ const offList = (items: readonly Item[]): readonly Item[] => {
   return k > 0 ? items.slice(0, k) : items;
 };
 
-/** "need one", "I need another, inch and a half by two", "…need a dozen": so many of what was named before. */
-function single(t: Telling, c: Clause, k: number): Goods[] | undefined {
-  const it = c.items[k], dozen = it?.np && /^(dozen|couple|pair|few|set|full set|whole set|complete set)$/.test(it.np.said) && c.items[k + 1]?.low !== 'of';
-  const them = it?.t === 'pron' && /^(them|those|it|some)$/.test(it.low) && (c.items[k + 1]?.low === 'in' || /^(measure|thread)$/.test(c.items[k + 1]?.f?.dim ?? '')); // "need them in M8"
-  if (!it || !dozen && !them && !(/^(one|another|more)$/.test(it.low) && !c.items[k + 1]?.np)) return undefined;
-  const before = dozen ? fronted(t, c)[0] : undefined, wanted = it.low === 'more' ? t.told.findLast(x => x.entry.kind === 'want')?.entry : undefined, topic = (wanted?.kind === 'want' ? t.memory.all().find(x => x.name === wanted.item) : undefined) ?? t.memory.all().find(x => !/^(chunk|bite|lump|hole|crack|chip|split|gouge|nick|dent|flat spot|tear)s?$/.test(x.name)) ?? t.memory.topic();
-  if (!before && !topic) return [];
-  const g: Goods = before ?? { item: topic!.name.replace(/^(?:last|only) (?=.)/, ''), from: it.from, to: it.to, thing: topic! };
-  if (dozen && !/set|few/.test(it.np!.said)) g.qty = /dozen/.test(it.np!.said) ? 12 * (it.np!.count ?? 1) : 2;
-  specAfter(t, c.items, c.items[k + 1]?.low === 'of' && c.items[k + 2]?.t === 'pron' ? k + 3 : k + 1, g);
-  return [g];
-}
-
 /** "pitted bad… need new ones", "perished. Need a seal": what was found faulty and is to be got is to be replaced. */
 function condemn(t: Telling, items: readonly string[]): void {
   for (const x of t.told) if (x.entry.kind === 'finding' && items.includes(x.entry.part) && !/\b(missing|gone|lost)\b/.test(x.entry.condition)) x.entry.verdict ??= 'replace';
@@ -106,70 +94,5 @@ function continued(t: Telling): Entry[] | undefined {
   return goods.filter(g => !COMFORT.test(g.item)).map((g, i) => trim({ kind: 'want', item: g.item, qty: counted(t, g), spec: g.spec, for: forAfter(t, c, g.to, goods[i + 1]?.from ?? c.to, goods) }) as Entry);
 }
 
-/** "two pump leathers, two and a half inch. that's what I need": the things stand before. */
-function fronted(t: Telling, c: Clause): ReturnType<typeof goodsIn> {
-  const own = c.subj.filter(s => !s.carried);
-  if (own.length && /^(i|we|need)/.test(c.who ?? 'need')) return goodsIn(t, c.items, 0);
-  const before = t.clauses.slice(Math.max(0, t.at - 2), t.at).filter(p => p.pred === 'none' && !p.verb && !t.told.some(x => x.clause === p)).findLast(p => p.items.some(i => i.np));
-  if (!before) return [];
-  (before as Clause & { spoken?: boolean }).spoken = true;
-  return goodsIn(t, before.items, 0);
-}
-
-/** "staves for the tub… I need seven new ones": what the topic was for. */
-function forTopic(t: Telling, c: Clause): string | undefined {
-  if (!c.obj.some(o => o.carried) && !c.items.some(i => i.np?.stands)) return undefined;
-  for (let i = t.at - 1; i >= 0 && i >= t.at - 3; i--) {
-    const p = t.clauses[i]!;
-    const k = p.items.findIndex((x, n) => n > 0 && x.low === 'for' && p.items[n - 1]?.np && p.items[n + 1]?.np);
-    if (k >= 0) return p.items[k + 1]!.np!.name;
-  }
-  return undefined;
-}
-
 /** "one adapter", "1 seal": a single thing that was counted; "a seal" was not. */
 const counted = (t: Telling, g: Goods): number | undefined => (g.qty !== undefined && (g.qty > 1 || /^(1|one)$/.test(t.sheet.tokens[g.thing.np?.from ?? g.from]?.low ?? '') && !g.thing.np?.stands) ? g.qty : undefined);
-
-/** The job or part that waits on each thing: said after it ("for the spindle"), after the last ("to go with it"), before all ("for the drain plug I need"), or the part that needs them. */
-function whys(t: Telling, c: Clause, k: number, list: readonly Goods[]): (string | undefined)[] {
-  const own = list.map((g, i) => forAfter(t, c, g.to, list[i + 1]?.from ?? c.to, list));
-  if (own.some(Boolean)) return own;
-  if (isCalledFor(t, c)) return list.map(() => undefined);
-  const goesWith = c.items.findIndex((i, n) => n > k && i.t === 'to' && /^(go|match|suit|fit|mate)$/.test(c.items[n + 1]?.base ?? ''));
-  if (goesWith > k && list.length) { // "…and two couplings to go with it"
-    const it = c.items[c.items[goesWith + 1]!.base === 'go' ? goesWith + 3 : goesWith + 2];
-    const what = it?.t === 'pron' ? (list.length > 1 ? list[0]!.item : t.memory.topic()?.name) : it?.np && !it.np.stands ? it.np.name : undefined;
-    return list.map((g, i) => (i === list.length - 1 && what !== g.item ? what : undefined));
-  }
-  const reason = why(t, c, k);
-  return list.map(() => reason);
-}
-
-/** "for the main drive", "for it" between two tokens. */
-function forAfter(t: Telling, c: Clause, from: number, to: number, list: readonly Goods[]): string | undefined {
-  const f = c.items.findIndex((i, n) => i.from >= from && i.from < to && i.low === 'for' && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron' && /^(it|that|them|this)$/.test(c.items[n + 1]!.low)));
-  if (f < 0) return undefined;
-  const next = c.items[f + 1]!;
-  if (!next.np) return t.memory.all().find(x => !list.some(g => singular(g.item) === singular(x.name)))?.name;
-  if (isMachine(t.sheet, next.np.name)) return undefined;
-  if (/^(pair|lot|both|set)$/.test(next.np.said)) return t.memory.topic()?.name;
-  if (next.np.stands) return t.memory.sided(next.np.said, t.sheet) ?? undefined;
-  let end = next.to;
-  for (let n = f + 2; c.items[n] && /^(of|on|in)$/.test(c.items[n]!.low) && c.items[n + 1]?.np; n += 2) end = c.items[n + 1]!.to;
-  return end === next.to ? next.np.name : textOf(t.sheet, next.np.nameFrom, end).toLowerCase();
-}
-
-/** What the whole clause says of why: "to seal the tank", a topic named for something, or the part that needs it. */
-function why(t: Telling, c: Clause, k: number): string | undefined {
-  const to = c.items.findIndex((i, n) => n > k && i.t === 'to' && c.items[n + 1]?.t === 'verb' && n > k);
-  if (to > k && c.items.slice(k, to).some(i => i.np)) {
-    const verb = c.items[to + 1]!, obj = c.items.slice(to + 2).find(i => i.np);
-    if (obj?.np) return `${verb.base} the ${obj.np.name}`;
-  }
-  const lead = c.items.findIndex(i => i.t !== 'cc' && i.t !== 'adv' && i.t !== 'mark');
-  if (c.items[lead]?.low === 'for' && c.items[lead + 1]?.np && !c.items[lead + 1]!.np!.stands && k > lead + 2 && !isMachine(t.sheet, c.items[lead + 1]!.np!.name)) return c.items[lead + 1]!.np!.name; // "for the drain plug I need"
-  const named = forTopic(t, c);
-  if (named) return named;
-  const subj = c.subj.find(s => !s.machine && !s.carried && /^(need|want|require)$/.test(c.verb?.base ?? '') && !/^(i|we)$/.test(c.who ?? ''));
-  return subj?.name;
-}
