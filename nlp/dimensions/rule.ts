@@ -1,7 +1,8 @@
 import { mayMatch } from '../text/pattern-index.ts';
 import type { Dim, Found, FoundValue, Sure } from '../types.ts';
 import { type Line, tokensOf } from './line.ts';
-import { type Num, numbersOf } from './number/scan.ts';
+import type { Num } from './number/num.ts';
+import { numbersOf } from './number/scan.ts';
 
 /**
  * What a dimension's rules look at. `mask` is the line with every number written as # and as many ~ as it takes to keep the length, so that a

@@ -1,5 +1,5 @@
 import type { MeasureValue } from '../../types.ts';
-import type { Num } from '../number/scan.ts';
+import type { Num } from '../number/num.ts';
 import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
 import { UNIT, inContract, tidy, unitOf } from './units.ts';
 

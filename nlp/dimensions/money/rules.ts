@@ -1,5 +1,5 @@
 import type { MoneyValue } from '../../types.ts';
-import type { Num } from '../number/scan.ts';
+import type { Num } from '../number/num.ts';
 import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
 
 const rx = (s: string): RegExp => new RegExp(s, 'g');

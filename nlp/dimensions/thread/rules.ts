@@ -1,5 +1,5 @@
 import type { ThreadValue } from '../../types.ts';
-import type { Num } from '../number/scan.ts';
+import type { Num } from '../number/num.ts';
 import { N, type Piece, type Rule, type Slate, runRules } from '../rule.ts';
 import { BSF, BSW, METRIC_COARSE, METRIC_FINE, UNC, UNF, knownPitch, seriesOf } from './series.ts';
 
