@@ -1,5 +1,5 @@
 import { phraseAt } from './dimensions/part/phrase.ts';
-import { isMachine } from './clauses/things.ts';
+import { isMachine } from './clauses/name-kinds.ts';
 import type { Sheet } from './types.ts';
 
 interface Machine { machine: string; switches?: boolean; /** Tokens that only name it, and give no entry. */ cut?: [number, number] }

@@ -8,7 +8,7 @@ import type { Memory } from './memory.ts';
 import { splitClauses } from './split.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isClass } from '../words/verbs.ts';
-import { isPlural, isStuff, partLike } from './things.ts';
+import { isPlural, isStuff, partLike } from './name-kinds.ts';
 
 /** A clause with the things known when it was said. */
 export type Placed = Clause & { memory: Memory; sentence: number };

@@ -9,7 +9,8 @@ import type { Memory } from './memory.ts';
 import { reality, supposed } from './reality.ts';
 import type { Cut } from './split.ts';
 import { pronoun, subject } from './subject.ts';
-import { isSource, thingAt, thingsAt } from './things.ts';
+import { isSource } from './name-kinds.ts';
+import { thingAt, thingsAt } from './things.ts';
 
 /** What only people do. */
 const SPEAKS = /^(say|tell|reckon|promise|ask|think|phone|ring|email|text|forecast|quote|swear|claim|guess|figure|predict)$/;

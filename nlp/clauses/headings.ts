@@ -3,7 +3,7 @@ import { nounClasses } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import type { Clause, Thing } from './clause.ts';
 import type { Cut } from './split.ts';
-import { isMachine, isSource, isStuff, partLike } from './things.ts';
+import { isMachine, isSource, isStuff, partLike } from './name-kinds.ts';
 
 /** The part that a sentence is headed by ("down tube: elbow gears all good"), where what follows is said of its own pieces. A machine owns no names. */
 export function headingOf(sheet: Sheet, before: Clause | undefined, cut: Cut): Thing | undefined {

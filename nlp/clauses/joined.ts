@@ -6,7 +6,7 @@ import { NAMED } from '../words/quantities.ts';
 import { isClass } from '../words/verbs.ts';
 import type { Item } from './items.ts';
 import { likened, nextThing } from './next-thing.ts';
-import { isSource } from './things.ts';
+import { isSource } from './name-kinds.ts';
 import { afterNouns, countsOf, endsAt, finite, hasPredicate, isAux, isSubjectPronoun, last, predicateAt } from './predicate.ts';
 
 /** "before", "after", "till" and the like open a clause when a verb follows; before a day or a bare noun they are prepositions. */

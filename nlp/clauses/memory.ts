@@ -3,7 +3,7 @@ import type { Sheet } from '../types.ts';
 import { singular } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Thing } from './clause.ts';
-import { isStuff } from './things.ts';
+import { isStuff } from './name-kinds.ts';
 
 const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', 'near-side': 'off-side', 'off-side': 'near-side', 'left-hand': 'right-hand', 'right-hand': 'left-hand', first: 'second', second: 'first' };
 

@@ -6,7 +6,7 @@ import { NAMED } from '../words/quantities.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Item } from './items.ts';
 import { oneWord, type Memory } from './memory.ts';
-import { isMachine, isPlaceNoun, isPlural, isSource, isStuff, partLike } from './things.ts';
+import { isMachine, isPlaceNoun, isPlural, isSource, isStuff, partLike } from './name-kinds.ts';
 
 /** The owner's name in front; undefined when the tail is no owner (a place, a person) and the clause goes on. */
 export function withOwner(sheet: Sheet, name: string, owner: Phrase, prep: string, memory: Memory): string | undefined {

@@ -3,7 +3,7 @@ import { isClass } from '../words/verbs.ts';
 import { PERSONS } from '../words/persons.ts';
 import { NAMED } from '../words/quantities.ts';
 import type { Item } from './items.ts';
-import { isPlaceNoun } from './things.ts';
+import { isPlaceNoun } from './name-kinds.ts';
 import { afterNouns, countsOf, finite, hasPredicate, isAux, isSubjectPronoun, last, predicateAt } from './predicate.ts';
 
 /** Run-on speech: a new clause begins here though nothing marks it. */

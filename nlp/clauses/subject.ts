@@ -9,7 +9,8 @@ import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
 import { withOwner } from './owner.ts';
 import { afterNouns, finite, isAux, predicateAt } from './predicate.ts';
-import { isStuff, partLike, thingsAt } from './things.ts';
+import { isStuff, partLike } from './name-kinds.ts';
+import { thingsAt } from './things.ts';
 
 /** Reads what stands before the predicate; gives the item index where the predicate begins. */
 export function subject(sheet: Sheet, c: Clause, memory: Memory): number {

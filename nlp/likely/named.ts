@@ -6,7 +6,7 @@ import type { Placed } from '../clauses/clauses.ts';
 import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Told } from '../meanings/telling.ts';
 import type { Sheet } from '../types.ts';
-import { isMachine, isStuff } from '../clauses/things.ts';
+import { isMachine, isStuff } from '../clauses/name-kinds.ts';
 import { candidates, RENAMED } from './naming.ts';
 import type { Weighed } from './net/weighed.ts';
 import { pointed, wordsOf } from './pointed.ts';

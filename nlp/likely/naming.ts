@@ -1,7 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { nameKey } from '../../domain/model/names.ts';
 import type { Placed } from '../clauses/clauses.ts';
-import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/things.ts';
+import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/name-kinds.ts';
 import { isKnownPart } from '../dimensions/part/known.ts';
 import { FAULT } from '../words/faults.ts';
 import { nameClasses, nounClasses, singular } from '../words/nouns.ts';

@@ -1,4 +1,4 @@
-import { bare } from '../clauses/things.ts';
+import { bare } from '../clauses/as-said.ts';
 import { textOf } from '../dimensions/part/text-of.ts';
 import type { Found, Sheet } from '../types.ts';
 import type { Weighed } from './net/weighed.ts';

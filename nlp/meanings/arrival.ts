@@ -1,7 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
 import type { Phrase } from '../dimensions/part/phrase.ts';
-import { isMachine, isSource } from '../clauses/things.ts';
+import { isMachine, isSource } from '../clauses/name-kinds.ts';
 import { sourceIn } from './lib/fields.ts';
 import { headingOf, underHeading } from './lib/heading.ts';
 import { sumsIn } from './lib/money.ts';

@@ -1,5 +1,5 @@
 import type { Entry } from '../../domain/model/entry.ts';
-import { isMachine, partLike } from '../clauses/things.ts';
+import { isMachine, partLike } from '../clauses/name-kinds.ts';
 import { lowText, type Meaning } from './telling.ts';
 
 const FLUID = '(?:(?:neat|clean|old|fresh|warm|hot|red|white|methylated|penetrating|transmission|tranny|brake|citric|oxalic|phosphoric|rust|parts|carb|carburettor|carburetor|degreasing|molasses|washing)[ -]+)*(?:diesel|paraffin|kerosene|kero|petrol|gasoline|gas|vinegar|acetone|solvent|cleaner|degreaser|oil|spirits?|thinners?|turps|molasses|acid|remover|caustic|lye|soda|fluid|derv|coke|detergent|brine)';

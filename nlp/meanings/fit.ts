@@ -1,7 +1,7 @@
 import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
-import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/things.ts';
+import { isMachine, isPlaceNoun, isStuff, partLike } from '../clauses/name-kinds.ts';
 import { nameClasses } from '../words/nouns.ts';
 import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, SHAVING, trim, withPhrase } from './lib/fields.ts';

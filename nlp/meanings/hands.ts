@@ -1,5 +1,5 @@
 import type { Entry } from '../../domain/model/entry.ts';
-import { said } from '../clauses/things.ts';
+import { said } from '../clauses/as-said.ts';
 import type { Clause } from '../clauses/clause.ts';
 import { isKnownPart } from '../dimensions/part/known.ts';
 import { nounClasses } from '../words/nouns.ts';

@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
-import { bare } from '../clauses/things.ts';
+import { bare } from '../clauses/as-said.ts';
 import { textOf } from '../dimensions/part/text-of.ts';
 import { goodsIn, isSeller } from './lib/goods.ts';
 import { dayIn } from './lib/day.ts';

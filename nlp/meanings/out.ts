@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
-import { isMachine, partLike } from '../clauses/things.ts';
+import { isMachine, partLike } from '../clauses/name-kinds.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { isClass, verbForms } from '../words/verbs.ts';
 import { dayIn } from './lib/day.ts';

@@ -1,6 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause } from '../clauses/clause.ts';
-import { bare, isSource } from '../clauses/things.ts';
+import { bare } from '../clauses/as-said.ts';
+import { isSource } from '../clauses/name-kinds.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
 import { textOf } from '../dimensions/part/text-of.ts';

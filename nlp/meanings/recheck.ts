@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
-import { partLike } from '../clauses/things.ts';
+import { partLike } from '../clauses/name-kinds.ts';
 import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
 import { reminded } from './recheck/reminded.ts';

@@ -1,7 +1,7 @@
 import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import type { Clause, Thing } from '../clauses/clause.ts';
-import { isMachine, isPlaceNoun, isSource, isStuff } from '../clauses/things.ts';
+import { isMachine, isPlaceNoun, isSource, isStuff } from '../clauses/name-kinds.ts';
 import type { Item } from '../clauses/items.ts';
 import { placeFrom } from './lib/fields.ts';
 import { isSeller } from './lib/goods.ts';

@@ -1,7 +1,7 @@
 import { isKnownPart } from '../dimensions/part/known.ts';
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
-import { isMachine, partLike } from '../clauses/things.ts';
+import { isMachine, partLike } from '../clauses/name-kinds.ts';
 import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';

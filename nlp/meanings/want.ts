@@ -3,7 +3,7 @@ import type { Clause } from '../clauses/clause.ts';
 import type { Item } from '../clauses/items.ts';
 import { nameKey } from '../../domain/model/names.ts';
 import { isClass } from '../words/verbs.ts';
-import { isMachine, partLike } from '../clauses/things.ts';
+import { isMachine, partLike } from '../clauses/name-kinds.ts';
 import { EVERYDAY } from '../words/everyday.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { moneyClause } from './lib/money.ts';

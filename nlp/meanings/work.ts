@@ -1,6 +1,6 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../clauses/clause.ts';
-import { isMachine, isStuff, partLike } from '../clauses/things.ts';
+import { isMachine, isStuff, partLike } from '../clauses/name-kinds.ts';
 import { COATS } from '../words/coats.ts';
 import { COMMON } from '../words/common.ts';
 import { BODGER } from '../clauses/reality.ts';

@@ -2,7 +2,7 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
 import type { Found } from '../../types.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { singular } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { NAMED } from '../../words/quantities.ts';

@@ -1,5 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { isPlural } from '../../clauses/things.ts';
+import { isPlural } from '../../clauses/name-kinds.ts';
 import { tokensOf } from '../../dimensions/line.ts';
 import type { Sheet } from '../../types.ts';
 import { BLOCKED } from './blocked.ts';

@@ -1,4 +1,4 @@
-import { isMachine, isSource } from '../../clauses/things.ts';
+import { isMachine, isSource } from '../../clauses/name-kinds.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
 import { sheetBefore } from '../../sheet.ts';
 import type { Sheet } from '../../types.ts';

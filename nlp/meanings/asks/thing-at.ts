@@ -1,5 +1,5 @@
 import { nameKey } from '../../../domain/model/names.ts';
-import { isPlural } from '../../clauses/things.ts';
+import { isPlural } from '../../clauses/name-kinds.ts';
 import { charOf, pastOf } from '../../dimensions/line.ts';
 import { knownNames, type KnownNames } from '../../dimensions/part/known.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';

@@ -1,5 +1,5 @@
 import type { Clause } from '../../clauses/clause.ts';
-import { isMachine } from '../../clauses/things.ts';
+import { isMachine } from '../../clauses/name-kinds.ts';
 import { goodsIn, isSeller, type Goods } from '../lib/goods.ts';
 import { lowText, type Telling } from '../telling.ts';
 

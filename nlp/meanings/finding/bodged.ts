@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { BODGER } from '../../clauses/reality.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { isClass } from '../../words/verbs.ts';
 import { namesPart } from '../lib/named.ts';
 import { lowText, type Telling } from '../telling.ts';

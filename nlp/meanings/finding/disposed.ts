@@ -1,5 +1,5 @@
 import type { Entry } from '../../../domain/model/entry.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { namesPart } from '../lib/named.ts';
 import { clauseText, lowText, type Meaning, type Telling } from '../telling.ts';
 import { make } from './part.ts';

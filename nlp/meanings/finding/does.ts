@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../../clauses/clause.ts';
-import { isMachine, isStuff, partLike } from '../../clauses/things.ts';
+import { isMachine, isStuff, partLike } from '../../clauses/name-kinds.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { FAULT } from '../../words/faults.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';

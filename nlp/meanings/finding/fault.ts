@@ -1,6 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims } from '../../clauses/clause.ts';
-import { isMachine, partLike, said } from '../../clauses/things.ts';
+import { said } from '../../clauses/as-said.ts';
+import { isMachine, partLike } from '../../clauses/name-kinds.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { FAULT } from '../../words/faults.ts';
 import { isClass } from '../../words/verbs.ts';

@@ -1,7 +1,9 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
-import { isMachine, isStuff, partLike, said, thingAt } from '../../clauses/things.ts';
+import { said } from '../../clauses/as-said.ts';
+import { isMachine, isStuff, partLike } from '../../clauses/name-kinds.ts';
+import { thingAt } from '../../clauses/things.ts';
 import { FAULT } from '../../words/faults.ts';
 import { singular } from '../../words/nouns.ts';
 import { COUNTED } from '../../words/quantities.ts';

@@ -1,6 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Clause, type Thing } from '../../clauses/clause.ts';
-import { isMachine, partLike, said } from '../../clauses/things.ts';
+import { said } from '../../clauses/as-said.ts';
+import { isMachine, partLike } from '../../clauses/name-kinds.ts';
 import { ARTEFACTS } from '../../words/artefacts.ts';
 import { FAULT } from '../../words/faults.ts';
 import { EVERYDAY_PARTS } from '../../words/everyday-parts.ts';

@@ -1,5 +1,5 @@
 import type { Entry } from '../../../domain/model/entry.ts';
-import { isMachine, partLike } from '../../clauses/things.ts';
+import { isMachine, partLike } from '../../clauses/name-kinds.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { SIDES } from '../../words/sides.ts';

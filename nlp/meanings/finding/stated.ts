@@ -1,5 +1,5 @@
 import type { Entry } from '../../../domain/model/entry.ts';
-import { isMachine, isStuff } from '../../clauses/things.ts';
+import { isMachine, isStuff } from '../../clauses/name-kinds.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { FAULT } from '../../words/faults.ts';
 import { NAMED } from '../../words/quantities.ts';

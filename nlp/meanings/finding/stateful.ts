@@ -1,6 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims } from '../../clauses/clause.ts';
-import { isMachine, partLike, thingAt } from '../../clauses/things.ts';
+import { isMachine, partLike } from '../../clauses/name-kinds.ts';
+import { thingAt } from '../../clauses/things.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { namesPart } from '../lib/named.ts';
 import { verdictIn } from '../lib/verdict.ts';

@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause, Thing } from '../../clauses/clause.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { namesPart } from '../lib/named.ts';
 import { verdictIn } from '../lib/verdict.ts';
 import { clauseText, lowText, type Telling } from '../telling.ts';

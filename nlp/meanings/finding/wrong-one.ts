@@ -1,4 +1,4 @@
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { namesPart } from '../lib/named.ts';
 import { lowText, type Meaning } from '../telling.ts';
 import { make } from './part.ts';

@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, lows, type Clause } from '../../clauses/clause.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { BY_UNIT } from '../../words/gauging.ts';
 import { singular } from '../../words/nouns.ts';
 import { NAMED } from '../../words/quantities.ts';

@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Clause } from '../../clauses/clause.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { NAMED } from '../../words/quantities.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { verdictIn } from '../lib/verdict.ts';

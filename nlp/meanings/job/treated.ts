@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { isMachine, partLike } from '../../clauses/things.ts';
+import { isMachine, partLike } from '../../clauses/name-kinds.ts';
 import { COATS } from '../../words/coats.ts';
 import { isClass } from '../../words/verbs.ts';
 import { lowText, type Telling } from '../telling.ts';

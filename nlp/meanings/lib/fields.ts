@@ -1,6 +1,7 @@
 import { textOf } from '../../dimensions/part/text-of.ts';
 import type { Item } from '../../clauses/items.ts';
-import { bare, isMachine, isPlaceNoun, isSource } from '../../clauses/things.ts';
+import { bare } from '../../clauses/as-said.ts';
+import { isMachine, isPlaceNoun, isSource } from '../../clauses/name-kinds.ts';
 import { PERSONS } from '../../words/persons.ts';
 import type { Sheet } from '../../types.ts';
 import { nounClasses } from '../../words/nouns.ts';

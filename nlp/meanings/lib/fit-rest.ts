@@ -1,6 +1,6 @@
 import { isKnownPart } from '../../dimensions/part/known.ts';
 import { dims, type Clause } from '../../clauses/clause.ts';
-import { isPlaceNoun } from '../../clauses/things.ts';
+import { isPlaceNoun } from '../../clauses/name-kinds.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { isFastener } from './fields.ts';

@@ -1,5 +1,5 @@
 import { dims, type Clause } from '../../clauses/clause.ts';
-import { isPlaceNoun, partLike } from '../../clauses/things.ts';
+import { isPlaceNoun, partLike } from '../../clauses/name-kinds.ts';
 import { isClass } from '../../words/verbs.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { isFastener } from './fields.ts';

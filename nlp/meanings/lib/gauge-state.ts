@@ -1,7 +1,7 @@
 import { isKnownPart } from '../../dimensions/part/known.ts';
 import { dims, type Clause } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { singular } from '../../words/nouns.ts';
 import { NAMED } from '../../words/quantities.ts';
 import { lowText, type Telling } from '../telling.ts';

@@ -1,6 +1,6 @@
 import { isKnownPart } from '../../dimensions/part/known.ts';
 import { dims, type Clause } from '../../clauses/clause.ts';
-import { isMachine, isStuff, partLike } from '../../clauses/things.ts';
+import { isMachine, isStuff, partLike } from '../../clauses/name-kinds.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { snap } from '../../dimensions/part/snap.ts';
 import { COMMON } from '../../words/common.ts';

@@ -1,4 +1,4 @@
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
 import { nameKey } from '../../../domain/model/names.ts';
 import { knownNames } from '../../dimensions/part/known.ts';

@@ -1,4 +1,4 @@
-import { isPlaceNoun } from '../../clauses/things.ts';
+import { isPlaceNoun } from '../../clauses/name-kinds.ts';
 import { isKnownPart } from '../../dimensions/part/known.ts';
 import { snap } from '../../dimensions/part/snap.ts';
 import type { Thing } from '../../clauses/clause.ts';

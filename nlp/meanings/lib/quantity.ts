@@ -1,5 +1,6 @@
 import type { Clause } from '../../clauses/clause.ts';
-import { isMachine, said } from '../../clauses/things.ts';
+import { said } from '../../clauses/as-said.ts';
+import { isMachine } from '../../clauses/name-kinds.ts';
 import type { Found } from '../../types.ts';
 import { nounClasses, singular } from '../../words/nouns.ts';
 import { NAMED } from '../../words/quantities.ts';

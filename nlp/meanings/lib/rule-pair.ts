@@ -1,6 +1,6 @@
 import { dims, type Clause, type Thing } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
-import { isMachine, partLike } from '../../clauses/things.ts';
+import { isMachine, partLike } from '../../clauses/name-kinds.ts';
 import { isClass } from '../../words/verbs.ts';
 import { isTradeWord } from '../../words/nouns.ts';
 import { lowText, type Telling } from '../telling.ts';

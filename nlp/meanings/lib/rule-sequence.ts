@@ -1,7 +1,7 @@
 import type { Clause, Thing } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
 import type { Item } from '../../clauses/items.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { lowText, type Telling } from '../telling.ts';
 import type { Order } from './rule-pair.ts';
 

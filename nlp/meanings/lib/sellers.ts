@@ -1,6 +1,7 @@
 import type { Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
-import { bare, isMachine, isSource } from '../../clauses/things.ts';
+import { bare } from '../../clauses/as-said.ts';
+import { isMachine, isSource } from '../../clauses/name-kinds.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
 import { nameClasses, nounClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';

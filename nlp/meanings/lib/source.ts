@@ -1,5 +1,6 @@
 import type { Clause } from '../../clauses/clause.ts';
-import { bare, isSource } from '../../clauses/things.ts';
+import { bare } from '../../clauses/as-said.ts';
+import { isSource } from '../../clauses/name-kinds.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { TRADE_ENDING } from '../../words/sources.ts';

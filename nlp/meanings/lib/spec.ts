@@ -1,4 +1,4 @@
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import type { Item } from '../../clauses/items.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';

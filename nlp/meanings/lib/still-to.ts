@@ -1,6 +1,6 @@
 import { dims, type Clause } from '../../clauses/clause.ts';
 import type { Thing } from '../../clauses/clause.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { isClass } from '../../words/verbs.ts';
 import { lowText, type Telling } from '../telling.ts';
 

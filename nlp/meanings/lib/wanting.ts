@@ -1,6 +1,6 @@
 import type { Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { lowText, next, previous, type Telling } from '../telling.ts';
 
 const LEAD = String.raw`^(?:(?:and|but|so|also|oh|still|then|now|plus|well|no|yes|right|too|, ?) )*`;

@@ -1,5 +1,6 @@
 import type { Clause, Thing } from '../../clauses/clause.ts';
-import { isMachine, isPlaceNoun, isStuff, partLike, thingAt } from '../../clauses/things.ts';
+import { isMachine, isPlaceNoun, isStuff, partLike } from '../../clauses/name-kinds.ts';
+import { thingAt } from '../../clauses/things.ts';
 import { NAMED } from '../../words/quantities.ts';
 import { isTool } from '../lib/fields.ts';
 import { isSeller } from '../lib/goods.ts';

@@ -1,5 +1,5 @@
 import type { Thing } from '../../clauses/clause.ts';
-import { isMachine, isPlaceNoun, isSource, isStuff, partLike } from '../../clauses/things.ts';
+import { isMachine, isPlaceNoun, isSource, isStuff, partLike } from '../../clauses/name-kinds.ts';
 import { EVERYDAY } from '../../words/everyday.ts';
 import { FAULT } from '../../words/faults.ts';
 import { NO_THINGS } from '../../words/no-things.ts';

@@ -1,7 +1,7 @@
 import { nameKey } from '../../../domain/model/names.ts';
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Thing } from '../../clauses/clause.ts';
-import { isStuff, partLike } from '../../clauses/things.ts';
+import { isStuff, partLike } from '../../clauses/name-kinds.ts';
 import { singular } from '../../words/nouns.ts';
 import { isClass } from '../../words/verbs.ts';
 import { dayIn } from '../lib/day.ts';

@@ -1,7 +1,7 @@
 import { nameKey } from '../../../domain/model/names.ts';
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { dayIn } from '../lib/day.ts';
 import { isTool, sourceIn, trim } from '../lib/fields.ts';
 import { goodsIn, isSeller, type Goods } from '../lib/goods.ts';

@@ -1,6 +1,6 @@
 import { dims, type Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
-import { isMachine, isStuff, partLike } from '../../clauses/things.ts';
+import { isMachine, isStuff, partLike } from '../../clauses/name-kinds.ts';
 import { goodsIn, isSeller, type Goods } from '../lib/goods.ts';
 import { sourceIn } from '../lib/fields.ts';
 import { sourceSubject } from '../lib/source.ts';

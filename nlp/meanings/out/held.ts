@@ -1,7 +1,8 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause, Thing } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
-import { bare, isMachine, isSource, isStuff, partLike } from '../../clauses/things.ts';
+import { bare } from '../../clauses/as-said.ts';
+import { isMachine, isSource, isStuff, partLike } from '../../clauses/name-kinds.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';

@@ -1,5 +1,6 @@
 import type { Clause } from '../../clauses/clause.ts';
-import { bare, isPlaceNoun, isSource, isStuff } from '../../clauses/things.ts';
+import { bare } from '../../clauses/as-said.ts';
+import { isPlaceNoun, isSource, isStuff } from '../../clauses/name-kinds.ts';
 import { isKnownPart } from '../../dimensions/part/known.ts';
 import type { Phrase } from '../../dimensions/part/phrase.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';

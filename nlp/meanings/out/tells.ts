@@ -1,5 +1,5 @@
 import type { Clause } from '../../clauses/clause.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { isClass } from '../../words/verbs.ts';
 import { dayIn } from '../lib/day.ts';
 import { moneyClause } from '../lib/money.ts';

@@ -1,7 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import { itemsOf } from '../../clauses/items.ts';
-import { isMachine } from '../../clauses/things.ts';
+import { isMachine } from '../../clauses/name-kinds.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { sourceIn, trim } from '../lib/fields.ts';
 import { goodsIn, isSeller, pricedThings, type Goods } from '../lib/goods.ts';

@@ -1,5 +1,5 @@
 import type { Clause } from '../../clauses/clause.ts';
-import { isMachine, isPlaceNoun } from '../../clauses/things.ts';
+import { isMachine, isPlaceNoun } from '../../clauses/name-kinds.ts';
 import { singular } from '../../words/nouns.ts';
 import { goodsIn, isSeller, type Goods } from '../lib/goods.ts';
 import { sourceIn } from '../lib/fields.ts';

@@ -2,7 +2,7 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { countValue } from '../../dimensions/part/count.ts';
-import { isMachine, isPlural } from '../../clauses/things.ts';
+import { isMachine, isPlural } from '../../clauses/name-kinds.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { singular } from '../../words/nouns.ts';
 import { COUNTED } from '../../words/quantities.ts';

@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims } from '../../clauses/clause.ts';
-import { isMachine } from '../../clauses/things.ts';
+import { isMachine } from '../../clauses/name-kinds.ts';
 import { lowText, type Telling } from '../telling.ts';
 
 const DIAL = /\bhours? (?:.{1,20} )?on (?:the|its|her) (?:[\w'-]+ ){0,3}?(?:'s )?(?:meter|counter)\b|\b(hour ?-?meter|hours? clock|hourmeter|tacho?|tachometer|odometer|odo|speedo|speedometer)\b|\bon the (clock|meter|tach|hour meter)\b|\b(clock|meter|counter)(?= (?:on .{1,25} )?(?:just |now )*(?:reads?|says|shows|showing|reading|is at|stands at|rolled over|turned over|went over|clicked over))|\bon the \S+( \S+)? ?'s (meter|clock|hour meter)\b/;

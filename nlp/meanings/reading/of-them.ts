@@ -1,7 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
-import { isMachine, isPlural, partLike } from '../../clauses/things.ts';
+import { isMachine, isPlural, partLike } from '../../clauses/name-kinds.ts';
 import { trim } from '../lib/fields.ts';
 import type { Telling } from '../telling.ts';
 import { asWas } from './as-was.ts';

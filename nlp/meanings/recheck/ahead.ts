@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause, Thing } from '../../clauses/clause.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { verbForms } from '../../words/verbs.ts';
 import { trim } from '../lib/fields.ts';
 import { lowText, type Telling } from '../telling.ts';

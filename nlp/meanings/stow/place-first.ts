@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { isMachine, isPlaceNoun, partLike } from '../../clauses/things.ts';
+import { isMachine, isPlaceNoun, partLike } from '../../clauses/name-kinds.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { placeFrom } from '../lib/fields.ts';

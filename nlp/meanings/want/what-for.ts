@@ -1,5 +1,5 @@
 import type { Clause } from '../../clauses/clause.ts';
-import { isMachine } from '../../clauses/things.ts';
+import { isMachine } from '../../clauses/name-kinds.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
 import type { Goods } from '../lib/goods.ts';
 import { singular } from '../../words/nouns.ts';

@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { dims } from '../../clauses/clause.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { SHAVING, trim, withPhrase } from '../lib/fields.ts';
 import { lowText, type Telling } from '../telling.ts';
 

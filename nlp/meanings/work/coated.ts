@@ -1,5 +1,5 @@
 import type { Entry } from '../../../domain/model/entry.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { COATS } from '../../words/coats.ts';
 import { isConsumable } from '../lib/fields.ts';
 import { lowText, type Telling } from '../telling.ts';

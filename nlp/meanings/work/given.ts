@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { partLike } from '../../clauses/things.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { COATS } from '../../words/coats.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { isConsumable, nounsFrom, trim, withPhrase } from '../lib/fields.ts';
