@@ -1,16 +1,15 @@
-import type { Phrase } from '../dimensions/part/phrase.ts';
-import { snap } from '../dimensions/part/snap.ts';
 import type { Sheet } from '../types.ts';
-import { nounClasses, singular } from '../words/nouns.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
-import { SIDES } from '../words/sides.ts';
-import type { Clause, Thing } from './clause.ts';
+import type { Clause } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
-import { withOwner } from './owner.ts';
-import { afterNouns, finite, isAux, predicateAt } from './predicate.ts';
+import { finite, isAux, predicateAt } from './predicate.ts';
 import { isStuff, partLike } from './name-kinds.ts';
 import { thingsAt } from './things.ts';
+import { pronoun } from './pronoun.ts';
+import { shareOf } from './share.ts';
+import { ownFace, owning, piece } from './piece-of.ts';
 
 /** Reads what stands before the predicate; gives the item index where the predicate begins. */
 export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
@@ -108,52 +107,9 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
   return i;
 }
 
-/** "on the twine box, the lid hinge is broke": what a piece is of stands first. Gives the item at which the piece begins. */
-function owning(items: readonly Item[], k: number): number | undefined {
-  const whole = items[k + 1]?.np;
-  if (!/^(on|in|inside)$/.test(items[k]?.low ?? '') || !whole || whole.stands || items[k + 2]?.low !== ',' || !items[k + 3]?.np || items[k + 3]!.np!.stands) return undefined;
-  const after = afterNouns(items, k + 3);
-  return isAux(items[after]) || finite(items[after]) ? k + 3 : undefined;
-}
-
-/** What is the surface of a part and no part of its own: "…nut came off, thread's rough" is of the nut. */
-const SURFACE = /^(?:(?:top|bottom|upper|lower|inner|outer|front|rear|left|right) )?(threads?|lips?|edges?|races?|seats?|bores?|splines?|keyways?|journals?|rims?|webs?|flanges?|grooves?|teeth|tips?|skirts?|crowns?|throats?|faces?)$/;
-function ownFace(things: readonly Thing[], sheet: Sheet, memory: Memory): Thing[] {
-  const whole = memory.topic();
-  return things.map(t => (things.length === 1 && t.np && !t.np.stands && !t.np.known && (SURFACE.test(t.name) || sheet.tokens[t.np.from]?.low === 'its' && partLike(sheet, t.name)) && whole && whole.name !== t.name && !whole.machine && partLike(sheet, whole.name) && !isStuff(whole.name) && !SURFACE.test(whole.name) && !whole.name.split(' ').includes(t.name) ? { ...t, name: `${whole.name.replace(/\S+$/, singular)} ${t.name}` } : t));
-}
-
-/** The name of a piece with what it is of, or the side that it is on, in front. */
-const piece = (sheet: Sheet, name: string, whole: Phrase, memory: Memory): string => {
-  const side = /^(\S+) (?:hand )?(?:side|end)$/.exec(whole.said)?.[1];
-  return side && SIDES.has(side) ? snap(`${side} ${name}`, sheet.ctx).name : withOwner(sheet, name, whole, 'on', memory) ?? name;
-};
-
-/** "most of the slats", "about a third of them", "none of the teeth": how many of what is named; `of` is the item that names it. */
-function shareOf(sheet: Sheet, c: Clause, i: number): { of: number; said: string; none: boolean } | undefined {
-  const from = c.items[i]?.from;
-  if (from === undefined || !c.items.slice(i + 1, i + 6).some(x => x.low === 'of')) return undefined;
-  const m = SHARE.exec(sheet.tokens.slice(from, Math.min(from + 9, c.to)).map(x => x.low).join(' '));
-  if (!m) return undefined;
-  const at = from + m[0].split(' ').length - 1, of = c.items.findIndex(x => x.from === at && (x.np !== undefined && !x.np.stands || x.t === 'pron'));
-  const none = /^(none|neither|not one|not a one|hardly any)$/.test(m[1] ?? '');
-  return of > 0 ? { of, said: (m[1] ?? m[2]!).replace(/^(a|an|the) /, ''), none } : undefined;
-}
-const SHARE = /^((?:about |nearly |almost |roughly |maybe |around |at least |only |well |over |easily |probably |a good )*(?:an? |the )?(?:most|some|many|half|third|quarter|two thirds|three quarters|majority|bulk|worst|best|few|couple|handful|several|one or two|two or three|three or four|half a dozen|all but one|all but two|all but three|none|neither|not one|not a one|hardly any)) of \S|^((?:one|two|three|four|five|six|seven|eight|nine|ten|\d+) out of (?:the |every )?(?:two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|\d+)) \S/;
-
 /** "on the planter chain this morning it's cleaned": what is spoken of stands first, with a subject of its own after it. */
 function fronted(items: readonly Item[]): boolean {
   if (!/^(on|in)$/.test(items[0]?.low ?? '') || !items[1]?.np) return false;
   const k = items.findIndex((x, n) => n > 1 && x.f?.dim !== 'when' && x.low !== ',');
   return k > 0 && /^(it|they|she)$/.test(items[k]!.low) && (isAux(items[k + 1]) || finite(items[k + 1]));
-}
-
-/** What a pronoun stands for; undefined for persons. */
-export function pronoun(low: string, memory: Memory): Thing[] | undefined {
-  if (/^(i|we|you|he|me|us|him|himself|herself|myself|yourself|who|nobody|somebody|someone|everyone|whoever)$/.test(low)) return undefined;
-  const carried = (ts: readonly Thing[]): Thing[] => ts.filter((t, i) => ts.findIndex(o => o.name === t.name) === i).map(t => ({ ...t, carried: true }));
-  if (/^(they|them|those|these|both|all|everything|ones)$/.test(low)) return carried(memory.several());
-  if (/^(nothing|something|anything)$/.test(low)) return [];
-  const t = memory.topic();
-  return t ? carried([t]) : [];
 }
