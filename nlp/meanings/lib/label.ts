@@ -1,14 +1,15 @@
 import { partLike } from '../../clauses/name-kinds.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
-import { nameKey } from '../../../domain/model/names.ts';
-import { knownNames } from '../../dimensions/part/known.ts';
 import { CONDITION } from '../../words/conditions.ts';
 import { countValue } from '../../dimensions/part/count.ts';
 import type { Sheet } from '../../types.ts';
-import { nounClasses, singular } from '../../words/nouns.ts';
-import { BESIDE, NAMED } from '../../words/quantities.ts';
+import { nounClasses } from '../../words/nouns.ts';
+import { NAMED } from '../../words/quantities.ts';
 import { measurable } from './measurable.ts';
 import { SIDES } from '../../words/sides.ts';
+import { words } from './words.ts';
+import { SPOT, spotAhead, spotEnd, STATE } from './where-measured.ts';
+import { besideFigure, quantityAt } from './quantity-at.ts';
 
 /** The words beside a figure, read for what they say of it. */
 export interface Label {
@@ -26,8 +27,6 @@ export interface Label {
 
 export const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastigauge|rule|ruler|tape|square|scales?|surface plate|straight ?edge|vee? blocks?|trammel|ohmmeter|tach|tacho|bench|dial test indicator|dti)$/;
 const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
-const STATE = /^(hot|cold|cranking|warm|idling|charging|loaded|wet|dry|running|resting|wide|narrow)$/;
-const SPOT = /^(top|bottom|middle|centre|center|end|idle|tickover|front|back|rear|skirt|nose|rim|edge|heel|toe|flange|shoulder|thinnest|thickest|widest|narrowest|worst|best|tip|root|mouth|base|rest|tdc|bdc|ends|edges|rims|tips|flats|top dead centre|top dead center|bottom dead centre|bottom dead center|far end|near end|big end|small end|drive end|other end|free end|lip|step|face|neck)$/;
 const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|rest|others|remaining|lh|rh|east|west|north|south|lefts|rights|fronts|rears|backs|inners|outers|uppers|lowers|inlets|exhausts|intakes|primaries|tops|bottoms|seconds|thirds|middles)$/;
 
 /** "left front", "offside rear", "bottom two", "inlet 1": which ones of several. */
@@ -97,36 +96,6 @@ function numberedAt(sheet: Sheet, k: number, to: number): { name: string; to: nu
   return whole && !/^(on|in|for|no)$/.test(low(k)) && whole.to > k + 2 ? { name: whole.name.replace(/ (bore|compression|gap|clearance)$/, ''), to: k + 2 } : { name: `${/^(cylinder|cyl|pot)$/.test(low(k)) ? 'cylinder' : 'number'} ${low(k + 1)}`, to: k + 2 };
 }
 
-const words = (sheet: Sheet, from: number, to: number): string => sheet.tokens.slice(from, to).map(t => t.low).join(' ');
-
-/** A quantity's name at token `k`, where no further noun makes it a part's ("pressure switch"). */
-function quantityAt(sheet: Sheet, k: number, to: number): { what: string; to: number } | undefined {
-  for (let n = Math.min(3, to - k); n >= 1; n--) {
-    const lows = sheet.tokens.slice(k, k + n).map(t => t.low);
-    const name = [lows.join(' '), lows.map(singular).join(' ')].find(x => NAMED.test(x)) ?? (n === 1 && /^(dia|diam)$/.test(lows[0]!) ? 'diameter' : undefined);
-    if (!name || n > 1 && /^(ring|tappet|valve|points|plug|pedal) /.test(name) || knownFrom(sheet, k, to)) continue;
-    const after = sheet.tokens[k + n]?.low ?? '';
-    if (k + n < to && sheet.tags[k + n] === 'noun' && !NAMED.test(after) && !SIDES.has(after) && !STATE.test(after)) return undefined;
-    return { what: name === 'dia' ? 'diameter' : name === 'run out' && lows[0] !== 'run' ? 'runout' : name, to: k + n };
-  }
-  return undefined;
-}
-
-/** "a lip of" before a figure, "of give" and "lead" after it: the word beside the figure says what it is. */
-function besideFigure(sheet: Sheet, k: number, from: number, to: number, tail: boolean): { what: string; to: number } | undefined {
-  if (!BESIDE.test(sheet.tokens[k]!.low)) return undefined;
-  const between = tail ? words(sheet, from, k) : words(sheet, k + 1, to);
-  return (tail ? /^(of)?( ?an?)?$/ : /^((is|was|of|at|'s|about|just|now|reads?|measures?|set) ?)*$/).test(between) ? { what: sheet.tokens[k]!.low.replace(/^cutoff$/, 'cut-off'), to: k + 1 } : undefined;
-}
-
-/** Whether the word belongs to one of the shop's own names ("magneto contacts", "lift arm"). */
-function knownFrom(sheet: Sheet, k: number, to: number): boolean {
-  const parts = knownNames(sheet.ctx.parts ?? NONE);
-  for (let a = Math.max(0, k - 2); a <= k; a++) for (let b = k + 1; b <= Math.min(to, k + 3); b++) if (b - a > 1 && parts.exact(nameKey(words(sheet, a, b)))) return true;
-  return false;
-}
-const NONE: readonly string[] = [];
-
 /** The run of nouns that ends just before token `k`, from `from` at the earliest. */
 function nounsBefore(sheet: Sheet, from: number, k: number): [number, number] | undefined {
   let a = k;
@@ -146,19 +115,4 @@ function named(sheet: Sheet, [from, to]: [number, number]): Label {
   const p = phraseAt(sheet, from, to);
   const name = p && !p.stands ? p.name : said.replace(/^(new|old) /, '');
   return /\p{L}/u.test(name) && !/'s$/.test(name) && partLike(sheet, name) && !CONDITION.has(name) && !INSTRUMENT.test(name) && measurable(sheet, name) ? { part: name } : {};
-}
-
-const spotAhead = (sheet: Sheet, k: number, to: number): boolean => { let i = k; while (i < to && sheet.tags[i] === 'det') i++; return SPOT.test(sheet.tokens[i]?.low ?? '') && sheet.tags[i + 1] !== 'noun'; };
-
-/** Where a phrase that says the spot ends: "at the nose", "at a fast tickover", "at eight inches out"; undefined where it names a part. */
-function spotEnd(sheet: Sheet, k: number, to: number): number | undefined {
-  let i = k;
-  while (i < to && sheet.tags[i] === 'det') i++;
-  const start = i;
-  if (i >= to) return undefined;
-  if (sheet.tags[i] === 'num') { while (i < to && sheet.tags[i] === 'num') i++; if (/^(out|in|down|up|back|rpm|revs)$/.test(sheet.tokens[i]?.low ?? '')) i++; return i; }
-  while (i < to && ['noun', 'adj'].includes(sheet.tags[i]!)) { i++; if (SPOT.test(words(sheet, start, i)) && /^(of|on|in|,)$/.test(sheet.tokens[i]?.low ?? ',')) return i; }
-  if (i === start) return undefined;
-  const said = words(sheet, start, i);
-  return SPOT.test(said) || SPOT.test(said.split(' ').at(-1)!) ? i : undefined;
 }
