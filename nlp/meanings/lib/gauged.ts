@@ -1,21 +1,21 @@
 import { isKnownPart } from '../../dimensions/part/known.ts';
 import { dims, type Clause } from '../../clauses/clause.ts';
-import { isMachine, isStuff, partLike } from '../../clauses/name-kinds.ts';
+import { partLike } from '../../clauses/name-kinds.ts';
 import { PERSONS } from '../../words/persons.ts';
-import { snap } from '../../dimensions/part/snap.ts';
 import { COMMON } from '../../words/common.ts';
 import { singular } from '../../words/nouns.ts';
-import { BY_PART, BY_UNIT, BY_VERB, MEASURES } from '../../words/gauging.ts';
+import { MEASURES } from '../../words/gauging.ts';
 import { COUNTED, NAMED } from '../../words/quantities.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { inFull, inThousandths, unitsOf } from './figure-units.ts';
 import { figuresOf, type Figure } from './figures.ts';
-import { opening, type State } from './gauge-state.ts';
+import { opening } from './gauge-state.ts';
 import { namesPart } from './named.ts';
 import { labelOf, type Label } from './label.ts';
 import { BY_WORD, suits } from './quantity.ts';
+import { nearest, partOf, whichIsPart } from './gauged-part.ts';
+import { byNature, byVerb, byWord, mayBeBare, natural } from './gauged-what.ts';
 
-const LENGTH = /^(in|mm|ft|cm|m|mil)$/;
 const INCHES = /^(gap|clearance|play|float|end float|end play|free play|free travel|travel|sag|backlash|lash|diameter|od|id|length|bore|thickness|width|depth|height|runout|wear|slack|taper|lift|step|ring gap|end gap|side clearance|interference|stroke)$/;
 /** A figure of a clause, with what it was read of; `was`: as it had been before. */
 export interface Gauged { part: string; what: string; value: number; unit?: string; was?: boolean }
@@ -73,88 +73,9 @@ const tallied = (c: Clause): boolean => {
   return c.pred === 'be' && lead.some(i => i.f?.dim === 'number' || i.np?.stands && i.np.count !== undefined) && c.items.slice(be + 1).every(i => !i.f) && c.items.slice(be + 1).some(i => i.t === 'adj' || i.t === 'verb');
 };
 
-const singularLast = (name: string): string => name.replace(/\S+$/, w => singular(w));
-const plural = (word: string): string => (singular(word) !== word ? word : `${word}s`);
-
 /** "my neighbour reckons the head takes 60": another's word. */
 export const secondHand = (c: Clause): boolean => c.items.some((x, k) => x.t === 'verb' && /^(reckon|claim|swear|believe|guess|bet|suppose)$/.test(x.base ?? '') && c.items.slice(0, k).some(p => p.np)) || c.items.some((x, k) => x.t === 'verb' && /^(say|reckon|claim|tell|swear|figure|think|guess|suppose|believe|bet)$/.test(x.base ?? '') && c.items.slice(0, k).some(p => p.np && PERSONS.test(p.np.said) || /^(he|she|they|somebody|someone|everybody|i)$/.test(p.low)))
   || c.who === 'person' && c.items.some(x => /^(claims?|says|reckons|swears|tells)$/.test(x.low));
 
 /** "right one's an inch and a quarter", "rear main 1.9965": a fragment that goes on from the figure before it measures the same. */
 const inherits = (t: Telling, c: Clause, lead: Label): boolean => c.join === ':' || (c.pred === 'none' || c.pred === 'be' || c.pred === 'have' || c.pred === 'verb' && /^(make|read|show|mike|measure|come|give|get|check|run|sit|pull|blow|go|drop)$/.test(c.verb?.base ?? '') && (c.who !== undefined || c.subj.some(s => s.np?.stands || s.carried))) && lead.what === undefined && !BY_WORD.some(([re]) => re.test(lowText(t, c)));
-
-/** "stem 0.3105, guide 0.3135": what is a diameter on a shaft is a bore in a bush. */
-const natural = (what: string | undefined, part: string | undefined): string | undefined => {
-  const own = part && /^(diameter|bore)$/.test(what ?? '') ? BY_PART.find(([re]) => re.test(part))?.[1] : undefined;
-  return own && /^(diameter|bore)$/.test(own) ? own : what;
-};
-
-function partOf(t: Telling, lead: Label, tail: Label, state: State): string | undefined {
-  const own = lead.part ?? tail.part;
-  const which = lead.which ?? tail.which ?? otherSide(state.of, tail.where);
-  const many = lead.part !== undefined && singular(lead.part.split(' ').at(-1)!) !== lead.part.split(' ').at(-1);
-  if (many && tail.which && whichIsPart(t, lead.part, tail.which)) { state.of = lead.part; return sided(t, lead.part!, tail.which); } // "track rod ends, 17 threads on the left"
-  const numbered = many ? lead.part : tail.part && state.of && singular(state.of.split(' ').at(-1)!) !== state.of.split(' ').at(-1) ? state.of : undefined;
-  if (numbered && /^number \S+$/.test(tail.part ?? '')) { state.of = numbered; return `${tail.part} ${singularLast(numbered)}`; } // "camshaft lobes down to .238 on number 3"
-  if (own && !isMachine(t.sheet, own) && !isStuff(own)) { state.of = own; return own; }
-  if (which && state.of && whichIsPart(t, state.of, which)) return sided(t, state.of, which);
-  if (lead.what && tail.what === 'bore') return 'bore'; // "a ridge of six thou at the top of the bore"
-  return state.part && !isMachine(t.sheet, state.part) ? state.part : /^(oil pressure|idle speed|top speed)$/.test(lead.what ?? tail.what ?? '') ? 'engine' : undefined;
-}
-
-/** The words of the first figure: what stands after the last comma is nearer to it than what stands before ("injectors in, hold-downs 18 foot pounds", "tyre on the spreader, near side, 12 psi"). */
-function nearest(t: Telling, [from, to]: [number, number], state: State): Label {
-  const whole = labelOf(t.sheet, from, to), comma = t.sheet.tokens.slice(from, to).findLastIndex(x => x.low === ',');
-  const near = comma < 0 ? {} : labelOf(t.sheet, from + comma + 1, to) as Label;
-  if (near.part) return { ...whole, ...near };
-  if (!near.which || !whole.part || !whichIsPart(t, whole.part, near.which)) return whole;
-  state.of = whole.part;
-  return { ...whole, part: undefined, which: near.which };
-}
-
-/** "60 percent on the front way, seventy on the rear": a side that the part before was told by, and the other one now. */
-const otherSide = (of: string | undefined, where: string | undefined): string | undefined => {
-  const side = /^(?:on|at) the (front|rear|back|top|bottom|inside|outside)$/.exec(where ?? '')?.[1];
-  return side && of && OPPOSED.some(([a, b]) => (a.test(side) && b.test(of)) || (b.test(side) && a.test(of))) ? side : undefined;
-};
-const OPPOSED: readonly (readonly [RegExp, RegExp])[] = [[/\bfront\b/, /\b(rear|back)\b/], [/\btop\b/, /\bbottom\b/], [/\binside\b/, /\boutside\b/]];
-
-const PAIRED = /^((left|right|near|off|nearside|offside|front|rear|top|bottom|inner|outer|inlet|exhaust|intake|cylinder) \S+|lefts|rights|fronts|rears|inners|outers|uppers|lowers|inlets|exhausts|intakes|tops|bottoms|seconds|thirds|middles|top|bottom|left|right|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|inner|outer|other|lh|rh|nearside|offside|near side|off side|upper|lower|east|west|north|south)$/;
-/** "left 3, right 2" tells parts apart; "front 3, rear 7" of one thing tells where on it. */
-const whichIsPart = (t: Telling, part: string | undefined, which: string): boolean => {
-  if (!part) return false;
-  const head = part.split(' ').at(-1)!;
-  return PAIRED.test(which) || singular(head) !== head || /\b(front|rear|back)\b/.test(part) || snap(`${which} ${part}`, t.sheet.ctx).known === true;
-};
-export function sided(t: Telling, part: string, which: string): string {
-  const words = part.split(' ').filter(w => !PAIRED.test(w) && !/^(front|rear|back)$/.test(w));
-  if (!words.length) return which;
-  const many = /s$/.test(which) && singular(which) !== which, several = many || / (two|three|four|pair)$/.test(which), head = words.at(-1)!;
-  const name = `${(many ? singular(which) : which).replace(/ (two|three|four|pair)$/, '')} ${[...words.slice(0, -1), several ? plural(head) : singular(head)].join(' ')}`;
-  const known = snap(name, t.sheet.ctx);
-  return known.known ? known.name : name;
-}
-
-/** What the verb says that the figure is; three decimals without a unit are inches to a machinist. */
-const byVerb = (t: Telling, f: Figure, unit: string | undefined): string | undefined => {
-  const text = t.sheet.tokens.slice(f.lead[0], f.tail[1]).map(x => x.low).join(' ');
-  return BY_VERB.find(([re, u]) => re.test(text) && u.test(unit ?? (f.places >= 3 ? 'in' : '')))?.[2];
-};
-const byWord = (t: Telling, unit: string | undefined): string | undefined => (unit === undefined ? undefined : BY_WORD.find(([re, w]) => re.test(lowText(t)) && suits(w, unit))?.[1]);
-
-/** By the unit, or for lengths by the part's nature where the verb says that it was measured. */
-function byNature(c: Clause, part: string | undefined, f: Figure, unit: string | undefined): string | undefined {
-  if (unit && BY_UNIT[unit]) return BY_UNIT[unit];
-  const measured = /^(measure|mike|gauge|read|check|clock|be|get|come|make)$/.test(c.verb?.base ?? (c.pred === 'be' ? 'be' : c.pred === 'none' ? 'be' : ''));
-  if (!part || !measured || !(unit && LENGTH.test(unit) || f.bare && (f.places >= 3 || f.places === 2 && c.verb?.base === 'measure' || f.places === 0 && !Number.isInteger(f.value) && f.value > 0.1))) return undefined;
-  const small = f.value < 0.1 && (unit === 'in' || f.bare);
-  if (small && c.pred === 'have' && !/^(i|we)$/.test(c.who ?? '') && /\b(bearing|bush|bushing|pin|joint|journal|slide|gib|fit)s?$/.test(part)) return 'clearance';
-  return BY_PART.find(([re, what]) => re.test(part) && !(small && /^(bore|diameter|length)$/.test(what)))?.[1] ?? (/^(measure|mike|gauge)$/.test(c.verb?.base ?? '') ? 'size' : undefined);
-}
-
-/** A number without a unit is a reading where its quantity is said and it is plainly no count, or where the one before it had the unit. */
-function mayBeBare(f: Figure, what: string, said: boolean, unit: string | undefined, follows: boolean): boolean {
-  if (unit) return true;
-  if (Number.isInteger(f.value) && f.places === 0) return /pressure|compression|timing|dwell|advance|rpm|speed|temperature|gravity|charge|freezing/.test(what) && (said || follows);
-  return said || follows || f.places >= 2;
-}

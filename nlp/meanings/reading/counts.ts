@@ -8,7 +8,7 @@ import { singular } from '../../words/nouns.ts';
 import { COUNTED } from '../../words/quantities.ts';
 import { SIDES } from '../../words/sides.ts';
 import { trim } from '../lib/fields.ts';
-import { sided } from '../lib/gauged.ts';
+import { sided } from '../lib/gauged-part.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { asWas } from './as-was.ts';
 import { ofThem } from './of-them.ts';
