@@ -3,7 +3,7 @@ import { dayOf, isoOf } from '../../dimensions/when/days.ts';
 import { sheetBefore } from '../../sheet.ts';
 import { daysOf, type Desk, foundIn, type Hit } from './desk.ts';
 import { readAsks } from './read.ts';
-import { thingsAt } from './thing-at.ts';
+import { thingsAt } from './things-at.ts';
 
 /** What turns a question to another thing: "and the springs?", "what about the wee cap", "also the pins, I had them a minute ago". */
 const TURN = /^ ?(?:(?:and|or|also|but|ok|okay|right|so|then|now) )*(?:(?:what|how) ?(?:a?bout)(?: for| on| in| with)? |same (?:again |question |thing |story )?(?:for|with|on|but for|again for|but) |(?:now |and )?do (?:the )?(?:same (?:for )?)?|ditto (?:for )?|any (?:more )?(?:of|for) |how (?:much|many)(?: hours)? (?:of (?:that|it|those|them) )?(?:was|is|were|went (?:on|in|into|to)|on|for|in) |(?<=(?:and|or|also|so|then) )(?:for |on |in |with |to )?|(?:for|on) )(?=(?:the|my|that|those|these|[a-z]+)\b)/;

@@ -2,7 +2,8 @@ import type { Ask } from '../../../domain/model/ask.ts';
 import { mayMatch } from '../../text/pattern-index.ts';
 import { type Desk, type Hit, sentenceAt } from './desk.ts';
 import { ASK_NOT, rhetorical } from './rhetoric.ts';
-import { thingAt, thingsAt, type Things } from './thing-at.ts';
+import { thingsAt, type Things } from './things-at.ts';
+import { thingAt } from './thing-at.ts';
 
 /** What a rule's `make` is told: the opening match, the things named after it, the tail after those, and where it all lies. */
 export interface Seen { m: RegExpExecArray; names: string[]; tail?: RegExpExecArray; desk: Desk; start: number; end: number; /** End of the sentence. */ stop: number }

@@ -2,7 +2,8 @@ import type { Ask } from '../../../domain/model/ask.ts';
 import { daysOf, foundIn, sentenceAt } from './desk.ts';
 import { ONWARD } from './onward.ts';
 import { spokenOf } from './spoken-of.ts';
-import { meantAfter, thingAt, thingsAt } from './thing-at.ts';
+import { thingsAt } from './things-at.ts';
+import { meantAfter, thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
 import { beside, stated } from './stated.ts';
 

@@ -1,16 +1,13 @@
-import { nameKey } from '../../../domain/model/names.ts';
 import { isPlural } from '../../clauses/name-kinds.ts';
 import { charOf, pastOf } from '../../dimensions/line.ts';
-import { knownNames, type KnownNames } from '../../dimensions/part/known.ts';
+import { knownNames } from '../../dimensions/part/known.ts';
 import { phraseAt } from '../../dimensions/part/phrase.ts';
 import { singular } from '../../words/nouns.ts';
-import { verbForms } from '../../words/verbs.ts';
 import { type Desk, sentenceAt } from './desk.ts';
 import { nameLimit, NOT_A_THING } from './name-limit.ts';
 import { machineOf, namedIn, spokenOf } from './spoken-of.ts';
-
-/** Things named in a row ("the springs and the lubricator"), and where they end. */
-export interface Things { names: string[]; end: number }
+import { cutSet } from './name-end.ts';
+import { plainName } from './plain-name.ts';
 
 /** More characters than any list of names: a bound for huge notes. */
 const FURTHEST = 400;
@@ -86,27 +83,6 @@ function shaped(desk: Desk, from: number, limit: number): { name: string; end: n
   return { name: m[1]!, end: from + m[0].length };
 }
 
-/** "the windmill set me back", "the linkage set before": the verb is no part of the name. */
-const cutSet = (desk: Desk, t: { name: string; end: number }): { name: string; end: number } => {
-  const more = / (?:(?:adjust(?:ing|er|ment)|lock(?:ing)?|grub|drain|bleed|fixing|mounting|retaining|clamp(?:ing)?|pinch|stop|idle) (?:screw|nut|bolt|plug|ring|pin|spring|collar|plate)s?|tag|plate|label|stamp|sticker|decal|drawing|sketch|manual|kit)(?=$|[ ?.,!])/y;
-  more.lastIndex = t.end;
-  const m = more.exec(desk.text);
-  if (m) return { name: t.name + m[0], end: t.end + m[0].length };
-  const lies = / (?:facing|pointing|hanging|leaning|sitting)$/.exec(t.name);
-  if (lies && LYING.test(desk.text.slice(Math.max(0, t.end - t.name.length - 30), t.end))) return { name: t.name.slice(0, lies.index), end: t.end - lies[0].length };
-  const turned = / (face|point|sit|lie|lean|stack|hook|mount|go|stand|hang|loop|bend|twist|curve|wrap)(?= [a-z]|$)/.exec(t.name);
-  if (turned && INVERTED.test(desk.text.slice(Math.max(0, t.end - t.name.length - 24), t.end))) return { name: t.name.slice(0, turned.index), end: t.end - t.name.length + turned.index };
-  const verb = / ([a-z]+)$/.exec(t.name)?.[1];
-  if (verb && INVERTED.test(desk.text.slice(Math.max(0, t.end - t.name.length - 24), t.end)) && /^(?: (?:in|on|at|up|out|down|off|over|together|against|from|before|when|originally|to)\b| ?(?:$|[?.,!]))/.test(desk.text.slice(t.end)) && verbForms(verb).some(f => f.form === 'base') && !desk.text.slice(t.end, sentenceAt(desk, t.end - 1).end).split(/[,.?!;]| (?:and|or|when|before) /)[0]!.split(' ').some(w => verbForms(w).some(f => f.form === 'base') && w !== 'set')) return { name: t.name.slice(0, -verb.length - 1), end: t.end - verb.length - 1 };
-  return / set$/.test(t.name) && (/^ (?:me back|before|at|to|when)\b/.test(desk.text.slice(t.end)) || /\bhow (?:was|were|is|are|had i|did i have)(?: [a-z]+){1,5}$/.test(desk.text.slice(Math.max(0, t.end - 60), t.end))) ? { name: t.name.slice(0, -4), end: t.end - 4 } : t;
-};
-
-/** "how did the washers face", "what order did the plates stack in": the verb of a question that has no other is no part of the name. */
-const INVERTED = /\b(?:which|what|how|where|when|why)(?: [a-z]+){0,3} (?:did|does|do) (?:the|my|those|that) [a-z ]+$/;
-
-/** "how was the pawl facing": how it lay is no part of the name. */
-const LYING = /\b(?:how|(?:which|what) (?:way|side|end))(?: [a-z]+)?? (?:was|were|is|are) (?:the|my|those|that) [a-z ]+$/;
-
 const NO_NAMES: readonly string[] = [];
 /** "the bank" after "battery bank": the fuller name that the note gave before. */
 function fuller(desk: Desk, name: string, token: number, said: string): string {
@@ -114,47 +90,3 @@ function fuller(desk: Desk, name: string, token: number, said: string): string {
   desk.named ??= namedIn(desk.sheet);
   return desk.named.filter(n => n.to <= token && n.name.endsWith(` ${name}`)).at(-1)?.name ?? name;
 }
-
-const FEELING = /^(?:wee|bloody|damn|damned|wretched|blasted|ruddy|flaming|flipping|stupid|silly|such|cursed|confounded) (?=[a-z])/;
-const LOOKS = /^(?:little|big|small|wee|large|long|short|brass|bronze|oak|steel|iron|cast|rubber|copper|wooden|rusty|nice|fancy|bloody|damn|damned|wretched|good|cheapest|best|blasted|tiny|whole|ruddy|red|green|blue|black|blue|grey|gray|yellow|white)$/;
-/** "the little brass lubricator" where the shop has one "lubricator": words of looks and stuff do not make it another part. */
-function plainName(said: string, known: KnownNames): string {
-  const words = said.replace(/^(?:cheapest|best) /, '').replace(FEELING, '').split(' ');
-  for (let k = 1; k < words.length && LOOKS.test(words[k - 1]!); k++) {
-    const hit = known.exact(nameKey(words.slice(k).join(' ')));
-    if (hit) return hit.toLowerCase();
-  }
-  return words.join(' ');
-}
-
-/** Things in a row from this character: "the springs and the little lubricator", up to what is no thing. */
-export function thingsAt(desk: Desk, at: number, limit = sentenceAt(desk, at).end): Things | undefined {
-  const first = thingAt(desk, at, limit);
-  if (!first) return undefined;
-  const names = [first.name];
-  let end = first.end;
-  for (;;) {
-    const from = end + asideAt(desk, end, limit), more = /^(?:,? (?:and )+(?:also )?|,? an (?=(?:the|my|them|those)\b)|, ?(?:and )?| plus |,? or )(?=(?:the|my|those|that|both|a|an|[a-z]+)\b)/.exec(desk.text.slice(from, limit)) ?? RUN_ON.exec(desk.text.slice(from, limit));
-    if (!more) break;
-    end = from;
-    if (OPENS.test(desk.text.slice(end + more[0].length, limit))) break;
-    const next = thingAt(desk, end + more[0].length, limit);
-    if (next && /^ and all\b/.test(desk.text.slice(next.end, limit))) break;
-    if (!next || /(?:^| )ones?$/.test(next.name) || !more[0].includes('and') && !more[0].trim() && !/^ ?(?:$|[?.,]|and\b)/.test(desk.text.slice(next.end, limit))) break;
-    if (/^(?: ?(?:is|are|was|were|has|have|does|did|went|goes|came|comes|wants|needs)\b|s\b)/.test(desk.text.slice(next.end, limit))) break;
-    names.push(next.name);
-    end = next.end;
-  }
-  return { names, end };
-}
-
-/** "the cab mounts the door shims and the mirror arm": things in a row with nothing between. */
-const RUN_ON = /^ (?=the (?!(?:other|last|first|next|whole|same) )[a-z]+)/;
-/** "the feet for the screen and the box of fingers": what the thing is for stands between it and the next. */
-function asideAt(desk: Desk, at: number, limit: number): number {
-  const m = /^ (?:for|off|out of|from) (?=(?:the|my|that)\b)/.exec(desk.text.slice(at, limit)), t = m && thingAt(desk, at + m[0].length, limit);
-  return t && /^,? (?:and )+(?=(?:the|my|those)\b)/.test(desk.text.slice(t.end, limit)) ? t.end - at : 0;
-}
-
-/** A word that opens another question or request is not the next thing of a list. */
-const OPENS = /^(?:all (?:charges|in|told|included)|same|what|where|how|when|who|why|which|is|are|can|could|show|tell|give|pull|any|do|did|have|list|find|will|remind)[a-z]*\b/;

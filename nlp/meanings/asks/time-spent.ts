@@ -1,7 +1,8 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { daysOf, foundIn, frontedDays } from './desk.ts';
 import { spokenOf } from './spoken-of.ts';
-import { thingAt, thingsAt } from './thing-at.ts';
+import { thingsAt } from './things-at.ts';
+import { thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
 import { beside, stated } from './stated.ts';
 

@@ -1,5 +1,5 @@
 import { asking, type AskRule, type Seen } from './rule.ts';
-import { thingsAt } from './thing-at.ts';
+import { thingsAt } from './things-at.ts';
 import type { Ask } from '../../../domain/model/ask.ts';
 
 const PUT = String.raw`(?:put|stick|stuck|leave|left|stash|stashed|hide|hid|set|lay|laid|store|stored|stow|stowed|keep|kept|chuck|chucked|drop|toss|throw|place|park|file|squirrel|end up putting|got to with|go with|do with|wind up putting|placed|shove|hang|box up|pack away|tuck|keeping|storing|hiding|putting|stashing)`;
