@@ -1,5 +1,4 @@
 import { DateTime } from 'luxon';
-import { dewPointOf } from '../sums/dew-point.ts';
 import { obstacleIn, saidObstacle, type Conditions, type Obstacle } from './conditions.ts';
 import { forecastAt, type ForecastHour, type Weather } from './forecast.ts';
 import { sunOn } from './sun.ts';
@@ -99,14 +98,3 @@ function isLight(at: number, zone: string, site: Site): boolean {
 }
 
 const least = (a: number | undefined, b: number | undefined) => (a === undefined ? b : b === undefined ? a : Math.min(a, b));
-
-/** Whether a measured surface may be coated now: the last question before spraying. Air in °C and % as measured. */
-export function surfaceVerdict(surfaceC: number, airC: number, rh: number, coat: Conditions = USUAL_COAT): { fit: boolean; margin: number; why: Obstacle[] } {
-  const margin = surfaceC - dewPointOf(airC, rh);
-  const why: Obstacle[] = [];
-  if (coat.dewMargin !== undefined && margin < coat.dewMargin) why.push('dew');
-  if (rh >= (coat.maxRh ?? 85)) why.push('damp');
-  if (coat.minTempC !== undefined && surfaceC < coat.minTempC) why.push('cold');
-  if (coat.maxTempC !== undefined && surfaceC > coat.maxTempC) why.push('hot');
-  return { fit: why.length === 0, margin, why };
-}
