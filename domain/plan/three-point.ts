@@ -12,11 +12,6 @@ export function meanOf({ low, likely, high }: ThreePoint): number {
   return (low + 4 * likely + high) / 6;
 }
 
-/** The classical PERT variance, ((b - a) / 6)². It is not the variance of the distribution that `draw` draws from. */
-export function classicalVariance({ low, high }: ThreePoint): number {
-  return ((high - low) / 6) ** 2;
-}
-
 /**
  * Draws from the beta-PERT distribution with λ = 4: a beta distribution over [low, high] with
  * α = 1 + 4 (likely - low) / (high - low) and β = 1 + 4 (high - likely) / (high - low).

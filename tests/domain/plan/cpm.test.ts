@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { criticalPath, type Timed } from '../../../domain/plan/cpm.ts';
-import { classicalVariance, meanOf, type ThreePoint } from '../../../domain/plan/three-point.ts';
+import { meanOf, type ThreePoint } from '../../../domain/plan/three-point.ts';
 import { arcs, cases, points } from './tools/published.ts';
 
 function solved(activities: Timed[]) {
@@ -53,14 +53,12 @@ describe('critical path: published examples', () => {
 });
 
 describe('PERT: published examples', () => {
-  it.each(cases)('$name: means, length, critical path, variance', (example) => {
+  it.each(cases)('$name: means, length, critical path', (example) => {
     const result = solved(timed(example.activities));
     expect(result.length).toBeCloseTo(example.length, 2);
     expect(result.critical).toEqual(example.critical);
     const byId = new Map(example.activities.map((activity) => [activity.id, activity.points]));
     for (const [id, mean] of Object.entries(example.means)) expect(meanOf(byId.get(id)!)).toBeCloseTo(mean, 2);
-    const variance = result.critical.reduce((sum, id) => sum + classicalVariance(byId.get(id)!), 0);
-    expect(Math.abs(variance - example.variance)).toBeLessThan(0.002);
     for (const [id, slack] of Object.entries(example.slack)) {
       expect(Math.abs(result.floats.get(id)!.total - slack), `slack of ${id}`).toBeLessThan(0.006);
     }
@@ -71,9 +69,7 @@ describe('PERT: published examples', () => {
     const p = cases.find(({ name }) => name.startsWith('P3'))!;
     const path = (ids: string) => [...ids].map((id) => p.activities.find((activity) => activity.id === id)!.points);
     const length = (ids: string) => path(ids).reduce((sum, x) => sum + meanOf(x), 0);
-    const variance = (ids: string) => path(ids).reduce((sum, x) => sum + classicalVariance(x), 0);
     expect(['ACE', 'DFG', 'BHI'].map((ids) => +length(ids).toFixed(2))).toEqual([20.5, 21.5, 19.5]);
-    expect(['ACE', 'DFG', 'BHI'].map((ids) => +variance(ids).toFixed(3))).toEqual([1.25, 1.806, 0.528]); // printed truncated: 1.249, 1.805
   });
 
   it('reads three points in any order of size', () => {
