@@ -19,10 +19,10 @@ export const PARTS = new Map<string, number>([
 /** The lower number of a fraction in two words ("thirty-second", "sixty-fourth"). */
 export const LONG_PARTS = new Map<string, number>([['thirty second', 32], ['thirty two', 0], ['sixty fourth', 64], ['thirty secondth', 32]].filter(([, n]) => n !== 0) as [string, number][]);
 
-/** "twelve", "twenty", "seven": below a hundred, one word. */
 /** "fives and twos", "twenty fours": the words in the plural; "ones" is a pronoun. */
 for (const table of [ONES, TEENS, TENS]) for (const [w, v] of [...table]) if (w !== 'one') table.set(w.endsWith('y') ? `${w.slice(0, -1)}ies` : w.endsWith('x') ? `${w}es` : `${w}s`, v);
 
+/** "twelve", "twenty", "seven": below a hundred, one word. */
 export const wordValue = (w: string): number | undefined => ONES.get(w) ?? TEENS.get(w) ?? TENS.get(w) ?? (w === 'zero' || w === 'nought' || w === 'naught' ? 0 : undefined);
 
 /** Words that say the number is not exact. */

@@ -1,5 +1,5 @@
 import type { Clause } from '../../clauses/clause.ts';
-import { lowText, type Telling } from '../telling.ts';
+import type { Telling } from '../telling.ts';
 
 /** Index of the last clause after this one, without a gap, that `goesOn` says belongs to it; those clauses are marked as read. */
 export function spanForward(t: Telling, goesOn: (c: Clause) => boolean, most = 3): number {
@@ -10,4 +10,3 @@ export function spanForward(t: Telling, goesOn: (c: Clause) => boolean, most = 3
 export const isSpoken = (c: Clause): boolean => (c as Clause & { spoken?: boolean }).spoken === true;
 
 export const tailText = (text: string): boolean => /^(and |plus )?(free |no )?(shipping|postage|post|carriage|delivery)\b/.test(text);
-export { lowText };
