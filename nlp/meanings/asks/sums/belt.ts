@@ -6,8 +6,8 @@ import { toldBeside } from './told-beside.ts';
 /** What of the sum before a new length replaces: the belt where the shafts were asked for, else how far apart they are. */
 const varied = (prev: Given): 'length' | 'centre' => prev.length !== undefined && prev.centre === undefined ? 'length' : 'centre';
 
-/** "back to six foot", "splice it out to 96": too long for a pulley. */
-const apart = (scope: Scope): Figure | undefined => scope.measures('ft', 'm').find(f => !/^ ?(?:pulley|sheave|wheel|drum|a\b|per\b|of\b)/.test(scope.after(f))) ?? scope.numbers().find(n => n.value > 20 && /\bto $/.test(scope.before(n)));
+/** "back to six foot", "splice it out to 96", "make it 88": too long for a pulley. */
+const apart = (scope: Scope): Figure | undefined => scope.measures('ft', 'm').find(f => !/^ ?(?:pulley|sheave|wheel|drum|a\b|per\b|of\b)/.test(scope.after(f))) ?? scope.numbers().find((n, _, all) => n.value > 20 && (/\bto $/.test(scope.before(n)) || all.length === 1));
 
 function beltGiven(scope: Scope, prev?: Given): Given {
   const p = sort(scope, prev);
@@ -43,7 +43,7 @@ export const BELT: SumKind = {
   ask: [
     /\b(?:what|whats|how much)[^.?!]{0,24}\b(?:wrap|arc of contact)\b/,
     /(?:^|[.?!;,:] )(?:v )?belt for (?=[^.?!]*\?)/,
-    /(?:^|[.?!;,:] |(?<=\b(?:whats|what is|know|and) ))(?:and )?(?:the )?belt (?:with|at|on|if) (?=[^.?!]*\b(?:cent(?:re|er)s|apart|between)\b)/,
+    /(?:^|[.?!;,:] |(?<=\b(?:whats|what is|know|and) ))(?:and )?(?:the |an? )?belt (?:with|at|on|if) (?=[^.?!]*\b(?:cent(?:re|er)s|apart|between)\b)/,
     /\bcent(?:re|er)s (?:are|is|be|would be) what\b/,
     /(?:^|[.?!;,:] )(?:the )?length of (?:the )?(?:new |flat |v |drive )?belt(?:ing)?(?= ?(?:\?|,? please))/,
     /\bhow long (?:(?:is|of|a|does|should|will|would|must|do i|s|need|ll|to be|make|cut) )*(?:the |my |a |that |of a )?(?:new |drive |v |flat |fan |main )*belt(?:ing)?\b(?: (?:do|does|be|need|needs?|want|to|have|i|it|should|is|that|for|would|will|on))*/,
@@ -57,6 +57,8 @@ export const BELT: SumKind = {
     /(?:^|[.?!;,:] )(?:and )?how long(?= ?(?:\?|$))/,
     /\bwhat(?:s)? (?:belt|length)(?: (?:do|does|should|would|will|is|i|it|need|want|that|take|to|order|get|fits?|goes|buy|of|ask for))+\b/,
     /\bwhat(?:s)?(?: the)? (?:shaft )?cent(?:re|er)s?(?: to cent(?:re|er)s?)?(?: distance)?(?: (?:do|does|should|would|will|is|that|it|i|want|need|give|for|be|are|the|shafts?|put|me|this|to|set|at|s))*/,
+    /\bwhat(?:s| is) the belt(?= ?(?:$|[?.,]| and\b| if\b| then\b))/,
+    /\bcent(?:re|er|r) dist(?:ance)?(?= ?(?:\?|$))/,
     /\bhow far apart(?= ?(?:\?|$))/,
     /\bhow far apart (?:(?:do|does|should|would|will|are|is|must|can) )?(?:the |those |my |i |we |they |to )?(?:shafts|pulleys|cent(?:re|er)s|sheaves|go|sit|set|put|space|mount|need|two|have)/,
     /\bwhat(?: does|s) (?:the |that |my )?belt (?:need|need to be|want to be|have to be)\b(?: to be)?|\bwhat does (?:the |that |my )?belt (?:need to be|have to be|come to|want to be|work out(?: at| to)?|measure)/,

@@ -13,7 +13,7 @@ interface Pulleys { diameters: Figure[]; centre?: Figure; length?: Figure; speed
 
 /** Sorts the figures of the stretch into pulleys, distance between shafts, belt, and speeds. */
 export function sort(scope: Scope, prev?: Given): Pulleys {
-  const out: Pulleys = { diameters: [], speeds: [...scope.measures('rpm'), ...scope.measures('turns').filter(f => f.value >= 60)] }, metric = scope.measures('mm', 'mil', 'cm').length > 0 || prev?.d1Unit === 'mm';
+  const out: Pulleys = { diameters: [], speeds: [...scope.measures('rpm'), ...scope.measures('turns').filter(f => f.value >= 60)] }, metric = scope.measures('mm', 'mil', 'cm').length > 0 || prev?.d1Unit === 'mm' || saidOfAll(scope) === 'mm';
   for (const m of scope.measures(...LENGTHS)) {
     const f = m.unit === 'mil' ? { ...m, unit: 'mm' } : m;
     if (/^an? /.test(scope.desk.text.slice(f.start, f.end)) && f.value === 1 && f.unit === 'ft') continue;
@@ -26,7 +26,7 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
     if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
     if (/^ (?:mil |mm )?cent(?:re|er)s?\b/.test(scope.after(n))) { out.centre ??= n; continue; } // "at 480 centres" is no speed
-    if (!near && (/\bcent(?:re|er)s?(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n)) || /^ (?:mil |mm )?(?:cent(?:re|er)s|between cent|apart)\b/.test(scope.after(n)))) { out.centre ??= n; continue; }
+    if (!near && (/\b(?:cent(?:re|er)s?|middles|shafts|spread)(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n)) || /^ (?:mil |mm )?(?:cent(?:re|er)s|between cent(?:re|er)s?|apart)\b/.test(scope.after(n)))) { out.centre ??= n; continue; }
     if (!near && metric && n.value >= 30 && n.value < 900 && (wheelOf(scope, n) || prev && (/\b(?:an?|one of) $/.test(scope.before(n)) || likePulley(n, prev)))) { out.diameters.push(n); continue; }
     if (!near && n.value > 20 && isBelt(scope, n)) { out.length ??= n; continue; }
     if (n.value >= 60 && (near || n.value >= 250) && !/^ ?(?:mm|inch|pulley|sheave)/.test(scope.after(n))) { out.speeds.push(n); continue; }
@@ -66,9 +66,13 @@ const thirdAt = (scope: Scope, all: readonly Figure[]): Figure | undefined => al
 
 /** A unit said for all of them, or written in one with a figure: "14 and 20, both inches", "3in turns". */
 function unitOfAll(scope: Scope, all: readonly Figure[]): string | undefined {
-  const said = /\b(?:both|all|sizes?)(?: (?:are|is))? (?:in )?(inch(?:es)?|mm|millimet(?:re|er)s)\b/.exec(scope.text)?.[1];
-  if (said) return said.startsWith('inch') ? 'in' : 'mm';
-  return all.some(d => /^ in\b/.test(scope.after(d)) && inOne(scope, d)) ? 'in' : undefined;
+  return saidOfAll(scope) ?? (all.some(d => /^ in\b/.test(scope.after(d)) && inOne(scope, d) || IN_WHEEL.test(scope.after(d))) ? 'in' : undefined);
+}
+/** "a 5 in motor sheave", "6 in turning 900": no place that a wheel could be in follows. */
+const IN_WHEEL = /^ in (?!(?:the|my|an?|that|this|it|them|place|there|here|turn|all|total|gear|mm|millimet[a-z]*|metric|inches|feet|stock|hand)\b)[a-z]/;
+function saidOfAll(scope: Scope): string | undefined {
+  const said = /\b(?:both|all|sizes?|every ?thing)(?: (?:are|is|s))? (?:in )?(inch(?:es)?|mm|millimet(?:re|er)s)\b/.exec(scope.text)?.[1];
+  return said && (said.startsWith('inch') ? 'in' : 'mm');
 }
 
 /** "two five inch pulleys". */
@@ -85,10 +89,11 @@ function atMostTwo(scope: Scope, all: Figure[]): Figure[] {
 const centred = (scope: Scope, f: Figure): boolean => {
   const after = /^[^,.;?]{0,24}/.exec(scope.after(f))?.[0] ?? '', before = /[^,.;?]{0,34}$/.exec(scope.before(f, 34))?.[0] ?? '';
   if (/^ ?(?:cent(?:re|er)s?|cent(?:re|er) distance) (?:are|is|at|of) (?:about )?#/.test(scope.mask.slice(f.end - scope.start))) return false;
-  return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
+  if (/#~* ?(?:inch(?:es)?|in|mm|mil|feet|foot|ft|") (?:between )?cent(?:re|er)s $/.test(scope.mask.slice(0, f.start - scope.start))) return false; // "at 28 inch centres, four inch on the blower"
+  return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !scope.mask.slice(f.start - scope.start - before.length + before.search(CENTRE), f.start - scope.start).includes('#') && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
 };
 const isBelt = (scope: Scope, f: Figure): boolean =>
-  (closes(scope, f) || !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel)|^ (?:a|per) (?:foot|yard|met(?:re|er))\b/.test(scope.after(f))) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelts?(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only|bin|box|rack|wall|hook|bench|van))* $/.test(scope.before(f, 40)) || BELT_IS.test(scope.before(f, 48)));
+  (closes(scope, f) || !/^ ?(?:inch |mm )?(?:pulley|sheave|wheel|drum)|^ (?:a|per) (?:foot|yard|met(?:re|er))\b/.test(scope.after(f))) && (/^ ?(?:long|belt|of belt|length|v belt|inside length|around|round)\b/.test(scope.after(f)) && !/^ ?round (?:pulley|wheel)/.test(scope.after(f)) || /\bbelts?(?: (?:i|ive|thats|that|is|s|got|have|had|of|on hand|the|here|in the|shed|already|long|length is|length of|measures|a|an|which|we|my|spare|old|new|about|only|bin|box|rack|wall|hook|bench|van))* $/.test(scope.before(f, 40)) || BELT_IS.test(scope.before(f, 48)));
 /** "the belt in the drawer is …", "a belt for the dynamo wants …". */
 const BELT_IS = /\bbelt(?:ing)?\b(?:(?!\b(?:pulley|sheave|wheel|flywheel)s?\b)[^,.;?#\d]){0,30} (?:is|s|its|thats|wants|needs|measures|runs) (?:about )?$|\b(?:got|have|ive|had|with) (?:the|a|this|that|my) (?:[a-z]+ ){0,2}belt(?:ing)? at $|\ba belt of $/;
 /** Whether the sentence ends with the figure ("measures 96 in."), so that the words after it are of another. */
@@ -97,7 +102,7 @@ function closes(scope: Scope, f: Figure): boolean {
   return scope.desk.text[f.end - 1] === '.' && /^\p{Lu}/u.test(tokens[tokenAt[f.end + 1] ?? -1]?.text ?? '');
 }
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
-  /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)(?: (?:are|is|of|at|measure))* [\d./ -]+(?: and|,| x| by) $/.test(scope.before(n, 40)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|on the|onto|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
+  /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)\b[^#.?!]{0,24} #~*(?: ?(?:inch(?:es)?|in\.?|mm|mil|"))?(?: and|,| x| by) $/.test(scope.mask.slice(0, n.start - scope.start)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil|pulleys|sheaves)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|drum\b|on the|onto|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
 
 /** Which way a figure's own clause points: at what drives or at what is driven. */
 export function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'driven' | undefined {

@@ -42,6 +42,7 @@ export const SHEAVE: SumKind = {
     /\bwhat(?:s| is| does| will| would) (?:that|it|this) (?:give|make|come to|come out|work out)(?: (?:me|the [a-z]+|it|for))*(?: (?:at|to|as|in))?(?: (?:rpm|revs|speed|on the (?:blade|saw|mill|shaft|pump|fan)))?/,
     /\bwhat (?:the|my) [a-z]+(?: [a-z]+)?(?:ll| will| does| is)? (?:turns?|spins?|turning|spinning)(?= ?(?:$|[?.,]| at\b| and\b| if\b))/,
     /\b(?:speed|rpm|revs) of (?:the |my )?[a-z]+(?: [a-z]+)?(?= ?\?)/,
+    /\b(?:would|will|is|wont|isnt) (?:that|it|this|she) (?:be )?too (?:fast|slow)\b/,
     /\bwhatll (?:it|the [a-z]+(?: [a-z]+)?|that|she) (?:turn|spin|run|do|rev|go|be turning)\b/,
   ],
   unless: /\bbelt length|length of belt|how long is the belt\b|\b(?:gpm|gallons? (?:a|per) minute|cylinder bore|bore cylinder|hydraulic|ram)\b|\bteeth\b|\btooth\b|\bsprockets?\b(?![^.?!]*\binch)|\b(?:slings?|legs|flats?|solids)\b/,

@@ -12,6 +12,9 @@ export function toldBeside(scope: Scope, f: Figure, prev: Given): 'd1' | 'd2' | 
     const named = (['d1', 'd2'] as const).flatMap(name => figures.filter(x => x.value.value === prev[name]).map(x => ({ name, at: x.start })));
     if (!named.length) continue;
     if (!word) return nearer(f, prev) ?? named.sort((a, b) => b.at - a.at)[0]!.name; // without a word the one told of last
+    const on = new RegExp(`^[^,;?]{1,24}? on (?:the |my |that )?${word}`);
+    const straight = named.find(n => { const m = on.exec(desk.text.slice(n.at)); return m && !figures.some(x => x.start > n.at && x.start < n.at + m[0].length); });
+    if (straight) return straight.name; // "four inch on the blower": before one that only stands near the word
     const places = [...desk.text.slice(0, end).matchAll(new RegExp(`\\b${word}`, 'g'))].map(m => m.index);
     const apart = (at: number): number => Math.min(...places.filter(p => !/[,.;?]|\band\b/.test(desk.text.slice(Math.min(p, at), Math.max(p, at)))).map(p => Math.abs(p - at)));
     const near = named.filter(n => apart(n.at) < Infinity).sort((a, b) => apart(a.at) - apart(b.at))[0];

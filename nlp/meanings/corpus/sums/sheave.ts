@@ -20,6 +20,8 @@ export const SHEAVE_CORPUS: AskCorpus = {
     { text: 'Engine turns 800 with a five inch sheave. Pump sheave is 30. How fast is the pump, and if I drop to a four?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 5, d1Unit: 'in', d2: 30, d2Unit: 'in', rpm1: 800 } }, { kind: 'sum', of: 'sheave', given: { d1: 4, d1Unit: 'in', d2: 30, d2Unit: 'in', rpm1: 800 } }] },
     { text: 'try 900 instead, just the revs', prior: ['engine runs 750 with a 6 inch pulley, the saw has an 18 inch pulley, how fast does the saw turn and what belt on 40 inch centers'], asks: [{ kind: 'sum', of: 'sheave', given: { d1: 6, d1Unit: 'in', d2: 18, d2Unit: 'in', rpm1: 900 } }] },
     { text: 'drive pulley 9 driven pulley 21 both inches, the engine turns 500, how fast is the driven', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 9, d1Unit: 'in', d2: 21, d2Unit: 'in', rpm1: 500 } }] },
+    { text: "What does the blower turn, 5 in motor sheave at 1750, 11 in blower sheave?", asks: [{ kind: 'sum', of: 'sheave', given: { d1: 5, d1Unit: 'in', d2: 11, d2Unit: 'in', rpm1: 1750 } }] },
+    { text: "4 inch on the motor at 1440 and 16 inch on the press, what's the press speed an belt length for 30 inch centres", asks: [{ kind: 'sum', of: 'sheave', given: { d1: 4, d1Unit: 'in', d2: 16, d2Unit: 'in', rpm1: 1440 } }, { kind: 'sum', of: 'belt', given: { d1: 4, d1Unit: 'in', d2: 16, d2Unit: 'in', centre: 30, centreUnit: 'in' } }] },
   ],
   never: ['The engine runs 600 now.', 'Put a 12 inch pulley on the saw.', 'Governor is set at 550.', 'Ran it up to 1200 and shut it down.'],
 };
