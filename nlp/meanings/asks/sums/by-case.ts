@@ -6,7 +6,7 @@ import { SUM_KINDS } from './kinds.ts';
 import { Scope } from './scope.ts';
 
 /** Where another case is put: "And if I do 'em dry?", "then again at four", "and what if it's forty". */
-const CASE = /(?:^|(?<=[.?!,;] )|(?<= ))(?:and |or |but |so )?(?:what if|what about|what of (?=#)|how about|if (?:i|we|it|its|that|theyre)\b(?=[^.?!]*\?)|(?:and|or) (?:at|with|for|on|in) (?=#[^.?!]*\?)|then (?:again|the same|same again|the same again) (?:at|with|for|in|on)|(?:the )?same (?:again )?(?:at|with|for|in|on)|(?:and |then |(?<=[,.;] ))again (?:at|with|for))(?=\b| ?#)/g;
+const CASE = /(?:^|(?<=[.?!,;] )|(?<= ))(?:and |or |but |so )?(?:what if|what about|what of (?=#)|how about|if (?:i|we|it|its|that|theyre)\b(?=[^.?!]*\?)|(?:and|or) (?:at|with|for|on|in) (?=#[^.?!]*\?)|then (?:again|the same|same again|the same again) (?:at|with|for|in|on)|(?:the )?same (?:again )?(?:at|with|for|in|on)|(?:and |then |(?<=[,.;] ))again (?:at|with|for)|(?<=[.?!;,] )also (?=#))(?=\b| ?#)/g;
 
 /**
  * A sum that no words ask for, known by the other case put after it: "Coolant's 38 litres, want fifty percent. And if it was forty?" What was

@@ -37,7 +37,7 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
 }
 
 /** Where another question begins. */
-const OTHER = /(?:,? (?:and|or|also)|,) (?=(?:whats?|how|where|wheres|when|whens|who|is|can)\b)/;
+const OTHER = /(?:,? (?:and|or|also)|,) (?=(?:whats?|how|where|wheres|when|whens|who|is|can)\b)|,? (?:and|an|then) (?=(?:the |what )?belt (?:length|size)\b)|,? (?:no|scra(?:p|tch) that|never mind),? (?=(?:how|whats?|which)\b)/;
 
 /** A sentence that follows up the sum before it is no sum of its own. */
 const AGAIN = /^(?:and|or|but|what if|what about|how b?about|how bout|what would|same|if|for|at|with|now|suppose|supposing)\b/;
@@ -117,8 +117,8 @@ function settle(desk: Desk, all: Candidate[]): Candidate[] {
   for (const c of kept.sort((a, b) => a.start - b.start)) {
     const last = out.at(-1);
     const between = last ? desk.text.slice(last.end, c.start) : '';
-    const apart = /[?!]|\b(?:and|or|also)\b[^.?!]*$|[.] /.test(between) || last !== undefined && (last.kind !== c.kind || wholly(desk, c)) && /^(?:and|also|or|plus)\b/.test(desk.text.slice(c.start));
-    const bare = last?.kind === c.kind && !/[?]/.test(between) && !Object.keys(c.kind.given(new Scope(desk, c.start, sentenceAt(desk, c.start).end, c.start))).length;
+    const apart = /[?!]|\b(?:and|or|also|an|then)\b[^.?!]*$|[.] /.test(between) || last !== undefined && (last.kind !== c.kind || wholly(desk, c)) && /^(?:and|also|or|plus)\b/.test(desk.text.slice(c.start));
+    const bare = last?.kind === c.kind && !/[?]/.test(between) && !Object.keys(c.kind.given(new Scope(desk, sentenceAt(desk, last.end - 1).end <= c.start ? sentenceAt(desk, c.start).start : c.start, sentenceAt(desk, c.start).end, c.start))).length;
     if (last && bare) last.end = c.end;
     else if (last && !apart) {
       if (c.score > last.score && c.kind !== last.kind) out[out.length - 1] = { ...c, start: last.start };

@@ -4,7 +4,7 @@ import { follow, wholeOf } from './kind.ts';
 import { type Given, Scope } from './scope.ts';
 
 /** What leads to a second case told before the question: "and then again at", "then", "and same with". */
-const TURN = /(?:,? (?:and )?then(?: again| the same)?(?: (?:at|with|for|on|in))? (?=#)|,? (?:and|or) (?:for|can) (?=#)|[,.]? (?:and |or )(?:then |again )?(?:the )?same(?: again)? (?:at|with|for|in|on) )/g;
+const TURN = /(?:,? (?:and )?then(?: again| the same)?(?: (?:at|with|for|on|in))? (?=#)|,? (?:and|or) (?:for|can) (?=#)|[.?!;,] also (?=#)|[,.]? (?:and |or )(?:then |again )?(?:the )?same(?: again)? (?:at|with|for|in|on) )/g;
 
 /** "One flat then three flats, end play each?": both cases stand before the question. Empty where only one does. */
 export function casesBefore(scope: Scope, c: Candidate): Given[] {

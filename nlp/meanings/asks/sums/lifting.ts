@@ -25,10 +25,12 @@ function few(scope: Scope, pattern: RegExp): ReturnType<Scope['seen']> {
 
 function legs(scope: Scope, given: Given, prev?: Given): void {
   if (/\ba (?:pair|couple) of (?:#~*(?!~) ?(?:foot|feet|ft|inch|in|m|metre|meter)s? )?(?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops)\b/.test(scope.mask)) { given.legs = 2; return; }
+  const many = scope.seen(/#~*(?!~) (?:slings?|chains?|straps?) (?:of|with) #~*(?!~)(?: |-)?(?:legs|falls|parts)\b/); // "one sling of two legs"
+  if (many) { given.legs = many.nums[1]; scope.take(many); return; }
   const after = scope.seen(new RegExp(String.raw`\b${LEG},? #~*(?!~)(?=,|\.| at\b)`));
   const n = few(scope, new RegExp(String.raw`#~*(?!~)(?: |-)?(?:equal |nylon |steel |web |wire |good |wire rope |of |lifting |long |short |of those |foot |lengths of |falls of )*${LEG}`)) ?? scope.seen(/#~*(?!~)(?: |-)(?:leg|legged|part|point)\b/) ?? scope.seen(/#~*(?!~) of (?:them|those|the (?:legs|chains|slings))\b/) ?? after;
   if (n && n.nums[0]! >= 1 && n.nums[0]! <= 8 && Number.isInteger(n.nums[0])) { given.legs = n.nums[0]; scope.take(n); }
-  else if (prev && /\b(?:if|with|used?)\b/.test(scope.text) && scope.numbers().length === 1 && [1, 2, 3, 4].includes(scope.numbers()[0]!.value)) { given.legs = scope.numbers()[0]!.value; scope.take(scope.numbers()[0]); }
+  else if (prev && /\b(?:if|with|used?|on|just|only)\b/.test(scope.text) && scope.numbers().length === 1 && [1, 2, 3, 4].includes(scope.numbers()[0]!.value)) { given.legs = scope.numbers()[0]!.value; scope.take(scope.numbers()[0]); }
   else if (/\b(?:a pair of|both|a couple of|double) (?:[a-z]+ )?(?:slings|legs|chains|straps|ropes|strops|leg)\b/.test(scope.text)) given.legs = 2;
   else if (/\b(?:(?:a|one) )?single (?:sling|leg|chain|strap)\b/.test(scope.text)) given.legs = 1;
 }

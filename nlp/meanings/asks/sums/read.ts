@@ -36,10 +36,11 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
     const stop = points[0] ?? leadOf(desk, c.end, ceiling);
     const read = readOne(desk, c, floor, stop, earlier, before);
     const scope = new Scope(desk, floor, stop, c.start), listed = c.kind.each?.(scope) ?? [], many = listed.length > 1 ? listed : casesBefore(scope, c);
-    const sums = (many.length > 1 ? many : [read.given]).map((given): Sum => ({ kind: c.kind, given }));
+    const first = many.length > 1 ? undefined : righted(desk, c, reach, read.given);
+    const sums = (many.length > 1 ? many : [first?.given ?? read.given]).map((given): Sum => ({ kind: c.kind, given }));
     earlier.push(...sums);
     last = sums.at(-1)!;
-    hits.push(hit(c.start, Math.min(c.end, stop), sums, many.length > 1 ? scope.taken : read.used, desk));
+    hits.push(hit(c.start, first?.end ?? Math.min(c.end, stop), sums, many.length > 1 ? scope.taken : read.used, desk));
     const more = follows(desk, stop, ceiling, last, points, false);
     for (const m of more) { hits.push(m); const a = m.asks[0]!; if (a.kind === 'sum') earlier.push({ kind: c.kind, given: a.given }); }
   });
@@ -49,7 +50,7 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
 const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
 /** "hmm", "no,", "too fast,": said of the answer before another case is put. */
 const SAID = /^(?:(?:hmm|no|right|well|ah|oh|too [a-z]+|thats too [a-z]+),? )+(?=(?:and |but |so )?(?:what (?:if|about)|how about|if|only|call it|make it|say|try|with|at|for)\b)/;
-const CASE_PUT = /^(?:and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|call it|take it|only|so|try|say|suppose|supposing|\d)\b/;
+const CASE_PUT = /^(?:(?:no,? )?(?:sorry|sry|scra(?:p|tch) that|i meant?|meant|correction|my mistake)|and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|call it|take it|only|so|try|say|suppose|supposing|\d)\b/;
 /** "three flats then", "fourteen?": nothing but a figure. */
 const FIGURE = /^#~*(?!~)(?: [a-z%]+)?(?: then| instead|,? please)? ?[?.]? ?$/;
 /** "eight gauge then same thing", "twas 240 not 225, same again": a figure put right or added, and the sum wanted once more. */
@@ -88,6 +89,15 @@ function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier:
   // Another sum of the same pulleys, bolts or wire: what is missing is as it was given for the one before.
   else if (lacks.length && before && /\b(?:they|theyre|it|its|that|those|them|same|these)\b|^(?:and|ok|okay|so)\b/.test(desk.text)) given = { ...Object.fromEntries(lacks.flatMap(f => [f, `${f}Unit`]).flatMap(f => (before.given[f] === undefined ? [] : [[f, before.given[f]]]))), ...given };
   return { given, used };
+}
+
+/** "What does each leg carry? Sorry, three legs.": the sentence after the question puts a figure of it right. */
+const PUT_RIGHT = /^(?:no|sorry|sry|i mean|i meant|make that|correction|oh wait|wait),? /;
+function righted(desk: Desk, c: Candidate, reach: number, given: Given): { given: Given; end: number } | undefined {
+  const s = desk.sentences.find(x => x.start >= c.end && x.start < reach);
+  if (!s || s.asked || !PUT_RIGHT.test(desk.text.slice(s.start, s.end))) return undefined;
+  const next = c.kind.given(new Scope(desk, s.start, s.end), given), fields = Object.keys(next).filter(f => !f.endsWith('Unit'));
+  return fields.length && fields.every(f => given[f] !== undefined) ? { given: follow(c.kind, given, next), end: s.end } : undefined;
 }
 
 /** The follow-ups within [from, to): each gives only what changes. */

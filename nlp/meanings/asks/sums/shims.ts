@@ -9,7 +9,7 @@ const HAVE = /\b(?:got|have|ive|tin|with|from|hand|drawer|box|using|packs?|stock
 const WANTED = /\b(?:after|chasing|aiming for|shooting for|looking for|seek|seeking|needing|wanting|want|need|for|make|get to|reach|needs|wants)(?: (?:an?|about|another|up|to|exactly|say|just|me|it))* $/;
 const LED_TO = /\b(?:get|up|to|of|total|at|is|stack|be|add up|about|takes?)(?: (?:a|an|about|another|up|to|exactly|up to|of|say|just))* $/;
 /** "found a couple of threes too": leaves beside those of the sum before. */
-const FURTHER = /\b(?:found|too|as well|also|another|extra|turned up)\b/;
+const FURTHER = /\b(?:found|too|as well|another|extra|turned up)\b|(?<!^ ?)\balso\b/;
 
 function given(scope: Scope, prev?: Given): Given {
   const all = rows(scope);
@@ -46,7 +46,7 @@ export const SHIMS: SumKind = {
     /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:the )?(?:shim )?(?:stack|combo|combination)(?= ?(?:\?|$))/,
     /\bwhich ones?(?: (?:do|should) i| to)? (?:stack|use|put (?:in|under|together))\b/,
   ],
-  unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b|\b(?:pulleys?|sheaves?|bore|stroke|made up of|plastic thread|jacks?|balance|compression|chamber|belts?)\b/,
+  unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b|\b(?:pulleys?|sheaves?|bore|stroke|made up of|plastic thread|jacks?|balance|compression|chamber|belts?|interference|heat(?:ed)?)\b/,
   given,
   needs: ['target', 'have'],
   telling: [['target', 'have']],

@@ -16,6 +16,8 @@ export const SHIMS_CORPUS: AskCorpus = {
     { text: 'found some fours too, same question', prior: ['need 22 thou and I have threes and tens, what stack'], asks: [{ kind: 'sum', of: 'shims', given: { target: 0.022, targetUnit: 'in', have: [0.003, 0.01, 0.004], haveUnit: 'in' } }] },
     { text: 'Shims. I want 14 thou. Have 2, 4 and 8.', asks: [{ kind: 'sum', of: 'shims', given: { target: 0.014, targetUnit: 'in', have: [0.002, 0.004, 0.008], haveUnit: 'in' } }] },
     { text: 'need 16 thou behind it, I have twos, fives and eights, what do I stack and then for eleven', asks: [{ kind: 'sum', of: 'shims', given: { target: 0.016, targetUnit: 'in', have: [0.002, 0.005, 0.008], haveUnit: 'in' } }, { kind: 'sum', of: 'shims', given: { target: 0.011, targetUnit: 'in', have: [0.002, 0.005, 0.008], haveUnit: 'in' } }] },
+    { text: "Two, three and six thou leaves in the tray. What stack for eight? Also eleven?", asks: [{ kind: 'sum', of: 'shims', given: { target: 0.008, targetUnit: 'in', have: [0.002, 0.003, 0.006], haveUnit: 'in' } }, { kind: 'sum', of: 'shims', given: { target: 0.011, targetUnit: 'in', have: [0.002, 0.003, 0.006], haveUnit: 'in' } }] },
+    { text: "correction, 14 thou", prior: ["Want 9 thou and have 2, 3 and 5 thou shims. What stack?"], asks: [{ kind: 'sum', of: 'shims', given: { target: 0.014, targetUnit: 'in', have: [0.002, 0.003, 0.005], haveUnit: 'in' } }] },
   ],
   never: ['Hundred and twenty thou on the shim pack, made up of three forties.', 'There were three shims under the cap, two thou each.', 'Took out a five thou shim.', 'Need some shims, two thou and three thou.', 'Stacked the discs behind the stove.'],
 };

@@ -18,6 +18,8 @@ export const SLING_CORPUS: AskCorpus = {
     { text: 'sling 620 kilos two legs at 60. and at 45?', asks: [{ kind: 'sum', of: 'sling', given: { load: 620, loadUnit: 'kg', angle: 60, legs: 2 } }, { kind: 'sum', of: 'sling', given: { load: 620, loadUnit: 'kg', angle: 45, legs: 2 } }] },
     { text: 'Transmission lift. 850 pounds. Two chains, sixty.', asks: [{ kind: 'sum', of: 'sling', given: { load: 850, loadUnit: 'lb', angle: 60, legs: 2 } }] },
     { text: 'the weights are 90 pounds apiece and I lift four so thats 360 with two straps at 50 degrees, what does each strap carry', asks: [{ kind: 'sum', of: 'sling', given: { load: 360, loadUnit: 'lb', angle: 50, legs: 2 } }] },
+    { text: "What does each leg carry with the Heron's 480 pound engine on four legs at 60 degrees? Sorry, three legs.", asks: [{ kind: 'sum', of: 'sling', given: { load: 480, loadUnit: 'lb', angle: 60, legs: 3 } }] },
+    { text: "Hopper, 700 kilos, four chains at 40 degrees, what does each chain carry? And on only two?", asks: [{ kind: 'sum', of: 'sling', given: { load: 700, loadUnit: 'kg', angle: 40, legs: 4 } }, { kind: 'sum', of: 'sling', given: { load: 700, loadUnit: 'kg', angle: 40, legs: 2 } }] },
   ],
   never: ['The frame is about 900 pounds.', 'Slung it from the beam with two chains.', 'Weighed the flywheel, 240 pounds.', 'What a leg it has on it.'],
 };
