@@ -22,7 +22,7 @@ export const END_PLAY: SumKind = {
     /\bhow (?:many flats|far(?: (?:do|should|would|is|does|will))?)[^.?!]{0,40}\b(?:flat|flats|nut|back|off|end ?play|end ?float|thou|turn)\b/,
     /\b(?:how much|what|whats)(?: (?:is|does|will|would|do))* (?:that|it|a flat|the nut|each flat|#~*(?!~) flats?|this)(?: (?:in|move|give|come to|worth|be|amount to|make|back off|is|as|work out(?: at| to)?|open (?:it )?up))*(?: (?:thou|thousandths|inches|end|me|play|float|for))*/,
   ],
-  unless: /\b(?:was|had|did (?:the|my|it|that)|before|originally|to (?:begin|start) with|convert|strength|torque|proof|shims? (?:do|were)|sheaves?|pulleys?)\b/,
+  unless: /\b(?:was|had|did (?:the|my|it|that)|before|originally|to (?:begin|start) with|convert|strength|torque|proof|shims? (?:do|were)|sheaves?|pulleys?|oiled|dry|plated|lubed|anti ?seize)\b/,
   given(scope, prev) {
     const out: Given = {};
     const inch = scope.seen(/#~*(?!~) (?:threads? )?(?:to|in) (?:the|an) inch\b|#~*(?!~) per inch\b/);
@@ -38,11 +38,12 @@ export const END_PLAY: SumKind = {
     }
     const flats = scope.seen(/#~*(?!~)(?: more| of the)? flats?\b/);
     const half = scope.seen(/(?:\b(?:a|one)|#~*(?!~)) flats? and #~*(?!~)/);
-    const part = scope.seen(/#~*(?!~)(?: of)? an? flat\b/);
+    const whole = /\b(?:no|sorry|i mean|make that|rather),? (?:an?|one) (?:whole|full) flat\b/.test(scope.text) ? { nums: [1], start: scope.start, end: scope.start } : undefined;
+    const part = whole ?? scope.seen(/#~*(?!~)(?: of)? an? flat\b/);
     if (part) { out.flats = part.nums[0]; scope.take(part); }
     else if (half) { out.flats = (half.nums.length > 1 ? half.nums[0]! : 1) + half.nums.at(-1)!; scope.take(half); }
     else if (flats) { out.flats = flats.nums[0]; scope.take(flats); }
-    else if (/\b(?:a|one|per|each|every) (?:single )?flat\b/.test(scope.text)) out.flats = 1;
+    else if (/\b(?:a|one|per|each|every) (?:single |whole |full )?flat\b/.test(scope.text)) out.flats = 1;
     else {
       const turn = scope.seen(/#~*(?!~)(?: of)?(?: an?)? turns?\b/);
       if (turn) { out.turn = turn.nums[0]; scope.take(turn); }
@@ -87,9 +88,11 @@ function material(scope: Scope): string | undefined {
 /** Lengths, where "60 mil" of a bore is millimetres and "forty microns" of grip are hundredths of them. */
 const lengthsOf = (scope: Scope): Figure[] => scope.measures('in', 'mm', 'cm', 'mil', 'µm').map(f => f.unit === 'mil' ? { ...f, unit: 'mm' } : f.unit === 'µm' ? { ...f, value: f.value / 1000, unit: 'mm' } : f);
 
+/** Written to the thousandth, a figure was measured in inches. */
+const TO_THE_THOU = /^\d+\.\d{3,4}$/;
 /** "1.2500 diameter", "two and a quarter bore": a diameter without its unit is of inches where the grip is, or is so small that it must be. */
 function bareDiameter(scope: Scope, fit: Figure | undefined): Figure | undefined {
-  const n = scope.numbers().find(x => x.value > 0.2 && (/\b(?:dia(?:meter)?|bore)(?: (?:is|of))* $/.test(scope.before(x)) || /^ ?(?:dia(?:meter)?|bore)\b/.test(scope.after(x))));
+  const n = scope.numbers().find(x => x.value > 0.2 && (/\b(?:dia(?:meter)?|bore)(?: (?:is|of))* $/.test(scope.before(x)) || /^ ?(?:dia(?:meter)?|bore)\b/.test(scope.after(x)) || TO_THE_THOU.test(scope.desk.text.slice(x.start, x.end))));
   const inches = fit ? fit.unit === 'in' : scope.numbers().some(x => x.value < 0.006);
   return n && inches && n.value < 20 ? { ...n, unit: 'in' } : n;
 }
@@ -122,6 +125,7 @@ export const SHRINK_FIT: SumKind = {
   of: 'shrinkFit',
   ask: [
     /\bhow (?:hot|warm|cold)(?: (?:do|does|should|must|would|will|have|is|has|need|s|ll|shall|can|to))*(?: (?:i|it|the [a-z]+(?: [a-z]+)?|that|this|we|my [a-z]+))* ?(?:(?:have|need|to|got|get|heat|make|be|go|take|warm|want|chill|cool|freeze|bring|has|needs|enough|supposed|should|ought|it|her|him|them|that)(?: |\b))*/,
+    /\bwhat (?:does|do|must|should|has|have|will) (?:the |my |that |it )?[a-z]+(?: [a-z]+)? (?:have to |need to |want to |ought to |to )*be (?:heated|warmed|cooled|chilled|frozen) to\b/,
     /\b(?:heat|temperature(?: rise)?) (?:needed|required|for)\b/,
     /\btemperature rise\b/,
     /\bhow much (?:do i|to|should i|must i) (?:have to )?(?:cool|heat|warm|chill|open)\b(?: it)?/,

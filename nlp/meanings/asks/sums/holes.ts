@@ -1,6 +1,7 @@
 import { drillNamed } from './bench.ts';
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, Scope } from './scope.ts';
+import { pitched } from './pitched.ts';
 import { sizeIn } from './torque.ts';
 
 function size(scope: Scope): Given {
@@ -36,7 +37,7 @@ function each(scope: Scope): Given[] {
     const all = percents.length === 1 ? percents[0] : undefined;
     scope.take(t, p ?? n ?? all);
     const percent = p?.value.value ?? n?.value ?? all?.value.value;
-    return { size: t.value.size, ...(percent === undefined ? {} : { percent }) };
+    return { size: pitched(scope, t), ...(percent === undefined ? {} : { percent }) };
   });
 }
 

@@ -1,5 +1,6 @@
 import { METRIC_COARSE, METRIC_FINE, UNC, UNF } from '../../../dimensions/thread/series.ts';
 import type { SumKind } from './kind.ts';
+import { pitched } from './pitched.ts';
 import type { Given, Scope } from './scope.ts';
 import { sizesInRow } from './sizes-in-row.ts';
 
@@ -26,21 +27,27 @@ const SURFACES: readonly [string, RegExp][] = [
   ['dry', /\b(?:dry|no (?:oil|lube|lubricant)|unlubricated|un ?oiled|unlubed|bare|clean threads|without (?:oil|lube)|degreased)\b/],
 ];
 export function surfaceIn(text: string): string | undefined {
-  if (/\b(?:no|without|not|isnt) (?:oil|lube|oiled|lubed|lubricant)/.test(text)) return 'dry';
+  if (/\b(?:no|without|not|isnt) (?:oil|lube|oiled|lubed|lubricant)/.test(text)) return /\bplated\b/.test(text) ? 'plated' : 'dry';
   return SURFACES.find(([, re]) => re.test(text))?.[0];
 }
 
 /** The bolt's size: a thread found, else a diameter that stands by a bolt or its grade. */
 export function sizeIn(scope: Scope): { size: string; at: { start: number; end: number } } | undefined {
-  const threads = scope.values('thread');
+  const threads = meant(scope, scope.values('thread'));
   const t = scope.nearest(threads);
-  if (t) return { size: t.value.size, at: t };
+  if (t) return { size: pitched(scope, t), at: t };
   const d = [...scope.lengths('in').filter(f => /^(?:\d+\/\d+|\d+[- ]\d+\/\d+|1|[a-z ]+)/.test(scope.desk.text.slice(f.start, f.end)))].find(f => boltish(scope, f));
   if (d) return { size: fraction(d.value), at: d };
+  const many = /\bm(\d{1,2}) ?s\b/.exec(scope.text); // "M18s"
+  if (many) return { size: `M${many[1]!}`, at: { start: scope.start + many.index, end: scope.start + many.index + many[0].length } };
   const plain = scope.numbers().find(f => /^\d+(?:[- ]\d+)?\/\d+$/.test(scope.desk.text.slice(f.start, f.end)) && boltish(scope, f));
   if (plain) return { size: fraction(plain.value), at: plain };
   return undefined;
 }
+/** "half inch coarse, sorry, three eighths": the thread that is taken back is not meant. */
+const TAKEN_BACK = /\b(?:no|nope|sorry|scra(?:p|tch) that|forget|i mean|make that|rather)\b/;
+const meant = <T extends { start: number; end: number }>(scope: Scope, threads: readonly T[]): T[] =>
+  threads.filter((t, i) => !threads[i + 1] || !TAKEN_BACK.test(scope.desk.text.slice(t.end, threads[i + 1]!.start)));
 const boltish = (scope: Scope, f: { start: number; end: number }): boolean =>
   /^ ?(?:s\b|bolts?|studs?|nuts?|cap ?screws?|screws?|grade|gr\b|class|lug|hex|head|b7|tap|hole|drill|thread)/.test(scope.after(f)) || /\b(?:bolts?|studs?|nuts?|torque|torque on|for|on|a|an|the|of|its|theyre|are|size)(?: (?:is|are|a|an|the|on|for|my|its|of|old|new|some|these|those|that|this|they|about))* $/.test(scope.before(f)) || /\bgrade|\bclass/.test(scope.text);
 
@@ -97,7 +104,7 @@ const bareGrade = (scope: Scope): { grade: string; at: number } | undefined => {
 
 /** One question of several bolts in a row: each takes the grade and surface that follow it, else those said for all. */
 function each(scope: Scope): Given[] {
-  const threads = scope.here(scope.values('thread').filter(t => !/\b(?:tap|die|drill) $/.test(scope.before(t)) && !/^ tap\b/.test(scope.after(t))));
+  const threads = scope.here(meant(scope, scope.values('thread')).filter(t => !/\b(?:tap|die|drill) $/.test(scope.before(t)) && !/^ tap\b/.test(scope.after(t))));
   const row = threads.length < 2 ? sizesInRow(scope, fraction) : undefined;
   if (row) { const { size: _, ...rest } = given(scope); scope.take(row); return row.sizes.map(size => ({ size, ...rest })); }
   if (threads.length < 2) return [];
@@ -121,10 +128,11 @@ export const TORQUE: SumKind = {
     /\b(?:how many|what|the|whats the) (?:foot pounds?|ft ?lbs?|newton metres|nm|lb ft)(?: (?:for|on|do))(?= (?:a|an|the|my|five|half|three|seven|those|these|\d|m ?\d))/,
     /\bwhat (?:do|should|would|must) i (?:tighten|torque|pull|do up) (?:(?!\b(?:what|how)\b)[^.?!]){1,50}? to(?= ?(?:$|[?.,]| and\b))/,
     /\bwhat(?:s|ll| (?:do|does|should|are|is|would|will)) (?:(?!\b(?:what|how|to)\b)[^.?!]){1,48}?,? (?:pull|torque|tighten|go) (?:up )?to\b(?! (?:the|a|work|town|get|make))/,
-    /\b(?:newton met(?:re|er)s|foot pounds),? please\b/,
+    /\b(?:newton met(?:re|er)s|foot pounds),? please\b|\b(?:what|how many) (?:newton met(?:re|er)s|foot pounds|ft ?lbs?|nm)(?= ?(?:$|[?.,]| for (?:an? |the |my )?(?:m ?#|#)))/,
     /\bwhat (?:do|does|should|are|is|would|will) [^.?!,]{1,44}? (?:get |be |being |supposed to be |meant to be |need to be |to be )?(?:torqued?|tightened?|pulled|done up|tighten|nipped|pull) (?:(?:down|up|in) )?to\b/,
     /\bwhat (?:should|does|will) (?:the |my )?(?:torque )?wrench (?:say|read|be set)/,
     /\bwhatll (?:they|it|that|those|these|the [a-z]+) (?:take|want|stand|pull(?: to)?|go to)(?= ?(?:$|[?.,]))|\bwhat (?:do|does|will|would) [^.?!]{0,30}\b(?:make|get|pull) [^.?!]{0,30}\btight\b|(?:^|[.?!,;] )(?:the )?(?:number|figure|torques?),? (?:please|if you please)\b/,
+    /\bwhat (?:would|will|is|does|do|should) (?:that|it|this|they|those|these)(?: (?:be|want|need|take|get|go to))? (?:then )?(?:if )?(?:(?:its|theyre|i) )?(?:dry|oiled|plated|lubed|greased|waxed|with (?:oil|anti ?seize|copper ?slip|the oil|grease|moly))\b/,
     /\bwhats (?:it|that|this|she|they|that one|one of those|those) (?:want|take|get|need|pull(?:ed)? to|tighten to|go to|torque(?: to)?)(?: to)?\b/,
   ],
   unless: /\b(?:what (?:can|could|should|shall|do|would) i do(?= ?(?:$|[?.,;]|now|next|first|today|in|inside|while|with|about))|to (?:break|snap|shear|fail)|what was|what were|did i (?:torque|do|pull|set|tighten)|had i|whatd i|torque was|(?:was|were) (?:it |they |that )?torqued|before i (?:took|pulled)|convert|torqued (?:the|it|them) to)\b/,

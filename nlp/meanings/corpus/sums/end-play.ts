@@ -16,6 +16,7 @@ export const END_PLAY_CORPUS: AskCorpus = {
     { text: 'four flats then', prior: ['fourteen threads to the inch, what end play is one flat'], asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 4 } }] },
     { text: 'Lock nut is 14 tpi, backed off 2 flats then 5 flats, end play each?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 2 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 5 } }] },
     { text: 'The collar has a sixteen-per-inch thread and I go back three flats, how much end play?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 16, flats: 3 } }] },
+    { text: "Lock nut, ten threads to the inch. How much end play is half a flat, sorry, a full flat?", asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 10, flats: 1 } }] },
   ],
   never: ['Blower shaft end play is twenty-one thou.', 'Backed the nut off two flats.', 'End play was eight thou before.', 'Thread is sixteen to the inch.', 'And three flats more tomorrow.'],
 };

@@ -11,6 +11,7 @@ export const SHRINK_FIT_CORPUS: AskCorpus = {
     ...sums('shrinkFit', { diameter: 60, diameterUnit: 'mm', interference: 0.05, interferenceUnit: 'mm', material: 'cast iron' }, ['cast iron pulley 60 mm bore 0.05 mm interference how hot do I get it', 'how hot for a 60 mm cast iron hub with 0.05 mm interference']),
     { text: 'Steel hub, 2.75 inch, 2.5 thou interference. How hot? And with 2 thou?', asks: [{ kind: 'sum', of: 'shrinkFit', given: G }, { kind: 'sum', of: 'shrinkFit', given: { ...G, interference: 0.002 } }] },
     { text: 'Steel collar, three and a quarter bore, two thousandths interference, how hot do I get it?', asks: [{ kind: 'sum', of: 'shrinkFit', given: { diameter: 3.25, diameterUnit: 'in', interference: 0.002, interferenceUnit: 'in', material: 'steel' } }] },
+    { text: "What does the hub need to be heated to for a 1.625 bore steel hub with 2 thou interference?", asks: [{ kind: 'sum', of: 'shrinkFit', given: { diameter: 1.625, diameterUnit: 'in', interference: 0.002, interferenceUnit: 'in', material: 'steel' } }] },
   ],
   never: ['Got the hub hot with the torch and the bushing dropped right in.', 'Heated the hub.', 'Engine runs hot.', 'It was hot in the shop.', 'Pressed it in with two thou interference.'],
 };

@@ -28,6 +28,11 @@ export const TORQUE_CORPUS: AskCorpus = {
     { text: 'M8x1.25 8.8 dry? 10.9 oiled?', asks: [{ kind: 'sum', of: 'torque', given: { size: 'M8x1.25', grade: '8.8', surface: 'dry' } }, { kind: 'sum', of: 'torque', given: { size: 'M8x1.25', grade: '10.9', surface: 'oiled' } }] },
     { text: 'What torque for 3/8 coarse grade 5 oiled? Same question for 7/16.', asks: [{ kind: 'sum', of: 'torque', given: { size: '3/8-16', grade: '5', surface: 'oiled' } }, { kind: 'sum', of: 'torque', given: { size: '7/16-14', grade: '5', surface: 'oiled' } }] },
     { text: 'whats a 1/2 coarse grd 8 pull to dry, and 5/8 coarse grd 5 plated', asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-13', grade: '8', surface: 'dry' } }, { kind: 'sum', of: 'torque', given: { size: '5/8-11', grade: '5', surface: 'plated' } }] },
+    { text: "What torque for M18s, 8.8, oiled?", asks: [{ kind: 'sum', of: 'torque', given: { size: 'M18', grade: '8.8', surface: 'oiled' } }] },
+    { text: "What torque for M14 by 2 bolts, 10.9, dry?", asks: [{ kind: 'sum', of: 'torque', given: { size: 'M14x2', grade: '10.9', surface: 'dry' } }] },
+    { text: "What torque for a half inch coarse, sorry, three eighths coarse, grade 8, oiled?", asks: [{ kind: 'sum', of: 'torque', given: { size: '3/8-16', grade: '8', surface: 'oiled' } }] },
+    { text: "The hoop bolts are half inch fine, grade five. What would those take oiled?", asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-20', grade: '5', surface: 'oiled' } }] },
+    { text: "what newton metres for M14 class 10.9 dry, and what's 130 N·m in foot-pounds", asks: [{ kind: 'sum', of: 'torque', given: { size: 'M14', grade: '10.9', surface: 'dry' } }, { kind: 'sum', of: 'convert', given: { value: 130, from: 'N·m', to: 'lb-ft' } }] },
   ],
   never: ['Torqued the head to 90 foot-pounds.', 'Retorque after two hours.', 'Put four 5/8 grade 5 bolts in it.', 'Did the big end up to 35 foot-pounds.', 'The lug nuts are 80 foot-pounds.', 'Torque wrench is in the drawer.', 'need four half inch coarse grade 8 bolts'],
 };
