@@ -43,7 +43,8 @@ function glycol(scope: Scope, prev?: Given): Given {
   const other = prev && !percents.length && out.percent === undefined && !t ? scope.numbers().find(n => n.value >= 10 && n.value <= 80 && /^ ?(?:$|[?.,]|then\b|instead\b|please\b|what\b|how\b)/.test(scope.after(n))) : undefined; // "and for forty"
   if (other) { out.percent = other.value; scope.take(other); }
   if (wanted && percents.length === 1) { out.percent = wanted.value; scope.take(wanted); }
-  if (!percents.length && /\b(?:fifty[ -]?fifty|50 ?[\/-] ?50|50 50|1 to 1|one to one|1:1|50 50|half and half|fifty:fifty)\b/.test(scope.text)) out.percent = 50;
+  if (!percents.length && /\bfifty\b/.test(scope.text) && /\bfifty[ -]fifty\b/i.test(scope.desk.sheet.text)) out.percent = 50; // said twice it is no slip of the tongue
+  else if (!percents.length && /\b(?:fifty[ -]?fifty|50 ?[\/-] ?50|50 50|1 to 1|one to one|1:1|50 50|half and half|fifty:fifty)\b/.test(scope.text)) out.percent = 50;
   const part = /\b(?:an?|one) (third|quarter|half) (?:antifreeze|anti freeze|coolant|glycol|mix)\b/.exec(scope.text)?.[1];
   if (part && out.percent === undefined && !percents.length) out.percent = PARTS[part];
   const v = scope.measures(...VOLUMES)[0] ?? litres(scope);

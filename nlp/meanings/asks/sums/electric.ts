@@ -45,7 +45,7 @@ function circuit(scope: Scope, prev?: Given): Given {
   }
   for (const n of scope.numbers()) {
     if (/^ ?v\b/.test(scope.after(n)) && out.volts === undefined) { out.volts = n.value; scope.take(n); }
-    else if (/^ ?a\b/.test(scope.after(n)) && (!/^ ?a [a-z]/.test(scope.after(n)) || writtenAfter(scope, n) === 'A' || inOne(scope, n)) && out.amps === undefined) { out.amps = n.value; scope.take(n); }
+    else if (/^ ?a\b/.test(scope.after(n)) && (!/^ ?a (?!drop\b|loss\b|what\b|how\b)[a-z]/.test(scope.after(n)) || writtenAfter(scope, n) === 'A' || inOne(scope, n)) && out.amps === undefined) { out.amps = n.value; scope.take(n); }
     else if (prev && out.gauge === undefined && Object.keys(out).length === 0 && prev.gauge !== undefined) { out.gauge = n.value; scope.take(n); }
   }
   return out;
@@ -56,7 +56,7 @@ export const VOLT_DROP: SumKind = {
   of: 'voltDrop',
   ask: [
     /\b(?:voltage|volt|volts|line|wire|cable|wiring) (?:drop|loss|droop|sag)\b/,
-    /(?:^|[.?!;,:] )(?:the )?(?:volt(?:age)? |volts )?(?:drop|loss)(?: (?:across|over|on|in) it)?(?= ?\?)/,
+    /(?:^|[.?!;,:] |(?<=#~* ?(?:a|amps?|v|volts?|ga|gauge|ft|m) ))(?:the )?(?:volt(?:age)? |volts )?(?:drop|loss)(?: (?:across|over|on|in) it)?(?= ?\?)/,
     /\b(?:is|will|would) (?:an? )?#~*(?!~) ?(?:gauge|ga|awg|mm|mil|square)\b[^.?!]*\b(?:drop|lose|enough|heavy|carry)\b/,
     /\bvolts? (?:lost|dropped) (?:in|over|on|along)\b/,
     new RegExp(String.raw`\bhow (?:much|many volts?)(?: (?:voltage|volts?|juice|of (?:it|that)|am|do|will|would|is|does|can|should|i|you|we|it|that|be|have|the [a-z]+|gets?|get|getting|power|v|ll|be|left|are|we))* (?:${LOSE}|lost|left|at the (?:end|lamp|light|headlights?|far end|bulb|starter|battery|coil)|makes? it|reach(?:es)?|(?:actually )?(?:arrive|get|see)s?)\b`),

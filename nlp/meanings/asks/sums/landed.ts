@@ -21,7 +21,7 @@ function given(scope: Scope, prev?: Given): Given {
   if (ship) out.shipping = ship.value.value;
   else if (/\b(?:no|free|without) (?:ship|shipping|post|postage|freight|carriage|delivery)\b/.test(scope.text)) out.shipping = 0;
   else {
-    const plus = price && [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare].find(n => n !== price && n.start > price.end && /\b(?:plus|and|another|with) $/.test(scope.before(n)) && /^ ?(?:$|[,.;?]|and|to (?:ship|get|post|haul|bring|deliver|send)\b|for (?:the )?(?:post|ship|freight|carriage)|with|on top|in (?:the )?(?:post|mail))/.test(scope.after(n)));
+    const plus = price && [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare].find(n => n !== price && n.start > price.end && /\b(?:plus|and|another|with) $/.test(scope.before(n)) && /^ ?(?:$|[,.;?]|and|to (?:ship|get|post|haul|bring|deliver|send)\b|for (?:the )?(?:post|ship|freight|carriage)|with|on top|in (?:the )?(?:post|mail)|(?:of )?(?:transport|ship(?:ping)?|freight|carriage|post(?:age)?)\b|same\b)/.test(scope.after(n)));
     if (plus) { out.shipping = plus.value; scope.take(plus); }
   }
   if (core) out.core = core.value.value;
@@ -31,7 +31,7 @@ function given(scope: Scope, prev?: Given): Given {
   const drive = spans[0];
   if (drive) out.miles = drive.value.amount * (ROUND.test(scope.after(drive, 24)) && /each way|one way/.test(scope.after(drive, 24)) ? 2 : 1);
   scope.take(price, ship, core, tax, drive);
-  if (prev && (drive || /\b(?:skip|without|no|save|lose|drop|pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) && out.shipping === undefined && out.price === undefined && prev.shipping !== undefined && /\b(?:skip|without|no|save|lose|drop|instead)\b[^.?!]*\b(?:freight|shipping|post|postage|carriage|delivery)\b|\b(?:pick (?:it|them) up|collect|fetch)\b/.test(scope.text)) out.shipping = undefined;
+  if (prev && (drive || /\b(?:skip|without|no|save|lose|drop|pick (?:it|them) up|collect|fetch|(?:go|going) (?:and )?get (?:it|them))\b/.test(scope.text)) && out.shipping === undefined && out.price === undefined && prev.shipping !== undefined && /\b(?:skip|without|no|save|lose|drop|instead)\b[^.?!]*\b(?:freight|shipping|post|postage|carriage|delivery)\b|\b(?:pick (?:it|them) up|collect|fetch|(?:go|going) (?:and )?get (?:it|them))\b/.test(scope.text)) out.shipping = undefined;
   // "same price and tax but I drive forty miles": what is not said to be the same is gone.
   if (prev && drive && /\bsame (?:price|tax)\b[^.?!]*\bbut\b/.test(scope.text) && out.shipping === undefined && !/\bsame [a-z ]*(?:shipping|post|postage|freight|carriage|delivery)\b/.test(scope.text)) out.shipping = undefined;
   if (prev && /\b(?:no|without|skip the) core\b/.test(scope.text)) out.core = undefined;
@@ -105,6 +105,8 @@ export const LANDED: SumKind = {
     /\b(?:what|how much|whats|hows|so what)(?: (?:does|do|will|would|is|s|did|ll))*(?: (?:a|an|the|that|it|this|those|they|my|one|these))*(?: (?:[a-z-]+|#~*(?!~))){0,5}? (?:land|lands|landed|owe me|land me|owe me|come to|comes to|coming to|add up to|adds? up to|work out(?: at| to)?|works out(?: at| to)?|end up (?:at|costing|being)|stand me(?: in)?|cost(?:ing)?(?: me)?|run me|set me back|total(?: up)?(?: to)?|tot up to)\b(?: (?:at|to|for|in|me|all in|in all|altogether|landed|at the (?:shop|door)|delivered|here|at if|at my door|in total|all told))*/,
     /\blanded (?:cost|price|total|figure)\b(?: (?:of|on|for|is))?|\b(?:cost|price|total) landed\b|\ball in (?:cost|price|total|figure)\b|\bdelivered (?:cost|price)\b/,
     /\b(?:whats|what is|what|how much)(?: (?:that|it|this|is|the|does|my|would|would that be|that be|will|be|would that|come to|comes?|s|total|s that|work out))* (?:landed|all in|all told|all up|at the door|to my door|in the end|altogether|total|in total|at the shop|to the shop|out the door|delivered|the total|the whole lot|all together|grand total)\b/,
+    /\b(?:that|it|this|which) (?:makes|comes to|is|would be|will be|comes out at) how much\b/,
+    /\blanded(?= ?\?)/,
     /\bwhat (?:do|would|will) i owe\b/,
     /\bwhat (?:have|did|would|will|do) i (?:really|actually)(?: be)? (?:paid|pay|paying)\b/,
     /\btotal cost of each\b|\bwhats? (?:is |does )?each(?: of (?:them|those))? (?:come|comes) out (?:to|at)\b/,

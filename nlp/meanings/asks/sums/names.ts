@@ -17,7 +17,7 @@ export const SUM_NAMES: Readonly<Record<string, SumName>> = {
   sling: { name: /\b(?:sling (?:sum|question)|(?:leg|sling) (?:load|tension|pull)|tension (?:per|in each|on each|in the) (?:leg|sling)|each (?:leg|sling|strap|chain))\b/, whole: [['load', 'angle'], ['load', 'height', 'length']] },
   endPlay: { name: /\b(?:end ?play|end ?float|bearing play)\b/, whole: [['pitch', 'flats'], ['pitch', 'turn'], ['pitch', 'measured', 'wanted']] },
   shrinkFit: { name: /\b(?:shrink(?: ?fit| on)?|shrunk|temperature rise|heat needed|how hot|heat it)\b/, whole: [['diameter', 'interference']] },
-  coverage: { name: /\b(?:coverage|(?:lit(?:re|er)s|gallons|quarts) (?:needed|required|of (?:paint|primer))|spread(?:ing)? rate|paint|primer|square (?:feet|met(?:re|er)s) (?:to|per|from) (?:the|a) (?:gallon|lit(?:re|er)|quart))\b/, whole: [['solids', 'thickness']] },
+  coverage: { name: /\b(?:coverage|(?:lit(?:re|er)s|gallons|quarts) (?:needed|required|of [a-z]+)|spread(?:ing)? rate|paint|primer|square (?:feet|met(?:re|er)s) (?:to|per|from) (?:the|a) (?:gallon|lit(?:re|er)|quart))\b/, whole: [['solids', 'thickness']] },
   landed: { name: /\b(?:landed|to my door|all in|land at|lands at|delivered price|really cost)\b/, whole: [['price', 'shipping'], ['price', 'tax'], ['price', 'core'], ['price', 'miles']] },
   boltStrength: { name: /\b(?:proof|breaking|yield|tensile) (?:load|strength|point)\b/, whole: [['size', 'grade']] },
   clearanceHole: { name: /\b(?:clearance|body|through|clear|close fit|loose fit|normal fit) (?:hole|drill|bit)s?\b/, whole: [['size']] },

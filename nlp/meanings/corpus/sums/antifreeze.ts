@@ -20,6 +20,7 @@ export const ANTIFREEZE_CORPUS: AskCorpus = {
     { text: 'System is 22 litres, want forty percent in it. And if it was fifty percent?', asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 40, capacity: 22, capacityUnit: 'L' } }, { kind: 'sum', of: 'antifreeze', given: { percent: 50, capacity: 22, capacityUnit: 'L' } }] },
     { text: 'Not forty, call it thirty-five per cent.', prior: ['how much antifreeze for forty percent in 22 litres'], asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 35, capacity: 22, capacityUnit: 'L' } }] },
     { text: 'how much antifreeze for minus twenty celsius in 22 litres, and how much if I only go to minus twelve?', asks: [{ kind: 'sum', of: 'antifreeze', given: { temp: -20, tempUnit: '°C', capacity: 22, capacityUnit: 'L' } }, { kind: 'sum', of: 'antifreeze', given: { temp: -12, tempUnit: '°C', capacity: 22, capacityUnit: 'L' } }] },
+    { text: "How much antifreeze for fifty fifty in the Heron's five gallon system?", asks: [{ kind: 'sum', of: 'antifreeze', given: { percent: 50, capacity: 5, capacityUnit: 'gal' } }] },
   ],
   never: ['Filled it with antifreeze, nine quarts.', 'Antifreeze is on the shelf.', 'It held to twenty below last winter.', 'Drained two gallons of rusty water.'],
 };

@@ -16,6 +16,9 @@ export const CONVERT_CORPUS: AskCorpus = {
     { text: 'convert 10 inches to mm and 3 feet to metres', asks: [{ kind: 'sum', of: 'convert', given: { value: 10, from: 'in', to: 'mm' } }, { kind: 'sum', of: 'convert', given: { value: 3, from: 'ft', to: 'm' } }] },
     { text: '700 inch pounds, what is that in foot pounds? And the jam nut is 18 to the inch, two flats back, how much end play do I get?', asks: [{ kind: 'sum', of: 'convert', given: { value: 700, from: 'lb-in', to: 'lb-ft' } }, { kind: 'sum', of: 'endPlay', given: { pitch: 18, flats: 2 } }] },
     { text: 'what is 22 millimeters in inches and where did i put the gauge glass', asks: [{ kind: 'sum', of: 'convert', given: { value: 22, from: 'mm', to: 'in' } }, { kind: 'where', part: 'gauge glass' }] },
+    { text: "I'm converting the Heron's book, 350 inch pounds to newton metres", asks: [{ kind: 'sum', of: 'convert', given: { value: 350, from: 'lb-in', to: 'N·m' } }] },
+    { text: "in bar what's 60 psi", asks: [{ kind: 'sum', of: 'convert', given: { value: 60, from: 'psi', to: 'bar' } }] },
+    { text: "what's four thou in microns", asks: [{ kind: 'sum', of: 'convert', given: { value: 0.004, from: 'in', to: 'µm' } }] },
   ],
   never: ['It is 34.9 millimetres, so it is an inch and three eighths.', 'Measured 12 thou.', 'Converted it to twelve volts.', 'Changed the oil in the gearbox.', 'Put the bolts in a can.'],
 };

@@ -12,6 +12,8 @@ export const COVERAGE_CORPUS: AskCorpus = {
     { text: 'for 50 square feet at 55 percent solids how much paint gives two mils and how much three and a half', asks: [{ kind: 'sum', of: 'coverage', given: { area: 50, areaUnit: 'sq ft', solids: 55, thickness: 2, thicknessUnit: 'mil' } }, { kind: 'sum', of: 'coverage', given: { area: 50, areaUnit: 'sq ft', solids: 55, thickness: 3.5, thicknessUnit: 'mil' } }] },
     { text: 'Primer is 50 percent solids, the hood is 40 square feet, two mils. Then the same at three.', asks: [{ kind: 'sum', of: 'coverage', given: { area: 40, areaUnit: 'sq ft', solids: 50, thickness: 2, thicknessUnit: 'mil' } }, { kind: 'sum', of: 'coverage', given: { area: 40, areaUnit: 'sq ft', solids: 50, thickness: 3, thicknessUnit: 'mil' } }] },
     { text: 'the tank is seventy square feet and the paint is forty five percent solids whats it take to spray it at two mils', asks: [{ kind: 'sum', of: 'coverage', given: { area: 70, areaUnit: 'sq ft', solids: 45, thickness: 2, thicknessUnit: 'mil' } }] },
+    { text: "litres of blue for the Heron: 60 square feet, 40% solids, 3 mils", asks: [{ kind: 'sum', of: 'coverage', given: { area: 60, areaUnit: 'sq ft', solids: 40, thickness: 3, thicknessUnit: 'mil' } }] },
+    { text: "How much fuel do I need, no, how much primer for 9 square metres at 50 percent solids and 60 microns?", asks: [{ kind: 'sum', of: 'coverage', given: { area: 9, areaUnit: 'm²', solids: 50, thickness: 60, thicknessUnit: 'µm' } }] },
   ],
   never: ["What's left now is paint and lining.", 'Used a quart of paint on the hood.', 'Primed 140 square feet today.', 'If the hood soaks up more than a quart I will need another gallon.', 'Put on two mils of epoxy.'],
 };

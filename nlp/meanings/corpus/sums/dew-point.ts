@@ -11,6 +11,7 @@ export const DEW_POINT_CORPUS: AskCorpus = {
     { text: 'It is 10 Celsius and 82 percent in the shed, what is the dew point? And supposing I get it up to 18 with the same damp?', asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 10, tempUnit: '°C', humidity: 82 } }, { kind: 'sum', of: 'dewPoint', given: { temp: 18, tempUnit: '°C', humidity: 82 } }] },
     { text: 'Same sum with the damp at 70.', prior: ['14 celsius and 80 percent in the shop, dew point?'], asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 14, tempUnit: '°C', humidity: 70 } }] },
     { text: 'its sixty six fahrenheit and seventy percent whats the do point', asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 66, tempUnit: '°F', humidity: 70 } }] },
+    { text: "The forecast says 94 F tomorrow. What's the dew point at 72 F and 50 humid?", asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 72, tempUnit: '°F', humidity: 50 } }] },
   ],
   never: ['Dew point was 60 so I left it.', "It's 74 Fahrenheit in here.", 'Humidity is 80 percent, too damp to paint.'],
 };

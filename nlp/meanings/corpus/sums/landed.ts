@@ -17,6 +17,8 @@ export const LANDED_CORPUS: AskCorpus = {
     { text: 'that was five per cent tax I told you, make it 8', prior: ['What\'s the seat landed at 70 plus 12 post and 5 per cent tax?'], asks: [{ kind: 'sum', of: 'landed', given: { price: 70, shipping: 12, tax: 8 } }] },
     { text: 'whats a magneto land at for 210 and 25 freight and six percent tax and another\'s 240 with no shipping same tax', asks: [{ kind: 'sum', of: 'landed', given: { price: 210, shipping: 25, tax: 6 } }, { kind: 'sum', of: 'landed', given: { price: 240, shipping: 0, tax: 6 } }] },
     { text: 'What does it land at, 88 dollars, 14 freight and 5 percent tax, or 80 and I drive 50 miles, same tax?', asks: [{ kind: 'sum', of: 'landed', given: { price: 88, shipping: 14, tax: 5 } }, { kind: 'sum', of: 'landed', given: { price: 80, miles: 50, tax: 5 } }] },
+    { text: "Radiator's 260 plus 30 carriage with 15 percent tax, that comes to how much?", asks: [{ kind: 'sum', of: 'landed', given: { price: 260, shipping: 30, tax: 15 } }] },
+    { text: "9 mm in inches, and the seat spring at 44 plus 8 shipping and 6 % tax, landed?", asks: [{ kind: 'sum', of: 'convert', given: { value: 9, from: 'mm', to: 'in' } }, { kind: 'sum', of: 'landed', given: { price: 44, shipping: 8, tax: 6 } }] },
   ],
   never: ['Paid 132 plus 18 shipping for the chain.', 'Salvage yard wants 18 plus 9 shipping.', 'It landed on my foot.', 'All in it cost me 150.', 'Ordered it, 132 with 7 percent tax.'],
 };

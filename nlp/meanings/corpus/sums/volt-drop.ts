@@ -20,6 +20,7 @@ export const VOLT_DROP_CORPUS: AskCorpus = {
     { text: 'no it was 13 amps, do that again', prior: ['12 volts, 9 amps, 30 feet of 14 gauge, what do I lose'], asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 12, amps: 13, length: 30, lengthUnit: 'ft', gauge: 14 } }] },
     { text: '6 volt, no, 12, the run is 18 feet of 12 gauge at 7 amps, what is the drop', asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 12, amps: 7, length: 18, lengthUnit: 'ft', gauge: 12 } }] },
     { text: '12 volts, five lamps at 2 amps so 10 all up, 22 feet of 10 gauge. Drop? Then recompute for 8 gauge.', asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 12, amps: 10, length: 22, lengthUnit: 'ft', gauge: 10 } }, { kind: 'sum', of: 'voltDrop', given: { volts: 12, amps: 10, length: 22, lengthUnit: 'ft', gauge: 8 } }] },
+    { text: "Plough lamp: 20 ft of 14 ga, 12 v, 6 a. Drop?", asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 12, amps: 6, length: 20, lengthUnit: 'ft', gauge: 14 } }] },
   ],
   never: ['Battery is sitting at 6.3 volts.', 'Voltage drops to 5.9 with the lights on.', 'Ran 18 feet of 14 gauge to the tail light.', 'Dropped the magneto off.', 'need 20 feet of 14 gauge wire'],
 };
