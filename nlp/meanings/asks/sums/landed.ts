@@ -76,6 +76,9 @@ function keepSame(scope: Scope, prev: Given, out: Given): void {
   for (const f of ['shipping', 'core', 'miles']) if (out[f] === undefined && prev[f] !== undefined) out[f] = same && new RegExp(String.raw`\bsame (?:[a-z]+ (?:and )?)?${SAID_AS[f]}`).test(scope.text) ? prev[f] : undefined;
 }
 
+/** What comes on top of a price, without which nothing is to be reckoned. */
+const BESIDE = String.raw`\b(?:tax|vat|gst|freight|carriage|shipping|ship|transport|post(?:age)?|core|delivery|miles)\b[^.?!]*`;
+
 export const MILEAGE: SumKind = {
   of: 'mileage',
   ask: [
@@ -105,8 +108,7 @@ export const LANDED: SumKind = {
     /\b(?:what|how much|whats|hows|so what)(?: (?:does|do|will|would|is|s|did|ll))*(?: (?:a|an|the|that|it|this|those|they|my|one|these))*(?: (?:[a-z-]+|#~*(?!~))){0,5}? (?:land|lands|landed|owe me|land me|owe me|come to|comes to|coming to|add up to|adds? up to|work out(?: at| to)?|works out(?: at| to)?|end up (?:at|costing|being)|stand me(?: in)?|cost(?:ing)?(?: me)?|run me|set me back|total(?: up)?(?: to)?|tot up to)\b(?: (?:at|to|for|in|me|all in|in all|altogether|landed|at the (?:shop|door)|delivered|here|at if|at my door|in total|all told))*/,
     /\blanded (?:cost|price|total|figure)\b(?: (?:of|on|for|is))?|\b(?:cost|price|total) landed\b|\ball in (?:cost|price|total|figure)\b|\bdelivered (?:cost|price)\b/,
     /\b(?:whats|what is|what|how much)(?: (?:that|it|this|is|the|does|my|would|would that be|that be|will|be|would that|come to|comes?|s|total|s that|work out))* (?:landed|all in|all told|all up|at the door|to my door|in the end|altogether|total|in total|at the shop|to the shop|out the door|delivered|the total|the whole lot|all together|grand total)\b/,
-    /\b(?:that|it|this|which) (?:makes|comes to|is|would be|will be|comes out at) how much\b/,
-    /\blanded(?= ?\?)/,
+    new RegExp(String.raw`(?<=${BESIDE})\b(?:that|it|this|which) (?:makes|comes to|is|would be|will be|comes out at) how much\b|(?<=${BESIDE})\blanded(?= ?\?)`),
     /\bwhat (?:do|would|will) i owe\b/,
     /\bwhat (?:have|did|would|will|do) i (?:really|actually)(?: be)? (?:paid|pay|paying)\b/,
     /\btotal cost of each\b|\bwhats? (?:is |does )?each(?: of (?:them|those))? (?:come|comes) out (?:to|at)\b/,
