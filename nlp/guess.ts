@@ -66,7 +66,7 @@ function others(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net:
 }
 
 /** Under these the word or figure that an entry was told with tells no such thing, and no word of its name names one of its sort (log odds). */
-const UNSAID = -3, UNNAMED = -5;
+const UNSAID = -3, UNNAMED = -4;
 
 /** Drops what a rule read from a word or a figure that the net surely takes for something else, or of a thing that it surely takes to be told of otherwise. */
 function unsaid(t: Telling, net: Weighed): void {

@@ -16,7 +16,7 @@ export function headed(left: Telling[], covered: Clause[]): void {
 }
 
 /** How strongly the net must speak for a remark where no rule sees one, and against it where one does (log odds). */
-const KEPT = 0, IDLE = -2;
+const KEPT = 0, IDLE = -3;
 
 /** One remark for what a sentence left unread, where it is worth keeping; the clauses left go to the trace. */
 export function remarked(left: readonly Telling[], covered: Clause[], net?: Weighed): Told[] {

@@ -10,8 +10,8 @@ import { fuller } from './fuller.ts';
 import { guess } from './guess.ts';
 import { headed, remarked } from './left-over.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
-import { Odds } from './likely/odds.ts';
-import { weigh } from './likely/net/weighed.ts';
+import { Odds, type ByNet } from './likely/odds.ts';
+import { weigh, type Weighed } from './likely/net/weighed.ts';
 import { stretchOf } from './likely/stretch-of.ts';
 import { qualified } from './likely/attributes.ts';
 import { filled } from './likely/filled.ts';
@@ -32,7 +32,7 @@ interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: N
 export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], odds: boolean): Tale {
   const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], shown: Telling[] = [], weighed: [Telling, Odds][] = [];
   const net = odds ? weigh(sheet.text, sheet.ctx.prior?.at(-1)) : undefined;
-  const chances = odds ? clauses.map((c, at) => new Odds(clauses, at, net?.told(...stretchOf(sheet, c)))) : [];
+  const chances = odds ? clauses.map((c, at) => new Odds(clauses, at, net && byNet(sheet, net, c))) : [];
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
@@ -74,6 +74,12 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const each = once(kept);
   whichOnes(each, questions);
   return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };
+}
+
+/** What the net says of a clause; nothing of one without words. */
+function byNet(sheet: Sheet, net: Weighed, c: Clause): ByNet | undefined {
+  const at = stretchOf(sheet, c), z = net.told(...at);
+  return z && { z, loudest: sort => { const piece = net.loudest(...at, sort); return sheet.tokens.find(t => piece && t.start <= piece.start && piece.start < t.end)?.low ?? ''; } };
 }
 
 /** Two clauses may turn out to tell the very same ("is up there on four bolts finger tight"): it is told once. */

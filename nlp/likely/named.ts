@@ -20,7 +20,7 @@ const weights = (): ReadonlyMap<string, number> => (loaded ??= new Map(Object.en
 /** By so much another name must speak louder than the one that the rules chose. */
 const LOUDER = 1;
 /** What the net's log odds count beside the signs, at most so much for a word; and by how much a name that nothing but the net knows of begins behind the rules' choice. */
-const NET = 0.5, MOST = 3, UNHEARD = 0.5;
+const NET = 0.5, MOST = 3, UNHEARD = 0;
 
 /**
  * Gives an entry the name that the signs and the net speak most for, where that is plainly not the one the rules chose: a name of words that this note says, or one that the

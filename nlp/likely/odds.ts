@@ -18,26 +18,33 @@ function weights(): Weights {
 /** Under this what was learned speaks plainly against a kind. */
 const AGAINST = 0.15;
 /** Kinds with a bound of their own: rules that are wide tell wrong under it more often than right, narrow ones hold where the net doubts; corrections are few, so that a true one may look unlikely. */
-const OWN: Readonly<Record<string, number>> = { job: 0.3, finding: 0.3, reading: 0.2, work: 0.1, fit: 0.1, hands: 0.05, amend: 0.01 };
+const OWN: Readonly<Record<string, number>> = { job: 0.3, finding: 0.3, reading: 0.2, work: 0.1, fit: 0.05, hands: 0.05, amend: 0.01 };
 
-/** What the signs and the net count beside one another, fitted on notes that neither learned from. */
-const BLEND = { signs: 0.15, net: 1 };
+/** What the net says of a clause: how strongly it speaks for each sort (log odds), and the word of the clause that says most for one. */
+export interface ByNet { z: ReadonlyMap<Sort, number>; loudest(sort: Sort): string }
 
-/** How likely a clause holds an entry of each sort, 0 to 1: the sum of its signs through the logistic function, learned from annotated notes. */
+/**
+ * How likely a clause holds an entry of each sort, 0 to 1, through the logistic function: as the net has it, else as the sum of its signs, learned from annotated notes. Beside the net the
+ * signs add nothing (found on notes that neither learned from).
+ */
 export class Odds {
   private readonly of: [Sort, number][];
   private readonly byKind = new Map<string, number>();
-  private readonly signs: ReadonlySet<string>;
+  private readonly signs: ReadonlySet<string> = new Set();
+  private readonly net: ByNet | undefined;
 
-  /** `net`: what the net says of the clause's words, log odds by sort; none where it has no say. */
-  constructor(clauses: readonly Placed[], at: number, net?: ReadonlyMap<Sort, number>) {
-    const { sorts, bias, signs } = weights(), sum = [...bias];
-    this.signs = signsOf(clauses, at);
-    for (const s of this.signs) {
-      const w = signs.get(s);
-      if (w) for (let i = 0; i < w.length; i += 2) sum[w[i]!]! += w[i + 1]!;
+  constructor(clauses: readonly Placed[], at: number, net?: ByNet) {
+    const { sorts, bias, signs } = weights();
+    let sum = [...bias];
+    if (net) sum = sorts.map(s => net.z.get(s) ?? 0);
+    else {
+      this.signs = signsOf(clauses, at);
+      for (const s of this.signs) {
+        const w = signs.get(s);
+        if (w) for (let i = 0; i < w.length; i += 2) sum[w[i]!]! += w[i + 1]!;
+      }
     }
-    if (net) sorts.forEach((s, i) => { sum[i] = BLEND.signs * sum[i]! + BLEND.net * (net.get(s) ?? 0); });
+    this.net = net;
     this.of = sum.map((x, i): [Sort, number] => [sorts[i]!, 1 / (1 + Math.exp(-x))]).sort((a, b) => b[1] - a[1]);
     for (const [s, p] of this.of) if (!this.byKind.has(kindOf(s))) this.byKind.set(kindOf(s), p);
   }
@@ -48,9 +55,11 @@ export class Odds {
   /** How likely one sort is; nothing is known of one that was not learned. */
   p(sort: Sort): number | undefined { return this.of.find(([s]) => s === sort)?.[1]; }
 
-  /** The likeliest sort with the signs that speak most for it, as the trace says it. */
+  /** The likeliest sort with what speaks most for it, as the trace says it: a word where the net says so, else signs. */
   why(): string {
-    const [sort, p] = this.of[0] ?? ['nothing', 0], { sorts, signs } = weights(), place = sorts.indexOf(sort);
+    const [sort, p] = this.of[0] ?? ['nothing', 0];
+    if (this.net) return `${sort} ${p.toFixed(2)}: by "${this.net.loudest(sort)}"`;
+    const { sorts, signs } = weights(), place = sorts.indexOf(sort);
     const weight = (s: string): number => { const w = signs.get(s) ?? []; for (let i = 0; i < w.length; i += 2) if (w[i] === place) return w[i + 1]!; return 0; };
     const told = [...this.signs].map((s): [string, number] => [s, weight(s)]).sort((a, b) => b[1] - a[1]).slice(0, 4).filter(([, w]) => w > 0);
     return `${sort} ${p.toFixed(2)}: ${told.map(([s, w]) => `${s} +${w.toFixed(1)}`).join(', ')}`;

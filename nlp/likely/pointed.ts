@@ -20,7 +20,9 @@ const TOGETHER = /^(and|or|plus|,|&)$/;
 /** Counts before things told of together. */
 const COUNTED = /^(both|all|two|three|four|then)$/;
 /** Whether a word only tells which of several of a name. */
-const tellsWhich = (w: Word): boolean => SIDES.has(w.word) || /^(off|first|second|third|fourth|side|hand)$/.test(w.word);
+const tellsWhich = (w: { word: string }): boolean => SIDES.has(w.word) || /^(off|first|second|third|fourth|side|hand)$/.test(w.word);
+/** Whether a name says only which one, and not of what. */
+export const onlyWhich = (name: string): boolean => name.split(' ').every(word => tellsWhich({ word }));
 /** Whether the net takes a word for one of a name. */
 const ofName = (w: Word): boolean => w.p > OF_NAME && !SMALL.test(w.word) && /[\p{L}\p{N}]/u.test(w.word);
 /** What names the owner after the piece. */
@@ -106,6 +108,12 @@ export function pointedApart(sheet: Sheet, net: Weighed, clause: Clause, sort: S
 function sharingHeads(runs: readonly Word[][]): Word[][] {
   const last = runs.at(-1)!, head = last.filter(w => !tellsWhich(w));
   return runs.map(run => (run.every(tellsWhich) ? [...run, ...head] : run));
+}
+
+/** The name that a run of the note's tokens makes; none where it only tells which of several. */
+export function nameIn(sheet: Sheet, run: Stretch): string | undefined {
+  const words = sheet.tokens.slice(run.from, run.to).map((t, k): Word => ({ word: t.low, p: 1, token: run.from + k }));
+  return words.every(tellsWhich) ? undefined : nameOf(sheet, words)?.name;
 }
 
 /** The name that words make: the shop's own where they are those of one that it has. */

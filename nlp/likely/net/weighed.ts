@@ -36,6 +36,12 @@ export class Weighed {
     }));
   }
 
+  /** The piece of a stretch that says most for a sort; none where it has no piece. */
+  loudest(start: number, end: number, sort: Sort): Piece | undefined {
+    const { sorts, attributes } = net().heads, k = sorts.length + attributes.length + sorts.indexOf(sort);
+    return this.own.filter(p => p.start < end && p.end > start).reduce<(Piece & { row: number }) | undefined>((a, b) => (a && this.at(a.row, k) >= this.at(b.row, k) ? a : b), undefined);
+  }
+
   /** How strongly the note speaks for each question (log odds), with the piece that says most. */
   asked(): { kind: Ask['kind']; z: number; at: Piece }[] {
     const { sorts, attributes, asks, bias } = net().heads, from = sorts.length + attributes.length;

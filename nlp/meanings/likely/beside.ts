@@ -8,7 +8,7 @@ import { trim } from '../lib/fields.ts';
 import type { Telling } from '../telling.ts';
 
 /** How sure the net must be of a further name, on the whole. */
-const SURE = 0.7;
+const SURE = 0.6;
 /** What joins a further thing on; what stands between pieces of one name does not. */
 const JOINS = /^(and|plus|then|&|also|but|,)$/;
 

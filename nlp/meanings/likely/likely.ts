@@ -17,9 +17,9 @@ import { found, sits } from './states.ts';
 import { surely } from './surely.ts';
 
 /** How likely a kind must be: where no rule knew the clause (by the signs alone, where there is no net), and beside what a rule read from it. */
-const LIKELY = 0.65, BY_SIGNS = 0.5, BESIDE = 0.65;
+const LIKELY = 0.6, BY_SIGNS = 0.5, BESIDE = 0.65;
 /** Kinds that are told sooner where no rule knew the clause: what they hold is seldom taken from words that tell something else. */
-const SOONER: Readonly<Record<string, number>> = { work: 0.5, reading: 0.4, fit: 0.6 };
+const SOONER: Readonly<Record<string, number>> = { work: 0.4, reading: 0.4, finding: 0.5 };
 /**
  * Reads a clause by what it most likely is, taking from it what such an entry holds: where no rule knew it, or where it is most likely something beside what
  * a rule read (`have`). Gives nothing where no kind is likely, where the clause is a question or held to a condition, or where what names the entry is not said.

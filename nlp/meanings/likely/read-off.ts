@@ -7,7 +7,7 @@ import { asWas } from '../reading/as-was.ts';
 import type { Telling } from '../telling.ts';
 
 /** How sure the net must be of the words for what was measured. */
-const SURE = 0.7;
+const SURE = 0.8;
 
 /** What a length measures where nothing says it. */
 const SIZE = 'size', LENGTH = /^(in|ft|mm|cm|m)$/;

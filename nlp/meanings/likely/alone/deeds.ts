@@ -9,17 +9,22 @@ import type { Telling } from '../../telling.ts';
 import { namesFrom } from './names.ts';
 
 /** How strongly the net must speak for a deed done, for one to do, and for one only begun (log odds); how sure it must be of what it was done with. */
-const DONE = 1, TO_DO = 2, BEGUN = 1, WITH = 0.7;
+const DONE = 1, TO_DO = 3, BEGUN = 1, WITH = 0.5;
+
+/** "came out like it was greased": what something is only likened to. */
+const LIKENED = /\b(like|as if|as though) (it|they|she|he|you|i|someone|somebody)\b/;
+/** "send out", "take apart": the verb of a deed. */
+const firstWord = (deed: string | undefined): string | undefined => deed?.split(/[\s-]/)[0];
 
 /** Deeds done or to do that a verb of the clause tells and no rule read: "scraped, primed and painted the tongue". */
 export function deeds(t: Telling, net: Weighed): Entry[] {
   const { clause: c, sheet } = t, out: Entry[] = [];
   for (let i = c.from; i < c.to; i++) {
     const forms = verbForms(sheet.tokens[i]!.low), at = { from: i, to: i + 1 };
-    if (!forms.length) continue;
+    if (!forms.length || LIKENED.test(sheet.tokens.slice(c.from, i).map(x => x.low).join(' '))) continue;
     const says = net.alone(...stretchOf(sheet, at)), z = (what: string): number => says.get(what) ?? -Infinity;
     const kind = z('work') > DONE ? 'work' : z('job') > TO_DO ? 'job' : undefined, base = c.items.find(x => x.t === 'verb' && x.from === i)?.base ?? forms[0]!.base;
-    if (!kind || t.told.some(x => x.clause.from < c.to && c.from < Math.max(x.clause.to, x.to ?? 0) && (deedOf(x.entry) === base || forms.some(f => f.base === deedOf(x.entry))))) continue;
+    if (!kind || t.told.some(x => x.clause.from < c.to && c.from < Math.max(x.clause.to, x.to ?? 0) && forms.some(f => f.base === firstWord(deedOf(x.entry))))) continue;
     const product = kind === 'work' ? saidIn(sheet, net, at, 'work product') : undefined;
     for (const part of namesFrom(t, net, kind, at, true)) {
       out.push(trim(kind === 'work'

@@ -9,7 +9,7 @@ import { readOff } from '../read-off.ts';
 import { namesFrom } from './names.ts';
 
 /** How strongly the net must speak for a figure to be read off a part, and to be as it was before anything was touched (log odds). */
-const READ = 1, AS_WAS = 1;
+const READ = 2, AS_WAS = 1;
 
 /** Figures of the clause that were read off a part and no rule read. */
 export function readings(t: Telling, net: Weighed): Entry[] {

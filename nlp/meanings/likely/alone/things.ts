@@ -2,6 +2,7 @@ import type { Entry } from '../../../../domain/model/entry.ts';
 import { namedBy } from '../../../../domain/model/named-by.ts';
 import { nameWords } from '../../../../domain/model/names.ts';
 import { kindOf, sortOf, type Sort } from '../../../likely/sort.ts';
+import { nameIn } from '../../../likely/pointed.ts';
 import type { Stretch } from '../../../likely/spot.ts';
 import { stretchOf } from '../../../likely/stretch-of.ts';
 import type { Weighed } from '../../../likely/net/weighed.ts';
@@ -12,7 +13,7 @@ import { surely } from '../surely.ts';
 /** Sorts that a name may be told as without a word or figure of their own. */
 const SORTS: readonly Sort[] = ['fit off', 'fit on', 'fit temporary', 'fit tight', 'fit tried', 'want', 'bought', 'arrival', 'stow', 'out'];
 /** How strongly the net must speak for every word of a name (log odds). */
-const NAMES = 1;
+const NAMES = 1.5;
 
 /** What is told of things that the clause names, where the net takes the name itself to be of such an entry and nothing like it was read. */
 export function things(t: Telling, net: Weighed): Entry[] {
@@ -26,8 +27,8 @@ export function things(t: Telling, net: Weighed): Entry[] {
     return runs.flatMap(run => {
       const said = nameWords(sheet.tokens.slice(run.from, run.to).map(x => x.low).join(' '));
       if (!said.length || t.told.some(x => x.entry.kind === kind && (sortOf(x.entry) === sort || x.clause === c) && nameWords(namedBy(x.entry) ?? '').some(w => said.includes(w)))) return [];
-      const name = surely(t, net, sort)?.find(x => nameWords(x.name).some(w => said.includes(w)));
-      return name ? built({ ...t, pointed: [name] }, net, kind, sort) : [];
+      const thing = surely(t, net, sort)?.find(x => nameWords(x.name).some(w => said.includes(w))) ?? { ...run, name: nameIn(sheet, run) ?? '', plural: false };
+      return thing.name ? built({ ...t, pointed: [thing] }, net, kind, sort) : [];
     });
   });
 }
