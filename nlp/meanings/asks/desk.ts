@@ -1,5 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { charOf, type Line, lineOf, pastOf } from '../../dimensions/line.ts';
+import { longhand } from '../../dimensions/shorthand.ts';
 import { dayOf, isoOf, monday } from '../../dimensions/when/days.ts';
 import { daysIn } from '../../dimensions/when/rules.ts';
 import type { Direction } from '../../dimensions/when/simple.ts';
@@ -30,9 +31,13 @@ export interface Desk {
 
 export function openDesk(sheet: Sheet): Desk {
   const line = lineOf(sheet.tokens);
-  const cuts = sentences(sheet.tokens, sheet.text).map(s => ({ start: charOf(line, s.from), end: charOf(line, s.to), asked: s.mark === '?' }));
+  const cuts = sentences(marked(sheet.tokens), sheet.text).map(s => ({ start: charOf(line, s.from), end: charOf(line, s.to), asked: s.mark === '?' }));
   return { sheet, line, text: line.text, sentences: cuts, spoken: [] };
 }
+
+/** The tokens with the marks that a wire writes out ("STOP", "QUERY") as marks. */
+const marked = (tokens: Sheet['tokens']): Sheet['tokens'] => tokens.some(t => t.low === 'query' || t.text === 'STOP')
+  ? tokens.map((t, i) => { const low = longhand(tokens, i); return low === '?' || low === '.' ? { ...t, low } : t; }) : tokens;
 
 export const sentenceAt = (desk: Desk, at: number): { start: number; end: number; asked: boolean } =>
   desk.sentences.find(s => at >= s.start && at < s.end) ?? { start: 0, end: desk.text.length, asked: false };

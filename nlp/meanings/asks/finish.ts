@@ -1,11 +1,12 @@
 import type { Ask } from '../../../domain/model/ask.ts';
+import { explained } from './explained.ts';
 import { machineOf } from './spoken-of.ts';
 import type { AskRule, Seen } from './rule.ts';
 
 const DONE = String.raw`(?:done|finish(?:ed)?|complete(?:d)?|ready(?! (?:to|for) (?:paint|prime|fit|go on|be))|running|run|going|together|over(?: and done)? with|back together|on the road|roadworthy|out of (?:the|my) shop|going again|up and running|working(?: again)?|mowing|fit for use|in one piece|on its wheels|moving|sorted|wrapped up|drivable|driveable|good to go|usable|completed|(?:see|hit|meet|touch|be back in|be in|cut|turn|work|plough|plow|pull|mow|go to) (?:(?:a|the|its|some|any|first) )?(?:fields?|road|light of day|work|hay|grass|water|wheel|daylight|ground|crop|harvest|vines|show|corn|straw|wood|bog)|turn a wheel|earn(?:ing)? (?:its|her|his) keep|back (?:in (?:work|service|action|use|the field)|at work|to work)|breathe again|fire up|on the go|in use|on its feet|rolling|alive|out the door|off my hands)`;
 /** What one calls a machine one is fond of is no name of it. */
 const FOND = /^(?:old |poor )?(?:girl|lady|beast|dear|thing|bugger|bus|brute)$/;
-const fin = (s: Seen): Ask[] => { const said = s.names[0] && NO_NAME.test(s.names[0]) ? undefined : s.names[0], part = said && FOND.test(said) ? machineHere(s) : said && !byPronoun(s, said) ? said : itOf(s); return [{ kind: 'finish', ...(part ? { part } : {}) }]; };
+const fin = (s: Seen): Ask[] => { const said = s.names[0] && NO_NAME.test(s.names[0]) ? undefined : s.names[0], part = explained(s) ?? (said && FOND.test(said) ? machineHere(s) : said && !byPronoun(s, said) ? said : itOf(s)); return [{ kind: 'finish', ...(part ? { part } : {}) }]; };
 const PRONOUN = /\b(?:it|this|that|thing|she|her|shell|itll|shes)\b/;
 /** A name that none of the words say: it stands for "it". */
 const byPronoun = (s: Seen, name: string): boolean => { const text = s.desk.text.slice(s.start, s.end); return PRONOUN.test(text) && !text.includes(name.split(' ').at(-1)!); };
@@ -16,7 +17,7 @@ const A_THING = /\b(?:this|that|the) (?:[a-z]+ )?thing\b/;
 const machineHere = (s: Seen): string | undefined => onlyMachine(s) ?? machineOf(s.desk, s.start);
 const onlyMachine = (s: Seen): string | undefined => s.desk.sheet.ctx.machines?.length === 1 ? s.desk.sheet.ctx.machines[0] : undefined;
 /** Names that are none: a day, a verb, a season. */
-const NO_NAME = /^(?:be |done\b|.*(?:teenth|tieth|first|second|third|fifth|eighth)$|feet$|ground\b|spring$|summer$|winter$|harvest$)/;
+const NO_NAME = /^(?:be |done\b|.*(?:teenth|tieth|first|second|third|fifth|eighth)$|feet$|ground\b|spring$|summer$|winter$|harvest$|[a-z]+ing$)/;
 /** "When the spreader is done I will…" tells; it asks only where the verb comes first or a question is heard. */
 const told = (s: Seen): boolean => /^when(?: i(?: am|m)?)? ?$/.test(s.m[0].trim()) && s.desk.text[s.stop - 1] !== '?' && !/\b(?:know|wonder|wondering|tell me|idea|say|guess|figure|remind me|estimate|second|third|fourth|lastly|finally) $/.test(s.desk.text.slice(0, s.start));
 const GUESS = String.raw`(?:(?:do|would|did) you (?:figure|think|reckon|say|suppose|guess|expect)|you (?:figure|think|reckon)|might (?:i|we) (?:hope|expect) to|can (?:i|we) hope to|should (?:i|we) expect to|am i (?:likely|going|gonna) to (?:be|get|have)|will i (?:be|get|have|finish)|can i expect|do i (?:finish|get|expect)|might i (?:be|finish)|would i (?:be|finish)|are we (?:likely|going) to (?:be|get|have))`;
@@ -33,7 +34,9 @@ export const FINISH: readonly AskRule[] = [
   { name: 'hope of X being done', open: /\b(?:is there|any|whats the|what are the|is there much)(?: any| an?| much)? (?:hope|chances?|prospect|likelihood|odds)(?: (?:at all|whatever))? (?:of|that|for) /, things: 'maybe', tail: new RegExp(String.raw`^ ?(?:(?:this|the|it|she|that)? ?(?:thing|machine|outfit)? ?)?(?:(?:being|be|getting|will|is|ever|going to) )+${DONE}`), tailNeeded: true, weight: 5, make: s => fin(s) },
   { name: 'when do I get a finished X', open: /\bwhen(?:ll| do| will| can| might| am| are| should) (?:i|we) (?:going to |gonna |likely to |ever |hope to |expect to )?(?:get|have|see) a (?:finished|working|running|complete|whole|going) /, things: 'one', weight: 5, make: s => fin(s) },
   { name: 'when does she go to work', open: /\bwhen (?:do|would) you (?:think|reckon|figure|say|suppose|guess) (?:she|it|he) (?!(?:rain|snow|freeze|come|arrive|land|get|ship)s)[a-z]+s(?= ?(?:$|[?.,]|and\b|oh\b|again\b))/, weight: 3, make: s => fin(s) },
-  { name: 'when will I be working with it', open: /\bwhen (?:ill|i will|will i|will we|well|we will) (?:finally |actually |ever )?be [a-z]+ing(?: [a-z]+){0,3}? (?:with|behind|on|in) (?=(?:this|that|the old) (?:thing|machine|contraption|outfit)\b|it\b|her\b)/, things: 'maybe', weight: 3, make: s => fin(s) },
+  { name: 'when will I be working with it', open: /\b(?:when|how soon) (?:ill|i will|will i|will we|well|we will|am i|are we|can i|might i) (?:finally |actually |ever |going to |gonna )?(?:be )?[a-z]+ing(?: [a-z]+){0,3}? (?:with|behind|on|in) (?=(?:this|that|the old) (?:thing|machine|contraption|outfit)\b|it\b|her\b)/, things: 'maybe', weight: 3, make: s => fin(s) },
+  { name: 'how far off is it', open: /\bhow (?:far|close|near|long) (?:off|away)(?: yet)? (?:is|are) (?=(?:it|she|her|this|that|the)\b)/, things: 'maybe', tail: /^ ?(?:it|she|her|this)?(?= ?(?:$|[?.,]|and\b|now\b|yet\b|by\b))/, tailNeeded: true, weight: 1, make: s => fin(s) },
+  { name: 'are we done with it', open: /\b(?:are we|am i|is it|will (?:i|we) be) (?:(?:nearly|almost|about|ever|close to|anywhere near|near) )*(?:done|finished|through)(?: (?:yet|now))?(?: with)? /, things: 'one', tail: /^(?: yet| now)?(?= ?(?:$|[?.]))/, tailNeeded: true, weight: 4, make: s => /\bwith\b/.test(s.m[0]) ? fin(s) : undefined },
   { name: 'how long left', open: /(?:^|[.?!;] |\band )how (?:long|much longer) (?:left|to go)(?= ?(?:$|[?.,]))/, weak: true, weight: 1, make: s => fin(s) },
   { name: 'will I ever finish X', open: /\bwill (?:i|we) ever (?:finish|be done with|be finished with|get (?:done|finished|through) with|get to the end of) /, things: 'one', weight: 5, make: s => fin(s) },
   { name: 'what date are we looking at', open: /\bwhat (?:day|date|week|month|sort of date|kind of date)s? (?:are (?:we|you)|am i|is it)(?: (?:now|likely))* (?:looking at|talking|on for|thinking)(?: (?:for|on|with))? ?/, things: 'maybe', weight: 3, make: s => fin(s) },

@@ -3,16 +3,12 @@ import { verbForms } from '../../words/verbs.ts';
 import { daysOf } from './desk.ts';
 import { spokenOf } from './spoken-of.ts';
 import { thingAt } from './thing-at.ts';
+import { deedBefore, OUTDOOR, outing, type Place } from './weather-work.ts';
 import { type AskRule, asking, type Seen } from './rule.ts';
-
-/** Where in the note the weather is asked for. */
-type Place = Pick<Seen, 'desk' | 'start' | 'end' | 'stop'>;
 
 const SKY = String.raw`(?:rain(?:ing|y)?|wet|dry|snow(?:ing|y)?|freez(?:e|ing)|frost(?:y)?|windy?|blow(?:ing|y)?|hot|cold|warm|humid|fine|clear|sunny|storm(?:y|ing)?|damp|cool|pour(?:ing)?|thunder|mild|muggy|bitter|nice|decent|fit|good|okay|ok|too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool|mild|fine|good|nice|hot|clear) enough|a (?:good|fit|dry|decent) day|above freezing|below freezing|over freezing|shower(?:y|s)?)`;
 
 const DAY = String.raw`(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|tomorrow|today|the weekend|this weekend|next week|this afternoon|the afternoon)`;
-/** Work that waits on the weather. */
-const OUTDOOR = /^(?:paint|spray|prime|coat|top ?coat|undercoat|gloss|enamel|varnish|lacquer|tar|lime|limewash|whitewash|creosote|antifoul|shoot|blast|mow|burn|pour|thresh|flood|concrete)\b/;
 const dated = (s: Place): boolean => daysOf(s.desk, s.start, s.stop, 'forward').from !== undefined;
 
 /** Is the weather fit for a piece of work; what is coming. */
@@ -37,7 +33,7 @@ export const FORECAST: readonly AskRule[] = [
   { name: 'is it to be dry', open: new RegExp(String.raw`\bis it to (?:be|stay|keep|turn|hold) ${SKY}\b`), weight: 5, make: s => { const d = fore(s)[0]!; const all = daysOf(s.desk, 0, s.start, 'forward'); return [{ ...d, ...('from' in d && d.from ? {} : all) } as Ask]; } },
   { name: 'weather for X', open: new RegExp(String.raw`(?:^|[.?!;,] |\band )(?:the )?(?:weather|forecast)\b(?= (?:between|for|on|over|this|next|tomorrow|today|tonight|at|fit|good|ok|okay|check|all right|from|mon|tue|wed|thu|fri|sat|sun|looking|report|\?)| ?\?)`), weight: 2, weak: true, make: s => fore(s) },
   { name: 'good day to paint', open: /\b(?:which|what|any|whats the best|is there a|whens (?:a|the next|there a|the best)|when is (?:a|the next|there a)|is|will|when will there be a|got a|which is the best|whens|when is) ?(?:(?:next|first|a|any|the|best|good|it|saturday|sunday|monday|tuesday|wednesday|thursday|friday|tomorrow|today|be|this|next|week|weekend|coming|of the week|day|is|would be|will be|looks|looking|going to be|dry|decent|chance of|best|fit|ok|okay) )*(?:day|days|window|spell|stretch|weather window|gap|time|break in the weather|dry spell|weekend|chance|afternoon|morning|dry day|dry days|good|fit|best|ok|okay)\b(?: (?:this|next|coming|in the|of|the|week|weather|dry|good|enough|weekend|for it|forecast))* ?(?:to|for|that|coming|when|dry|fit|long enough)\b/, weight: 2, weak: true, make: s => { const d = doing(s, s.end - 4); return /\bagain\b/.test(s.desk.text.slice(s.end, s.stop)) ? undefined : d || /dry|weather|window|rain/.test(s.m[0]) ? fore(s) : undefined; } },
-  { name: 'can I paint outside', open: /\b(?:can|could|should|dare|may|might|would|will|shall) (?:i|we|one) (?:reasonably |possibly |safely |sensibly |usefully |be able to |be ok to |be safe to |chance |get away with |risk |safely |get away with |be |leave |do )*(?=(?:paint|spray|prime|tar|gloss|enamel|antifoul|flood|undercoat|lime|whitewash|creosote|shoot|lacquer|topcoat|coat|varnish|work|put|strip|blast|sand|mow|burn|pour|glue|weld)(?:ing)?\b)/, weight: 3, make: s => (/\b(?:outside|outdoors|weather|rain|out (?:in|of) the|in this (?:cold|wet|damp|humidity)|forecast)\b/.test(s.desk.text.slice(s.start, s.stop)) || onADay(s)) && !/\byet\b/.test(s.desk.text.slice(s.start, s.stop)) ? fore(s) : undefined },
+  { name: 'can I paint outside', open: /\b(?:can|could|should|dare|may|might|would|will|shall) (?:i|we|one) (?:reasonably |possibly |safely |sensibly |usefully |be able to |be ok to |be safe to |chance |get away with |risk |safely |get away with |be |leave |do )*(?=(?:(?:re)?(?:paint|spray|prime|coat)|tar|gloss|enamel|antifoul|flood|undercoat|lime|whitewash|creosote|shoot|lacquer|topcoat|coat|varnish|work|put|strip|blast|sand|mow|burn|pour|glue|weld)(?:ing)?\b)/, weight: 3, make: s => (/\b(?:outside|outdoors|weather|rain|out (?:in|of) the|in this (?:cold|wet|damp|humidity)|forecast)\b/.test(s.desk.text.slice(s.start, s.stop)) || onADay(s)) && !/\byet\b/.test(s.desk.text.slice(s.start, s.stop)) ? fore(s) : undefined },
   { name: 'if it is dry, can I paint X', open: new RegExp(String.raw`\bif (?:it|the weather|${DAY}) (?:is|s|stays|keeps|be|holds|turns out)[^.?!]{1,30}?,? (?:can|could|may|should|will|might) (?:i|we) (?:get |have )?(?=[a-z])`), weight: 5, make: s => { const what = doing(s, s.end - 3); return what && OUTDOOR.test(what) && dated(s) ? fore({ ...s, end: s.start }) : undefined; } },
   { name: 'painting tomorrow fit?', open: new RegExp(String.raw`(?:^|[.?!;,] )(?:painting|spraying|priming|coating|varnishing|undercoating|tarring|oiling|mowing|pouring|lifting) (?:the [a-z]+(?: [a-z]+)? )?(?:on )?${DAY}(?: (?:be|is|looking))? (?:fit|ok|okay|possible|any good|on|all right|alright)(?= ?\?)`), weight: 5, make: s => { const [ask] = fore(s), base = verbForms(/[a-z]+ing/.exec(s.m[0])![0]).find(f => f.form === 'ing')?.base; return [{ ...ask, ...(base && !('for' in ask! && ask.for) ? { for: base } : {}) } as Ask]; } },
   { name: 'too cold to paint', open: /\b(?:is|will|are|was|be|isnt) (?:it |the shop |that |this )?(?:be |going to be |gonna be )?(?:too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool) enough) (?:to|for) /, weight: 4, make: s => fore(s) },
@@ -46,7 +42,7 @@ export const FORECAST: readonly AskRule[] = [
 ];
 
 /** "can I paint the hood today": work that waits on the weather, and a day for it; "can I put the head on tomorrow" asks what holds it up. */
-const onADay = (s: Seen): boolean => /^(?:paint|spray|shoot|lacquer|prim(?:e|ing)|top ?coat|coat|varnish|strip|blast|mow|burn|pour|tar|gloss|enamel|antifoul|flood|undercoat|lime|whitewash|creosote)/.test(s.desk.text.slice(s.end, s.stop))
+const onADay = (s: Seen): boolean => /^(?:re)?(?:paint|spray|shoot|lacquer|prim(?:e|ing)|top ?coat|coat|varnish|strip|blast|mow|burn|pour|tar|gloss|enamel|antifoul|flood|undercoat|lime|whitewash|creosote)/.test(s.desk.text.slice(s.end, s.stop))
   && /\b(?:today|tomorrow|tonight|this (?:morning|afternoon|evening|arvo|week)|weekend|(?:mon|tues|wednes|thurs|fri|satur|sun)day|next week)\b/.test(s.desk.text.slice(s.start, s.stop));
 
 /** "will it be good" and the like speak of weather only with a day, work out of doors, or a plain weather word. */
@@ -69,7 +65,7 @@ export function fore(s: Place): Ask[] {
   if (!days.from) days = daysOf(s.desk, sentenceStart(s), stop, 'forward');
   if (days.from && days.from === days.to && /\b(?:hold|stay|last|keep|dry|fine|off|out)\b[^.?!]{0,16}\b(?:till|until|til|through to|up to) (?:[a-z]+ )?$/.test(s.desk.text.slice(s.start, s.start + s.desk.text.slice(s.start, stop).search(/\b(?:mon|tues|wednes|thurs|fri|satur|sun)day|\btomorrow|\bweekend|\bend of/)))) days = { to: days.to! };
   if (days.from && days.from === days.to && UP_TO.test(text.slice(s.start, stop).replace(/\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b.*$/, ''))) days = { ...days, from: s.desk.sheet.ctx.at.slice(0, 10) };
-  const what = rather(s) ?? coating(s, stop) ?? doing(s, s.start, stop) ?? wish(s, stop);
+  const what = rather(s) ?? coating(s, stop) ?? doing(s, s.start, stop) ?? outing(s, stop) ?? deedBefore(s, stop) ?? wish(s, stop);
   if (!days.from && !days.to && what) days = daysOf(s.desk, Math.max(0, sentenceStart(s) - 90), sentenceStart(s), 'forward'); // "I've a mind to spray Sunday. Will it be dry?"
   return [{ kind: 'forecast', ...(what ? { for: what } : {}), ...days }];
 }
@@ -110,7 +106,7 @@ function doing(s: Place, from: number, stop = s.stop): string | undefined {
   for (const m of overlapping(text.slice(from, stop), /\b(?:to|for|i|and|get|the|get on with|do|doing|let me|me|of|a|some|would|could|should|can|will|person|you|one) (?:reasonably |possibly |sensibly |be |go |start |get |do some |do a bit of |put |a |the |some |bit of |on with |finish |risk |more )*(top ?coat(?:ing)?|red (?:oxide|lead)|[a-z]+)\b/g)) {
     const verb = m[1]!;
     const form = /^top ?coat/.test(verb) ? { base: 'top coat', form: 'base' } : verbForms(verb).find(f => f.form === 'ing' || f.form === 'base') ?? (/\b(?:fit|enough|dry|good|able|ok|okay|saturday|sunday|weekend|tomorrow) to (?:[a-z]+|red [a-z]+)$/.test(text.slice(from, from + m.index + m[0].length)) && / to /.test(` ${m[0]}`) && /^ (?:the|my|that|those)\b/.test(text.slice(from + m.index + m[0].length)) ? { base: verb, form: 'base' } : undefined); // "fit to resin the trough": a deed by its place
-    if (!form || /^(?:be|rain|snow|do|go|get|have|freeze|hold|come|last|look|stay|say|dry|wind|weather|stop|mean|use|frost|turn|clear|check|fit|know|see|work|plan|think|expect|let|want|need|wait|start|finish|keep|hold|give|worry|cover|bring|bother|mind|better|watch|paint job)$/.test(form.base) || form.base === 'blow' && !/^ (?:the|my|it|that|out) /.test(text.slice(from + m.index + m[0].length)) || form.base === 'try' && /^ to\b/.test(text.slice(from + m.index + m[0].length))) continue;
+    if (!form || /^(?:be|rain|snow|do|go|get|have|freeze|hold|come|last|look|stay|say|dry|wind|weather|stop|mean|use|frost|turn|clear|check|fit|know|see|work|plan|think|expect|let|want|need|wait|start|finish|keep|hold|give|worry|cover|bring|bother|mind|better|watch|paint job|leave|bide)$/.test(form.base) || form.base === 'blow' && !/^ (?:the|my|it|that|out) /.test(text.slice(from + m.index + m[0].length)) || form.base === 'try' && /^ to\b/.test(text.slice(from + m.index + m[0].length))) continue;
     const at = from + m.index + m[0].length;
     const particle = /^ (?:out|up|off|down|in|on|back)\b(?= )/.exec(text.slice(at, stop));
     const t = thingAt(s.desk, at + (particle?.[0].length ?? 0), stop);
@@ -136,9 +132,12 @@ function wish(s: Place, stop: number): string | undefined {
     if (got) return got;
   }
   const done = /\b(?:want|need|like|got|ive|have) (?=(?:the|my|that|those) )/.exec(text), thing = done && thingAt(s.desk, done.index + done[0].length, sentenceEnd(s, done.index)), how = thing && /^ (?:to )?([a-z]+)( up| in| on| out)?\b/.exec(text.slice(thing.end)), past = how && verbForms(how[1]!).find(f => / to /.test(how[0]) || /^ to/.test(how[0]) ? f.form === 'base' : f.form === 'part');
+  if (how && /^(?:off|out|on|in|up|down)$/.test(how[1]!) && /^(?:want|need|like)/.test(done![0])) return `${thing!.name} ${how[1]!}`; // "I want the cover off outside"
   if (past) return `${past.base}${how[2] ?? ''} ${thing!.name}`; // "I want the frame painted", "I've the hood to paint"
   const plan = /\b(?:want|like|need|mean|hoping|going|got|we|i) (?:to |can )?([a-z]{3,}) (?=(?:the|my|that|those)\b)/.exec(text.slice(s.start)), planned = plan && thingAt(s.desk, s.start + plan.index + plan[0].length, s.desk.text.length);
   if (planned && plan && OUTDOOR.test(plan[1]!)) return `${plan[1]!} ${planned.name}`;
+  const coat = /\b(?:put|get|lay|for) (?:on )?(?:the|a|my) ((?:next|first|second|third|final|last|top|finish|finishing) coat)(?= ?(?:on )?(?:$|[?.,!]|this|next|today|tomorrow|outside|(?:mon|tues|wednes|thurs|fri|satur|sun)day))/.exec(text.slice(s.start, stop))?.[1];
+  if (coat) return coat;
   const stuff = /\bfor (?:the |a |some )?(paint|enamel|gloss|primer|undercoat|varnish|top ?coat|lacquer)(?= ?(?:$|[?.,]|outside|outdoors|on (?!the|my|that|it))| job\b)/.exec(text.slice(s.start, stop))?.[1];
   if (stuff) return COATS[stuff] ?? stuff;
   const kind = /\b([a-z]+ing) (?:weather|conditions|day)\b/.exec(text.slice(s.start, stop)), base = kind && verbForms(kind[1]!).find(f => f.form === 'ing')?.base;

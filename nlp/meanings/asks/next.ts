@@ -1,8 +1,9 @@
 import type { Ask } from '../../../domain/model/ask.ts';
-import { foundIn, sentenceAt } from './desk.ts';
+import { sentenceAt } from './desk.ts';
+import { spell } from './spell.ts';
 import type { AskRule, Seen } from './rule.ts';
 
-const INSIDE = /\b(?:inside|indoors?|in(?:side)? the (?:shop|garage|shed|barn|workshop|hall|byre|warm|dry|cellar|basement)|under (?:cover|a roof|the roof|the shed)|out of the (?:wet|rain|wind|cold|sun|weather|heat)|by the (?:stove|fire|heater)|in the (?:house|kitchen|dry|porch|stable|mill)|in (?:a|the) heated|heated (?:side|end|part)|shed job|at the bench|on the bench)\b/;
+const INSIDE = /\b(?:inside|indoors?|in(?:side)? the (?:shop|garage|shed|barn|workshop|hall|byre|warm|dry|cellar|basement)|under (?:cover|a roof|the roof|the shed)|out of the (?:wet|rain|wind|cold|sun|weather|heat)|by the (?:stove|fire|heater)|in the (?:house|kitchen|dry|porch|stable|mill)|in (?:a|the) heated|heated (?:side|end|part)|shed job|at the bench|on the bench|in here)\b/;
 const OUTSIDE = /\b(?:outside|outdoors?|out of doors|out in the (?:yard|sun|open|air|heat|cold|field|lane)|in the (?:yard|sun|open|fresh air)|out (?:there|back)|outdoor)\b/;
 const SPELL = String.raw`(?: (?:now|next|today|tonight|inside|outside|indoors?|outdoors?|first|then|this|morning|afternoon|evening|arvo|with|in|for|right|straight away|here|there|still|while|until|on|to|do|at|the|bench|weekend|tomorrow))*`;
 
@@ -47,18 +48,20 @@ export const NEXT: readonly AskRule[] = [
   { name: 'give me a job', open: /\b(?:give|find|suggest|pick|got|throw)(?: me)? (?:something|a (?:small |quick |little |wee )?job|jobs?|work)(?: (?:to do|i can do|to be at|to get on with|for|that))?/, weak: true, weight: 1, make: s => next(s) },
 ];
 
+/** "is it dry enough to paint outdoors, and what can I do": what another question says of its place and time is not said of this one. */
+const aside = (before: string): string => (/^(?:(?:so|and|well) )*(?:is|are|will|can|could|what|whats|where|how|when)\b/.test(before) && /,? and $/.test(before) ? '' : before);
+
 /** A length of time named in this sentence (0), the one before (-1) or the one after (1). */
 function spare(s: Seen, shift: 0 | 1 | -1 | -2): number | undefined {
   const here = sentenceAt(s.desk, s.start);
   const i = s.desk.sentences.indexOf(here as never) + shift;
   const at = s.desk.sentences[i] ?? (shift === 0 ? here : undefined);
   if (!at) return undefined;
-  const f = foundIn(s.desk, at.start, at.end).filter(x => x.dim === 'span' && (x.value.unit === 'minutes' || x.value.unit === 'hours')).at(0);
-  return f?.dim === 'span' ? f.value.amount * (f.value.unit === 'hours' ? 60 : 1) : undefined;
+  return spell(s.desk, at.start, at.end)?.minutes;
 }
 
 function next(s: Seen): Ask[] {
-  const before = s.desk.text.slice(sentenceAt(s.desk, s.start).start, s.start);
+  const before = aside(s.desk.text.slice(sentenceAt(s.desk, s.start).start, s.start));
   const after = s.desk.text.slice(s.start, s.stop);
   const cut = /(?:,? and|,) (?:whats|what|where|wheres|how|when|whens|who)\b/.exec(after.slice(8));
   const own = cut ? after.slice(0, cut.index + 8) : after;
@@ -79,8 +82,8 @@ function previous(s: Seen, shift = -1): string {
 }
 /** A free span of time: before the question it must be said to be had ("I've got an hour"). */
 function minutesIn(s: Seen, start: number, end: number, before = false): number | undefined {
-  const f = foundIn(s.desk, start, end).find(x => x.dim === 'span' && (x.value.unit === 'minutes' || x.value.unit === 'hours'));
-  if (f?.dim !== 'span') return undefined;
-  if (before && !/\b(?:ive|i have|got|have|only|spare|theres|with|if i|about|free|for|take|call it|say|till|until|before|theres|leaves|left|kill|another|down to|fill)\b[^.?!]*$/.test(s.desk.text.slice(start, f.start))) return /^\s*$/.test(s.desk.text.slice(start, f.start)) ? f.value.amount * (f.value.unit === 'hours' ? 60 : 1) : undefined;
-  return f.value.amount * (f.value.unit === 'hours' ? 60 : 1);
+  const f = spell(s.desk, start, end);
+  if (!f) return undefined;
+  if (before && !/\b(?:ive|i have|got|have|only|spare|theres|with|if i|about|free|for|meanwhile|meantime|take|call it|say|till|until|before|theres|leaves|left|kill|another|down to|fill)\b[^.?!]*$/.test(s.desk.text.slice(start, f.start))) return /^\s*$/.test(s.desk.text.slice(start, f.start)) ? f.minutes : undefined;
+  return f.minutes;
 }

@@ -2,7 +2,7 @@ import type { Ask } from '../../../domain/model/ask.ts';
 import { spokenOf } from './spoken-of.ts';
 import type { AskRule } from './rule.ts';
 
-const PIC = String.raw`(?:photos?|photographs?|foto?s?|pictures?|picture's|pics?|pix|piccies|snaps?|snapshots?|shots|images?|pitchers?(?= of\b))`;
+const PIC = String.raw`(?:photos?|photographs?|foto?s?|pictures?|picture's|pics?|pix|piccies|snaps?|snapshots?|shots|images?|photies|pitchers?(?= of\b))`;
 const each = (names: string[]): Ask[] => names.map(part => ({ kind: 'picture', part }));
 /** Taking or sending a picture is a deed, not a wish to see one. */
 const TOOK = /\b(?:took|showed|sent|emailed|texted|posted|take|taking|taken|snapped|shot|sent|got him to take|made|make|i have|ive got|put up|posted|send him|forgot|drew|saved|add|adding|added|attached|had a look at|looked (?:at|through|over)|went (?:through|by|over)|going by|according to|judging (?:by|from)|from|checked|compared|matches|match|like|heres?|here are|some|a few|couple of) (?:a |an |the |some |more |lots of |a few |a couple of |two |three |four |\d+ |plenty of |him |her |them )*$/;
@@ -10,7 +10,9 @@ const TOOK = /\b(?:took|showed|sent|emailed|texted|posted|take|taking|taken|snap
 /** Show the photos of a part. */
 export const PICTURE: readonly AskRule[] = [
   { name: 'and of X', open: new RegExp(String.raw`(?<=\b${PIC} of [^.?!]{3,40}) and of (?=(?:the|my|that|those)\b)`), things: 'one', weight: 3, make: s => each(s.names) },
-  { name: 'photos of X', open: new RegExp(String.raw`\b${PIC}(?: (?:i|we) (?:have|took|got|ve got)| that i took| there are| we have|(?: do| does)? exists?)? (?:of|o|for|from|on)(?: how| where| what)? `), things: 'list', weight: 2, make: s => TOOK.test(s.desk.text.slice(0, s.start)) ? undefined : each(s.names) },
+  { name: 'photos of X', open: new RegExp(String.raw`\b${PIC}(?: (?:i|we) (?:have|took|got|ve got)| that i took| there are| we have|(?: do| does)? exists?|,? please| pls)? (?:of|o|for|from|on)(?: how| where| what)? `), things: 'list', weight: 2, make: s => TOOK.test(s.desk.text.slice(0, s.start)) ? undefined : each(s.names) },
+  { name: 'X for a photo', open: new RegExp(String.raw`(?:^|[.?!;] |\band )(?=[a-z])`), things: 'one', tail: new RegExp(String.raw`^ for (?:an? |the )?${PIC}(?= ?(?:$|[?.,]))`), tailNeeded: true, weak: true, weight: 2, make: s => each(s.names) },
+  { name: 'anything on camera of X', open: /\b(?:anything|owt|summat|something|is there any|have (?:i|we|you)(?: got)? (?:it|any)) (?:on (?:the )?(?:camera|film|phone)|photographed)(?: of)? /, things: 'list', weight: 4, make: s => each(s.names) },
   { name: 'photos, X', open: new RegExp(String.raw`(?:^|[.?!;] |\band |\bplus )(?:the |any )?(?:photos?|photographs?|pictures?|pics|pix)(?:,|:)? (?!(?:of|o|for|from|on|i|we|that|are|were|is|was|taken|if|there|too|as|also|please)\b)(?=[a-z])`), things: 'list', tail: /^(?= ?(?:$|[?.!]|and\b|please))/, tailNeeded: true, weak: true, weight: 2, make: s => each(s.names) },
   { name: 'show me X', open: /\b(?:(?<!\b(?:the|a|for|to) )show(?! (?:pony|grounds?|day|ring|season))|let me see|let me have a look at|pull up|bring up|lets see|i want to see(?! (?:it|that|them|those|her|him|how|if|whether|the [a-z ]{2,30}) (?:again|[a-z]+)\b(?! ?(?:photos?|pictures?|pics?)))|can i see|let me look at|(?<!\b(?:dont|wanna|not|never) )want to look at|put up(?= the (?!photo|pic|snap|shot|image))|give us a look at)(?: me| us)?(?: again| all| up)? (?!how|what|where|when|who|which|why|me )/, things: 'list', tail: new RegExp(String.raw`^,? (?:the )?${PIC}\b(?: i mean)?|^ (?:in pictures|as it was|before)\b`), weight: 1,
     make: s => /^show $/.test(s.m[0]) && /^ (?:were|was|are|is|had|have|will)\b/.test(s.desk.text.slice(s.end)) ? undefined : s.names.some(n => /^(?:list|next|history|log|hours|money|jobs?|shopping|orders?|total|spend|bill|readings?|parts?|rechecks?|whatever)/.test(n)) ? undefined : each(s.names.map(n => n.replace(new RegExp(String.raw` ${PIC}$`), ''))) },

@@ -48,8 +48,8 @@ export function namedIn(sheet: Sheet): Named[] {
   }
   return out;
 }
-/** Where a thing lies, or what was measured of it, is not what "it" is. */
-const UNDERFOOT = /^(?:ground|floor|yard|field|road|shelf|house|run-? ?out|end play|backlash|clearance)$/;
+/** Where a thing lies, what was measured of it, and who or what ached beside it is not what "it" is. */
+const UNDERFOOT = /^(?:ground|floor|yard|field|road|shelf|house|run-? ?out|end play|backlash|clearance|total|knees?|wrists?|elbows?|shoulders?|thumbs?|back|wife|missus|neighbou?rs?|r?\d+)$/;
 /** "bit much": a measure, no drill bit. */
 const A_BIT = /^bit (?:much|of|too|more|less|late|early|rough|dear|steep)\b/i;
 const inFound = (sheet: Sheet, from: number, to: number): boolean => sheet.found.some(f => f.dim !== 'number' && f.from <= from && to <= f.to);

@@ -13,7 +13,7 @@ import { plainName } from './plain-name.ts';
 const FURTHEST = 400;
 
 /** "a set of points" is points. */
-const LOT = /^(?:(?:an?|the|my|another|them|those) )?(?:(?:new|full|whole|spare|wee|peedie|little|small|big|old) )?(?:set|pair|couple|box|handful|bunch|packet|pack|bag|tin|jar|tub) (?:of|wi|with)(?: the)? (?=[a-z])(?!(?:them|it|those|these)\b)/;
+const LOT = /^(?:(?:an?|the|my|another|them|those|that|this) )?(?:(?:new|full|whole|spare|wee|peedie|little|small|big|old) )?(?:set|pair|couple|box|handful|bunch|packet|pack|bag|sack|roll|tin|jar|tub) (?:of|wi|with)(?: the)? (?=[a-z])(?!(?:them|it|those|these)\b)/;
 
 /** "them oiler wicks", "they hub caps": said for those. */
 const THEM = /^(?:them|they) (?=(?:(?!(?:up|down|in|on|off|out|away|is|was|as|this|has|does|goes|go|went|yet|and|or|to|at|for|when|before|last|get|got|end|are|were|have)\b)[a-z]+ ){0,2}(?!(?:is|was|as|this|has|does|goes|pieces|things)\b)[a-z]{2,}[a-z]s\b)/;
@@ -27,10 +27,10 @@ export function thingAt(desk: Desk, at: number, bound = sentenceAt(desk, at).end
   let from = at;
   while (text[from] === ' ') from++;
   from += STAND_IN.exec(text.slice(from, from + 60))?.[0].length ?? 0;
-  from += LOT.exec(text.slice(from, from + 24))?.[0].length ?? 0;
+  from += LOT.exec(text.slice(from, from + 36))?.[0].length ?? 0;
   from += THEM.exec(text.slice(from, from + 60))?.[0].length ?? 0;
   const limit = Math.min(bound, from + FURTHEST);
-  if (from >= limit) return undefined;
+  if (from >= limit || /[?!]/.test(text[from]!)) return undefined;
   const pron = /^(?:it|them|that|those|this|these|they|her|him|she|he|both of them|the both of them|the lot)(?! (?:two|three|four|five|six|several) )(?=s\b|ll\b|d\b|re\b|ve\b|[^a-z]|$)(?! [a-z]+ (?:is|are)\b)/.exec(text.slice(from, limit));
   const token = line.tokenAt[from];
   if (token === undefined) return undefined;
@@ -76,8 +76,12 @@ function siblingAt(desk: Desk, from: number, limit: number): { name: string; end
 const SIDE = /^(?:left|right|front|rear|back|top|bottom|inner|outer|upper|lower|near ?side|off ?side)(?: hand)? /;
 
 /** "those running boards": words that the tagger does not hold for a name are one after an article, up to the next word of another kind. */
-const SHAPE = /^(?:the|my|them|those|these|that|this|our) ([a-z]+(?: [a-z]+){0,2}?)(?= ?(?:$|[?.,!;:]|(?:and|or|so|for|since|on|in|at|when|before|yet|altogether|all|by|to|with|go|goes|gone|get|is|are|was|were|be|been|land|sat|did|has|have|had|up|back|now|last|this|from|up|off|out|please|going|come|came|again|before|look|looked)\b))/;
+const SHAPE = /^(?:the|my|them|those|these|that|this|our) (?!(?:since|cost|costs|in|into|on|landed|done|finished)\b)([a-z]+(?: [a-z]+){0,2}?)(?= ?(?:$|[?.,!;:]|(?:and|or|so|for|since|on|in|at|when|before|yet|altogether|all|by|to|with|go|goes|gone|get|is|are|was|were|be|been|land|sat|did|has|have|had|up|back|now|last|this|from|up|off|out|please|going|come|came|again|before|look|looked)\b))/;
+/** "a 6308": a thing that goes by its number. */
+const NUMBERED = /^an? (\d{3,5}[a-z]{0,3})(?= ?(?:$|[?.,!]|and\b|landed\b|delivered\b))/;
 function shaped(desk: Desk, from: number, limit: number): { name: string; end: number } | undefined {
+  const number = NUMBERED.exec(desk.text.slice(from, limit));
+  if (number) return { name: number[1]!, end: from + number[0].length };
   const m = SHAPE.exec(desk.text.slice(from, limit));
   if (!m || /\b(?:is|are|i|you|it|them|of|was|what|where|how|when|who|will|can|do|did|has|have|best|cheapest|most|least|same|other|left|right|lot|hell|devil)\b/.test(m[1]!) || NOT_A_THING.test(m[1]!)) return undefined;
   return { name: m[1]!, end: from + m[0].length };

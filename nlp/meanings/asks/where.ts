@@ -1,4 +1,5 @@
 import { asking, type AskRule, type Seen } from './rule.ts';
+import { daysOf } from './desk.ts';
 import { thingsAt } from './things-at.ts';
 import type { Ask } from '../../../domain/model/ask.ts';
 
@@ -10,6 +11,8 @@ const more = (s: Seen): string[] => {
   return t && /^ ?(?:while youre|if you|please|too|as well|also|belonging|$|[?.,!])/.test(s.desk.text.slice(t.end, s.stop)) && !/^(?:what|where|when|how|who|is|are|do)\b/.test(s.desk.text.slice(s.end + m![0].length)) ? t.names : [];
 };
 const TAIL = /^ ?(?:away|to|at|now|again|gone(?: to)?|got to|land(?:ed)?|went|wandered|kept|hid|stashed|down|off to|i pulled|living|these days|put)\b/;
+/** "what did I do with the winch last week": on a day it is work that is asked for. */
+const dated = (s: Seen): Ask[] | undefined => { const days = daysOf(s.desk, s.end, s.stop, 'past'); return days.from ? s.names.map(part => ({ kind: 'history', part, ...days })) : undefined; };
 const each = (names: string[]): Ask[] => names.map(part => ({ kind: 'where', part }));
 
 /** Where was it put. */
@@ -20,12 +23,12 @@ export const WHERE: readonly AskRule[] = [
   { name: 'where X', open: /(?:^|[.?!;,] |\band )where (?=[a-z])/, things: 'one', tail: /^(?= ?(?:$|[.?!]))/, tailNeeded: true, weight: 1, make: s => /^(?:to|i|we|he|she|you|it|they|from|at|in|on|the|my)\b/.test(s.desk.text.slice(s.start).replace(/^.*?\bwhere /, '')) ? undefined : each(s.names) },
   { name: 'where did X go', open: new RegExp(String.raw`\bwhere(?:d|${OATH} (?:did|have|has|do|does)) `), things: 'list', owner: true, tail: /^ (?:go|get to|gone|got to|end up|wind up|live|sit|get put|land|wander(?: off)?(?: to)?|crawl off to|disappear(?: to)?|vanish(?: to)?|get stashed|hide|get off to|belong)\b/, tailNeeded: true, weight: 2, make: s => each(s.names) },
   { name: 'where are X', open: new RegExp(String.raw`\bwher?e?(?:s${OATH}|${OATH}(?: is| are| re| was| were| would| ll))${OATH}(?: be)?(?= )`), things: 'list', owner: true, tail: TAIL, make: s => /^ (?:leaking|worn|cracked|rusted|soft|gone soft|going to|coming|supposed|cheap)/.test(s.desk.text.slice(s.end)) ? undefined : each([...s.names, ...more(s)]) },
-  { name: 'where the X are', open: /\bwhere(?= (?:the|my|those|all the|that|its|their|ive|i)\b)(?: ive| i(?= ))?(?: put| left| stuck| stashed| hid| kept| stowed| set| got)?/, things: 'list', owner: true, tail: /^ (?:is|are|was|were|went|go|got to|have got to|has got to|ended up|live|lives|at|get to|got put|have gone)\b/, weak: true, make: s => (s.tail || / (?:put|left|stuck|stashed|hid|kept|stowed|got)$/.test(s.m[0])) && !/^ (?:soft|worn|cracked|leaking|rusted|thin|bad|loose|pitted|gone|off|out|sitting)/.test(s.desk.text.slice(s.end)) ? each(s.names) : undefined },
+  { name: 'where the X are', open: /\bwhere(?= (?:the|my|those|all the|that|its|their|ive|i)\b)(?: ive| i(?= ))?(?: put| left| stuck| stashed| hid| kept| stowed| set| got)?/, things: 'list', owner: true, tail: /^ (?:is|are|was|were|went|go|got to|have got to|has got to|ended up|live|lives|at|get to|got put|have gone)\b/, weak: true, make: s => (s.tail || / (?:put|left|stuck|stashed|hid|kept|stowed|got)$/.test(s.m[0])) && !/^ (?:soft|worn|cracked|leaking|rusted|thin|bad|loose|pitted|gone|off|out|sitting)/.test(s.desk.text.slice(s.end)) ? each([...s.names, ...more(s)]) : undefined },
   { name: 'which shelf are X on', open: /\b(?:which|what|whats) (?:shelf|drawer|box|bin|tin|can|bucket|place|corner|cupboard|tray|coffee can|tub|pail|jar|rack|bench|hook|bag|crate)(?: of mine)? (?:did i (?:put|leave|stick)|did|have i got|has|holds|is|are|were|was) /, things: 'list', owner: true, tail: /^ (?:(?:end up|go|get put|wind up|land|finish up) )?(?:in|on|into|under|put in)\b/, weight: 2, make: s => each(s.names) },
   { name: 'find me X', open: /(?:^|[.?!;] |\b(?:and|please|help me|can you|could you|help|me to|trying to|where can i|how do i) )(?:find|locate|track down|hunt (?:up|down))(?: me| out where)? (?!out)/, things: 'list', owner: true, make: s => /^ (?:price|cheap|supplier|source|somewhere|someone)/.test(s.desk.text.slice(s.end)) || s.names.some(n => /price|cheap|supplier|dealer|source|deal/.test(n)) ? undefined : each(s.names) },
   { name: 'have you seen X', open: /\b(?:have you|has anyone|anyone|anybody|you) seen /, things: 'list', owner: true, make: s => each(s.names) },
   { name: 'location of X', open: /\b(?:location|whereabouts)(?: of| for)? /, things: 'list', owner: true, weak: true, make: s => each(s.names) },
-  { name: 'what did I do with X', open: /\bwhat(?:ever|d)?(?: (?:the|on) (?:devil|hell|heck|earth))?(?: (?:did|have|ve))? (?:i|we|ive|weve) (?:go and )?(?:do|done) with /, things: 'list', owner: true, weight: 4, make: s => each(s.names) },
+  { name: 'what did I do with X', open: /\bwhat(?:ever|d)?(?: (?:the|on) (?:devil|hell|heck|earth))?(?: (?:did|have|ve))? (?:i|we|ive|weve) (?:go and )?(?:do|done) with /, things: 'list', owner: true, weight: 4, make: s => dated(s) ?? each(s.names) },
   { name: 'what did I put X in', open: /\bwhat (?:did|have|had) (?:i|we) (?:put|stick|stash|pack|store|keep|leave) /, things: 'one', tail: /^ (?:in(?:to)?|under|behind)(?= ?(?:$|[?.,]|and\b))/, tailNeeded: true, weight: 4, make: s => each(s.names) },
   { name: 'which place did X end up in', open: /\b(?:which|what) (?!(?:order|way|hole|end|side|position|slot|direction|face|groove|gear|notch|size|time|day)\b)[a-z]+(?: [a-z]+)? (?:did|has|have|is|are|was|were) /, things: 'list', owner: true, tail: /^ (?:end up|ended up|wind up|go|gone|get put|finish up|got to|living|kept|stored) (?:in|on|into|under|behind)\b/, tailNeeded: true, weight: 4, make: s => each(s.names) },
   { name: 'cannot find X', open: /\bcan ?t (?:find|lay my hands on|put my hand on|locate|see) /, things: 'list', owner: true, tail: /^,? (?:where\b|any idea|did i|anywhere)/, tailNeeded: true, make: s => each(s.names) },

@@ -2,6 +2,9 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const CHEAPEST_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'cheapest', item: 'fan belt' }, ['cheapest I got on that fan belt', 'chpst fan belt?', 'The fan belt is gone. Who has new ones cheapest?', 'The fan belt has gone. Which one is the least, landed?']),
+    { text: "who's cheapest for three quarter inch chain", asks: [{ kind: 'cheapest', item: 'three quarter inch chain' }] },
+    { text: "cheapest I've heard on a 6204", asks: [{ kind: 'cheapest', item: '6204' }] },
     ...same({ kind: 'cheapest', item: 'fan belt' }, ['Does anybody have a fan belt under twenty?', 'has anyone quoted me less than thirty for a fan belt', "what's cheap on a fan belt", 'Whose price is best on a fan belt?', 'Who offers a fan belt at the least cost?', 'list please. also cheapest fan belt', "who's got the best price on a fan belt, all charges included"]),
     ...same({ kind: 'cheapest', item: 'inner tube' }, ['whats the cheapest anybody has told me on an inner tube', "Cheapest anyone's quoted on an inner tube?", 'anybody got an inner tube cheaper than what I wrote down', 'have I a lower price than 20 on the inner tube']),
     { text: 'The dealer wants sixty for a seat. Who has been cheapest on one so far?', asks: [{ kind: 'cheapest', item: 'seat' }] },

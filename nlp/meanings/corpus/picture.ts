@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const PICTURE_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'picture', part: 'gearbox' }, ['photos please of the gearbox', 'Gearbox for a picture.', 'have I owt on camera of the gearbox']),
     { text: 'pics of axle. and pics gearbox', asks: [{ kind: 'picture', part: 'axle' }, { kind: 'picture', part: 'gearbox' }] },
     ...same({ kind: 'picture', part: 'gearbox' }, ['Photos, gearbox.', "photos o' the gearbox", 'Would a photograph exist of the gearbox?', 'show me the pitcher of the gearbox']),
     { text: 'How were the tines pinned before I stripped them? And show me the picture if there is one.', asks: [{ kind: 'wasHow', part: 'tines', what: 'pinned' }, { kind: 'picture', part: 'tines' }] },

@@ -2,6 +2,8 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const SPENT_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'spent', part: 'tedder' }, ['whats it cost me so far the tedder', 'what am I down in money on the tedder']),
+    { text: 'hours on the tedder, total, bucks too', asks: [{ kind: 'timeSpent', part: 'tedder' }, { kind: 'spent', part: 'tedder' }] },
     { text: "what's it all cost me so far, the tedder I mean", asks: [{ kind: 'spent', part: 'tedder' }] },
     { text: '$ on sweep rake? $ on tedder? hours on both', asks: [{ kind: 'spent', part: 'sweep rake' }, { kind: 'spent', part: 'tedder' }, { kind: 'timeSpent', part: 'sweep rake' }, { kind: 'timeSpent', part: 'tedder' }] },
     { text: 'tedder $ so far?', asks: [{ kind: 'spent', part: 'tedder' }] },

@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const TIME_SPENT_CORPUS: AskCorpus = {
   phrases: [
+    ...same({ kind: 'timeSpent', part: 'baler' }, ["how long's the baler taken", 'how long in all have I spent on the baler', 'How long am I at the baler?']),
     { text: 'how many hours and how much money have I in the baler', asks: [{ kind: 'timeSpent', part: 'baler' }, { kind: 'spent', part: 'baler' }] },
     ...same({ kind: 'timeSpent', part: 'baler', from: '2026-02-01' }, ["what have I spent on the baler, hours I mean, since the first of February", 'What have I laid out upon the baler in hours since the first of February?']),
     { text: 'How long have I spent on the baler? And the expense, while we are at it.', asks: [{ kind: 'timeSpent', part: 'baler' }, { kind: 'spent', part: 'baler' }] },

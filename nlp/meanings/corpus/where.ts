@@ -2,6 +2,8 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const WHERE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'WHEREABOUTS HERON WHEELS QUERY ALSO SPRAY LANCE QUERY', asks: [{ kind: 'where', part: 'heron wheels' }, { kind: 'where', part: 'spray lance' }] },
+    ...same({ kind: 'where', part: 'hub caps' }, ['whrs the hub caps', 'whr did i put the hub caps', 'whaur are the hub caps']),
     { text: 'where are the hub caps and the snap rings', asks: [{ kind: 'where', part: 'hub caps' }, { kind: 'where', part: 'snap rings' }] },
     { text: 'where did I put the hub caps my dear', asks: [{ kind: 'where', part: 'hub caps' }] },
     ...same({ kind: 'where', part: 'drawbolt' }, ['where drawbolt', "Can't find the drawbolt. Where.", 'where in the name of the holy saint did I put the drawbolt', 'where is it I put the drawbolt', 'Where have I the drawbolt put?', 'the drawbolt where did I leave that']),

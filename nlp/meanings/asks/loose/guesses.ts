@@ -2,6 +2,7 @@ import type { Ask } from '../../../../domain/model/ask.ts';
 import { isClass, verbForms } from '../../../words/verbs.ts';
 import { daysOf, type Desk, foundIn } from '../desk.ts';
 import { fore } from '../forecast.ts';
+import { spell } from '../spell.ts';
 import { spokenOf } from '../spoken-of.ts';
 import { thingAt } from '../thing-at.ts';
 import { about, type Stretch } from './stretch.ts';
@@ -85,7 +86,7 @@ export function before(d: Desk, c: Stretch): Ask[] | undefined {
 const firstOf = (d: Desk, c: Stretch): string | undefined => thingAt(d, c.from, c.end)?.name;
 export const history = (d: Desk, c: Stretch): Ask[] => [{ kind: 'history', ...opt('part', about(d, c)), ...daysOf(d, c.start, c.end, 'past') } as Ask];
 export function next(d: Desk, c: Stretch): Ask[] {
-  const f = foundIn(d, 0, d.text.length).find(x => x.dim === 'span' && (x.value.unit === 'minutes' || x.value.unit === 'hours') && Math.abs(x.start - c.start) < 90);
+  const f = spell(d, Math.max(0, c.start - 90), Math.min(d.text.length, c.start + 110));
   const place = /\b(?:indoors?|inside|under cover|under (?:the |a )?roof|in the (?:shed|shop|barn|dry|warm|workshop|garage)|out of the (?:rain|wet|cold|wind|sun)|cant leave the shed|(?:on|at) the bench)\b/.test(c.text) ? { place: 'indoors' as const } : /\b(?:outdoors?|outside|in the yard|in the sun|in the fresh air|out of doors|out the back)\b/.test(c.text) ? { place: 'outdoors' as const } : {};
-  return [{ kind: 'next', ...(f?.dim === 'span' ? { minutes: Math.round(f.value.amount * (f.value.unit === 'hours' ? 60 : 1)) } : {}), ...place }];
+  return [{ kind: 'next', ...(f ? { minutes: Math.round(f.minutes) } : {}), ...place }];
 }
