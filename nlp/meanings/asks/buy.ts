@@ -6,7 +6,7 @@ import type { AskRule, Seen } from './rule.ts';
 type Status = 'needed' | 'ordered' | 'late';
 const GET = String.raw`(?:buy|get|order|pick up|purchase|get hold of|send for|find|source|track down|go and get|shop for|acquire|pick|grab|be got|be bought|be ordered|get in|lay (?:my )?hands on|hunt (?:up|down)|scare up|rustle up|round up|send off for)`;
 const LATE = String.raw`(?:(?:ought|supposed|meant|due) to (?:have been|be) here(?: by now| already)?|should be here by now|late\b|overdue|past due|behind schedule|(?:gone |run(?:ning)? |slipped |well |got )?(?:past|beyond|over) (?:its|their|the)(?: (?:due|delivery|promised|arrival))? (?:date|day|time)|running behind|slipped|should(?: have|ve| of) (?:come|been here|arrived|turned up|landed|shown up)(?: by now| already)?|(?:hasnt|havent|has not|not) (?:come|arrived|turned up|shown up|shown)(?: yet| on time)?|still not (?:here|come|arrived|turned up)|running late|behind (?:its |their )?time|fail(?:ed|ing) to (?:appear|arrive|come|turn up|show)|gone missing|was due already)`;
-const ORDER = String.raw`(?:on order|ordered|on the way|on its way|in the post|in the mail|coming|in transit|on back ?order|being sent|to arrive|due in|still to come|yet to (?:come|arrive|land)|not (?:here|arrived) yet|outstanding|in the works from|due to (?:come|arrive|land|turn up|show up|be delivered)|i(?:m| am) (?:still )?waiting (?:on|for)|expected)`;
+const ORDER = String.raw`(?:on order|ordered|on the way|on its way|in the post|in the mail|coming|in transit|on back ?order|being sent|to arrive|due in|(?:still|left) to come|yet to (?:come|arrive|land)|not (?:here|arrived) yet|outstanding|in the works from|due to (?:come|arrive|land|turn up|show up|be delivered)|i(?:m| am) (?:still )?waiting (?:on|for)|expected)`;
 
 /** What is still to be got, what is ordered, what is late. */
 export const BUY: readonly AskRule[] = [
@@ -55,7 +55,16 @@ const OF_THEM_LATE = new RegExp(String.raw`^[^.?!,]{0,16}?\b(?:that|which|thats|
 /** "ordered or not", "late or otherwise": all of it. */
 const WHATEVER = /^[^.?!]{0,24}?\b(?:ordered|late|bought|here|needed) or (?:not|otherwise|no)\b/;
 
+/** "on order or late for the roller": both are asked for. */
+const OR_LATE = new RegExp(String.raw`^ (?:or|and) (?:is |are |whats |running )?(?:${LATE})`);
+
 function buy(s: Seen, of: Status): Ask[] {
+  const late = of === 'ordered' ? OR_LATE.exec(s.desk.text.slice(s.end, s.stop)) : null;
+  if (late) return (['ordered', 'late'] as const).flatMap(status => one({ ...s, end: s.end + late[0].length }, status));
+  return one(s, of);
+}
+
+function one(s: Seen, of: Status): Ask[] {
   const rest = s.desk.text.slice(s.end, s.stop), all = WHATEVER.test(s.desk.text.slice(Math.max(s.start, s.end - 12), s.stop)), status = of === 'ordered' && OF_THEM_LATE.test(rest) ? 'late' : of;
   const m = /^(?: (?:still|yet|now|today|else|right now|again|at the moment|in town|so far|parts|wise))*,? (?:for|on|to finish|to do|to get|(?:before|so) i (?:can )?(?:start(?: on)?|begin(?: on)?|do|tackle|go at|get going on|get on with|finish|fit|put)) (?=(?:the|my|this|that|our|[a-z]+)\b)/.exec(rest);
   const t = m && thingAt(s.desk, s.end + m[0].length, s.stop);
@@ -63,5 +72,5 @@ function buy(s: Seen, of: Status): Ask[] {
   const u = !t && inside ? thingAt(s.desk, s.start + inside.index + inside[0].length, s.stop) : undefined;
   const titled = /^([a-z]+(?: [a-z]+){0,2}): ?$/.exec(s.desk.text.slice(sentenceAt(s.desk, s.start).start, s.start));
   const part = (t ?? u)?.name ?? titled?.[1];
-  return [{ kind: 'buy', ...(all ? {} : { status }), ...(part && !/^(?:also|and|so|next|then|now|well|right|first|question|ps|record|order|shopping|list|time|moment|now|good|way|post|mail|back|friday|town)$/.test(part) ? { part } : {}) }];
+  return [{ kind: 'buy', ...(all ? {} : { status }), ...(part && !/^(?:please|pls|also|and|so|next|then|now|well|right|first|question|ps|record|order|shopping|list|time|moment|now|good|way|post|mail|back|friday|town)$/.test(part) ? { part } : {}) }];
 }

@@ -22,7 +22,7 @@ export function wasWhat(desk: Desk, hit: Hit): Hit {
 function told(desk: Desk, hit: Hit, a: WasHow): Ask {
   if (!a.part) return a;
   const stop = sentenceAt(desk, Math.max(hit.start, hit.end - 1)).end, said = desk.text.slice(hit.start, stop), last = a.part.split(' ').at(-1)!;
-  const named = said.indexOf(last), after = named < 0 ? /\b(?:it|they)\b(.*)$/.exec(said)?.[1] ?? '' : said.slice(named + last.length), cut = NEXT.exec(after), rest = (cut ? after.slice(0, cut.index) : after).replace(/ ?[?.!,]+ *$/, '');
+  const named = said.indexOf(last), after = named < 0 ? '' : said.slice(named + last.length), cut = NEXT.exec(after), rest = (cut ? after.slice(0, cut.index) : after).replace(/ ?[?.!,]+ *$/, '');
   if (QUALITY.test(a.part)) {
     const of = /^ (?:on|of|in|at|behind|under|between) (?=(?:the|my|that|those)\b)/.exec(rest) ?? /\b(?:before|when|till|until) (?:i|we)(?: [a-z]+)? [a-z]+ (?=(?:the|my|that|those)\b)/.exec(rest), at = of && hit.start + named + last.length + of.index + of[0].length;
     const owner = at ? thingAt(desk, at, stop) : undefined;

@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const BLOCKED_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'may the fenders go on yet', asks: [{ kind: 'blocked', part: 'fenders' }] },
     ...same({ kind: 'blocked', part: 'boom' }, ["what's stopping me stepping the boom", 'What is keeping me from bedding the boom down?', 'may I proceed with the boom yet', "What can't I do yet on the boom?", 'Is the boom still waiting on anything?']),
     ...same({ kind: 'blocked', part: 'cab' }, ["what do I want doing before the cab can go on"]),
     ...same({ kind: 'blocked', part: 'flywheel' }, ["What's standing between me and hanging the flywheel?", "May I ask what is preventing the fitting of the flywheel?", "what has me held up on the flywheel", "What's in the road of the flywheel going back on?", "What still needs doing ahead of the flywheel?", "any reason the flywheel can't go in", "Can I still get at the flywheel, or is that waiting on something too?", "am I right to bolt the flywheel on"]),

@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const HISTORY_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'what did I do with the winch on Monday', asks: [{ kind: 'history', part: 'winch', from: '2026-03-16', to: '2026-03-16' }] },
     ...same({ kind: 'history', from: '2026-03-18', to: '2026-03-18' }, ['what I do yesterday']),
     { text: 'photos of the arbor, and the last thing I did to the arbor', asks: [{ kind: 'picture', part: 'arbor' }, { kind: 'history', part: 'arbor' }] },
     ...same({ kind: 'history', part: 'arbor', from: '2026-02-01' }, ['What was made on the arbor since the first of February?']),

@@ -2,6 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const WAS_HOW_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'how much clearance was there on the roller shaft before I drew it', asks: [{ kind: 'wasHow', part: 'roller shaft', what: 'clearance' }] },
     ...same({ kind: 'wasHow', part: 'feed chain', what: 'over or under guide' }, ['How did the feed chain run, over or under the guide, before I drew it?', 'which way did the feed chain run before I drew it, over or under the guide']),
     { text: 'hoo was the feed chain routed afore I drew it', asks: [{ kind: 'wasHow', part: 'feed chain', what: 'routing' }] },
     ...same({ kind: 'wasHow', part: 'roller shaft', what: 'washers' }, ['How many washers had the roller shaft?', 'how was it with the roller shaft, how many washers', 'the washers, how many were there on the roller shaft', 'How many washers did he have on the roller shaft?']),

@@ -3,7 +3,7 @@ import { isClass, verbForms } from '../../../words/verbs.ts';
 import { daysOf, type Desk, foundIn } from '../desk.ts';
 import { fore } from '../forecast.ts';
 import { spell } from '../spell.ts';
-import { spokenOf } from '../spoken-of.ts';
+import { machineOf, spokenOf } from '../spoken-of.ts';
 import { thingAt } from '../thing-at.ts';
 import { about, type Stretch } from './stretch.ts';
 import { AGAIN, BEFORE, CHEAP, CHECK, COME, DONE, GET, HELD, KEPT, LABOUR, LATE, LOG, MAY, MONEY, ORDERED, OUGHT, PAST, PHOTO, PRICE, PROVISO, PUT_IN, SITS, SKY, STASH, TODO, UNTIL } from './words.ts';
@@ -26,7 +26,7 @@ export const GUESSES: readonly (readonly [name: string, guess: Guess])[] = [
   ['cheapest', (d, c) => CHEAP.test(c.text) || PRICE.test(c.text) && /\b(?:who|what|whats|which|compare|list)\b/.test(c.text) ? item(about(d, c, /\b(?:on|for|of|get|buy|sells?|has|have|does|do) /g)) : undefined],
   ['ordered', (d, c) => ORDERED.test(c.text) || COME.test(c.text) && YES_NO.test(c.text) && !/\b(?:apart|off|out|loose|undone)\b/.test(c.text) ? [{ kind: 'buy', status: 'ordered', ...opt('part', about(d, c, YES_NO.test(c.text) && !/\b(?:anything|any|something)\b/.test(c.text) ? undefined : FOR)) }] : undefined],
   ['timeSpent', (d, c) => !given(d, c) && LABOUR.test(c.text) && PUT_IN.test(c.text) && !/\b(?:left|longer|(?:any|much|many) more|until|till|before|will|to go|remaining|estimate[ds]?|does it take|should it take)\b/.test(c.text) && !/\brun(?:ning)?\b|\blast time\b|\b(?:can|could|should|might) (?:i|we)\b/.test(c.text) ? [{ kind: 'timeSpent', ...opt('part', about(d, c, INTO)), ...daysOf(d, c.start, c.end, 'past') }] : undefined],
-  ['finish', (d, c) => ((UNTIL.test(c.text) || dated(c)) && DONE.test(c.text) || /\bwhen(?:ll| will| might| would|s| is)?(?: at this (?:pace|rate))?(?: is| will)? (?:she|it|he|the [a-z]+) (?:ever |actually |finally )?(?:be )?(?!coming|arriving|going|raining|snowing|calling|visiting)[a-z]+ing\b/.test(c.text)) && !/\b(?:when did|when was|last)\b/.test(c.text) ? [{ kind: 'finish', ...opt('part', /\b(?:this|that|the) (?:whole |damn(?:ed)? |old )?thing\b/.test(c.text) ? undefined : about(d, c, /\b(?:of|for|with|on|about|till|until|before|the|my|this|that) ?/g)) }] : undefined],
+  ['finish', (d, c) => ((UNTIL.test(c.text) || dated(c)) && DONE.test(c.text) || /\bwhen(?:ll| will| might| would|s| is)?(?: at this (?:pace|rate))?(?: is| will)? (?:she|it|he|the [a-z]+) (?:ever |actually |finally )?(?:be )?(?!coming|arriving|going|raining|snowing|calling|visiting)[a-z]+ing\b/.test(c.text)) && !/\b(?:when did|when was|last)\b/.test(c.text) ? [{ kind: 'finish', ...opt('part', /\b(?:this|that|the) (?:whole |damn(?:ed)? |old )?thing\b/.test(c.text) ? undefined : finished(d, c)) }] : undefined],
   ['spent', (d, c) => MONEY.test(c.text) && !foundIn(d, c.start, c.end).some(f => f.dim === 'money') && !/\b(?:would|will|should|going to) (?:it |that |a |the [a-z]+ )?cost\b|\b(?:in|on|for) her ear\b/.test(c.text) ? [{ kind: 'spent', ...opt('part', about(d, c)) }] : undefined],
   ['forecast', (d, c) => SKY.test(c.text) ? fore({ desk: d, start: c.from, end: c.from, stop: c.end }) : undefined],
   ['wasHow', (d, c) => BEFORE.test(c.text) && (PAST.test(c.text) || SITS.test(c.text)) && !/\bhow (?:much|long|fast|hot|do i|should i)\b(?!.*\b(?:was|were|had|did)\b)/.test(c.text) ? before(d, c) : undefined],
@@ -61,6 +61,12 @@ function dayAlone(d: Desk, c: Stretch): Ask[] | undefined {
 function needy(d: Desk, c: Stretch): string | undefined {
   const m = /\b(?:what|whatever|all|everything) (?=(?:the|my|this|that)\b)/.exec(c.text), t = m && thingAt(d, c.from + m.index + m[0].length, c.end);
   return t && /^ (?:still |yet |also )*(?:wants?|needs?|lacks?|is (?:short|missing|lacking)|requires?)\b/.test(d.text.slice(t.end, c.end)) ? t.name : undefined;
+}
+/** "it" that is to be finished is a machine, or what was asked about: nothing else that is only told of. */
+function finished(d: Desk, c: Stretch): string | undefined {
+  const name = about(d, c, /\b(?:of|for|with|on|about|till|until|before|the|my|this|that) ?/g);
+  if (!name || c.text.includes(name.split(' ').at(-1)!) || !/\b(?:it|its|she|shes|that|this)\b/.test(c.text)) return name;
+  return machineOf(d, c.from) ?? d.spoken.filter(s => s.end <= c.from).at(-1)?.name;
 }
 const verbsOf = (c: Stretch): string[] => c.text.split(/[^a-z]+/).filter(w => verbForms(w).length > 0);
 const deed = (c: Stretch): boolean => verbsOf(c).some(w => !/^(?:did|do|have|was|is|had|ever|get|got|see|say|know|think|last|time|has|been)$/.test(w));
