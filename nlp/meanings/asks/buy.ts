@@ -55,7 +55,7 @@ const OF_THEM_LATE = new RegExp(String.raw`^[^.?!,]{0,16}?\b(?:that|which|thats|
 /** "ordered or not", "late or otherwise": all of it. */
 const WHATEVER = /^[^.?!]{0,24}?\b(?:ordered|late|bought|here|needed) or (?:not|otherwise|no)\b/;
 
-/** "on order or late for the roller": both are asked for. */
+/** "on order or late for the Heron": both are asked for. */
 const OR_LATE = new RegExp(String.raw`^ (?:or|and) (?:is |are |whats |running )?(?:${LATE})`);
 
 function buy(s: Seen, of: Status): Ask[] {

@@ -8,7 +8,7 @@ const cheap = (s: Seen): Ask[] | undefined => {
   return item && !/^(?:thing|part|one|way|bit|option)s?$/.test(item) ? s.names.length > 1 ? s.names.map(i => ({ kind: 'cheapest', item: clean(s, i) })) : [{ kind: 'cheapest', item: clean(s, item) }] : undefined;
 };
 const clean = (s: Seen, item: string): string => sized(s, item.replace(/ (?:price|quote|deal|landed|delivered|any ?(?:body|one)|place|shop|yard|outfit|supplier)$/, ''));
-/** "half inch carriage bolts": what is bought is bought by its size. */
+/** "quarter inch hose": what is bought is bought by its size. */
 function sized(s: Seen, item: string): string {
   const said = s.desk.text.slice(s.start, s.end + 1), at = said.lastIndexOf(item);
   const size = at < 0 ? undefined : /\b((?:\d+[ -])?\d+(?:\/\d+)?|half|quarter|[a-z]+ (?:eighths?|quarters?|sixteenths?)|one|two|three|four|five|six|eight|ten|twelve|sixteen|twenty)( ?(?:inch|in|mil|mm|gauge|ply|foot|ft|ton))? $/.exec(said.slice(0, at));

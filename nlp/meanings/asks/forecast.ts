@@ -132,7 +132,7 @@ function wish(s: Place, stop: number): string | undefined {
     if (got) return got;
   }
   const done = /\b(?:want|need|like|got|ive|have) (?=(?:the|my|that|those) )/.exec(text), thing = done && thingAt(s.desk, done.index + done[0].length, sentenceEnd(s, done.index)), how = thing && /^ (?:to )?([a-z]+)( up| in| on| out)?\b/.exec(text.slice(thing.end)), past = how && verbForms(how[1]!).find(f => / to /.test(how[0]) || /^ to/.test(how[0]) ? f.form === 'base' : f.form === 'part');
-  if (how && /^(?:off|out|on|in|up|down)$/.test(how[1]!) && /^(?:want|need|like)/.test(done![0])) return `${thing!.name} ${how[1]!}`; // "I want the cover off outside"
+  if (how && /^(?:off|out|on|in|up|down)$/.test(how[1]!) && /^(?:want|need|like)/.test(done![0])) return `${thing!.name} ${how[1]!}`; // "I want the tank off outside"
   if (past) return `${past.base}${how[2] ?? ''} ${thing!.name}`; // "I want the frame painted", "I've the hood to paint"
   const plan = /\b(?:want|like|need|mean|hoping|going|got|we|i) (?:to |can )?([a-z]{3,}) (?=(?:the|my|that|those)\b)/.exec(text.slice(s.start)), planned = plan && thingAt(s.desk, s.start + plan.index + plan[0].length, s.desk.text.length);
   if (planned && plan && OUTDOOR.test(plan[1]!)) return `${plan[1]!} ${planned.name}`;

@@ -40,7 +40,7 @@ const LOOSE = /^(?:routing|which way(?: (?:up|round))?|set(?: up)?|way|side)$/;
 /** "before I drew it": when it was dates the question and is no part of what is asked. */
 const UNDONE = /,? (?:before|when|till|until) (?:i|we|he|it|they|you)(?: [a-z]+)+?(?=,|$)/g;
 
-/** "over or under the idler": the two ways that are told apart. */
+/** "ears in or ears out": the two ways that are told apart. */
 function waysOf(rest: string): string | undefined {
   const ways = /(?:, ?(?:like |was it |were they |is it )?| (?:was it|were they) )((?:[a-z]+ ){1,6}or(?: [a-z]+){1,5})$/.exec(rest) ?? /^ (?:joined |hooked |facing |fitted |greased |placed |set |(?:set )?up )?(?:before |originally )?(?:on |in |at )?(?:the )?((?:[a-z]+ ){1,3}or(?: [a-z]+){1,4})(?:,| before\b| when\b|$)/.exec(rest);
   return ways?.[1]!.replace(/ (?:when|before|originally|of the) .*$/, '').replace(/\b(?:the|a) /g, '');

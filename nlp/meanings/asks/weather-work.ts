@@ -8,7 +8,7 @@ export type Place = Pick<Seen, 'desk' | 'start' | 'end' | 'stop'>;
 /** Work that waits on the weather. */
 export const OUTDOOR = /^(?:paint|spray|prime|coat|top ?coat|undercoat|gloss|enamel|varnish|lacquer|tar|lime|limewash|whitewash|creosote|antifoul|shoot|blast|mow|burn|pour|thresh|flood|concrete)\b/;
 
-/** "for baling", "for drying lumber outside": a deed that no list of verbs has, or that is a word of the weather too, by its place. */
+/** "for pruning", "for drying stakes outside": a deed that no list of verbs has, or that is a word of the weather too, by its place. */
 export function outing(s: Place, stop: number): string | undefined {
   const { text } = s.desk;
   const m = /\bfor ([a-z]+ing)\b(?! (?:weather|conditions|day)\b)/.exec(text.slice(s.start, stop)), verb = m?.[1];

@@ -2,7 +2,7 @@ import { type AskCorpus, same } from './phrase.ts';
 
 export const BUY_CORPUS: AskCorpus = {
   phrases: [
-    { text: 'have i got anything on order or late for the roller', asks: [{ kind: 'buy', status: 'ordered', part: 'roller' }, { kind: 'buy', status: 'late', part: 'roller' }] },
+    { text: 'do I have anything on order or late for the tedder', asks: [{ kind: 'buy', status: 'ordered', part: 'tedder' }, { kind: 'buy', status: 'late', part: 'tedder' }] },
     ...same({ kind: 'buy', status: 'ordered' }, ["What's left to come?", "Please: what's on order?"]),
     { text: "what's on the list of stuff to get for the lorry and when will the lorry be done", asks: [{ kind: 'buy', status: 'needed', part: 'lorry' }, { kind: 'finish', part: 'lorry' }] },
     { text: "what's left to get for the lorry and what's late", asks: [{ kind: 'buy', status: 'needed', part: 'lorry' }, { kind: 'buy', status: 'late' }] },

@@ -4,7 +4,7 @@ export const FINISH_CORPUS: AskCorpus = {
   phrases: [
     { text: 'FENDER ON STOP COMPLETION DATE QUERY', asks: [{ kind: 'finish' }] },
     ...same({ kind: 'finish', part: 'tedder' }, ['when will it be finished, this tedder', 'are we done yet with the tedder', 'whan will the tedder be feenished']),
-    ...same({ kind: 'finish' }, ['when do I get to call this done', 'how far off is it', 'how soon am I mowing with it']),
+    ...same({ kind: 'finish' }, ['when may I call this done', 'how far off is it', 'how soon am I spraying with it']),
     ...same({ kind: 'finish', part: 'seeder' }, ['Is the seeder ever to be finished?', 'when do I get a finished seeder', 'When, in your opinion, will the seeder be complete?']),
     ...same({ kind: 'finish' }, ['how long left', "When'll she be done?", 'is there any hope of this thing being finished', 'when do you reckon she ploughs']),
     { text: "Greased the tailgate on the bench. When's it going to be done?", asks: [{ kind: 'finish' }] },

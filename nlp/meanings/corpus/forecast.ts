@@ -3,7 +3,7 @@ import { type AskCorpus, same } from './phrase.ts';
 export const FORECAST_CORPUS: AskCorpus = {
   phrases: [
     ...same({ kind: 'forecast', for: 'gloss tailboard', from: '2026-03-21', to: '2026-03-21' }, ['is it fit saturday for glossing the tailboard', 'I mean to gloss the tailboard. Will Saturday do for it?']),
-    ...same({ kind: 'forecast', for: 'baling', from: '2026-03-21', to: '2026-03-22' }, ['is it going to hold dry for baling on the weekend']),
+    ...same({ kind: 'forecast', for: 'baling', from: '2026-03-21', to: '2026-03-22' }, ['is it going to hold dry for baling over the weekend']),
     { text: 'I want the sump off outside, whats it gonna do saturday', asks: [{ kind: 'forecast', for: 'sump off', from: '2026-03-21', to: '2026-03-21' }] },
     ...same({ kind: 'forecast', for: 'gloss tailboard', from: '2026-03-21', to: '2026-03-21' }, ['will it be dry Saturday to get gloss on the tailboard']),
     ...same({ kind: 'forecast', for: 'paint tailboard', from: '2026-03-21', to: '2026-03-21' }, ['If Saturday is dry enough, can I paint the tailboard?', 'will it be a fit day Saturday for putting red on the tailboard', 'Is Saturday dry enough to sow? No, to paint the tailboard, I mean.']),

@@ -3,7 +3,7 @@ import { type AskCorpus, same } from './phrase.ts';
 export const NEXT_CORPUS: AskCorpus = {
   phrases: [
     ...same({ kind: 'next', minutes: 75, place: 'indoors' }, ['what can I get done under cover for an hour and 15', 'An hour and a quarter inside, what can I do?']),
-    ...same({ kind: 'next', minutes: 60, place: 'indoors' }, ['anything I could be at inside for the hour before supper', 'Whit can I dae in here for an hour?']),
+    ...same({ kind: 'next', minutes: 60, place: 'indoors' }, ['what can I do under cover in the hour before supper', 'Whit can I dae in here for an hour?']),
     { text: 'hr and a half inside, whats there to do', asks: [{ kind: 'next', minutes: 90, place: 'indoors' }] },
     ...same({ kind: 'next', minutes: 40, place: 'outdoors' }, ["Anything I can get on with outside? I've 40 minutes.", 'owt I can be getting on with outdoors for forty minutes', 'gimme something outside for forty minutes']),
     ...same({ kind: 'next', minutes: 45, place: 'indoors' }, ['What can I do out of the rain for three quarters of an hour?', 'got forty five minutes inside whats good', 'Got 45 minutes under cover, what is there?']),

@@ -3,7 +3,7 @@ import { type AskCorpus, same } from './phrase.ts';
 export const WAS_HOW_CORPUS: AskCorpus = {
   phrases: [
     { text: 'how much clearance was there on the roller shaft before I drew it', asks: [{ kind: 'wasHow', part: 'roller shaft', what: 'clearance' }] },
-    ...same({ kind: 'wasHow', part: 'feed chain', what: 'over or under guide' }, ['How did the feed chain run, over or under the guide, before I drew it?', 'which way did the feed chain run before I drew it, over or under the guide']),
+    ...same({ kind: 'wasHow', part: 'feed chain', what: 'over or under guide' }, ['How did the feed chain go on, over or under the guide, before I drew it?', 'which way did the feed chain run before I drew it, over or under the guide']),
     { text: 'hoo was the feed chain routed afore I drew it', asks: [{ kind: 'wasHow', part: 'feed chain', what: 'routing' }] },
     ...same({ kind: 'wasHow', part: 'roller shaft', what: 'washers' }, ['How many washers had the roller shaft?', 'how was it with the roller shaft, how many washers', 'the washers, how many were there on the roller shaft', 'How many washers did he have on the roller shaft?']),
     ...same({ kind: 'wasHow', part: 'reel arms', what: 'spacing' }, ["what'd the reel arms have for spacing before", 'how were the reel arms spaced before I took them off', 'what did the reel arm spacing come to before I shifted it'.replace('reel arm', 'reel arms')]),
