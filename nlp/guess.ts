@@ -13,6 +13,7 @@ import { beside } from './meanings/likely/beside.ts';
 import { deedOf } from './meanings/lib/deed-of.ts';
 import { likelierDeal } from './meanings/likely/deal.ts';
 import { likely } from './meanings/likely/likely.ts';
+import { bids } from './silenced.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { show } from './trace.ts';
 
@@ -20,7 +21,7 @@ import { show } from './trace.ts';
 export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net?: Weighed): void {
   likelierDeal(t, odds);
   if (net) { severally(t, odds, left, covered, net); others(t, odds, left, covered, net); }
-  if (net) { unsaid(t, net); for (const entry of alone(t, net)) add(t, entry, left, covered); }
+  if (net) { unsaid(t, odds, left, covered, net); for (const entry of alone(t, net)) add(t, entry, left, covered); }
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
   const more = likely(t, odds, have, net);
@@ -41,7 +42,7 @@ function add(t: Telling, entry: Entry, left: Telling[], covered: Clause[]): void
   covered.push(t.clause);
 }
 
-/** How likely a kind must be for a clause to be read as several of it. */
+/** How likely a kind must be for a clause to be read as several of it, and to hold what a rule read though nothing names it. */
 const SURELY = 0.8;
 
 /** A clause that tells the same of several things one after another, of which the rules read fewer, is read as the net has it. */
@@ -69,12 +70,16 @@ function others(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net:
 const UNSAID = -3, UNNAMED = -4;
 
 /** Drops what a rule read from a word or a figure that the net surely takes for something else, or of a thing that it surely takes to be told of otherwise. */
-function unsaid(t: Telling, net: Weighed): void {
-  for (const x of t.told.filter(y => y.clause === t.clause)) {
+function unsaid(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net: Weighed): void {
+  for (const x of t.told.filter(y => y.clause === t.clause && (y.to ?? 0) <= t.clause.to && !(y.entry.kind === 'job' && bids(t.clause)))) {
     const at = SPOKEN.test(x.entry.kind) ? spotOf(t.sheet, x) : undefined, z = at && net.alone(...stretchOf(t.sheet, at)).get(x.entry.kind);
-    if ((z ?? 0) >= UNSAID && ofName(t, net, x) >= UNNAMED) continue;
+    if ((z ?? 0) >= UNSAID && ((odds.p(sortOf(x.entry)) ?? 0) > SURELY || ofName(t, net, x) >= UNNAMED)) continue;
     t.told.splice(t.told.indexOf(x), 1);
     t.sheet.trace.push({ stage: 'odds', rule: 'unsaid', text: clauseText(t), gave: show(x.entry) });
+    if (left.includes(t) || t.told.some(y => y.clause === t.clause)) continue;
+    covered.splice(covered.indexOf(t.clause), 1);
+    left.push(t);
+    left.sort((a, b) => a.at - b.at);
   }
 }
 const SPOKEN = /^(work|job|reading|hours)$/;

@@ -27,4 +27,4 @@ function goesOn(t: Telling, kinds: readonly string[]): boolean {
 const ROWS = /^(reading|quote|order|bought|want|hours|weather|amend)$/;
 
 /** "take the head off": an order to oneself, which a note may be all by itself. */
-const bids = (c: Clause): boolean => c.verb?.form === 'base' && c.obj.length > 0 && c.items.find(i => !/^(mark|cc|adv|intj)$/.test(i.t)) === c.verb;
+export const bids = (c: Clause): boolean => c.verb?.form === 'base' && c.obj.length > 0 && c.items.find(i => !/^(mark|cc|adv|intj)$/.test(i.t)) === c.verb;

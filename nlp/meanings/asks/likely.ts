@@ -1,4 +1,5 @@
 import type { Ask } from '../../../domain/model/ask.ts';
+import { verbForms } from '../../words/verbs.ts';
 import { weigh } from '../../likely/net/weighed.ts';
 import { charOf } from '../../dimensions/line.ts';
 import { daysOf, type Desk, type Hit, sentenceAt } from './desk.ts';
@@ -35,10 +36,15 @@ export function likelyHits(desk: Desk, taken: readonly Hit[]): Hit[] {
     const c = stretchAt(desk, charOf(desk.line, token));
     if ([...taken, ...out].some(h => h.start < c.end && c.start < h.end)) continue;
     const asks = asked(desk, c, kind);
-    if (asks.length) out.push({ start: c.start, end: c.end, asks, rule: 'likely', weight: -6 });
+    if (asks.length && !STATED.test(c.text) && !told(c)) out.push({ start: c.start, end: c.end, asks, rule: 'likely', weight: -6 });
   }
   return out;
 }
+
+/** Put like a question, but nothing is asked. */
+const STATED = /\b(?:i|we) (?:could|can) ?(?:not|n't|nt) (?:say|tell)\b|^(?:so |well |ah )*what can (?:you|we) do\b/;
+/** Whether a stretch opens with what was done: "took some pictures of it". */
+const told = (c: Stretch): boolean => !c.text.includes('?') && verbForms(/^[a-z]+/.exec(c.text.trim())?.[0] ?? '').some(f => f.form === 'past' && f.base !== 'can');
 
 /** The stretch that asks at a place; all of the sentence where none is known by its words. */
 function stretchAt(desk: Desk, at: number): Stretch {

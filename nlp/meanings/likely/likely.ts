@@ -8,6 +8,7 @@ import { isClass } from '../../words/verbs.ts';
 import type { Telling } from '../telling.ts';
 import { amended } from './amended.ts';
 import { built } from './built.ts';
+import { byOthers } from './by-others.ts';
 import { again, left, toDo, worked } from './deeds.ts';
 import { helped } from './helped.ts';
 import { measured, spent } from './figures.ts';
@@ -17,19 +18,20 @@ import { found, sits } from './states.ts';
 import { surely } from './surely.ts';
 
 /** How likely a kind must be: where no rule knew the clause (by the signs alone, where there is no net), and beside what a rule read from it. */
-const LIKELY = 0.6, BY_SIGNS = 0.5, BESIDE = 0.65;
-/** Kinds that are told sooner where no rule knew the clause: what they hold is seldom taken from words that tell something else. */
-const SOONER: Readonly<Record<string, number>> = { work: 0.4, reading: 0.4, finding: 0.5 };
+const LIKELY = 0.65, BY_SIGNS = 0.5, BESIDE = 0.65;
+/** Kinds with a bound of their own where no rule knew the clause: what some hold is seldom taken from words that tell something else, of others wishes and jokes speak much the same. */
+const OWN: Readonly<Record<string, number>> = { work: 0.4, reading: 0.4, finding: 0.5, hands: 0.8, weather: 0.8, recheck: 0.8 };
 /**
  * Reads a clause by what it most likely is, taking from it what such an entry holds: where no rule knew it, or where it is most likely something beside what
  * a rule read (`have`). Gives nothing where no kind is likely, where the clause is a question or held to a condition, or where what names the entry is not said.
  */
 export function likely(t: Telling, odds: Odds, have: readonly Entry[], net?: Weighed): Entry[] {
   const c = t.clause, out: Entry[] = [];
-  if (c.asks || /^(if|unless|whether)$/.test(c.sub ?? '') || have.some(e => e.kind === 'amend')) return out; // a correction says what it says of an entry that is there already
+  if (c.asks || /^(if|unless|whether)$/.test(c.sub ?? '') || have.some(e => e.kind === 'amend') || byOthers(t)) return out; // a correction says what it says of an entry that is there already
   for (const [sort, p] of odds.sorts()) {
     const told = [...have, ...out], kind = kindOf(sort);
-    if (p < (told.length ? BESIDE : net ? SOONER[kind] ?? LIKELY : BY_SIGNS)) continue;
+    if (p < (told.length ? Math.max(BESIDE, OWN[kind] ?? 0) : net ? OWN[kind] ?? LIKELY : BY_SIGNS)) continue;
+    if (kind === 'out' && c.reality === 'plan') continue; // it is here yet
     if (told.some(e => e.kind === kind) || kind === 'work' && told.some(e => e.kind === 'finding') && isClass(c.verb?.base ?? '', 'check')) continue; // "tested leaky" says how it was found
     const tale = { ...t, pointed: net && surely(t, net, sort) }, made = formed(tale, kind, sort);
     out.push(...(made.length || !net ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e)))); // what is to be done is not done

@@ -32,7 +32,7 @@ describe('what a word or a figure says by itself', () => {
 describe('several told in one clause', () => {
   it('deeds of one part', () => expect(told('wire brushed and primed and painted the drawbar', 'work').map(e => [e.part, e.action])).toEqual([['drawbar', 'brush'], ['drawbar', 'prime'], ['drawbar', 'paint']]));
   it('figures of one part, one of them as it was', () => {
-    const read = told('end float on the crank was nine thou when i stripped it and now it is four', 'reading');
+    const read = told('end float on the crank was nine thou when i stripped it and now it is four thou', 'reading');
     expect(read.map(e => [e.value, e.asWas ?? false])).toEqual([[0.009, true], [0.004, false]]);
   });
   it('no deed that is only meant to be done', () => expect(told('if it stays dry i will scrape and prime the drawbar', 'work')).toEqual([]));

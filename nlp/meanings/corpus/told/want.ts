@@ -11,7 +11,7 @@ export const WANTS: ToldCorpus = {
     ...told([{ kind: 'want', item: 'mower fingers', qty: 5, spec: 'malleable sort' }, { kind: 'want', item: 'rivets', qty: 12 }], ['Need five mower fingers, the malleable sort, and a dozen rivets.']),
     ...told([{ kind: 'want', item: 'roller chain link', spec: 'number 60' }], ['Need a roller chain link, number 60.']),
     ...told([{ kind: 'want', item: 'friction blocks', qty: 20 }], ['Need twenty of those friction blocks.']),
-    ...told([{ kind: 'finding', part: 'block heater', condition: 'dead' }, { kind: 'want', item: 'block heater', spec: '1000 watt' }], ['Block heater is dead. I need a 1000 watt one.']),
+    ...told([{ kind: 'finding', part: 'block heater', condition: 'dead', verdict: 'replace' }, { kind: 'want', item: 'block heater', spec: '1000 watt' }], ['Block heater is dead. I need a 1000 watt one.']),
     ...told([{ kind: 'want', item: 'hammers', qty: 24 }, { kind: 'want', item: 'bearings', qty: 2, spec: '1 7/16 bore' }, { kind: 'want', item: 'screen', spec: '3/8 holes' }], ['need 24 hammers, 2 bearings with a 1 7/16 bore, and a screen with 3/8 holes']),
     ...told([{ kind: 'want', item: 'sickle sections', qty: 15, spec: 'coarse serration' }, { kind: 'want', item: 'rivets' }], ['need 15 sickle sections, coarse serration, and a box of rivets']),
     ...told([{ kind: 'want', item: 'copper washer', spec: 'M22', for: 'drain plug' }], ['For the drain plug I need a copper washer, M22.']),

@@ -1,5 +1,6 @@
 import type { Entry } from '../../../../domain/model/entry.ts';
 import { saidIn, wordsIn } from '../../../likely/said.ts';
+import { spotOf } from '../../../likely/spot.ts';
 import { stretchOf } from '../../../likely/stretch-of.ts';
 import type { Weighed } from '../../../likely/net/weighed.ts';
 import { verbForms } from '../../../words/verbs.ts';
@@ -27,6 +28,7 @@ export function deeds(t: Telling, net: Weighed): Entry[] {
     if (!kind || t.told.some(x => x.clause.from < c.to && c.from < Math.max(x.clause.to, x.to ?? 0) && forms.some(f => f.base === firstWord(deedOf(x.entry))))) continue;
     const product = kind === 'work' ? saidIn(sheet, net, at, 'work product') : undefined;
     for (const part of namesFrom(t, net, kind, at, true)) {
+      if (t.told.some(x => x.clause === c && x.entry.kind === kind && x.entry.part === part && !spotOf(sheet, x))) continue; // told in the trade's own word: "got a coat" is painted
       out.push(trim(kind === 'work'
         ? { kind, part, action: base, product: product && product.p > WITH ? wordsIn(sheet, product) : undefined, done: z('begun') > BEGUN ? false : undefined }
         : { kind, part, do: base }) as Entry);

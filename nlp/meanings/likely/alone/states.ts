@@ -22,6 +22,6 @@ export function states(t: Telling, net: Weighed): Entry[] {
   const taken = t.told.flatMap(x => (x.clause.from < c.to && c.from < Math.max(x.clause.to, x.to ?? 0) && x.entry.kind === 'finding' ? spotOf(sheet, x) ?? x.clause : []));
   return runs.filter(r => r.most > SURE && !taken.some(x => x.from < r.to && r.from < x.to)).flatMap(r => {
     const condition = wordsIn(sheet, { ...r, p: 1 });
-    return condition ? namesFrom(t, net, 'finding', r, false).map(part => trim({ kind: 'finding', part, condition, verdict: verdictIn(condition) }) as Entry) : [];
+    return condition && !t.told.some(x => x.entry.kind === 'finding' && x.entry.condition.includes(condition)) ? namesFrom(t, net, 'finding', r, false).map(part => trim({ kind: 'finding', part, condition, verdict: verdictIn(condition) }) as Entry) : [];
   });
 }

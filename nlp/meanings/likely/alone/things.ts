@@ -11,7 +11,7 @@ import { built } from '../built.ts';
 import { surely } from '../surely.ts';
 
 /** Sorts that a name may be told as without a word or figure of their own. */
-const SORTS: readonly Sort[] = ['fit off', 'fit on', 'fit temporary', 'fit tight', 'fit tried', 'want', 'bought', 'arrival', 'stow', 'out'];
+const SORTS: readonly Sort[] = ['fit off', 'fit on', 'fit temporary', 'fit tight', 'fit tried', 'want'];
 /** How strongly the net must speak for every word of a name (log odds). */
 const NAMES = 1.5;
 
