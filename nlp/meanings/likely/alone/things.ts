@@ -12,6 +12,8 @@ import { surely } from '../surely.ts';
 
 /** Sorts that a name may be told as without a word or figure of their own. */
 const SORTS: readonly Sort[] = ['fit off', 'fit on', 'fit temporary', 'fit tight', 'fit tried', 'want'];
+/** What joins a further thing on. */
+const JOINS = /^(and|plus|&|,|also)$/;
 /** How strongly the net must speak for every word of a name (log odds). */
 const NAMES = 1.5;
 
@@ -27,6 +29,7 @@ export function things(t: Telling, net: Weighed): Entry[] {
     return runs.flatMap(run => {
       const said = nameWords(sheet.tokens.slice(run.from, run.to).map(x => x.low).join(' '));
       if (!said.length || t.told.some(x => x.entry.kind === kind && (sortOf(x.entry) === sort || x.clause === c) && nameWords(namedBy(x.entry) ?? '').some(w => said.includes(w)))) return [];
+      if (kind === 'want' && t.told.some(x => x.entry.kind === kind && x.clause === c) && !sheet.tokens.slice(Math.max(c.from, run.from - 3), run.from).some(x => JOINS.test(x.low))) return []; // what it is for
       const thing = surely(t, net, sort)?.find(x => nameWords(x.name).some(w => said.includes(w))) ?? { ...run, name: nameIn(sheet, run) ?? '', plural: false };
       return thing.name ? built({ ...t, pointed: [thing] }, net, kind, sort) : [];
     });
