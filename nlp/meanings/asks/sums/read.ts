@@ -50,7 +50,7 @@ export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
 const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
 /** "hmm", "no,", "too fast,": said of the answer before another case is put. */
 const SAID = /^(?:(?:hmm|no|right|well|ah|oh|too [a-z]+|thats too [a-z]+),? )+(?=(?:and |but |so )?(?:what (?:if|about)|how about|if|only|call it|make it|say|try|with|at|for)\b)/;
-const CASE_PUT = /^(?:(?:no,? )?(?:sorry|sry|scra(?:p|tch) that|i meant?|meant|correction|my mistake)|and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|call it|take it|only|so|try|say|suppose|supposing|\d)\b/;
+const CASE_PUT = /^(?:(?:no,? )?(?:sorry|sry|scra(?:p|tch) that|i meant?|meant|correction|my mistake)(?!,? (?:that|it) was\b)|and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|call it|take it|only|so|try|say|suppose|supposing|\d)\b/;
 /** "three flats then", "fourteen?": nothing but a figure. */
 const FIGURE = /^#~*(?!~)(?: [a-z%]+)?(?: then| instead|,? please)? ?[?.]? ?$/;
 /** "eight gauge then same thing", "twas 240 not 225, same again": a figure put right or added, and the sum wanted once more. */
