@@ -6,7 +6,7 @@ Learns the net that reads beside the rules, and writes net.onnx, pieces.txt and 
     python3 nlp/likely/learn/net/learn.py LABELS.jsonl ENCODER [--epochs N] [--hold FILE,FILE]
 
 ENCODER is a folder with all-MiniLM-L6-v2 (Apache 2.0) as its authors publish it. `--hold`: notes of these files are not learned from, and what the net makes of them is printed.
-The program itself needs none of this: it runs the files written. With two cores an epoch over 30,000 notes takes some 10 minutes.
+The program itself needs none of this: it runs the files written. With two cores an epoch over 42,000 notes takes some 10 minutes, after five to lay them out.
 """
 import argparse
 import json
