@@ -20,8 +20,12 @@ import { show } from './trace.ts';
 /** Adds what a clause most likely tells beside what the rules read from the note. */
 export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net?: Weighed): void {
   likelierDeal(t, odds);
-  if (net) { severally(t, odds, left, covered, net); others(t, odds, left, covered, net); }
-  if (net) { unsaid(t, odds, left, covered, net); for (const entry of alone(t, net)) add(t, entry, left, covered); }
+  if (net) {
+    severally(t, odds, left, covered, net);
+    others(t, odds, left, covered, net);
+    unsaid(t, odds, left, covered, net);
+    for (const entry of alone(t, net)) add(t, entry, left, covered);
+  }
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
   const more = likely(t, odds, have, net);
@@ -77,7 +81,7 @@ function unsaid(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net:
     t.told.splice(t.told.indexOf(x), 1);
     t.sheet.trace.push({ stage: 'odds', rule: 'unsaid', text: clauseText(t), gave: show(x.entry) });
     if (left.includes(t) || t.told.some(y => y.clause === t.clause)) continue;
-    covered.splice(covered.indexOf(t.clause), 1);
+    if (covered.includes(t.clause)) covered.splice(covered.indexOf(t.clause), 1);
     left.push(t);
     left.sort((a, b) => a.at - b.at);
   }

@@ -78,7 +78,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
 
 /** What the net says of a clause; nothing of one without words. */
 function byNet(sheet: Sheet, net: Weighed, c: Clause): ByNet | undefined {
-  const at = stretchOf(sheet, c), z = net.told(...at);
+  const at = stretchOf(sheet, c), z = net.sorts(...at);
   return z && { z, loudest: sort => { const piece = net.loudest(...at, sort); return sheet.tokens.find(t => piece && t.start <= piece.start && piece.start < t.end)?.low ?? ''; } };
 }
 

@@ -15,6 +15,16 @@ function weights(): Weights {
   return loaded;
 }
 
+/** What signs say for each sort (log odds): the sum of them. */
+function bySigns(of: ReadonlySet<string>): [Sort, number][] {
+  const { sorts, bias, signs } = weights(), sum = [...bias];
+  for (const s of of) {
+    const w = signs.get(s);
+    if (w) for (let i = 0; i < w.length; i += 2) sum[w[i]!]! += w[i + 1]!;
+  }
+  return sorts.map((sort, i) => [sort, sum[i]!]);
+}
+
 /** Under this what was learned speaks plainly against a kind. */
 const AGAINST = 0.15;
 /** Kinds with a bound of their own: rules that are wide tell wrong under it more often than right, narrow ones hold where the net doubts; corrections are few, so that a true one may look unlikely. */
@@ -30,22 +40,13 @@ export interface ByNet { z: ReadonlyMap<Sort, number>; loudest(sort: Sort): stri
 export class Odds {
   private readonly of: [Sort, number][];
   private readonly byKind = new Map<string, number>();
-  private readonly signs: ReadonlySet<string> = new Set();
+  private readonly signs: ReadonlySet<string>;
   private readonly net: ByNet | undefined;
 
   constructor(clauses: readonly Placed[], at: number, net?: ByNet) {
-    const { sorts, bias, signs } = weights();
-    let sum = [...bias];
-    if (net) sum = sorts.map(s => net.z.get(s) ?? 0);
-    else {
-      this.signs = signsOf(clauses, at);
-      for (const s of this.signs) {
-        const w = signs.get(s);
-        if (w) for (let i = 0; i < w.length; i += 2) sum[w[i]!]! += w[i + 1]!;
-      }
-    }
     this.net = net;
-    this.of = sum.map((x, i): [Sort, number] => [sorts[i]!, 1 / (1 + Math.exp(-x))]).sort((a, b) => b[1] - a[1]);
+    this.signs = net ? new Set() : signsOf(clauses, at);
+    this.of = (net ? [...net.z] : bySigns(this.signs)).map(([sort, z]): [Sort, number] => [sort, 1 / (1 + Math.exp(-z))]).sort((a, b) => b[1] - a[1]);
     for (const [s, p] of this.of) if (!this.byKind.has(kindOf(s))) this.byKind.set(kindOf(s), p);
   }
 

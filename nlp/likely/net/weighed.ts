@@ -36,6 +36,12 @@ export class Weighed {
     }));
   }
 
+  /** How strongly a stretch of the note speaks for each sort of fact (log odds); a remark is what is left. */
+  sorts(start: number, end: number): Map<Sort, number> | undefined {
+    const told = this.told(start, end);
+    return told && new Map(net().heads.sorts.filter(sort => sort !== 'remark').map(sort => [sort, told.get(sort)!]));
+  }
+
   /** The piece of a stretch that says most for a sort; none where it has no piece. */
   loudest(start: number, end: number, sort: Sort): Piece | undefined {
     const { sorts, attributes } = net().heads, k = sorts.length + attributes.length + sorts.indexOf(sort);

@@ -34,7 +34,7 @@ export function likely(t: Telling, odds: Odds, have: readonly Entry[], net?: Wei
     if (kind === 'out' && c.reality === 'plan') continue; // it is here yet
     if (told.some(e => e.kind === kind) || kind === 'work' && told.some(e => e.kind === 'finding') && isClass(c.verb?.base ?? '', 'check')) continue; // "tested leaky" says how it was found
     const tale = { ...t, pointed: net && surely(t, net, sort) }, made = formed(tale, kind, sort);
-    out.push(...(made.length || !net ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e)))); // what is to be done is not done
+    out.push(...(made.length || !net ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e) || x.kind === 'want' && e.kind === 'bought' && x.item === e.item))); // what is to be done is not done, what is wanted not bought
   }
   return out;
 }
