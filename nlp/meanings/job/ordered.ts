@@ -7,7 +7,7 @@ import { verdictIn } from '../lib/verdict.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { entry, plainAct, withParticle } from './act.ts';
 
-/** "I've got to patch the left one", "tomorrow I'm going to grind the key", "prime it tomorrow": what the person means to do. Undefined where it is no job; empty where it only settles a finding ("replace the belt"). */
+/** "I have to solder the near one", "on Friday I shall true the rim", "prime it tomorrow": what the person means to do. Undefined where it is no job; empty where it only settles a finding ("replace the belt"). */
 export function ordered(t: Telling, c: Clause): Entry[] | undefined {
   const having = c.pred === 'have' && !c.verb && /^(plan|must)$/.test(c.reality) && c.obj.length > 0 && [...c.prt, ...c.rest.map(i => i.low)].find(p => /^(off|out|apart|back|on|in)$/.test(p));
   if (having && /^(off|out|apart)$/.test(having) && /^(i|we)$/.test(c.who ?? 'i') && !(c.rest.some(i => i.low === having) && c.rest[c.rest.findIndex(i => i.low === having) + 1]?.np && /^(in|on)$/.test(having))) return c.obj.filter(p => partLike(t.sheet, p.name)).map(p => entry(having === 'apart' ? 'take apart' : `take ${having}`, p.name)); // "I'll have the cover off"

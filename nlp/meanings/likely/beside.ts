@@ -10,7 +10,7 @@ import type { Telling } from '../telling.ts';
 /** How sure the net must be of a further name, on the whole. */
 const SURE = 0.6;
 /** What joins a further thing on; what stands between pieces of one name does not. */
-const JOINS = /^(and|plus|then|&|also|but|,)$/;
+export const JOINS = /^(and|plus|then|&|also|but|,)$/;
 
 /**
  * The same told of other things that the clause joins on and the rules left out ("bought the belt for 210 and a tin of dressing that was nine"; "adjusted the left track and then the

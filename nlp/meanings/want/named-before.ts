@@ -16,7 +16,7 @@ export function single(t: Telling, c: Clause, k: number): Goods[] | undefined {
   return [g];
 }
 
-/** "two pump leathers, two and a half inch. that's what I need": the things stand before, in the clause itself or in one that is then marked as read. */
+/** "three track pins, inch and an eighth. those are what I want": the things stand before, in the clause itself or in one that is then marked as read. */
 export function fronted(t: Telling, c: Clause): ReturnType<typeof goodsIn> {
   const own = c.subj.filter(s => !s.carried);
   if (own.length && /^(i|we|need)/.test(c.who ?? 'need')) return goodsIn(t, c.items, 0);

@@ -49,7 +49,7 @@ def places(words, name, far):
 class Example:
     """ids, types: the note before (type 1) and the note (type 0) in pieces. clauses: (pieces, targets, which of them count). names: (clause, sort, pieces of the name).
     fields: (clause, field, pieces of what it says; none where it says nothing).
-    spots: (pieces, targets, which count) of single words and figures; spotNames, spotFields: as names and fields, asked from a spot.
+    spots: (pieces, targets, which count) of single words and figures; spot_names, spot_fields: as names and fields, asked from a spot.
     asks: (targets, which count). own: the note's pieces. cuts: (pieces that begin a word, whether each begins a clause). bare: its stops were taken out."""
 
     def __init__(self, note, tokenizer):

@@ -31,7 +31,7 @@ from spots import SPOTS
 
 BATCH, RATE, RATE_OF_HEADS, WARM = 32, 1.5e-4, 1e-3, 0.06
 WEIGHTS = {'told': 1, 'names': 0.25, 'fields': 0.25, 'asks': 0.5, 'cuts': 1, 'spots': 3}
-MASKED, HIDDEN, MASK = 0.3, 0.1, 103  # of so many notes, so many pieces are hidden, so that the others must tell
+MASKED, HIDDEN, MASK = 0.3, 0.1, 103  # of so many notes, so many pieces are hidden (by the encoder's [MASK]), so that the others must tell
 JOINED, LONGEST = 0.1, 90  # of the notes without stops, so many are joined with another, up to so many pieces
 COMMON = 15_000  # the vocabulary is in the order of how common its pieces are; of those that no note has, these are kept
 FOLDER = Path(__file__).resolve().parents[2] / 'net'

@@ -1,5 +1,6 @@
 import type { SumKind } from './kind.ts';
-import { beside, sort, swap, which } from './pulleys.ts';
+import { sort } from './pulleys.ts';
+import { beside, swap, which } from './which-pulley.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 import { toldBeside } from './told-beside.ts';
 

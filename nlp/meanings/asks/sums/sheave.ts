@@ -1,5 +1,6 @@
 import type { SumKind } from './kind.ts';
-import { pulleys, side, sort, swap } from './pulleys.ts';
+import { sort } from './pulleys.ts';
+import { pulleys, side, swap } from './which-pulley.ts';
 import type { Given, Scope } from './scope.ts';
 
 const WANTED = /\b(?:want|wants|need|needs|needed|after|should|aiming for|has to|have to|got to|supposed to|likes?|ought to|meant to|target|get|to get|to give|must|to make|rated)\b/;

@@ -7,13 +7,12 @@ import type { Stretch } from '../../../likely/spot.ts';
 import { stretchOf } from '../../../likely/stretch-of.ts';
 import type { Weighed } from '../../../likely/net/weighed.ts';
 import type { Telling } from '../../telling.ts';
+import { JOINS } from '../beside.ts';
 import { built } from '../built.ts';
 import { surely } from '../surely.ts';
 
 /** Sorts that a name may be told as without a word or figure of their own. */
 const SORTS: readonly Sort[] = ['fit off', 'fit on', 'fit temporary', 'fit tight', 'fit tried', 'want'];
-/** What joins a further thing on. */
-const JOINS = /^(and|plus|&|,|also)$/;
 /** How strongly the net must speak for every word of a name (log odds). */
 const NAMES = 1.5;
 
