@@ -15,14 +15,12 @@ import { show } from './trace.ts';
 import { unsaid } from './unsaid.ts';
 
 /** Adds what a clause most likely tells beside what the rules read from the note. */
-export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net?: Weighed): void {
+export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net: Weighed): void {
   likelierDeal(t, odds);
-  if (net) {
-    severally(t, odds, left, covered, net);
-    others(t, odds, left, covered, net);
-    unsaid(t, odds, left, covered, net);
-    for (const entry of alone(t, net)) add(t, entry, left, covered);
-  }
+  severally(t, odds, left, covered, net);
+  others(t, odds, left, covered, net);
+  unsaid(t, odds, left, covered, net);
+  for (const entry of alone(t, net)) add(t, entry, left, covered);
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
   const more = likely(t, odds, have, net);

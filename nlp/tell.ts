@@ -10,11 +10,12 @@ import { fuller } from './fuller.ts';
 import { guess } from './guess.ts';
 import { headed, remarked } from './left-over.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
-import { Odds, type ByNet } from './likely/odds.ts';
+import { Odds } from './likely/odds.ts';
 import { weigh, type Weighed } from './likely/net/weighed.ts';
 import { stretchOf } from './likely/stretch-of.ts';
 import { qualified } from './likely/attributes.ts';
 import { filled } from './likely/filled.ts';
+import { measured } from './likely/measured.ts';
 import { silenced } from './silenced.ts';
 import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
@@ -26,13 +27,13 @@ import type { Sheet } from './types.ts';
 interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: NearMiss[] }
 
 /**
- * Shows every clause to the meanings in their order and gathers what they give. Clauses whose figures feed a sum give no reading. With `odds`, a meaning
- * is not asked where what was learned speaks plainly against it, and a clause that no meaning knows is read by what it most likely is.
+ * Shows every clause to the meanings in their order and gathers what they give. Clauses whose figures feed a sum give no reading. With `odds`, where there is a net, a
+ * meaning is not asked where that speaks plainly against it, and a clause that no meaning knows is read by what it most likely is.
  */
 export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], odds: boolean): Tale {
   const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], shown: Telling[] = [], weighed: [Telling, Odds][] = [];
   const net = odds ? weigh(sheet.text, sheet.ctx.prior?.at(-1)) : undefined;
-  const chances = odds ? clauses.map((c, at) => new Odds(clauses, at, net && byNet(sheet, net, c))) : [];
+  const chances = clauses.map(c => (net ? oddsOf(sheet, net, c) : undefined));
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
     const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
@@ -64,22 +65,22 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     else left.push(t);
     if (chances[at] && !feeds) weighed.push([t, chances[at]]);
   });
-  for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered, net);
+  if (net) for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered, net);
   for (const t of shown) afterward(t, left, covered);
   headed(left, covered);
   const remarks = remarked(left, covered, net);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const settled = settle(told.map(x => fuller(sheet, x))), kept = (odds ? settled.map(x => renamed(sheet, x, settled, net)).map((x, _, all) => (net ? filled(sheet, qualified(sheet, x, net, all), net, all) : x)) : settled).map(x => old(sheet, x, told));
+  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map(x => renamed(sheet, x, settled, net)).map((x, _, all) => filled(sheet, measured(sheet, qualified(sheet, x, net, all), net), net, all)) : settled).map(x => old(sheet, x, told));
   const each = once(kept);
   whichOnes(each, questions);
   return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };
 }
 
-/** What the net says of a clause; nothing of one without words. */
-function byNet(sheet: Sheet, net: Weighed, c: Clause): ByNet | undefined {
+/** What a clause most likely tells; nothing of one without words. */
+function oddsOf(sheet: Sheet, net: Weighed, c: Clause): Odds | undefined {
   const at = stretchOf(sheet, c), z = net.sorts(...at);
-  return z && { z, loudest: sort => { const piece = net.loudest(...at, sort); return sheet.tokens.find(t => piece && t.start <= piece.start && piece.start < t.end)?.low ?? ''; } };
+  return z && new Odds({ z, loudest: sort => { const piece = net.loudest(...at, sort); return sheet.tokens.find(t => piece && t.start <= piece.start && piece.start < t.end)?.low ?? ''; } });
 }
 
 /** Two clauses may turn out to tell the very same ("is up there on four bolts finger tight"): it is told once. */

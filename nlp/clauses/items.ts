@@ -86,15 +86,18 @@ function verbOf(low: string, prev: Item | undefined): { base: string; form: Verb
       : want('past') ?? want('base') ?? want('part') ?? want('ing') ?? want('s');
   const any = found ?? want('past') ?? forms[0];
   if (any) return { base: any.base, form: any.form };
-  if (/ed$/.test(low)) return { base: stem(low.slice(0, -2)), form: 'past' };
+  if (/ed$/.test(low)) return { base: unlisted(low), form: 'past' };
   if (/ing$/.test(low)) return { base: stem(low.slice(0, -3)), form: 'ing' };
   return { base: low, form: 'base' };
 }
+
+/** The base of a verb that no list has, from its form in "-ed". */
+export const unlisted = (low: string): string => stem(low.slice(0, -2));
 
 /** The base that an unlisted "-ed" or "-ing" form came from, by the usual spelling. */
 function stem(cut: string): string {
   if (/[^aeiou]i$/.test(cut)) return `${cut.slice(0, -1)}y`;
   if (/[aeiouy][^aeiouy]+[aeiou]ll$/.test(cut)) return cut.slice(0, -1); // "levelled"
   if (/(.)\1$/.test(cut) && !/(ll|ss|zz|ff)$/.test(cut)) return cut.slice(0, -1);
-  return /([^aeiou][aeiou](?:c|g|s|v|z|[rkl])|[bcdfgkpt]l|[dn]g|rc|nc|rs|ns|rv|lv|iz|ys|at|ut|ur)$/.test(cut) && !/(er|or|en|et|on|ain|ill|ang|ow|ew)$/.test(cut) ? `${cut}e` : cut;
+  return /([^aeiou][aeiou](?:c|g|s|v|z|[rklnd])|[bcdfgkpt]l|[dn]g|rc|nc|rs|ns|rv|lv|iz|ys|at|ut|ur)$/.test(cut) && !/(er|or|en|et|on|ain|ill|ang|ow|ew)$/.test(cut) ? `${cut}e` : cut;
 }

@@ -2,34 +2,40 @@ import type { Entry } from '../../domain/model/entry.ts';
 import type { Told } from '../meanings/telling.ts';
 import type { Found, Sheet } from '../types.ts';
 import type { Weighed } from './net/weighed.ts';
-import { saidIn, valueIn, wordsIn } from './said.ts';
+import { verbForms } from '../words/verbs.ts';
+import { saidIn, valueIn, wordsIn, type Said } from './said.ts';
+import { spotOf } from './spot.ts';
 
 /** How sure the net must be of the words of a field that the rules left out. */
 const SURE = 0.8;
 
+type Holds = 'words' | 'money' | 'day' | 'count' | 'deed';
 /** The fields of a kind that may be left out, each with what it holds. */
-const MAY: Partial<Record<Entry['kind'], Readonly<Record<string, 'words' | 'money' | 'day' | 'count'>>>> = {
+const MAY: Partial<Record<Entry['kind'], Readonly<Record<string, Holds>>>> = {
   fit: { with: 'words' }, work: { product: 'words' }, want: { spec: 'words', for: 'words', qty: 'count' }, order: { source: 'words', price: 'money', shipping: 'money', expected: 'day' },
-  bought: { source: 'words', price: 'money' }, quote: { source: 'words', shipping: 'money' }, hands: { for: 'words' },
+  bought: { source: 'words', price: 'money' }, quote: { source: 'words', shipping: 'money' }, hands: { for: 'words' }, out: { do: 'deed' },
 };
 
-/** An entry with what the net is sure it says beside, where the rules left a field open; of several of a kind in a clause none, for the net does not tell them apart. */
+/** An entry with what the net is sure it says beside, where the rules left a field open; of several of a kind in a clause only deeds, for it tells others not apart. */
 export function filled(sheet: Sheet, x: Told, net: Weighed, told: readonly Told[]): Told {
   const may = MAY[x.entry.kind];
-  if (!may || told.some(y => y !== x && y.clause === x.clause && y.entry.kind === x.entry.kind) || x.entry.kind === 'fit' && x.entry.state === 'off') return x;
+  const at = x.entry.kind === 'work' ? spotOf(sheet, x) : undefined;
+  if (!may || !at && told.some(y => y !== x && y.clause === x.clause && y.entry.kind === x.entry.kind) || x.entry.kind === 'fit' && x.entry.state === 'off') return x;
   const more: Record<string, string | number> = {};
   for (const [field, holds] of Object.entries(may)) {
     if ((x.entry as Record<string, unknown>)[field] !== undefined) continue;
-    const said = saidIn(sheet, net, x.clause, `${x.entry.kind} ${field}`);
+    const said = saidIn(sheet, net, at ?? x.clause, `${x.entry.kind} ${field}`);
     if (!said || said.p <= SURE || told.some(y => y !== x && y.clause !== x.clause && y.entry.kind === x.entry.kind && said.from >= y.clause.from && said.from < Math.max(y.clause.to, y.to ?? 0))) continue; // it is said of another
-    if (holds !== 'words' && (said.from < x.clause.from || said.to > Math.max(x.clause.to, x.to ?? 0))) continue;
-    const value = holds === 'words' ? wordsIn(sheet, said) || undefined : held(sheet, said, holds);
+    if (!/^(words|deed)$/.test(holds) && (said.from < x.clause.from || said.to > Math.max(x.clause.to, x.to ?? 0))) continue;
+    const value = holds === 'words' ? wordsIn(sheet, said) || undefined : holds === 'deed' ? deedIn(sheet, said) : held(sheet, said, holds);
     if (value !== undefined) more[field] = value;
   }
   if (!Object.keys(more).length) return x;
   sheet.trace.push({ stage: 'odds', rule: 'field', text: Object.keys(more).join(), gave: Object.values(more).join() });
   return { ...x, entry: { ...x.entry, ...more } as Entry };
 }
+
+const deedIn = (sheet: Sheet, said: Said): string | undefined => sheet.tokens.slice(said.from, said.to).flatMap(t => verbForms(t.low))[0]?.base;
 
 function held(sheet: Sheet, said: { from: number; to: number; p: number }, holds: 'money' | 'day' | 'count'): string | number | undefined {
   const dims: Record<typeof holds, readonly Found['dim'][]> = { money: ['money', 'number'], day: ['when'], count: ['number'] };

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import type { Entry } from '../../domain/model/entry.ts';
 import { namedBy } from '../../domain/model/named-by.ts';
 import { nameKey, nameWords } from '../../domain/model/names.ts';
@@ -11,38 +10,35 @@ import { candidates, RENAMED } from './naming.ts';
 import type { Weighed } from './net/weighed.ts';
 import { pointed, wordsOf } from './pointed.ts';
 import { sortOf } from './sort.ts';
+import { SIDES } from '../words/sides.ts';
 import { spotOf } from './spot.ts';
 
-let loaded: ReadonlyMap<string, number> | undefined;
-/** What each sign says for a name (`learn/learn.ts`). */
-const weights = (): ReadonlyMap<string, number> => (loaded ??= new Map(Object.entries(JSON.parse(readFileSync(new URL('./names.json', import.meta.url), 'utf8')) as Record<string, number>)));
-
 /** By so much another name must speak louder than the one that the rules chose. */
-const LOUDER = 1;
-/** What the net's log odds count beside the signs, at most so much for a word; and by how much a name that nothing but the net knows of begins behind the rules' choice. */
-const NET = 0.5, MOST = 3, UNHEARD = 0;
+const LOUDER = 2.86;
+/** What the net's log odds of a word count at most. */
+const MOST = 3;
 
 /**
- * Gives an entry the name that the signs and the net speak most for, where that is plainly not the one the rules chose: a name of words that this note says, or one that the
+ * Gives an entry the name that the net speaks most for, where that is plainly not the one the rules chose: a name of words that this note says, or one that the
  * net points to in the note before. One of several of its kind in a clause keeps its own, unless a word or figure of its own tells it.
  */
-export function renamed(sheet: Sheet, x: Told, told: readonly Told[], net?: Weighed): Told {
+export function renamed(sheet: Sheet, x: Told, told: readonly Told[], net: Weighed): Told {
   const name = namedBy(x.entry);
   if (name === undefined || !RENAMED.has(x.entry.kind)) return x;
-  const at = net && spotOf(sheet, x);
+  const at = spotOf(sheet, x);
   if (told.some(y => y !== x && y.clause === x.clause && y.entry.kind === x.entry.kind && (!at || spotOf(sheet, y)?.from === at.from))) return x;
   if ([...x.clause.subj, ...x.clause.obj].some(s => s.name === name && s.choices)) return x;
-  const w = weights(), said = new Set([...sheet.tokens.flatMap(t => nameWords(t.low)), ...nameWords(name)]);
-  const all = candidates(sheet, x.clause as Placed, x.entry.kind, name).filter(c => nameWords(c.name).every(n => said.has(n))).map(c => ({ name: c.name, loud: [...c.signs].reduce((n, s) => n + (w.get(s) ?? 0), 0) }));
-  if (net) hear(sheet, x, net, all, told.filter(y => y !== x && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
+  const said = new Set([...sheet.tokens.flatMap(t => nameWords(t.low)), ...nameWords(name)]);
+  const all = candidates(sheet, x.clause as Placed, name).filter(c => nameWords(c).every(n => said.has(n))).map(c => ({ name: c, loud: 0 }));
+  hear(sheet, x, net, all, told.filter(y => y !== x && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
   const best = all.reduce((a, b) => (b.loud > a.loud ? b : a));
-  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || isStuff(best.name) && !isStuff(name) || 'what' in x.entry && nameWords(x.entry.what).every(w => nameWords(best.name).includes(w)) || shortened(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name)) return x;
+  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || adds(name, best.name) || 'what' in x.entry && nameWords(x.entry.what).every(w => nameWords(best.name).includes(w)) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name)) return x;
   sheet.trace.push({ stage: 'odds', rule: 'name', text: name, gave: best.name });
   return { ...x, entry: { ...x.entry, ['item' in x.entry ? 'item' : 'part']: best.name } as Entry };
 }
 
 /**
- * Adds to how loudly each name is spoken for what the net says of its words and of those it lacks. The name that the net points to is among them, unless it takes in what another
+ * How loudly each name is spoken for: what the net says of its words, less what it says of those it lacks. The name that the net points to is among them, unless it takes in what another
  * entry of the kind is about (`others`: the words of their names), or stands in the note before while this one says the rules' choice.
  */
 function hear(sheet: Sheet, x: Told, net: Weighed, all: { name: string; loud: number }[], others: readonly string[]): void {
@@ -55,12 +51,23 @@ function hear(sheet: Sheet, x: Told, net: Weighed, all: { name: string; loud: nu
   });
   const mine = nameWords(all[0]!.name), here = new Set(sheet.tokens.flatMap(t => nameWords(t.low)));
   const apart = own && nameWords(own.name).some(word => others.includes(word) && !mine.includes(word)) || own?.at === undefined && mine.every(word => here.has(word));
-  if (own && !apart && !all.some(c => nameKey(c.name) === nameKey(own.name))) all.push({ name: own.name, loud: all[0]!.loud - UNHEARD });
+  if (own && !apart && !all.some(c => nameKey(c.name) === nameKey(own.name))) all.push({ name: own.name, loud: 0 });
   for (const c of all) {
     const of = nameWords(c.name), lacks = [...odds].filter(([word, z]) => z > 0 && !of.includes(word));
-    c.loud += NET * (of.reduce((n, word) => n + (odds.get(word) ?? -MOST), 0) - lacks.reduce((n, [, z]) => n + z, 0));
+    c.loud = of.reduce((n, word) => n + (odds.get(word) ?? -MOST), 0) - lacks.reduce((n, [, z]) => n + z, 0);
   }
 }
+
+/** Whether a name only adds to the rules' what names no part of it (what it holds, where on it), or says no more than which of several. */
+function adds(name: string, other: string): boolean {
+  const mine = nameWords(name), own = nameWords(other);
+  return own.some(w => !mine.includes(w) && isStuff(w)) || own.every(w => NUMBER.test(w)) || mine.every(w => own.includes(w)) && own.every(w => mine.includes(w) || WHERE.test(w));
+}
+const NUMBER = /^(one|two|three|four|five|six|\d+)$/, WHERE = /^(end|side|part|bit|place)$/;
+
+/** Whether a name leaves out the side that the clause itself says: "four under the right" is not of the left one. */
+const turned = (sheet: Sheet, x: Told, name: string, other: string): boolean =>
+  sheet.tokens.slice(x.clause.from, x.clause.to).some(t => SIDES.has(t.low) && nameWords(name).includes(t.low) && !nameWords(other).includes(t.low));
 
 /** Whether the shop itself has this name. */
 const known = (sheet: Sheet, name: string): boolean => isKnownPart(sheet.ctx.parts, name) || isMachine(sheet, name);

@@ -3,7 +3,7 @@ import { namedBy } from '../../../domain/model/named-by.ts';
 import { nameKey } from '../../../domain/model/names.ts';
 import type { Placed } from '../../clauses/clauses.ts';
 import type { Told } from '../../meanings/telling.ts';
-import type { Token } from '../../types.ts';
+import type { Found, Token } from '../../types.ts';
 import { sortOf, type Sort } from '../sort.ts';
 
 /** What a clause is labelled with: the sorts of the entries it tells, and those that count neither way there. */
@@ -16,7 +16,7 @@ export interface Label { is: Set<Sort>; maybe: Set<Sort> }
 export function labels(tokens: readonly Token[], clauses: readonly Placed[], told: readonly Told[], entries: readonly (Entry & { maybe?: boolean })[], p: (clause: number, sort: Sort) => number): Label[] {
   const out = clauses.map((): Label => ({ is: new Set(), maybe: new Set() }));
   const words = clauses.map(c => new Set([...tokens.slice(c.from, c.to).flatMap(t => keys(t.low)), ...c.items.flatMap(i => (i.base ? [i.base] : [])), ...[...c.subj, ...c.obj].flatMap(x => keys(x.name))]));
-  const figured = clauses.map(c => c.items.some(i => i.f !== undefined));
+  const figures = clauses.map(c => c.items.flatMap(i => (i.f ? numbers(i.f) : [])));
   for (const e of entries) {
     const sort = sortOf(e), name = namedBy(e);
     const fits = clauses.map((c, i) => {
@@ -24,9 +24,9 @@ export function labels(tokens: readonly Token[], clauses: readonly Placed[], tol
       let n = read.some(x => namedBy(x.entry) === name) ? 1.2 : read.length ? 0.6 : 0;
       for (const [field, v] of Object.entries(e)) {
         if (field === 'kind' || field === 'state' || typeof v === 'boolean') continue;
-        if (typeof v === 'number') { n += figured[i] ? 0.7 : 0; continue; }
+        if (typeof v === 'number') { n += figures[i]!.some(f => Math.abs(f - v) <= 0.005 * Math.abs(v)) ? 1.2 : figures[i]!.length ? 0.4 : 0; continue; }
         const of = keys(String(v));
-        if (of.length) n += of.filter(w => words[i]!.has(w)).length / of.length * (v === name ? 1 : 0.9);
+        if (of.length) n += of.filter(w => words[i]!.has(w)).length / of.length * (v === name ? 1 : TELLING.has(field) ? 1.4 : 0.9);
       }
       return n + 1.5 * p(i, sort);
     });
@@ -36,5 +36,11 @@ export function labels(tokens: readonly Token[], clauses: readonly Placed[], tol
   }
   return out;
 }
+
+/** Fields that are said where the entry is told, while its name may stand in another clause. */
+const TELLING = new Set(['condition', 'action', 'do', 'what', 'where', 'text', 'with', 'product', 'source', 'spec', 'first', 'then']);
+
+/** What a figure may be in an entry. */
+const numbers = (f: Found): number[] => (f.dim === 'span' ? [f.value.amount, f.value.amount / 60] : f.dim !== 'when' && f.dim !== 'thread' ? [f.value.value].filter(v => typeof v === 'number') : []);
 
 const keys = (s: string): string[] => nameKey(s).split(' ').filter(w => w && !/^(a|an|the|my|his|her|its|our|of|for|to|on|in|at|and)$/.test(w));

@@ -4,8 +4,8 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import type { AskCorpus } from '../../meanings/corpus/phrase.ts';
 import { CORPORA } from '../../meanings/corpus/told/all.ts';
 
-/** A note to learn from. `never`: a phrase that must not be read as this kind, which says nothing of the others. `fresh`: no rule was written to it. */
-export interface Note { text: string; at: string; known?: { machines?: string[]; parts?: string[] }; prior?: string[]; entries: (Entry & { maybe?: boolean })[]; asks?: (Ask & { maybe?: boolean })[]; never?: string; fresh?: boolean; file: string }
+/** A note to learn from. `never`: a phrase that must not be read as this kind, which says nothing of the others. */
+export interface Note { text: string; at: string; known?: { machines?: string[]; parts?: string[] }; prior?: string[]; entries: (Entry & { maybe?: boolean })[]; asks?: (Ask & { maybe?: boolean })[]; never?: string; file: string }
 
 const AT = '2026-03-19T10:00:00-04:00';
 
@@ -14,12 +14,12 @@ export function annotated(): Note[] {
   const folder = new URL('../../../fixtures/notes/', import.meta.url), dev = new URL('../../../../shared/contract/dev-notes.jsonl', import.meta.url);
   const files = [folder, new URL('learned/', folder)].flatMap(d => readdirSync(d).filter(f => f.endsWith('.jsonl')).sort().map(f => new URL(f, d)));
   return [...files, ...(existsSync(dev) ? [dev] : [])].flatMap(f => readFileSync(f, 'utf8').split('\n').filter(Boolean)
-    .map(l => ({ ...JSON.parse(l) as Note, file: f.pathname.split('/').at(-1)!, fresh: f.pathname.includes('/learned/') })));
+    .map(l => ({ ...JSON.parse(l) as Note, file: f.pathname.split('/').at(-1)! })));
 }
 
 /** The phrases of the corpora, with what they mean and what they must not be read as. */
 export const phrases = (): Note[] => CORPORA.flatMap(c => [
-  ...c.phrases.map((p): Note => ({ file: 'phrases', fresh: true, text: p.text, at: p.at ?? AT, known: { parts: [...p.parts ?? []], machines: [...p.machines ?? []] }, ...(p.prior ? { prior: [...p.prior] } : {}), entries: p.entries as unknown as Entry[] })),
+  ...c.phrases.map((p): Note => ({ file: 'phrases', text: p.text, at: p.at ?? AT, known: { parts: [...p.parts ?? []], machines: [...p.machines ?? []] }, ...(p.prior ? { prior: [...p.prior] } : {}), entries: p.entries as unknown as Entry[] })),
   ...c.never.map((text): Note => ({ file: 'phrases', text, at: AT, entries: [], never: c.kind })),
 ]);
 

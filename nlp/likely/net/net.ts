@@ -32,7 +32,7 @@ export function net(): Net {
   });
 }
 
-/** Whether the net can be loaded here. Where it can't (a machine that the runtime isn't made for), notes are read by rules and signs, and one warning says so. */
+/** Whether the net can be loaded here. Where it can't (a machine that the runtime isn't made for), notes are read by the rules alone, and one warning says so. */
 export function hasNet(): boolean {
   if (loaded) return true;
   if (missing) return false;

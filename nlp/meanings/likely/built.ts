@@ -15,7 +15,7 @@ import { fellThrough } from './helped.ts';
 import { readOff } from './read-off.ts';
 
 /** How sure the net must be of the words of a field that an entry can't do without, and of those that it only adds. */
-const NEEDED = 0.6, ADDED = 0.7;
+const NEEDED = 0.7, ADDED = 0.7;
 
 const GOODS = /^(want|order|bought|quote|arrival)$/;
 

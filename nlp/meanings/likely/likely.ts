@@ -17,24 +17,24 @@ import { gone, put } from './places.ts';
 import { found, sits } from './states.ts';
 import { surely } from './surely.ts';
 
-/** How likely a kind must be: where no rule knew the clause (by the signs alone, where there is no net), and beside what a rule read from it. */
-const LIKELY = 0.65, BY_SIGNS = 0.5, BESIDE = 0.65;
+/** How likely a kind must be: where no rule knew the clause, and beside what a rule read from it. */
+const LIKELY = 0.65, BESIDE = 0.75;
 /** Kinds with a bound of their own where no rule knew the clause: what some hold is seldom taken from words that tell something else, of others wishes and jokes speak much the same. */
-const OWN: Readonly<Record<string, number>> = { work: 0.4, reading: 0.4, finding: 0.5, hands: 0.8, weather: 0.8, recheck: 0.8 };
+const OWN: Readonly<Record<string, number>> = { work: 0.3, reading: 0.5, finding: 0.5, hands: 0.8, weather: 0.8, recheck: 0.8 };
 /**
  * Reads a clause by what it most likely is, taking from it what such an entry holds: where no rule knew it, or where it is most likely something beside what
  * a rule read (`have`). Gives nothing where no kind is likely, where the clause is a question or held to a condition, or where what names the entry is not said.
  */
-export function likely(t: Telling, odds: Odds, have: readonly Entry[], net?: Weighed): Entry[] {
+export function likely(t: Telling, odds: Odds, have: readonly Entry[], net: Weighed): Entry[] {
   const c = t.clause, out: Entry[] = [];
   if (c.asks || /^(if|unless|whether)$/.test(c.sub ?? '') || have.some(e => e.kind === 'amend') || byOthers(t)) return out; // a correction says what it says of an entry that is there already
   for (const [sort, p] of odds.sorts()) {
     const told = [...have, ...out], kind = kindOf(sort);
-    if (p < (told.length ? Math.max(BESIDE, OWN[kind] ?? 0) : net ? OWN[kind] ?? LIKELY : BY_SIGNS)) continue;
+    if (p < (told.length ? Math.max(BESIDE, OWN[kind] ?? 0) : OWN[kind] ?? LIKELY)) continue;
     if (kind === 'out' && c.reality === 'plan') continue; // it is here yet
-    if (told.some(e => e.kind === kind) || kind === 'work' && told.some(e => e.kind === 'finding') && isClass(c.verb?.base ?? '', 'check')) continue; // "tested leaky" says how it was found
-    const tale = { ...t, pointed: net && surely(t, net, sort) }, made = formed(tale, kind, sort);
-    out.push(...(made.length || !net ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e) || x.kind === 'want' && e.kind === 'bought' && x.item === e.item))); // what is to be done is not done, what is wanted not bought
+    if (told.some(e => e.kind === kind) || kind === 'work' && isClass(c.verb?.base ?? '', 'check') && (told.some(e => e.kind === 'finding') || t.told.some(x => x.entry.kind === 'finding' && x.clause.from > c.from))) continue; // "tested leaky", "inspected. The left is sound" say how it was found
+    const tale = { ...t, pointed: surely(t, net, sort) }, made = formed(tale, kind, sort);
+    out.push(...(made.length ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e) || x.kind === 'want' && e.kind === 'bought' && x.item === e.item))); // what is to be done is not done, what is wanted not bought
   }
   return out;
 }

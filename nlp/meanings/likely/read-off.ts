@@ -1,5 +1,7 @@
 import type { Weighed } from '../../likely/net/weighed.ts';
+import { choice } from '../../likely/choice.ts';
 import { saidIn, valueIn, wordsIn, type Said } from '../../likely/said.ts';
+import { stretchOf } from '../../likely/stretch-of.ts';
 import { figuresOf } from '../lib/figures.ts';
 import { labelOf } from '../lib/label.ts';
 import { quantityOf } from '../lib/quantity.ts';
@@ -7,7 +9,9 @@ import { asWas } from '../reading/as-was.ts';
 import type { Telling } from '../telling.ts';
 
 /** How sure the net must be of the words for what was measured. */
-const SURE = 0.8;
+const SURE = 0.7;
+/** How strongly the net must speak for what a figure measures, or for its unit, where the note does not say it (log odds). */
+const MEASURES = 0, IN = 0;
 
 /** What a length measures where nothing says it. */
 const SIZE = 'size', LENGTH = /^(in|ft|mm|cm|m)$/;
@@ -20,15 +24,16 @@ export function readOff(t: Telling, net: Weighed, said: Said, sure = false): { w
   const found = valueIn(t.sheet, said, ['measure', 'percent', 'number', 'span']), { clause } = t;
   if (!found || figuresOf(t.sheet, clause).some(f => labelOf(t.sheet, ...f.lead).book)) return undefined; // what the book says was not read off the part
   const k = clause.items.findIndex(i => i.from <= found.from && found.from < i.to), q = k < 0 ? undefined : quantityOf(t, clause, found, k), was = asWas(t, clause) ? { asWas: true as const } : {};
-  const named = saidIn(t.sheet, net, found, 'reading what'), counted = sure ? clause.items[k]?.np : undefined;
-  const what = named && named.p > SURE && wordsIn(t.sheet, named) || q?.what || (sure ? named && wordsIn(t.sheet, named) || (found.dim === 'measure' && LENGTH.test(found.value.unit) ? SIZE : undefined) : undefined);
+  const named = saidIn(t.sheet, net, found, 'reading what'), says = net.alone(...stretchOf(t.sheet, found)), counted = sure ? clause.items[k]?.np : undefined;
+  const what = named && named.p > SURE && wordsIn(t.sheet, named) || q?.what || choice(says, 'what ', MEASURES) || (sure ? named && wordsIn(t.sheet, named) || (found.dim === 'measure' && LENGTH.test(found.value.unit) ? SIZE : undefined) : undefined);
   if (counted && counted.count === ('value' in found.value ? found.value.value : undefined) && !q?.unit) return { what: counted.name, value: counted.count!, unit: 'count', ...was };
   if (what === undefined) return undefined;
   if (found.dim === 'measure') return { what, value: found.value.value, unit: found.value.unit, ...was };
   if (found.dim === 'percent') return { what, value: found.value.value, unit: '%', ...was };
   if (found.dim === 'span') return found.value.unit === 'hours' ? { what, value: found.value.amount, unit: 'h', ...was } : undefined;
   const first = clause.items.find(i => i.f?.dim === 'measure' && i.from < found.from)?.f, same = first?.dim === 'measure' ? first.value : undefined;
-  const thou = same?.unit === 'in' && same.value < 0.2 && Number.isInteger(found.value.value); // "twelve thou, exhaust sixteen"
-  const unit = same?.unit ?? q?.unit;
+  const by = same || q?.unit ? undefined : choice(says, 'in ', IN);
+  const thou = by === 'thou' || same?.unit === 'in' && same.value < 0.2 && Number.isInteger(found.value.value); // "twelve thou, exhaust sixteen"
+  const unit = same?.unit ?? q?.unit ?? (by === 'thou' ? 'in' : by);
   return { what, value: thou ? found.value.value / 1000 : found.value.value, ...(unit !== undefined ? { unit } : {}), ...was };
 }

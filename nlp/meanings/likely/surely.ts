@@ -6,7 +6,7 @@ import type { Stretch } from '../../likely/spot.ts';
 import type { Telling } from '../telling.ts';
 
 /** How likely the words must be on the whole that the net points to, for them to name what is told before the rules are asked; less where they stand in the note before, for what a rule takes up from there is seldom better. */
-const POINTED = 0.6, BEFORE = 0.65;
+const POINTED = 0.7, BEFORE = 0.65;
 
 /** The things that the net surely points to, asked from the clause or from the word or figure that tells it. */
 export function surely(t: Telling, net: Weighed, sort: Sort, asking: Stretch = t.clause): Thing[] | undefined {

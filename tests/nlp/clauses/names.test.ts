@@ -18,7 +18,7 @@ describe('the name of a part', () => {
     ['the o-ring on the filter bowl is perished', 'filter bowl o-ring'],
     ['greased the bearings on both wheels', 'wheel bearings'],
     ['the chain from the gearbox to the beater is stiff', 'chain'],
-    ['the gasket between the manifold and the head is blown', 'gasket'],
+    ['the gasket between the manifold and the head is blown', 'manifold gasket'],
     ['drained the oil from the final drive', 'final drive'],
     ['drained the water out of the block', 'block'],
     ['filed the burr off the shaft', 'shaft'],

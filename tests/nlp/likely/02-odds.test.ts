@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import type { ReadContext } from '../../../domain/model/reading.ts';
+import { weigh } from '../../../nlp/likely/net/weighed.ts';
+import { stretchOf } from '../../../nlp/likely/stretch-of.ts';
 import { Odds } from '../../../nlp/likely/odds.ts';
 import { kindOf } from '../../../nlp/likely/sort.ts';
 import { readByRules, readNote } from '../../../nlp/read.ts';
 import { notesOf } from '../notes.ts';
 
-const oddsOf = (text: string): Odds[] => {
-  const { clauses } = readByRules(text, { at: '2026-03-19T10:00:00-04:00' });
-  return clauses.map((_, at) => new Odds(clauses, at));
+const oddsOf = (text: string, ctx: ReadContext = { at: '2026-03-19T10:00:00-04:00' }): Odds[] => {
+  const { clauses, sheet } = readByRules(text, ctx), net = weigh(text, ctx.prior?.at(-1))!;
+  return clauses.flatMap(c => { const z = net.sorts(...stretchOf(sheet, c)); return z ? [new Odds({ z, loudest: () => '' })] : []; });
 };
 
 describe('what a clause most likely tells', () => {
@@ -26,11 +29,11 @@ describe('what a clause most likely tells', () => {
   it('in notes that were not learned from, most of the kinds it calls likely were said', () => {
     let said = 0, likely = 0;
     for (const n of notesOf(new URL('../../../fixtures/notes/kept/strangers.jsonl', import.meta.url))) {
-      const { clauses } = readByRules(n.text, { at: n.at, parts: n.known?.parts ?? [], machines: n.known?.machines ?? [], ...(n.prior ? { prior: n.prior } : {}) });
-      clauses.forEach((_, at) => new Odds(clauses, at).sorts().filter(([, p]) => p > 0.5).forEach(([sort]) => {
+      const ctx = { at: n.at, parts: n.known?.parts ?? [], machines: n.known?.machines ?? [], ...(n.prior ? { prior: n.prior } : {}) };
+      for (const o of oddsOf(n.text, ctx)) for (const [sort, p] of o.sorts()) if (p > 0.5) {
         likely++;
         said += Number(n.entries!.some(e => e.kind === kindOf(sort)));
-      }));
+      }
     }
     expect(likely).toBeGreaterThan(200);
     expect(said / likely).toBeGreaterThan(0.85);

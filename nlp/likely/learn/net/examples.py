@@ -208,7 +208,7 @@ def spoken(note):
         out += raw
     place[len(note['tokens'])] = len(tokens)
     clauses = [{**c, 'from': place[c['from']], 'to': place[c['to']]} for c in note['clauses']]
-    values = [[place[a], place[b], v] for a, b, v in note['values']]
+    values = [[place[a], place[b], *rest] for a, b, *rest in note['values']]
     prior = [re.sub(r'\s+', ' ', re.sub(r'[.,;:!?]+(?=\s|$)', '', p.lower())) for p in note.get('prior') or []]
     return {**note, 'text': out, 'tokens': [t[:4] for t in tokens], 'clauses': [c for c in clauses if c['to'] > c['from']], 'values': values, 'prior': prior, 'cut': True, 'bare': True}
 

@@ -3,6 +3,10 @@ SORTS = ['amend', 'arrival', 'bought', 'finding', 'fit off', 'fit on', 'fit temp
          'recheck', 'remark', 'rule', 'stow', 'wait', 'want', 'weather', 'work']
 VERDICTS = ['good', 'reuse', 'watch', 'repair', 'replace']
 SKIES = ['rain', 'dry', 'frost', 'wind', 'hot', 'snow']
+# What a figure measures where nothing in the note need say it, and the units that a bare figure may be in (`thou`: thousandths of an inch).
+MEASURED = ['torque', 'pressure', 'diameter', 'length', 'running time', 'gap', 'clearance', 'bore', 'thickness', 'voltage', 'compression', 'temperature', 'runout', 'end play', 'end float', 'backlash',
+            'speed', 'width', 'height', 'wear', 'resistance', 'current', 'play', 'depth']
+UNITS = ['in', 'thou', 'mm', 'lb-ft', 'N·m', 'psi', 'bar', 'V', 'count', 'h', 'rpm']
 ATTRIBUTES = [*VERDICTS, 'asWas', 'begun', *SKIES, 'total']
 ASKS = 'blocked buy next where wasHow provisional due history spent timeSpent finish cheapest forecast sum picture'.split()
 # The field that names what an entry of a kind is about.

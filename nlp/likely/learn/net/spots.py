@@ -1,10 +1,11 @@
 """The single words and figures of a note as the net learns from them: which of them tell a deed, a figure's place or a part's state by themselves, and of what."""
 import re
 import torch
-from sorts import SORTS, sort_of
+from sorts import MEASURED, SORTS, UNITS, VERDICTS, sort_of
 
-# What a word or a figure may tell by itself: a deed, a figure, a word of what was found; how ('asWas' of a figure read, 'begun' of a deed done); and that it names what an entry of a sort is about.
-SPOTS = ['work', 'job', 'reading', 'hours', 'price', 'finding', 'asWas', 'begun', *(f'of {sort}' for sort in SORTS)]
+# What a word or a figure may tell by itself: a deed, a figure, a word of what was found; how ('asWas' of a figure read, 'begun' of a deed done); that it names what an entry of a sort is about;
+# what a figure read measures and, of a bare one, in what unit; what was thought of a part found so.
+SPOTS = ['work', 'job', 'reading', 'hours', 'price', 'finding', 'asWas', 'begun', *(f'of {sort}' for sort in SORTS), *(f'what {w}' for w in MEASURED), *(f'in {u}' for u in UNITS), *(f'verdict {v}' for v in VERDICTS)]
 DEEDS, FIGURES, STATES = ('work', 'job'), ('reading', 'hours', 'price'), ('finding',)
 FIGURE_OF = {'reading': 'value', 'hours': 'hours', 'quote': 'price', 'bought': 'price', 'order': 'price'}
 
@@ -15,16 +16,20 @@ def deed(word, verb, bases=()):
     return v in bases or len(v) > 2 and len(word) - len(v) <= 4 and (word.startswith(v[:-1]) if v.endswith(('e', 'y')) else word.startswith(v))
 
 
+def plain(what):
+    return re.sub(r'[^a-z]+', ' ', str(what).lower()).strip().removesuffix('s')
+
+
 def near(figures, value):
     """The stretches [from, to) of tokens that say a figure."""
-    return [(a, b) for a, b, v in figures if v == value or isinstance(v, (int, float)) and isinstance(value, (int, float)) and abs(v - value) <= 0.005 * abs(value)]
+    return [(a, b) for a, b, v, _ in figures if v == value or isinstance(v, (int, float)) and isinstance(value, (int, float)) and abs(v - value) <= 0.005 * abs(value)]
 
 
 class Spots:
     def __init__(self, note, sayable):
         """sayable: the tokens of the note that have pieces."""
         self.note, self.sayable = note, sayable
-        self.figures = sorted({(a, b) for a, b, v in note['values'] if isinstance(v, (int, float))})
+        self.figures = sorted({(a, b) for a, b, v, _ in note['values'] if isinstance(v, (int, float))})
         self.told, self.doubtful, self.unsure, self.asked = {}, set(), set(), []
 
     def tell(self, entry, clause, condition):
@@ -42,6 +47,13 @@ class Spots:
             says[column] = True
             if kind == 'reading':
                 says['asWas'] = bool(entry.get('asWas'))
+                says.update({f'what {w}': plain(entry.get('what')) == plain(w) for w in MEASURED})
+                figure = next((v for a, b, v, dim in self.note['values'] if (a, b) == s and dim == 'number'), None)
+                if figure is not None:
+                    thou = entry.get('unit') == 'in' and not near([(*s, figure, '')], entry['value'])
+                    says.update({f'in {u}': u == 'thou' if thou else u == entry.get('unit') for u in UNITS})
+            if kind == 'finding':
+                says.update({f'verdict {v}': entry.get('verdict') == v for v in VERDICTS})
             if kind == 'work':
                 says['begun'] = entry.get('done') is False
         return where
@@ -80,10 +92,10 @@ class Spots:
         out = []
         for s in sorted({(n, n + 1) for n in self.sayable} | set(self.figures) | set(self.told)):
             is_, counts = torch.zeros(len(SPOTS)), torch.zeros(len(SPOTS))
-            single, verb = s[1] == s[0] + 1 and s[0] in self.sayable, s[1] == s[0] + 1 and bool(self.note['tokens'][s[0]][3])
+            single = s[1] == s[0] + 1 and s[0] in self.sayable
             for k, column in enumerate(SPOTS):
                 says = self.told.get(s, {})
-                may = verb if column in DEEDS else s in self.figures if column in FIGURES else single if column in STATES or column.startswith('of ') else False
+                may = single if column in DEEDS else s in self.figures if column in FIGURES else single if column in STATES or column.startswith('of ') else False
                 if column in says:
                     is_[k], counts[k] = float(says[column]), 1
                 elif may and column not in self.unsure and (s, column) not in self.doubtful:

@@ -3,6 +3,7 @@ import type { Weighed } from '../../../likely/net/weighed.ts';
 import type { Telling } from '../../telling.ts';
 import { byOthers } from '../by-others.ts';
 import { deeds } from './deeds.ts';
+import { prices } from './prices.ts';
 import { readings } from './readings.ts';
 import { states } from './states.ts';
 import { things } from './things.ts';
@@ -11,5 +12,5 @@ import { things } from './things.ts';
 export function alone(t: Telling, net: Weighed): Entry[] {
   const c = t.clause;
   if (c.asks || /^(if|unless|whether)$/.test(c.sub ?? '') || t.told.some(x => x.clause === c && x.entry.kind === 'amend') || byOthers(t)) return [];
-  return [...deeds(t, net), ...readings(t, net), ...states(t, net), ...things(t, net)];
+  return [...deeds(t, net), ...readings(t, net), ...prices(t, net), ...states(t, net), ...things(t, net)];
 }

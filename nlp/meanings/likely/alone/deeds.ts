@@ -1,4 +1,5 @@
 import type { Entry } from '../../../../domain/model/entry.ts';
+import { unlisted } from '../../../clauses/items.ts';
 import { saidIn, wordsIn } from '../../../likely/said.ts';
 import { spotOf } from '../../../likely/spot.ts';
 import { stretchOf } from '../../../likely/stretch-of.ts';
@@ -21,7 +22,7 @@ const firstWord = (deed: string | undefined): string | undefined => deed?.split(
 export function deeds(t: Telling, net: Weighed): Entry[] {
   const { clause: c, sheet } = t, out: Entry[] = [];
   for (let i = c.from; i < c.to; i++) {
-    const forms = verbForms(sheet.tokens[i]!.low), at = { from: i, to: i + 1 };
+    const word = sheet.tokens[i]!.low, known = verbForms(word), forms = known.length ? known : /[a-z]{3}ed$/.test(word) ? [{ base: unlisted(word) }] : [], at = { from: i, to: i + 1 };
     if (!forms.length || LIKENED.test(sheet.tokens.slice(c.from, i).map(x => x.low).join(' '))) continue;
     const says = net.alone(...stretchOf(sheet, at)), z = (what: string): number => says.get(what) ?? -Infinity;
     const kind = z('work') > DONE ? 'work' : z('job') > TO_DO ? 'job' : undefined, base = c.items.find(x => x.t === 'verb' && x.from === i)?.base ?? forms[0]!.base;

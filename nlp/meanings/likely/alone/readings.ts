@@ -14,7 +14,7 @@ const READ = 2, AS_WAS = 1;
 /** Figures of the clause that were read off a part and no rule read. */
 export function readings(t: Telling, net: Weighed): Entry[] {
   const { clause: c, sheet } = t, out: Entry[] = [];
-  const have = t.told.flatMap(x => (x.entry.kind === 'reading' ? spotOf(sheet, x) ?? [] : []));
+  const have = t.told.flatMap(x => (x.entry.kind === 'reading' ? spotOf(sheet, x) ?? (x.clause === c ? c : []) : []));
   for (let i = c.from; i < c.to; i++) {
     const f = valueAt(sheet, i, c.to);
     if (!f || !/^(measure|percent|number|span)$/.test(f.dim)) continue;

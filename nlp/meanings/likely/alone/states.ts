@@ -9,7 +9,7 @@ import type { Telling } from '../../telling.ts';
 import { namesFrom } from './names.ts';
 
 /** How strongly the net must speak for words to say how a part was found: for each of them, and for the surest (log odds). */
-const OF_STATE = 0, SURE = 2;
+const OF_STATE = 0, SURE = 2.5;
 
 /** How parts were found, in words of the clause that nothing read so far. */
 export function states(t: Telling, net: Weighed): Entry[] {
