@@ -23,7 +23,7 @@ export function readNote(text: string, ctx: ReadContext): Reading {
   return readAfter(text, ctx, true).reading;
 }
 
-/** What the rules alone make of a note, clause by clause: what the odds of a clause are learned from. */
+/** What the rules alone make of a note, clause by clause: what the net is taught from. */
 export function readByRules(text: string, ctx: ReadContext): { clauses: readonly Placed[]; told: readonly Told[]; sheet: Sheet } {
   return readAfter(text, ctx, false);
 }

@@ -32,6 +32,7 @@ export function unsaid(t: Telling, odds: Odds, left: Telling[], covered: Clause[
     left.sort((a, b) => a.at - b.at);
   }
 }
+
 /** Whether a fit is taken in by another: of the same part ("is on, torqued to 65"), or of what only holds it ("plates are on, the bolts finger tight"). */
 const fitsOn = (t: Telling, x: Told): boolean => x.entry.kind === 'fit' && t.told.some(y => y !== x && y.entry.kind === 'fit' && x.entry.kind === 'fit' && (y.entry.part === x.entry.part || x.entry.state === 'temporary' && isFastener(x.entry.part)));
 

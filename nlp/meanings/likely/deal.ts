@@ -11,7 +11,7 @@ const SURE = 0.5, DOUBTED = 0.35;
 
 /**
  * A thing, a seller and a price may be a purchase, an order or only a price heard: "starter cord, four pounds twenty at the mower shop". A rule goes by the verb, and
- * where none tells, takes it for a price heard; the odds go by all signs, so a deal read by a rule becomes the kind that is plainly likelier.
+ * where none tells, takes it for a price heard; the net goes by the whole clause, so a deal read by a rule becomes the kind that is plainly likelier.
  */
 export function likelierDeal(t: Telling, odds: Odds): void {
   const [best, p] = odds.sorts().find(([s]) => DEAL.test(s)) ?? ['', 0], kind = kindOf(best);
