@@ -19,7 +19,7 @@ export const job: Meaning = t => {
   return got;
 };
 
-const MENDS = /^(grind|file|skim|machine|dress|weld|braze|solder|patch|pour|re-pour|repour|glue|straighten|rebuild|rewind|reline|rebush|sleeve|regrind|repair|fix|mend|file|recut|rivet|epoxy|re-line|resleeve|rebabbitt|fill|plug|build|stitch|sew|splice|re-cover|recover|helicoil|pin|reface|true|bush)$/;
+const MENDS = /^(grind|file|skim|machine|dress|weld|braze|solder|patch|pour|re-pour|repour|glue|straighten|rebuild|rewind|reline|rebush|sleeve|regrind|repair|fix|mend|file|recut|rivet|epoxy|re-line|resleeve|rebabbitt|fill|plug|build|stitch|sew|splice|re-cover|recover|pin|reface|true|bush)$/;
 /** A repair that he says he will do is the verdict on what was found: "rotted through… I've got to patch it". */
 function mends(t: Telling, jobs: readonly Entry[]): void {
   const anew = /\b(make|turn|cut|carve|fabricate|knock up|build|saw|forge|cast|get|weave|sew|machine) (up )?(me |us )?(another|a new|new)( one| ones)?\b/.test(lowText(t)) ? t.told.at(-1)?.entry : undefined; // "…worn, I'll turn another one"

@@ -23,7 +23,7 @@ thresher threshing tine treadle tub vineyard windlass windmill`;
 
 const JOINING = `anneal annealed anvil babbitted banjo bellows blind bolt brad braze brazed brazing bronze burr bung cap capscrew castle casting chamfer
 circlip clamp clevis coarse copper countersink crimp dowel drill emery enamel epoxy eyebolt ferrule file filler fillet fitting flare flux forge
-foundry galvanized gland grommet gusset hacksaw helicoil hone honed hose insert jig jubilee keyway key knurl lacing lag lap lapped lathe
+foundry galvanized gland grommet gusset hacksaw hone honed hose insert jig jubilee keyway key knurl lacing lag lap lapped lathe
 leather leathers machinist mandrel mandril micrometer mill millwright nipple nut o-ring oakum olive packing peen
 pickle pin pipe plate plug punch ream reamed reamer rivet rod rubber sandblast screw scribe setscrew shellac
 solder spanner spot-weld staple stub tack tailstock headstock faceplate tap taper tapered template tempered thread threaded thrust tin

@@ -25,7 +25,7 @@ export interface Label {
   book?: boolean;
 }
 
-export const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastigauge|rule|ruler|tape|square|scales?|surface plate|straight ?edge|vee? blocks?|trammel|ohmmeter|tach|tacho|bench|dial test indicator|dti)$/;
+export const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastic gauge|rule|ruler|tape|square|scales?|surface plate|straight ?edge|vee? blocks?|trammel|ohmmeter|tach|tacho|bench|dial test indicator|dti)$/;
 const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
 const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|rest|others|remaining|lh|rh|east|west|north|south|lefts|rights|fronts|rears|backs|inners|outers|uppers|lowers|inlets|exhausts|intakes|primaries|tops|bottoms|seconds|thirds|middles)$/;
 

@@ -27,4 +27,4 @@ const NOT_THINGS = /^(back|mid|even|dead|both ends|half|full|full length|full tr
 /** Where on a part: "at the tight spot", "on the slack side". */
 const SPOTS = /\b(spot|spots|place|places|point|side|sides)$/;
 /** What a figure is read with. */
-const READ_WITH = /\b(scales?|pencil|finger|fingernail|thumb|nail file|file|bench|tape|rule|ruler|stick|string|wire gauge|lead wire|feelers?|feeler gauges?|plastigau?ge|indicator|dial|clock|mike|mic|micrometer|calipers?|meter|multimeter|gauge|square|straight ?edge|chalk|card|paper|shadow|eye|refractometer|hydrometer)$/;
+const READ_WITH = /\b(scales?|pencil|finger|fingernail|thumb|nail file|file|bench|tape|rule|ruler|stick|string|wire gauge|lead wire|feelers?|feeler gauges?|plastic gauge|indicator|dial|clock|mike|mic|micrometer|calipers?|meter|multimeter|gauge|square|straight ?edge|chalk|card|paper|shadow|eye|refractometer|hydrometer)$/;
