@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import type { Entry } from '../domain/model/entry.ts';
 import { namedBy } from '../domain/model/named-by.ts';
 import type { Clause } from './clauses/clause.ts';
@@ -7,6 +8,7 @@ import { sortOf } from './likely/sort.ts';
 import { alone } from './meanings/likely/alone/alone.ts';
 import { apart } from './meanings/likely/apart.ts';
 import { beside } from './meanings/likely/beside.ts';
+import { byOthers } from './meanings/likely/by-others.ts';
 import { deedOf } from './meanings/lib/deed-of.ts';
 import { likelierDeal } from './meanings/likely/deal.ts';
 import { likely } from './meanings/likely/likely.ts';
@@ -17,9 +19,11 @@ import { unsaid } from './unsaid.ts';
 /** Adds what a clause most likely tells beside what the rules read from the note. */
 export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net: Weighed): void {
   likelierDeal(t, odds);
-  severally(t, odds, left, covered, net);
+  const open = !closed(t);
+  if (open) severally(t, odds, left, covered, net);
   others(t, odds, left, covered, net);
   unsaid(t, odds, left, covered, net);
+  if (!open) return;
   for (const entry of alone(t, net)) add(t, entry, left, covered);
   const have = t.told.filter(x => x.clause === t.clause).map(x => x.entry);
   if (!have.length && !left.includes(t)) return; // it added to what another clause told
@@ -27,10 +31,14 @@ export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]
   if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
   for (const entry of more) {
     // One part has many kinds of work done to it; other entries of a kind and a name say the same.
-    if (t.told.some(x => x.entry.kind === entry.kind && namedBy(x.entry) === namedBy(entry) && deedOf(x.entry) === deedOf(entry))) continue;
+    const name = namedBy(entry);
+    if (t.told.some(x => x.entry.kind === entry.kind && (name === undefined ? isDeepStrictEqual(x.entry, entry) : namedBy(x.entry) === name && deedOf(x.entry) === deedOf(entry)))) continue;
     add(t, entry, left, covered);
   }
 }
+
+/** Whether a clause tells nothing that the rules did not read: a question, what is held to a condition, a correction (which says what it says of an entry that is there already), what others say. */
+const closed = (t: Telling): boolean => t.clause.asks || /^(if|unless|whether)$/.test(t.clause.sub ?? '') || t.told.some(x => x.clause === t.clause && x.entry.kind === 'amend') || byOthers(t);
 
 /** What is told by likelihood, of a clause that is no longer left unread. */
 function add(t: Telling, entry: Entry, left: Telling[], covered: Clause[]): void {

@@ -78,10 +78,8 @@ function surelyAsked(sheet: Sheet, prior: readonly Entry[], memory: Memory, odds
   const asked = readAsks(sheet, odds);
   if (!asked.some(a => a.rule === 'loose') || sheet.text.includes('?')) return asked;
   const firm = asked.filter(a => a.rule !== 'loose');
-  const trace = sheet.trace;
   const clauses = clausesOf(sheet, firm.map((a): [number, number] => [a.from, a.to]), memory.copy());
   const { told } = tell({ ...sheet, trace: [] }, clauses, prior, firm.flatMap(a => a.used), odds);
-  sheet.trace = trace;
   return asked.filter(a => a.rule !== 'loose' || !told.some(x => x.entry.kind !== 'remark' && x.clause.from < a.to && a.from < Math.max(x.clause.to, x.to ?? 0)));
 }
 

@@ -1,6 +1,7 @@
 import type { Ask } from '../domain/model/ask.ts';
 import type { Entry } from '../domain/model/entry.ts';
 import { namedBy } from '../domain/model/named-by.ts';
+import { nameWords } from '../domain/model/names.ts';
 import type { NearMiss } from '../domain/model/reading.ts';
 import type { Placed } from './clauses/clauses.ts';
 import type { Clause } from './clauses/clause.ts';
@@ -71,11 +72,14 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const remarks = remarked(left, covered, net);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map(x => renamed(sheet, x, settled, net)).map((x, _, all) => filled(sheet, measured(sheet, qualified(sheet, x, net, all), net), net, all)) : settled).map(x => old(sheet, x, told));
+  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => old(sheet, x, told));
   const each = once(kept);
   whichOnes(each, questions);
   return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };
 }
+
+/** An entry with what the net says of it beside its kind and its name. `others`: those told with it. */
+const completed = (sheet: Sheet, x: Told, others: readonly Told[], net: Weighed): Told => filled(sheet, measured(sheet, qualified(sheet, x, net, others), net), net, others);
 
 /** What a clause most likely tells; nothing of one without words. */
 function oddsOf(sheet: Sheet, net: Weighed, c: Clause): Odds | undefined {
@@ -117,7 +121,7 @@ function whichOnes(told: readonly Told[], questions: NearMiss[]): void {
 function old(sheet: Sheet, x: Told, told: readonly Told[]): Told {
   if (!('part' in x.entry) || !x.entry.part || x.entry.part.startsWith('old ')) return x;
   const name = x.entry.part;
-  const saidOld = sheet.tokens.slice(x.clause.from, x.clause.to).some((t, k) => t.low === 'old' && (name.startsWith(sheet.tokens[x.clause.from + k + 1]?.low ?? '-') || /^ones?$/.test(sheet.tokens[x.clause.from + k + 1]?.low ?? '')));
+  const saidOld = sheet.tokens.slice(x.clause.from, x.clause.to).some((t, k) => { const after = sheet.tokens[x.clause.from + k + 1]?.low ?? ''; return t.low === 'old' && (/^ones?$/.test(after) || nameWords(after).some(w => nameWords(name).includes(w))); });
   const other = told.some(y => y !== x && y.clause !== x.clause && (y.entry.kind === 'fit' && y.entry.part === name && y.entry.state !== 'off' || y.entry.kind === 'arrival' && y.entry.item === name));
   return saidOld && other ? { ...x, entry: { ...x.entry, part: `old ${name}` } as Entry } : x;
 }

@@ -4,6 +4,7 @@ import type { Found, Sheet } from '../types.ts';
 import type { Weighed } from './net/weighed.ts';
 import { verbForms } from '../words/verbs.ts';
 import { saidIn, valueIn, wordsIn, type Said } from './said.ts';
+import { nameRun } from './name-run.ts';
 import { spotOf } from './spot.ts';
 
 /** How sure the net must be of the words of a field that the rules left out. */
@@ -16,16 +17,17 @@ const MAY: Partial<Record<Entry['kind'], Readonly<Record<string, Holds>>>> = {
   bought: { source: 'words', price: 'money' }, quote: { source: 'words', shipping: 'money' }, hands: { for: 'words' }, out: { do: 'deed' },
 };
 
-/** An entry with what the net is sure it says beside, where the rules left a field open; of several of a kind in a clause only deeds, for it tells others not apart. */
-export function filled(sheet: Sheet, x: Told, net: Weighed, told: readonly Told[]): Told {
+/** An entry with what the net is sure it says beside, where the rules left a field open. Of several of its kind in a clause it is asked from the words of its name, of a deed always from its verb. */
+export function filled(sheet: Sheet, x: Told, net: Weighed, others: readonly Told[]): Told {
   const may = MAY[x.entry.kind];
-  const at = x.entry.kind === 'work' ? spotOf(sheet, x) : undefined;
-  if (!may || !at && told.some(y => y !== x && y.clause === x.clause && y.entry.kind === x.entry.kind) || x.entry.kind === 'fit' && x.entry.state === 'off') return x;
+  const several = others.filter(y => y.clause === x.clause && y.entry.kind === x.entry.kind), run = several.length > 0 ? nameRun(sheet, x) : undefined;
+  const at = x.entry.kind === 'work' ? spotOf(sheet, x) : run && several.every(y => nameRun(sheet, y)?.from !== run.from) ? run : undefined; // two prices of one thing share its name
+  if (!may || !at && several.length > 0 || x.entry.kind === 'fit' && x.entry.state === 'off') return x;
   const more: Record<string, string | number> = {};
   for (const [field, holds] of Object.entries(may)) {
     if ((x.entry as Record<string, unknown>)[field] !== undefined) continue;
     const said = saidIn(sheet, net, at ?? x.clause, `${x.entry.kind} ${field}`);
-    if (!said || said.p <= SURE || told.some(y => y !== x && y.clause !== x.clause && y.entry.kind === x.entry.kind && said.from >= y.clause.from && said.from < Math.max(y.clause.to, y.to ?? 0))) continue; // it is said of another
+    if (!said || said.p <= SURE || others.some(y => y.clause !== x.clause && y.entry.kind === x.entry.kind && said.from >= y.clause.from && said.from < Math.max(y.clause.to, y.to ?? 0))) continue; // it is said of another
     if (!/^(words|deed)$/.test(holds) && (said.from < x.clause.from || said.to > Math.max(x.clause.to, x.to ?? 0))) continue;
     const value = holds === 'words' ? wordsIn(sheet, said) || undefined : holds === 'deed' ? deedIn(sheet, said) : held(sheet, said, holds);
     if (value !== undefined) more[field] = value;

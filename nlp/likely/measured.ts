@@ -19,7 +19,7 @@ export function measured(sheet: Sheet, x: Told, net: Weighed): Told {
   const says = net.alone(...stretchOf(sheet, at)), said = new Set(sheet.tokens.flatMap(t => nameWords(t.low)));
   const what = nameWords(e.what).some(w => said.has(w)) ? undefined : choice(says, 'what ', MEASURES);
   const by = e.unit === undefined ? choice(says, 'in ', IN) : undefined;
-  if ((what === undefined || what === e.what) && by === undefined) return x;
+  if ((what === undefined || nameWords(what).every(w => nameWords(e.what).includes(w))) && by === undefined) return x; // "lifting pressure" says more than "pressure"
   const made = { ...e, what: what ?? e.what, ...(by === 'thou' ? { value: e.value / 1000, unit: 'in' } : by !== undefined ? { unit: by } : {}) } as Entry;
   sheet.trace.push({ stage: 'odds', rule: 'measured', text: e.what, gave: [what, by].filter(Boolean).join(', ') });
   return { ...x, entry: made };

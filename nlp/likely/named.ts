@@ -11,7 +11,9 @@ import type { Weighed } from './net/weighed.ts';
 import { pointed, wordsOf } from './pointed.ts';
 import { sortOf } from './sort.ts';
 import { SIDES } from '../words/sides.ts';
-import { spotOf } from './spot.ts';
+import { nameRun } from './name-run.ts';
+import { stretchOf } from './stretch-of.ts';
+import { spotOf, type Stretch } from './spot.ts';
 
 /** By so much another name must speak louder than the one that the rules chose. */
 const LOUDER = 2.86;
@@ -20,19 +22,21 @@ const MOST = 3;
 
 /**
  * Gives an entry the name that the net speaks most for, where that is plainly not the one the rules chose: a name of words that this note says, or one that the
- * net points to in the note before. One of several of its kind in a clause keeps its own, unless a word or figure of its own tells it.
+ * net points to in the note before. One of several of its kind in a clause is asked from the word or figure that tells it, else from the words of its name.
  */
-export function renamed(sheet: Sheet, x: Told, told: readonly Told[], net: Weighed): Told {
+export function renamed(sheet: Sheet, x: Told, others: readonly Told[], net: Weighed): Told {
   const name = namedBy(x.entry);
   if (name === undefined || !RENAMED.has(x.entry.kind)) return x;
-  const at = spotOf(sheet, x);
-  if (told.some(y => y !== x && y.clause === x.clause && y.entry.kind === x.entry.kind && (!at || spotOf(sheet, y)?.from === at.from))) return x;
-  if ([...x.clause.subj, ...x.clause.obj].some(s => s.name === name && s.choices)) return x;
+  const several = others.some(y => y.clause === x.clause && y.entry.kind === x.entry.kind);
+  const run = several ? nameRun(sheet, x) : undefined;
+  const at = spotOf(sheet, x) ?? run;
+  if (others.some(y => y.clause === x.clause && y.entry.kind === x.entry.kind && (!at || (spotOf(sheet, y) ?? (run ? nameRun(sheet, y) : undefined))?.from === at.from))) return x;
+  if ([...x.clause.subj, ...x.clause.obj].some(s => s.name === name && s.choices) || !net.alone(...stretchOf(sheet, at ?? x.clause)).size) return x; // or it stands past what the net reads of a note
   const said = new Set([...sheet.tokens.flatMap(t => nameWords(t.low)), ...nameWords(name)]);
   const all = candidates(sheet, x.clause as Placed, name).filter(c => nameWords(c).every(n => said.has(n))).map(c => ({ name: c, loud: 0 }));
-  hear(sheet, x, net, all, told.filter(y => y !== x && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
+  hear(sheet, x, net, at ?? x.clause, all, others.filter(y => y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
   const best = all.reduce((a, b) => (b.loud > a.loud ? b : a));
-  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || adds(name, best.name) || 'what' in x.entry && nameWords(x.entry.what).every(w => nameWords(best.name).includes(w)) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name)) return x;
+  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name)) return x;
   sheet.trace.push({ stage: 'odds', rule: 'name', text: name, gave: best.name });
   return { ...x, entry: { ...x.entry, ['item' in x.entry ? 'item' : 'part']: best.name } as Entry };
 }
@@ -41,8 +45,8 @@ export function renamed(sheet: Sheet, x: Told, told: readonly Told[], net: Weigh
  * How loudly each name is spoken for: what the net says of its words, less what it says of those it lacks. The name that the net points to is among them, unless it takes in what another
  * entry of the kind is about (`others`: the words of their names), or stands in the note before while this one says the rules' choice.
  */
-function hear(sheet: Sheet, x: Told, net: Weighed, all: { name: string; loud: number }[], others: readonly string[]): void {
-  const sort = sortOf(x.entry), asking = spotOf(sheet, x) ?? x.clause, own = pointed(sheet, net, x.clause, sort, asking), odds = new Map<string, number>();
+function hear(sheet: Sheet, x: Told, net: Weighed, asking: Stretch, all: { name: string; loud: number }[], others: readonly string[]): void {
+  const sort = sortOf(x.entry), own = pointed(sheet, net, x.clause, sort, asking), odds = new Map<string, number>();
   const heard = (said: string, p: number): void => { for (const n of nameWords(said)) odds.set(n, Math.max(odds.get(n) ?? -MOST, Math.min(MOST, Math.log(p / (1 - p))))); };
   wordsOf(sheet, net, asking, sort).forEach(({ word, p }, k, words) => {
     heard(word, p);
@@ -57,6 +61,9 @@ function hear(sheet: Sheet, x: Told, net: Weighed, all: { name: string; loud: nu
     c.loud = of.reduce((n, word) => n + (odds.get(word) ?? -MOST), 0) - lacks.reduce((n, [, z]) => n + z, 0);
   }
 }
+
+/** Whether a name is what the entry already says of the thing: what was measured, or a size. */
+const saidOf = (e: Entry, name: string): boolean => 'what' in e && nameWords(e.what).every(w => nameWords(name).includes(w)) || 'spec' in e && e.spec !== undefined && nameWords(name).every(w => nameWords(e.spec!).includes(w));
 
 /** Whether a name only adds to the rules' what names no part of it (what it holds, where on it), or says no more than which of several. */
 function adds(name: string, other: string): boolean {

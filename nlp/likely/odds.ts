@@ -3,7 +3,7 @@ import { kindOf, type Sort } from './sort.ts';
 /** Under this the net speaks plainly against a kind. */
 const AGAINST = 0.1;
 /** Kinds with a bound of their own: rules that are wide tell wrong under it more often than right, narrow ones hold where the net doubts; corrections are few, so that a true one may look unlikely. */
-const OWN: Readonly<Record<string, number>> = { job: 0.3, finding: 0.3, reading: 0.3, work: 0.15, fit: 0.05, hands: 0.05, amend: 0.01 };
+const OWN: Readonly<Record<string, number>> = { job: 0.3, finding: 0.3, reading: 0.2, work: 0.1, fit: 0.05, hands: 0.05, amend: 0.01 };
 
 /** What the net says of a clause: how strongly it speaks for each sort (log odds), and the word of the clause that says most for one. */
 export interface ByNet { z: ReadonlyMap<Sort, number>; loudest(sort: Sort): string }

@@ -1,4 +1,4 @@
-import { knownNames } from '../dimensions/part/known.ts';
+import { isKnownPart, knownNames } from '../dimensions/part/known.ts';
 import { nameKey, nameWords } from '../../domain/model/names.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Sheet } from '../types.ts';
@@ -84,7 +84,15 @@ export function allPointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sor
     const between = gaps[k]!, joined = k > 0 && between.length > 0 && between.every(w => SMALL.test(w)) && between.some(w => OWNED.test(w));
     if (joined) order.splice(Math.max(0, order.length - 1), 0, run); else order.push(run);
   }
-  return [nameOf(sheet, order.flat())].filter(x => x !== undefined);
+  const whole = nameOf(sheet, order.flat()), last = order.length > 1 && whole && !isKnownPart(sheet.ctx.parts, whole.name) ? order.at(-1)! : undefined;
+  return [last && theOnly(sheet, last) || whole].filter(x => x !== undefined);
+}
+
+/** The shop's only name that ends in these words: "the lid", after "layshaft's home", is the gearbox lid where the shop has no other. */
+function theOnly(sheet: Sheet, words: readonly Word[]): Pointed | undefined {
+  const said = nameWords(words.map(w => w.word).join(' ')), have = knownNames(sheet.ctx.parts ?? []).holding(said, said.at(-1));
+  const named = nameOf(sheet, words);
+  return have.length === 1 && named ? { ...named, name: have[0]! } : undefined;
 }
 
 /** The names within a clause that the net points to for one sort, each with the tokens where it stands: of several that are told of apart ("inlet twelve thou, exhaust sixteen"). */

@@ -40,6 +40,8 @@ export const fit: Meaning = t => {
   if (listed && as) return listed.things.filter(p => partLike(t.sheet, p.name)).map(p => ({ kind: 'fit', part: p.name, state: as }) as Entry);
   const renewed = newOnes(t);
   if (renewed) return renewed;
+  const trial = t.told.at(-1)?.entry;
+  if (trial?.kind === 'fit' && trial.state === 'tried' && c.verb?.base === 'come' && c.verb.form === 'past' && /\b(off|down|out|away)\b/.test(lowText(t)) && c.subj.every(s => s.carried || s.name === trial.part)) return [{ kind: 'fit', part: trial.part, state: 'off' } as Entry]; // "…, then down it came again"
   const state = fitState(t);
   const anew = state ? undefined : thereNew(t);
   if (anew) return [{ kind: 'fit', part: anew, state: 'on' } as Entry];

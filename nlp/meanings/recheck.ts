@@ -3,6 +3,7 @@ import { dims, type Clause } from '../clauses/clause.ts';
 import { partLike } from '../clauses/name-kinds.ts';
 import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
+import { afterSpan } from './recheck/after-span.ts';
 import { reminded } from './recheck/reminded.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 import type { Placed } from '../clauses/clauses.ts';
@@ -85,12 +86,7 @@ export function later(t: Telling, c: Clause): { after: number; unit: string } | 
   const meter = c.items.find(i => i.np?.count !== undefined && /\b(hours|miles)$/.test(i.np.said) && i.np.said.split(' ').length <= 3); // "25 operating hours"
   if (meter) return { after: meter.np!.count!, unit: meter.np!.said.split(' ').at(-1)! };
   if (run?.dim === 'measure') return { after: run.value.value, unit: 'hours' };
-  if (span) {
-    const { amount, unit } = span.value;
-    if (unit === 'years') return { after: amount * 12, unit: 'months' };
-    if (unit === 'minutes') return undefined;
-    return { after: amount, unit };
-  }
+  if (span) return afterSpan(span.value);
   if (/\bafter (the|its|her|his) first (hour|run hour)\b/.test(text)) return { after: 1, unit: 'hours' };
   const first = /\bafter (?:the |its |her |his )?first (?:day|week|month)\b/.exec(text);
   if (first) return { after: 1, unit: `${first[0].split(' ').at(-1)}s` };

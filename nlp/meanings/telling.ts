@@ -48,10 +48,7 @@ const lowWords = (tokens: readonly Token[], c: Clause): string => tokens.slice(c
 
 /** The things a deed was done to: the object, or the subject of a passive or of a verb that stands alone. */
 export function patients(c: Clause): Thing[] {
-  if (c.obj.length) return c.obj;
-  if (c.passive || c.pred === 'be' || c.pred === 'none') return c.subj;
-  if (!c.who || !/^(i|we|he|they|she|person|you)$/.test(c.who)) return c.subj;
-  return c.subj;
+  return c.obj.length ? c.obj : c.subj;
 }
 
 export const next = (t: Telling): Clause | undefined => t.clauses[t.at + 1];

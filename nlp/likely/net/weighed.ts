@@ -71,13 +71,13 @@ export class Weighed {
     return p ? this.own.map(p) : [];
   }
 
-  /** How strongly the net takes a clause to begin at that place in the note's text (log odds), as if the note had no stops. */
+  /** How strongly the net takes a clause to begin at that place in the note's text (log odds), as if the note had no stops; neither way past what it reads of a long one. */
   begins(start: number): number {
     const piece = this.own.find(p => p.end > start);
-    return piece ? this.at(piece.row, this.width - 1 - net().heads.spots.length) : -Infinity;
+    return piece ? this.at(piece.row, this.width - 1 - net().heads.spots.length) : 0;
   }
 
-  /** How strongly a single word or figure speaks for what it may tell by itself (log odds): a deed done or to do, a figure read, hours, a price, how a part was found. */
+  /** How strongly a single word or figure speaks for what it may tell by itself (log odds): each of the net's spots. Nothing past what it reads of a long note. */
   alone(start: number, end: number): ReadonlyMap<string, number> {
     const { spots } = net().heads, of = this.own.filter(p => p.start < end && p.end > start);
     return new Map(of.length ? spots.map((spot, k) => [spot, of.reduce((sum, p) => sum + this.at(p.row, this.width - spots.length + k), 0) / of.length]) : []);

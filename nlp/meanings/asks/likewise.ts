@@ -1,7 +1,7 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { dayOf, isoOf } from '../../dimensions/when/days.ts';
 import { sheetBefore } from '../../sheet.ts';
-import { daysOf, type Desk, foundIn, type Hit } from './desk.ts';
+import { daysOf, type Desk, foundIn, type Hit, sentenceAt } from './desk.ts';
 import { readAsks } from './read.ts';
 import { thingsAt } from './things-at.ts';
 
@@ -31,7 +31,20 @@ export function likewise(desk: Desk, hits: readonly Hit[]): Hit[] {
     const asks = again(desk, last, s.start + (m ? m[0].length : 0), s.end);
     if (asks) out.push({ start: s.start, end: s.end, asks, rule: 'likewise', weight: 3 });
   });
-  return out;
+  return [...out, ...hits.flatMap(h => alsoOf(desk, h, hits))];
+}
+
+/** What joins another thing to what was asked about: "spent on the riddle, and on the engine". */
+const ALSO = /^ ?,? ?(?:and|or|plus|then) (?:also )?(?:how (?:much|many|long) )?(?:on|of|for|in) (?=(?:the|my|that|this)\b)/;
+
+/** The same asked of another thing that the sentence goes on to. */
+function alsoOf(desk: Desk, h: Hit, hits: readonly Hit[]): Hit[] {
+  const last = h.asks.at(-1)!, { end } = sentenceAt(desk, h.start), part = /^(?:spent|timeSpent|picture|buy)$/.test(last.kind) && 'part' in last ? last.part : undefined;
+  const named = part ? desk.text.indexOf(part.split(' ').at(-1)!, h.start) : -1, done = named < 0 ? end : Math.max(h.end, named + /^[a-z]*/.exec(desk.text.slice(named))![0].length);
+  const m = ALSO.exec(desk.text.slice(done, end));
+  if (!m || hits.some(o => o.start >= done && o.start < done + m[0].length)) return [];
+  const things = thingsAt(desk, done + m[0].length, end);
+  return things?.names.length ? [{ start: done, end: things.end, asks: things.names.map((name): Ask => ({ ...last, part: name }) as Ask), rule: 'likewise', weight: 3 }] : [];
 }
 
 /** The same question of what is named from here to the end of its sentence, when nothing else is said there. */

@@ -52,7 +52,7 @@ export function readAsks(sheet: Sheet, learned = true): AskRead[] {
   if (before) return before;
   const desk = openDesk(sheet);
   const plain = choose(desk, spoken(desk, hitsOf(desk, RULES)));
-  const sums = readSums(desk, plain);
+  const sums = readSums(desk, plain, learned);
   const known = [...plain, ...likewise(desk, [...plain, ...sums]), ...sums];
   const read = inherit(desk, choose(desk, [...known, ...looseHits(desk, known)]));
   const followed = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at

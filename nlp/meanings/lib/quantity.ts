@@ -1,3 +1,4 @@
+import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import { said } from '../../clauses/as-said.ts';
 import { isMachine } from '../../clauses/name-kinds.ts';
@@ -6,7 +7,7 @@ import { nounClasses, singular } from '../../words/nouns.ts';
 import { NAMED } from '../../words/quantities.ts';
 import { measurable, spokenOf } from './measurable.ts';
 import { namesPart } from './named.ts';
-import { lowText, type Telling } from '../telling.ts';
+import { lowText, type Telling, type Told } from '../telling.ts';
 
 const BY_UNIT: Record<string, string> = {
   psi: 'pressure', bar: 'pressure', 'lb-ft': 'torque', 'lb-in': 'torque', 'N·m': 'torque', V: 'voltage', A: 'current', 'Ω': 'resistance', '°F': 'temperature', '°C': 'temperature', rpm: 'speed',
@@ -32,7 +33,7 @@ export function quantityOf(t: Telling, c: Clause, f: Found, k: number): Quantity
   const evident = measuring(c);
   const named = namedIn(t, c, k, unit);
   if (f.dim === 'number' && !named?.what) {
-    const last = t.told.at(-1)?.entry;
+    const last = lastTold(t, c);
     if (last?.kind !== 'reading' || !/^(drop|rise|fall|read|climb|be|sit|go|come|measure)$/.test(c.verb?.base ?? 'be') || c.subj.length > 0 && !c.subj.some(s => s.carried) && c.pred !== 'none' || Number.isInteger(f.value.value) && last.unit === undefined) return undefined;
     return { part: last.part, what: last.what + qualifier(t, c, k), ...(last.unit ? { unit: last.unit } : {}) };
   }
@@ -46,9 +47,12 @@ export function quantityOf(t: Telling, c: Clause, f: Found, k: number): Quantity
   return { part, what: what + qualifier(t, c, k), ...(unit !== undefined ? { unit } : f.dim === 'thread' || f.dim === 'number' ? { unit: /gap|clearance|play|travel|sag|backlash|diameter|length|bore|thick|width|depth|lash|runout/.test(what) ? 'in' : undefined } : {}) } as Quantity;
 }
 
+/** The last entry told up to a clause: what the clauses after it tell may be known already. */
+const lastTold = (t: Telling, c: Clause): Entry | undefined => t.told.reduce<Told | undefined>((last, x) => (x.clause.from <= c.from && (!last || x.clause.from >= last.clause.from) ? x : last), undefined)?.entry;
+
 /** "…is 1 5/16 thick, the right one's an inch and a quarter": the same thing measured on the next part. */
 function sameAs(t: Telling, c: Clause, unit: string | undefined): string | undefined {
-  const last = t.told.at(-1)?.entry;
+  const last = lastTold(t, c);
   return last?.kind === 'reading' && last.unit === unit && (c.pred === 'be' || c.pred === 'none' || c.pred === 'have') && !BY_WORD.some(([re]) => re.test(lowText(t))) ? last.what : undefined;
 }
 
@@ -68,17 +72,15 @@ function namedIn(t: Telling, c: Clause, k: number, unit: string | undefined): { 
       if (ownedBy && before !== words.slice(0, cut).join(' ')) return { what: `${ownedBy[2]} ${name}`, part: before }; // "the coil's primary resistance"
       const owner = ownerOf(t, c, n);
       const part = before && !/^(the|a|some|about|running|total|good|cold|hot|static|open|right|left|mid|full|half)$/.test(before) ? (owner ? `${owner} ${before}` : before) : owner;
-      return { what: name, ...(part ? { part: snapped(t, part) } : {}) };
+      return { what: name, ...(part ? { part: part } : {}) };
     }
   }
   for (const s of c.subj.filter(x => x.carried || !c.items.some(i => i.np))) {
     const words = s.name.split(' ');
-    for (let cut = 1; cut < words.length; cut++) if (NAMED.test(words.slice(cut).join(' ')) && suits(words.slice(cut).join(' '), unit)) return { what: words.slice(cut).join(' '), part: snapped(t, words.slice(0, cut).join(' ')) };
+    for (let cut = 1; cut < words.length; cut++) if (NAMED.test(words.slice(cut).join(' ')) && suits(words.slice(cut).join(' '), unit)) return { what: words.slice(cut).join(' '), part: words.slice(0, cut).join(' ') };
   }
   return undefined;
 }
-
-const snapped = (_t: Telling, name: string): string => name;
 
 /** "end play in the crank", "gap at the points", "the crank's end play". */
 function ownerOf(t: Telling, c: Clause, n: number): string | undefined {

@@ -8,7 +8,7 @@ const WORDED = ['product', 'item', 'where', 'with', 'spec', 'part'] as const;
 
 /** A correction that no wording gave away: the figure, the day or the place that the clause gives anew, else a name that shares its last word with one said before ("hemp rope" after "graphite rope"). */
 export function amended(t: Telling): Entry[] {
-  if (t.at > 2 || t.told.length || !t.sheet.ctx.prior?.length || /^that makes\b/.test(lowText(t))) return []; // "that makes four" counts up
+  if (t.at > 2 || t.told.length || !t.sheet.ctx.prior?.length || /^(that makes|got|bought)\b/.test(lowText(t))) return []; // "that makes four" counts up, "got two" tells what is there now
   return changed(t, t.clause, lowText(t)) ?? figureAgain(t, true) ?? renamed(t) ?? [];
 }
 

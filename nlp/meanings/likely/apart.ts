@@ -1,6 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
-import { pointedApart } from '../../likely/pointed.ts';
+import { onlyWhich, pointedApart } from '../../likely/pointed.ts';
 import { allSaid, wordsIn, type Said } from '../../likely/said.ts';
 import { trim } from '../lib/fields.ts';
 import { verdictIn } from '../lib/verdict.ts';
@@ -15,7 +15,7 @@ const SURE = 0.6;
  * that the net points to belongs what it takes for a condition or a figure before the next. Fewer than two are none.
  */
 export function apart(t: Telling, net: Weighed, kind: 'finding' | 'reading'): Entry[] {
-  const names = pointedApart(t.sheet, net, t.clause, kind).filter(n => n.p > SURE);
+  const names = pointedApart(t.sheet, net, t.clause, kind).filter(n => n.p > SURE && !onlyWhich(n.name));
   if (names.length < 2) return [];
   const said = kind === 'finding' ? allSaid(t.sheet, net, t.clause, 'finding condition').filter(s => s.p > SURE) : t.sheet.found.filter(f => /^(measure|percent|number)$/.test(f.dim)).map(f => ({ from: f.from, to: f.to, p: 1 }));
   const of = (k: number): Said | undefined => said.find(s => s.from >= names[k]!.to && s.to <= (names[k + 1]?.from ?? t.clause.to));

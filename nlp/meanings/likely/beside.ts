@@ -1,7 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { namedBy } from '../../../domain/model/named-by.ts';
 import { nameWords } from '../../../domain/model/names.ts';
-import { pointedApart } from '../../likely/pointed.ts';
+import { onlyWhich, pointedApart } from '../../likely/pointed.ts';
 import { sortOf } from '../../likely/sort.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
 import { trim } from '../lib/fields.ts';
@@ -22,7 +22,7 @@ export function beside(t: Telling, net: Weighed, told: readonly Entry[]): Entry[
   const have = new Set(told.flatMap(e => nameWords(namedBy(e) ?? ''))), names = pointedApart(t.sheet, net, t.clause, sortOf(first));
   return names.flatMap((n, k): Entry[] => {
     const before = names[k - 1];
-    if (!before || n.p <= SURE || before.p <= SURE || nameWords(n.name).every(w => have.has(w))) return [];
+    if (!before || onlyWhich(n.name) || n.p <= SURE || before.p <= SURE || nameWords(n.name).every(w => have.has(w))) return [];
     if (!t.sheet.tokens.slice(before.to, n.from).some(x => JOINS.test(x.low))) return [];
     return [trim(as(t, told.at(-1)!, n.name, n.to, names[k + 1]?.from ?? t.clause.to)) as Entry];
   });

@@ -2,9 +2,11 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import { SKIES } from '../../../domain/model/fields.ts';
 import { stretchOf } from '../../likely/stretch-of.ts';
 import { saidIn, valueIn, wordsIn, type Said } from '../../likely/said.ts';
+import type { Stretch } from '../../likely/spot.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
 import type { Found } from '../../types.ts';
 import { trim } from '../lib/fields.ts';
+import { afterSpan } from '../recheck/after-span.ts';
 import { foretells } from '../weather.ts';
 import type { FitState } from '../lib/fit-state.ts';
 import { verdictIn } from '../lib/verdict.ts';
@@ -21,10 +23,10 @@ const GOODS = /^(want|order|bought|quote|arrival)$/;
 
 /**
  * Entries in the words that the net takes for its fields, where no rule of its kind found them: nothing where a field that the kind can't do without is not said, or where
- * nothing names what is told of.
+ * nothing names what is told of. `asking`: what they are asked from, the clause or the words of a name in it.
  */
-export function built(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): Entry[] {
-  const fields = fieldsOf(t, net, kind, sort);
+export function built(t: Telling, net: Weighed, kind: Entry['kind'], sort: string, asking: Stretch = t.clause): Entry[] {
+  const fields = fieldsOf(t, net, kind, sort, asking);
   if (!fields) return [];
   if (kind === 'hands' || kind === 'rule' || kind === 'weather') return [trim({ kind, ...fields }) as Entry];
   const names = about(t, true).filter(p => kind !== 'finding' || mayBear(t, p)).map(p => p.name);
@@ -41,8 +43,8 @@ function skyOf(t: Telling, net: Weighed): typeof SKIES[number] | undefined {
 
 type Fields = Partial<Record<string, string | number | boolean>>;
 
-function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): Fields | undefined {
-  const said = (field: string, least: number): Said | undefined => { const run = saidIn(t.sheet, net, t.clause, `${kind} ${field}`); return run && run.p > least ? run : undefined; };
+function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string, asking: Stretch): Fields | undefined {
+  const said = (field: string, least: number): Said | undefined => { const run = saidIn(t.sheet, net, asking, `${kind} ${field}`); return run && run.p > least ? run : undefined; };
   const text = (field: string, least = ADDED, place = false): string | undefined => { const run = said(field, least); return run && wordsIn(t.sheet, run, place) || undefined; };
   const figure = <D extends Found['dim']>(field: string, dims: readonly D[], least = ADDED): Extract<Found, { dim: D }> | undefined => { const run = said(field, least); return run && valueIn(t.sheet, run, dims); };
   const amount = (field: string, least = ADDED): number | undefined => figure(field, ['money', 'number'], least)?.value.value;
@@ -69,8 +71,8 @@ function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string): 
       return until !== undefined ? { until } : span && /^(hours|days|weeks)$/.test(span.unit) ? { after: span.amount, unit: span.unit } : undefined;
     }
     case 'recheck': {
-      const due = day('due', NEEDED), span = figure('after', ['span'], NEEDED)?.value;
-      return span ? { do: deed('do') ?? 'check', after: span.amount, unit: span.unit } : due !== undefined ? { do: deed('do') ?? 'check', due } : undefined;
+      const due = day('due', NEEDED), said = figure('after', ['span'], NEEDED)?.value, span = said && afterSpan(said);
+      return span ? { do: deed('do') ?? 'check', ...span } : due !== undefined ? { do: deed('do') ?? 'check', due } : undefined;
     }
     case 'weather': { const sky = foretells(lowText(t)) ? skyOf(t, net) : undefined, from = day('from', NEEDED); return sky !== undefined && from !== undefined ? { sky, from, to: lastOf('to') } : undefined; }
     case 'arrival': return {};

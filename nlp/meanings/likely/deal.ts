@@ -18,5 +18,5 @@ export function likelierDeal(t: Telling, odds: Odds): void {
   if (p < SURE) return;
   const own = t.told.filter((x): x is Told => x.clause === t.clause && DEAL.test(x.entry.kind));
   if (!own.length || own.some(x => x.entry.kind === kind)) return;
-  for (const x of own) if ((odds.p(x.entry.kind) ?? 1) < DOUBTED) x.entry = trim({ ...x.entry, kind, ...(kind === 'order' ? { expected: t.clauses.slice(t.at, t.at + 3).filter(c => !c.asks && !/^(?:i|we)$/.test(c.who ?? '')).map(c => dayIn(t, c, true)).find(Boolean) } : {}) }) as Entry;
+  for (const x of own) if ((odds.p(x.entry.kind) ?? 1) < DOUBTED && (kind !== 'quote' || 'price' in x.entry)) x.entry = trim({ ...x.entry, kind, ...(kind === 'bought' ? { shipping: undefined } : {}), expected: kind === 'order' ? t.clauses.slice(t.at, t.at + 3).filter(c => !c.asks && !/^(?:i|we)$/.test(c.who ?? '')).map(c => dayIn(t, c, true)).find(Boolean) : undefined }) as Entry;
 }

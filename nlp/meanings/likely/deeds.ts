@@ -6,6 +6,7 @@ import { singular } from '../../words/nouns.ts';
 import { isClass } from '../../words/verbs.ts';
 import { dayIn } from '../lib/day.ts';
 import { isTool, trim } from '../lib/fields.ts';
+import { afterSpan } from '../recheck/after-span.ts';
 import { coatIn } from '../work/coat.ts';
 import { productOf } from '../work/product.ts';
 import type { Telling } from '../telling.ts';
@@ -56,6 +57,6 @@ export function left(t: Telling): Entry[] {
 /** A part to be looked at again. */
 export function again(t: Telling): Entry[] {
   const c = t.clause, due = dayIn(t, c), span = dims(c.items, 'span')[0]?.value, verb = c.items.find(i => i.t === 'verb' && (isClass(i.base ?? '', 'check') || isClass(i.base ?? '', 'tight')));
-  if (!due && !span) return [];
-  return about(t, true).map(p => ({ kind: 'recheck', part: p.name, do: verb?.base ?? 'check', ...(span ? { after: span.amount, unit: span.unit } : { due }) }) as Entry);
+  const later = span ? afterSpan(span) : due ? { due } : undefined;
+  return later ? about(t, true).map(p => ({ kind: 'recheck', part: p.name, do: verb?.base ?? 'check', ...later }) as Entry) : [];
 }

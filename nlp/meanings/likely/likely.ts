@@ -8,7 +8,6 @@ import { isClass } from '../../words/verbs.ts';
 import type { Telling } from '../telling.ts';
 import { amended } from './amended.ts';
 import { built } from './built.ts';
-import { byOthers } from './by-others.ts';
 import { again, left, toDo, worked } from './deeds.ts';
 import { helped } from './helped.ts';
 import { measured, spent } from './figures.ts';
@@ -23,11 +22,10 @@ const LIKELY = 0.65, BESIDE = 0.75;
 const OWN: Readonly<Record<string, number>> = { work: 0.3, reading: 0.5, finding: 0.5, hands: 0.8, weather: 0.8, recheck: 0.8 };
 /**
  * Reads a clause by what it most likely is, taking from it what such an entry holds: where no rule knew it, or where it is most likely something beside what
- * a rule read (`have`). Gives nothing where no kind is likely, where the clause is a question or held to a condition, or where what names the entry is not said.
+ * a rule read (`have`). Gives nothing where no kind is likely, or where what names the entry is not said.
  */
 export function likely(t: Telling, odds: Odds, have: readonly Entry[], net: Weighed): Entry[] {
   const c = t.clause, out: Entry[] = [];
-  if (c.asks || /^(if|unless|whether)$/.test(c.sub ?? '') || have.some(e => e.kind === 'amend') || byOthers(t)) return out; // a correction says what it says of an entry that is there already
   for (const [sort, p] of odds.sorts()) {
     const told = [...have, ...out], kind = kindOf(sort);
     if (p < (told.length ? Math.max(BESIDE, OWN[kind] ?? 0) : OWN[kind] ?? LIKELY)) continue;

@@ -22,7 +22,7 @@ const SIZE = 'size', LENGTH = /^(in|ft|mm|cm|m)$/;
  */
 export function readOff(t: Telling, net: Weighed, said: Said, sure = false): { what: string; value: number; unit?: string; asWas?: true } | undefined {
   const found = valueIn(t.sheet, said, ['measure', 'percent', 'number', 'span']), { clause } = t;
-  if (!found || figuresOf(t.sheet, clause).some(f => labelOf(t.sheet, ...f.lead).book)) return undefined; // what the book says was not read off the part
+  if (!found || figuresOf(t.sheet, clause).some(f => f.from < found.to && found.from < f.to && labelOf(t.sheet, ...f.lead).book)) return undefined; // what the book says was not read off the part
   const k = clause.items.findIndex(i => i.from <= found.from && found.from < i.to), q = k < 0 ? undefined : quantityOf(t, clause, found, k), was = asWas(t, clause) ? { asWas: true as const } : {};
   const named = saidIn(t.sheet, net, found, 'reading what'), says = net.alone(...stretchOf(t.sheet, found)), counted = sure ? clause.items[k]?.np : undefined;
   const what = named && named.p > SURE && wordsIn(t.sheet, named) || q?.what || choice(says, 'what ', MEASURES) || (sure ? named && wordsIn(t.sheet, named) || (found.dim === 'measure' && LENGTH.test(found.value.unit) ? SIZE : undefined) : undefined);
@@ -32,8 +32,8 @@ export function readOff(t: Telling, net: Weighed, said: Said, sure = false): { w
   if (found.dim === 'percent') return { what, value: found.value.value, unit: '%', ...was };
   if (found.dim === 'span') return found.value.unit === 'hours' ? { what, value: found.value.amount, unit: 'h', ...was } : undefined;
   const first = clause.items.find(i => i.f?.dim === 'measure' && i.from < found.from)?.f, same = first?.dim === 'measure' ? first.value : undefined;
-  const by = same || q?.unit ? undefined : choice(says, 'in ', IN);
+  const by = same || q?.unit && q.unit !== 'in' ? undefined : choice(says, 'in ', IN); // "in" is only what such a quantity is mostly in
   const thou = by === 'thou' || same?.unit === 'in' && same.value < 0.2 && Number.isInteger(found.value.value); // "twelve thou, exhaust sixteen"
-  const unit = same?.unit ?? q?.unit ?? (by === 'thou' ? 'in' : by);
+  const unit = same?.unit ?? (by === 'thou' ? 'in' : by) ?? q?.unit;
   return { what, value: thou ? found.value.value / 1000 : found.value.value, ...(unit !== undefined ? { unit } : {}), ...was };
 }

@@ -49,7 +49,7 @@ def places(words, name, far):
 class Example:
     """ids, types: the note before (type 1) and the note (type 0) in pieces. clauses: (pieces, targets, which of them count). names: (clause, sort, pieces of the name).
     fields: (clause, field, pieces of what it says; none where it says nothing).
-    spots: (pieces, targets, which count) of single words and figures; spot_names, spot_fields: as names and fields, asked from a spot.
+    spots: (pieces, targets, which count) of single words and figures; spot_names, spot_fields: as names and fields, asked from a spot, or from the words of a name.
     asks: (targets, which count). own: the note's pieces. cuts: (pieces that begin a word, whether each begins a clause). bare: its stops were taken out."""
 
     def __init__(self, note, tokenizer):
@@ -95,10 +95,13 @@ class Example:
         if not note.get('never'):
             stretch = lambda a, b: [p for i, n in enumerate(at) if a <= n < b for p in of[i]]
             self.spots = [r[1:] for r in spots.rows(stretch)]
+            row_of = {}
             for where, rows in asked:
-                self.spots.append((stretch(*where), torch.zeros(len(SPOTS)), torch.zeros(len(SPOTS))))
+                if where not in row_of:
+                    row_of[where] = len(self.spots)
+                    self.spots.append((stretch(*where), torch.zeros(len(SPOTS)), torch.zeros(len(SPOTS))))
                 for to, what, pieces in rows:
-                    to.append((len(self.spots) - 1, what, pieces))
+                    add(to, row_of[where], what, list(pieces))
         self.asks = (torch.zeros(len(ASKS)), torch.zeros(len(ASKS)))
         if note.get('asks') is not None:
             self.asks[1][:] = 1
@@ -138,7 +141,7 @@ class Example:
         for attribute, yes in says.get(entry['kind'], {}).items():
             k = len(SORTS) + ATTRIBUTES.index(attribute)
             counts[k], is_[k] = 1, max(is_[k], float(yes))
-        by_spot = []
+        by_spot, by_name = [], []
         for k, field in enumerate(FIELDS):
             kind, of_it = field.split(' ')
             if kind != entry['kind']:
@@ -157,13 +160,25 @@ class Example:
             if value is None or found:
                 pieces = [p for i in found for p in of[i]]
                 add(self.fields, place[n], k, list(pieces))
+                by_name.append((self.spot_fields, k, pieces))
                 if field in ('reading what', 'work product'):
                     by_spot.append((self.spot_fields, k, pieces))
         if name:
             add(self.names, place[n], SORTS.index(sort), [p for i in places(words, name, far) for p in of[i]])
-            if where:
-                by_spot.append((self.spot_names, SORTS.index(sort), [p for i in called for p in of[i]]))
-        return [(where, by_spot)] if where else []
+            whole = (self.spot_names, SORTS.index(sort), [p for i in called for p in of[i]])
+            by_spot.append(whole), by_name.append(whole)
+        return [*([(where, by_spot)] if where else []), *((run, by_name) for run in runs([at[i] for i in called if at[i] >= 0]))]
+
+
+def runs(tokens):
+    """The stretches [from, to) of tokens that stand one after another."""
+    out = []
+    for n in sorted(set(tokens)):
+        if out and out[-1][1] == n:
+            out[-1] = (out[-1][0], n + 1)
+        else:
+            out.append((n, n + 1))
+    return out
 
 
 def joined(x, y):
@@ -180,13 +195,13 @@ def joined(x, y):
     return z
 
 
-def add(rows, clause, what, pieces):
-    """Several of a sort told in one clause share what names them, and what is said of them."""
+def add(rows, at, what, pieces):
+    """Several of a sort told in one clause, or with one word, share what names them, and what is said of them."""
     for row in rows:
-        if row[0] == clause and row[1] == what:
+        if row[0] == at and row[1] == what:
             row[2].extend(pieces)
             return
-    rows.append((clause, what, pieces))
+    rows.append((at, what, pieces))
 
 
 def spoken(note):

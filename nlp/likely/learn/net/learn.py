@@ -3,9 +3,10 @@ Learns the net that reads beside the rules, and writes net.onnx, pieces.txt and 
 
     npm run learn:labels -- LABELS.jsonl
     pip install torch==2.13.0 transformers==5.24.0 onnx==1.23.2 onnxruntime==1.32.0
-    python3 nlp/likely/learn/net/learn.py LABELS.jsonl ENCODER [--epochs N] [--hold FILE,FILE]
+    python3 nlp/likely/learn/net/learn.py LABELS.jsonl ENCODER [--epochs N] [--further] [--hold FILE,FILE]
 
 ENCODER is a folder with all-MiniLM-L6-v2 (Apache 2.0) as its authors publish it. `--hold`: notes of these files are not learned from, and what the net makes of them is printed.
+`--further`: the net as it stands is taught further, at a lower rate, where only notes were added.
 The program itself needs none of this: it runs the files written. With two cores an epoch over 42,000 notes takes some 10 minutes, after five to lay them out.
 """
 import argparse
@@ -26,11 +27,13 @@ from torch.nn.functional import binary_cross_entropy_with_logits
 from transformers import AutoTokenizer
 from examples import examples, joined
 from model import Net
+from restore import restore
 from sorts import ASKS, ATTRIBUTES, FIELDS, SORTS
 from spots import SPOTS
 
 BATCH, RATE, RATE_OF_HEADS, WARM = 32, 1.5e-4, 1e-3, 0.06
-WEIGHTS = {'told': 1, 'names': 0.25, 'fields': 0.25, 'asks': 0.5, 'cuts': 1, 'spots': 3}
+FURTHER = 0.6  # of these rates, for a net that is taught further
+WEIGHTS = {'told': 1, 'names': 0.4, 'fields': 0.5, 'asks': 0.5, 'cuts': 1, 'spots': 3}
 MASKED, HIDDEN, MASK = 0.3, 0.1, 103  # of so many notes, so many pieces are hidden (by the encoder's [MASK]), so that the others must tell
 JOINED, LONGEST = 0.1, 90  # of the notes without stops, so many are joined with another, up to so many pieces
 COMMON = 15_000  # the vocabulary is in the order of how common its pieces are; of those that no note has, these are kept
@@ -63,9 +66,9 @@ def batches(pairs):
     return random.sample(out, len(out))
 
 
-def learn(model, notes, epochs, after):
+def learn(model, notes, epochs, after, share=1.0):
     heads = [p for n, p in model.named_parameters() if not n.startswith('encoder.')]
-    rates = RATE, RATE_OF_HEADS
+    rates = RATE * share, RATE_OF_HEADS * share
     optimizer = torch.optim.AdamW([{'params': model.encoder.parameters()}, {'params': heads}], lr=RATE, weight_decay=0.01, fused=True)
     total, step = epochs * math.ceil(len(notes) / BATCH), 0
     short = torch.cpu._is_avx512_bf16_supported()  # 16-bit sums are quicker where the processor has them, and slower elsewhere
@@ -150,6 +153,7 @@ def main():
     args.add_argument('labels')
     args.add_argument('encoder')
     args.add_argument('--epochs', type=int, default=4)
+    args.add_argument('--further', action='store_true')
     args.add_argument('--hold', default='')
     args = args.parse_args()
     torch.manual_seed(1)
@@ -158,11 +162,13 @@ def main():
     notes, held = examples(args.labels, tokenizer, set(args.hold.split(',')))
     print(f'{len(notes)} notes to learn from, {len(held)} held back', flush=True)
     model = Net(args.encoder)
+    if args.further:
+        restore(model, FOLDER, tokenizer)
     def after(epoch):
         if held:
             print(f'after epoch {epoch + 1}: {report(model, held)}', flush=True)
         write(model, tokenizer, [x for pair in notes + held for x in pair if x])
-    learn(model, notes, args.epochs, after)
+    learn(model, notes, args.epochs, after, FURTHER if args.further else 1.0)
 
 
 if __name__ == '__main__':

@@ -5,6 +5,7 @@ import { mayMatch } from '../../../text/pattern-index.ts';
 import { byCase } from './by-case.ts';
 import { byHeading } from './by-heading.ts';
 import { byName } from './by-name.ts';
+import { byNet } from './by-net.ts';
 import type { SumKind } from './kind.ts';
 import { SUM_KINDS } from './kinds.ts';
 import { VARIED } from './follow-points.ts';
@@ -16,8 +17,8 @@ export interface Candidate { kind: SumKind; start: number; end: number; score: n
 /** Every wording of a sum's question. */
 const ASKS = SUM_KINDS.flatMap(kind => kind.ask.map(ask => ({ kind, ask: global(ask) })));
 
-/** The questions of sums in the note, one a place: where two sums fit the words, the one that the figures suit. */
-export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
+/** The questions of sums in the note, one a place: where two sums fit the words, the one that the figures suit. `learned`: whether the net has a say. */
+export function candidates(desk: Desk, plain: readonly Hit[], learned: boolean): Candidate[] {
   const { mask } = slateOf(desk.line, desk.sheet.ctx.at);
   const all: Candidate[] = [];
   for (const { kind, ask } of mayMatch(ASKS, a => a.ask, mask)) {
@@ -32,6 +33,7 @@ export function candidates(desk: Desk, plain: readonly Hit[]): Candidate[] {
   all.push(...byFigures(desk, plain, all));
   all.push(...byName(desk, plain, all));
   all.push(...byHeading(desk, plain, all));
+  if (learned) all.push(...byNet(desk, plain, all));
   const likely = all.filter(c => c.score > 0);
   return settle(desk, likely.filter(c => !followsUp(desk, c, likely)));
 }

@@ -34,6 +34,8 @@ export const DEW_POINT: SumKind = {
     return out;
   },
   needs: ['temp', 'humidity'],
+  telling: [['temp', 'humidity']],
+  word: /\b(?:sweats?|sweating|condens[a-z]+|damp|humid[a-z]*|rh|dew|mist(?:s|ing)?)\b/,
   wants: ['temp', 'humidity'],
   weight: 3,
 };

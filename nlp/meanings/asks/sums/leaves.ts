@@ -23,7 +23,7 @@ function counts(scope: Scope, n: Figure, leaf: Figure): boolean {
 }
 
 /** What may stand between two leaves of a row. */
-const JOINED = /^(?: ?(?:shims?|leaf|leaves|ones|inch|thou|mm|packs?|sheets?|s))*(?:,? ?(?:and|an)(?: some| a few| a| the| one| also)?|,| &| or| plus|\/|,? some|)(?: ?(?:an? |some |the |one |a few |(?:plenty|loads|a bunch|a handful|a pile) of ))? ?$/;
+const JOINED = /^(?: ?(?:shims?|leaf|leaves|ones|inch|thou|mm|packs?|sheets?|s))*(?:,? ?(?:and|an)(?: some| a few| a| the| one| also)?|,| &| or| plus|\/|,? some|)(?: ?(?:an? |some |the |one |a few |(?:plenty|loads|a bunch|a handful|a pile|a stack|a heap) of ))? ?$/;
 
 /** Figures that stand in a row: "one thou, one and a half thou and two thou", "two, three and five thou". */
 export function rows(scope: Scope): Leaf[][] {

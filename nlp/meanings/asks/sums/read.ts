@@ -13,9 +13,9 @@ import { swapped } from './swapped.ts';
 
 interface Sum { kind: SumKind; given: Given }
 
-/** The sums that the note asks for, each with what it was given; a follow-up repeats the whole given with its one thing changed. */
-export function readSums(desk: Desk, plain: readonly Hit[]): Hit[] {
-  const found = candidates(desk, plain);
+/** The sums that the note asks for, each with what it was given; a follow-up repeats the whole given with its one thing changed. `learned`: whether the net has a say beside the wordings. */
+export function readSums(desk: Desk, plain: readonly Hit[], learned: boolean): Hit[] {
+  const found = candidates(desk, plain, learned);
   const hits: Hit[] = [];
   const told = priorSums(desk), before = told[0];
   let last: Sum | undefined;

@@ -6,7 +6,7 @@ import type { Figure, Given, Scope } from './scope.ts';
 const HAVE = /\b(?:got|have|ive|tin|with|from|hand|drawer|box|using|packs?|stock|leaves|sheets|bin|only|out of|made (?:of|from)|theres|there are|includes?|are|bag|kit|selection|pile|has|stack of|assortment|coffee can|shims|of|weve|can|in)\b[^#.]*$/;
 
 /** Words that only what is wanted stands after; "is", "at" and "of" may lead to what was measured. */
-const WANTED = /\b(?:after|chasing|aiming for|shooting for|looking for|seek|seeking|needing|wanting|want|need|for|make|get to|reach|needs|wants)(?: (?:an?|about|another|up|to|exactly|say|just|me|it))* $/;
+const WANTED = /\b(?:after|chasing|aiming for|shooting for|looking for|seek|seeking|needing|wanting|want|need|for|make|get to|reach|needs|wants|build|d like|id like)(?: (?:an?|about|another|up|to|exactly|say|just|me|it))* $/;
 const LED_TO = /\b(?:get|up|to|of|total|at|is|stack|be|add up|about|takes?)(?: (?:a|an|about|another|up|to|exactly|up to|of|say|just))* $/;
 /** "found a couple of threes too": leaves beside those of the sum before. */
 const FURTHER = /\b(?:found|too|as well|another|extra|turned up)\b|(?<!^ ?)\balso\b/;

@@ -34,7 +34,7 @@ export function surfaceIn(text: string): string | undefined {
 /** The bolt's size: a thread found, else a diameter that stands by a bolt or its grade. */
 export function sizeIn(scope: Scope): { size: string; at: { start: number; end: number } } | undefined {
   const threads = meant(scope, scope.values('thread'));
-  const t = scope.nearest(threads);
+  const t = threads.length > 1 ? threads.find(x => /\b(?:to|for)(?: an?| the)? $/.test(scope.before(x))) ?? scope.nearest(threads) : threads[0]; // "it was 1/2 coarse, what drill for an M14?"
   if (t) return { size: pitched(scope, t), at: t };
   const d = [...scope.lengths('in').filter(f => /^(?:\d+\/\d+|\d+[- ]\d+\/\d+|1|[a-z ]+)/.test(scope.desk.text.slice(f.start, f.end)))].find(f => boltish(scope, f));
   if (d) return { size: fraction(d.value), at: d };

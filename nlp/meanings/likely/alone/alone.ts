@@ -1,7 +1,6 @@
 import type { Entry } from '../../../../domain/model/entry.ts';
 import type { Weighed } from '../../../likely/net/weighed.ts';
 import type { Telling } from '../../telling.ts';
-import { byOthers } from '../by-others.ts';
 import { deeds } from './deeds.ts';
 import { prices } from './prices.ts';
 import { readings } from './readings.ts';
@@ -10,7 +9,5 @@ import { things } from './things.ts';
 
 /** What single words and figures of a clause tell by themselves and nothing read so far: one clause may tell several deeds, figures of several parts, and of several things how they are. */
 export function alone(t: Telling, net: Weighed): Entry[] {
-  const c = t.clause;
-  if (c.asks || /^(if|unless|whether)$/.test(c.sub ?? '') || t.told.some(x => x.clause === c && x.entry.kind === 'amend') || byOthers(t)) return [];
   return [...deeds(t, net), ...readings(t, net), ...prices(t, net), ...states(t, net), ...things(t, net)];
 }

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import type { Entry } from '../../../domain/model/entry.ts';
+import { Odds } from '../../../nlp/likely/odds.ts';
+import { likelierDeal } from '../../../nlp/meanings/likely/deal.ts';
+import type { Telling } from '../../../nlp/meanings/telling.ts';
+import { afterSpan } from '../../../nlp/meanings/recheck/after-span.ts';
+
+/** What becomes of a deal that a rule read, where the net takes it for another kind. */
+function taken(entry: Entry, likelier: string): Entry {
+  const clause = {}, told = [{ entry, clause, rule: entry.kind }];
+  likelierDeal({ clause, told, clauses: [clause], at: 0 } as unknown as Telling, new Odds({ z: new Map([[likelier, 3], [entry.kind, -3]]), loudest: () => '' }));
+  return told[0]!.entry;
+}
+
+describe('a deal that the net takes for another', () => {
+  it('keeps what such a deal has', () => {
+    expect(taken({ kind: 'order', item: 'belt', price: 40, shipping: 6, expected: '2026-04-01' } as Entry, 'bought')).toEqual({ kind: 'bought', item: 'belt', price: 40 });
+    expect(taken({ kind: 'order', item: 'belt', price: 40, shipping: 6, expected: '2026-04-01' } as Entry, 'quote')).toEqual({ kind: 'quote', item: 'belt', price: 40, shipping: 6 });
+  });
+  it('is no price heard where none was said', () => expect(taken({ kind: 'order', item: 'belt', source: 'belt man' } as Entry, 'quote').kind).toBe('order'));
+});
+
+describe('the time after which a thing is looked at again', () => {
+  it('is in hours, days, weeks, months or miles; years are so many months', () => {
+    expect(afterSpan({ amount: 10, unit: 'hours' })).toEqual({ after: 10, unit: 'hours' });
+    expect(afterSpan({ amount: 2, unit: 'years' })).toEqual({ after: 24, unit: 'months' });
+  });
+  it('is never minutes', () => expect(afterSpan({ amount: 20, unit: 'minutes' })).toBeUndefined());
+});
