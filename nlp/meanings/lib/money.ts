@@ -54,7 +54,7 @@ function bareNumber(t: Telling, from: number, to: number, out: Sums): void {
       const tag = t.sheet.tags[f.to];
       const role = roleBeside(t, f);
       if (role) { if (role === 'shipping' && f.dim === 'number') out.shipping ??= f.value.value; return false; }
-      return !taken && (tag !== 'noun' && tag !== 'adj' || /^(bucks|quid|dollars|delivered|landed|even|cash|plus|each|apiece|the)$/.test(after)) && !/^(tooth|inch|by|of|-)$/.test(after) && !/^(grade|number|size|by|class)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '');
+      return !taken && (tag !== 'noun' && tag !== 'adj' || /^(bucks|quid|dollars|delivered|landed|even|cash|plus|each|apiece|the)$/.test(after)) && !/^(tooth|inch|by|of|-)$/.test(after) && !/^(grade|number|size|by|class|ordered|bought)$/.test(t.sheet.tokens[f.from - 1]?.low ?? ''); // "ordered ten" counts them
     });
   if (n?.dim === 'number') { out.price = n.value.value; out.at = n.from; out.to = n.to; }
 }
