@@ -44,6 +44,7 @@ const RULES: Rule<'money'>[] = [
     make: (m, [a, b]) => a && b && Number.isInteger(b.value) && b.value < 100 && (b.value >= 10 || /cents?|pence/.test(m[0])) && (/(?:and)|cent|pence/.test(m[0]) ? /cent|pence/.test(m[0]) : true) ? money(a.value + b.value / 100, m[3]) : undefined },
   { name: 'a dollar #', sure: 'implied', pattern: rx(`\\ba (?:dollar|buck|quid|pound|euro) ${N}(?! ?(?:min|mile|inch|thou|foot|feet|bolt|nut))${TAIL}`), make: (m, [n]) => n && Number.isInteger(n.value) && n.value >= 5 && n.value < 100 ? money(1 + n.value / 100, m[2]) : undefined },
   { name: '# cents', pattern: rx(`${N} ?(?:cents|pence)${TAIL}`), make: (m, [n]) => n && money(n.value / 100, m[2]) },
+  { name: '#p', pattern: rx(`${N} ?p(?= ?(?:$|[.,;)]|each|apiece|a (?:go|piece|foot|metre|throw)|for|from|at|the)(?![a-z]))${TAIL}`), make: (m, [n]) => n && n.value >= 2 ? money(n.value / 100, m[2]) : undefined }, // "78p apiece"
   { name: '# euro sign after', pattern: rx(`${N} ?[€£$]${TAIL}`), make: (m, [n]) => n && money(n.value, m[2]) },
   { name: 'a fiver', pattern: rx(String.raw`\b(?:a|an) (fiver|tenner)(?![a-z])${TAIL}`), make: m => money(m[1] === 'fiver' ? 5 : 10, m[2]) },
   { name: 'a grand', pattern: rx(String.raw`(?:\ba|${N}) grand(?![a-z])`), make: (_m, [n]) => money((n?.value ?? 1) * 1000) },
