@@ -6,6 +6,7 @@ export const MEASURE_CORPUS: DimCorpus<'measure'> = {
   reads: read<'measure'>([
     ['ten thou', m(0.01, 'in')], ['two and a half thou', m(0.0025, 'in')], ['fifteen thousandths', m(0.015, 'in')], ['a thou and a half', m(0.0015, 'in')], ['half a thou', m(0.0005, 'in')], ['21 thou', m(0.021, 'in')], ['15,000th', m(0.015, 'in')],
     ['three thou and two tenths', m(0.0032, 'in')], ['two tenths', m(0.0002, 'in')], ['three tenths of an inch', m(0.3, 'in')], ['two tenths of a thou', m(0.0002, 'in')],
+    ['an inch and fifteen sixteenths plus two thou', m(1.9395, 'in')], ['an inch and a quarter less eight', m(1.242, 'in')], ['two and a half less four', m(2.496, 'in')], ['two and a half inches less eleven thou', m(2.489, 'in')],
     ['four inches and six thou', m(4.006, 'in')], ['an inch and thirty thou', m(1.03, 'in')], ['an inch and five sixteenths', m(1.3125, 'in')], ['an inch and a quarter', m(1.25, 'in')], ['inch and a half', m(1.5, 'in')], ['five eighths', m(0.625, 'in')],
     ['half-inch', m(0.5, 'in')], ['half an inch', m(0.5, 'in')], ['quarter inch', m(0.25, 'in')], ['three sixty-fourths', m(0.046875, 'in')], ['three thirty-seconds of an inch', m(0.09375, 'in')], ['1-1/4 inch', m(1.25, 'in')], ['1 1/4"', m(1.25, 'in')], ['2½ inches', m(2.5, 'in')], ['3/8"', m(0.375, 'in')], ['5/8ths', m(0.625, 'in')],
     ['two and three quarter inches', m(2.75, 'in')], ['9in', m(9, 'in')], ['an inch', m(1, 'in')], ['3 16ths', m(0.1875, 'in')],

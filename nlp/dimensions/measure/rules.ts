@@ -20,6 +20,10 @@ const RULES: Rule<'measure'>[] = [
     make: (m, nums) => { const small = nums.at(-1)!; if (!/ (?:and|plus) /.test(m[0]) && nums.length > 1 && !Number.isInteger(nums[0]!.value)) return undefined; return of((nums.length > 1 ? nums[0]!.value : 1) + small.value / 1000, 'in', nums[0]); } },
   { name: '# less # thou', pattern: rx(String.raw`${N} ?(?:inch(?:es)? )?(less|minus|plus) ${N} ?(?:thou|thous|thousandths?)(?![a-z])`),
     make: (m, [a, b]) => a && b && a.value >= 0.2 ? of(a.value + (m[2] === 'plus' ? b.value : -b.value) / 1000, 'in', a) : undefined },
+  { name: 'inch and # less # thou', pattern: rx(String.raw`(?:(?:an? |one )|${N} ?)inch(?:es)? and ${N} (less|minus|plus) ${N}(?: ?(?:thou|thous|thousandths?))?(?![a-z])`),
+    make: (m, nums) => { const [part, small] = nums.slice(-2), whole = nums.length > 2 ? nums[0]!.value : 1; return part?.frac && part.value < 1 && small && smallThou(m[0], small) ? of(whole + part.value + (/ plus /.test(m[0]) ? small.value : -small.value) / 1000, 'in') : undefined; } },
+  { name: '# and a half less #', sure: 'implied', pattern: rx(String.raw`${N} ?(?:inch(?:es)? )?(less|minus|plus) ${N}(?![a-z ]*(?:inch|mm|foot|feet))`), // "a quarter less four"
+    make: (m, [a, b]) => a?.frac && b && smallThou(m[0], b) ? of(a.value + (m[2] === 'plus' ? b.value : -b.value) / 1000, 'in', a) : undefined },
   { name: '# thou under #', pattern: rx(String.raw`${N} ?(?:thou|thous|thousandths?) (?:under|shy of|short of|below|less than|off) ${N}(?: ?inch(?:es)?)?(?![a-z0-9])(?! ?(?:thou|mm|foot|feet|ft|of))`),
     make: (_m, [a, b]) => a && b && b.value >= 0.2 && b.value < 40 ? of(b.value - a.value / 1000, 'in', a) : undefined },
   { name: '# thou and # tenths', pattern: rx(String.raw`${N} ?(?:thou|thous|thousandths?)(?: and)? ${N}(?! ?of)(?![a-z])`),
@@ -41,6 +45,9 @@ const RULES: Rule<'measure'>[] = [
   { name: '#/64 alone', sure: 'implied', pattern: rx(N),
     make: (_m, [n]) => n?.frac && [8, 16, 32, 64].includes(n.frac[1]) ? of(n.value, 'in', n) : n?.frac?.[1] === 10 && n.whole === undefined ? of(n.value, 'thou', n) : undefined },
 ];
+
+/** So many thousandths on top of an inch figure, or short of it: said so, or a small whole number. */
+const smallThou = (said: string, n: Num): boolean => / ?(?:thou|thous|thousandths?)$/.test(said) ? n.value < 100 : Number.isInteger(n.value) && n.value >= 1 && n.value <= 60 && n.form === 'words';
 
 /** One number and its unit. A letter for a unit is one only when written against the figure or as a capital. */
 function plain(m: RegExpExecArray, n: Num, slate: Slate): MeasureValue | undefined {
