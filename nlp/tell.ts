@@ -17,6 +17,7 @@ import { stretchOf } from './likely/stretch-of.ts';
 import { qualified } from './likely/attributes.ts';
 import { filled } from './likely/filled.ts';
 import { measured } from './likely/measured.ts';
+import { moved } from './likely/moved.ts';
 import { silenced } from './silenced.ts';
 import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
@@ -67,6 +68,13 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     if (chances[at] && !feeds) weighed.push([t, chances[at]]);
   });
   if (net) for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered, net);
+  const anew = net && !told.length ? moved(sheet, clauses, prior, net) : undefined, of = left.find(t => t.clause === anew?.clause);
+  if (anew && of) {
+    told.push(anew);
+    left.splice(left.indexOf(of), 1);
+    covered.push(of.clause);
+    sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(of), gave: show(anew.entry) });
+  }
   for (const t of shown) afterward(t, left, covered);
   headed(left, covered);
   const remarks = remarked(left, covered, net);

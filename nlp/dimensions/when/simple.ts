@@ -25,7 +25,7 @@ function later(today: number, n: number, unit: string): number {
 }
 
 const UNIT = '(days?|weeks?|wks?|fortnights?|months?|years?)(?![a-z])';
-const AFTER_ORD = String.raw`(?= ?(?:$|[,.;:?!)]|(?:and|or|but|so|if|for|to|with|when|then|at|in|on|they|he|she|it|i|we|latest|maybe|of|morning|is|was|though|he|says|said|unless|because|cause|till|until|what|where|how|who|whats|wheres|did|after|before|now|again|from|by|ish|the|instead)\b|not (?:on |for )?(?:the )?${ORD} ?(?:$|[,.;:]|(?:for|he|she|they|i|like|as)\b)))`;
+const AFTER_ORD = String.raw`(?= ?(?:$|[,.;:?!)]|(?:and|or|but|so|if|for|to|with|when|then|at|in|on|they|he|she|it|i|we|his|her|my|their|hes|shes|theyre|im|ill|latest|maybe|of|morning|is|was|though|he|says|said|unless|because|cause|till|until|what|where|how|who|whats|wheres|did|after|before|now|again|from|by|ish|the|instead)\b|not (?:on |for )?(?:the )?${ORD} ?(?:$|[,.;:]|(?:for|he|she|they|i|like|as)\b)))`;
 
 /** Every phrase that names a day or days by itself. */
 const RULES: readonly DayRule[] = [
