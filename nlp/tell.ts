@@ -14,6 +14,7 @@ import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { Odds } from './likely/odds.ts';
 import { weigh, type Weighed } from './likely/net/weighed.ts';
 import { stretchOf } from './likely/stretch-of.ts';
+import { awaitedHelp } from './likely/awaited-help.ts';
 import { qualified } from './likely/attributes.ts';
 import { filled } from './likely/filled.ts';
 import { measured } from './likely/measured.ts';
@@ -68,12 +69,13 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     if (chances[at] && !feeds) weighed.push([t, chances[at]]);
   });
   if (net) for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered, net);
-  const anew = net && !told.length ? moved(sheet, clauses, prior, net) : undefined, of = left.find(t => t.clause === anew?.clause);
-  if (anew && of) {
-    told.push(anew);
-    left.splice(left.indexOf(of), 1);
-    covered.push(of.clause);
-    sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(of), gave: show(anew.entry) });
+  if (net) for (const x of onTheWhole(sheet, clauses, told, prior, left, net)) {
+    const t = left.find(y => y.clause === x.clause);
+    if (!t) continue;
+    told.push(x);
+    left.splice(left.indexOf(t), 1);
+    covered.push(t.clause);
+    sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(x.entry) });
   }
   for (const t of shown) afterward(t, left, covered);
   headed(left, covered);
@@ -84,6 +86,12 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const each = once(kept);
   whichOnes(each, questions);
   return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };
+}
+
+/** What no clause tells alone and the net takes the whole note to tell. */
+function onTheWhole(sheet: Sheet, clauses: readonly Placed[], told: readonly Told[], prior: readonly Entry[], left: readonly Telling[], net: Weighed): Told[] {
+  const anew = told.length ? undefined : moved(sheet, clauses, prior, net), help = told.some(x => x.entry.kind === 'hands') ? undefined : awaitedHelp(left, net);
+  return [anew, help].filter(x => x !== undefined);
 }
 
 /** An entry with what the net says of it beside its kind and its name. `others`: those told with it. */
