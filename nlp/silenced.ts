@@ -1,4 +1,3 @@
-import type { Clause } from './clauses/clause.ts';
 import type { Odds } from './likely/odds.ts';
 import type { Telling } from './meanings/telling.ts';
 import { isFastener } from './meanings/lib/fields.ts';
@@ -21,12 +20,12 @@ function goesOn(t: Telling, kinds: readonly string[]): boolean {
   if (last?.entry.kind === 'fit' && last.entry.state === 'tried' && kinds.includes('fit')) return true; // "…, then off again"
   if (last?.entry.kind === 'fit' && kinds.includes('fit') && t.clause.subj.length > 0 && t.clause.subj.every(x => isFastener(x.name))) return true; // "plates are on but the bolts are only finger tight"
   if (kinds.includes('fit') && isClass(t.clause.verb?.base ?? '', 'tight') && t.clause.items.some(i => i.f?.dim === 'measure')) return true; // "on, and torqued to 60" tightens what is on
-  if (t.clauses.length === 1 && kinds.includes('job') && bids(t.clause)) return true;
+  if (t.clauses.length === 1 && kinds.includes('job') && bids(t)) return true;
   return kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
 }
 
 /** Kinds that are told in rows. */
 const ROWS = /^(reading|quote|order|bought|want|hours|weather|amend)$/;
 
-/** "take the head off": an order to oneself, which a note may be all by itself. */
-export const bids = (c: Clause): boolean => c.verb?.form === 'base' && c.obj.length > 0 && c.items.find(i => !/^(mark|cc|adv|intj)$/.test(i.t)) === c.verb;
+/** "take the head off": an order to oneself, which a note may be all by itself, as may be what must be done: "need to paint the pump". */
+export const bids = ({ clause: c, clauses }: Telling): boolean => clauses.length === 1 && c.reality === 'must' || c.verb?.form === 'base' && c.obj.length > 0 && c.items.find(i => !/^(mark|cc|adv|intj)$/.test(i.t)) === c.verb;

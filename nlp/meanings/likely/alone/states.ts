@@ -6,6 +6,7 @@ import type { Weighed } from '../../../likely/net/weighed.ts';
 import { trim } from '../../lib/fields.ts';
 import { verdictIn } from '../../lib/verdict.ts';
 import type { Telling } from '../../telling.ts';
+import { mayBear } from '../bearer.ts';
 import { namesFrom } from './names.ts';
 
 /** How strongly the net must speak for words to say how a part was found: for each of them, and for the surest (log odds). */
@@ -22,6 +23,6 @@ export function states(t: Telling, net: Weighed): Entry[] {
   const taken = t.told.flatMap(x => (x.clause.from < c.to && c.from < Math.max(x.clause.to, x.to ?? 0) && x.entry.kind === 'finding' ? spotOf(sheet, x) ?? x.clause : []));
   return runs.filter(r => r.most > SURE && !taken.some(x => x.from < r.to && r.from < x.to)).flatMap(r => {
     const condition = wordsIn(sheet, { ...r, p: 1 });
-    return condition && !t.told.some(x => x.entry.kind === 'finding' && x.entry.condition.includes(condition)) ? namesFrom(t, net, 'finding', r, false).map(part => trim({ kind: 'finding', part, condition, verdict: verdictIn(condition) }) as Entry) : [];
+    return condition && !t.told.some(x => x.entry.kind === 'finding' && x.entry.condition.includes(condition)) ? namesFrom(t, net, 'finding', r, false).filter(name => mayBear(t, { ...r, name, plural: false })).map(part => trim({ kind: 'finding', part, condition, verdict: verdictIn(condition) }) as Entry) : [];
   });
 }
