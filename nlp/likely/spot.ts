@@ -49,10 +49,12 @@ function figureIn(sheet: Sheet, from: number, to: number, value: number, unit: s
 /** The words of what was said, in their order; what was left off between them stands there too. */
 function wordsIn(sheet: Sheet, from: number, to: number, said: string): Stretch | undefined {
   const letters = (s: string): string => s.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ''), all = letters(said);
+  const ends = new Set<number>();
+  (said.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).reduce((at, word) => { ends.add(at + word.length); return at + word.length; }, 0);
   let done = 0, first: number | undefined, last = from;
   for (let i = from; i < to && done < all.length; i++) {
     const word = letters(sheet.tokens[i]!.low);
-    if (!word || !all.startsWith(word, done)) continue;
+    if (!word || !all.startsWith(word, done) || !ends.has(done + word.length)) continue; // not the "a" of "arm"
     done += word.length; first ??= i; last = i;
   }
   return first !== undefined && done === all.length ? { from: first, to: last + 1 } : undefined;
