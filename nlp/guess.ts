@@ -41,7 +41,7 @@ export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]
 const closed = (t: Telling): boolean => t.clause.asks || /^(if|unless|whether)$/.test(t.clause.sub ?? '') || t.told.some(x => x.clause === t.clause && x.entry.kind === 'amend') || byOthers(t);
 
 /** What is told by likelihood, of a clause that is no longer left unread. */
-function add(t: Telling, entry: Entry, left: Telling[], covered: Clause[]): void {
+export function add(t: Telling, entry: Entry, left: Telling[], covered: Clause[]): void {
   t.told.push({ entry, clause: t.clause, rule: 'likely' });
   t.sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(entry) });
   if (!left.includes(t)) return;

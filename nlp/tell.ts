@@ -8,7 +8,7 @@ import type { Clause } from './clauses/clause.ts';
 import type { Memory } from './clauses/memory.ts';
 import { isSpoken } from './meanings/lib/reach.ts';
 import { fuller } from './fuller.ts';
-import { guess } from './guess.ts';
+import { add, guess } from './guess.ts';
 import { headed, remarked } from './left-over.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { Odds } from './likely/odds.ts';
@@ -71,11 +71,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   if (net) for (const [t, odds] of weighed) if (!isSpoken(t.clause)) guess(t, odds, left, covered, net);
   if (net) for (const x of onTheWhole(sheet, clauses, told, prior, left, net)) {
     const t = left.find(y => y.clause === x.clause);
-    if (!t) continue;
-    told.push(x);
-    left.splice(left.indexOf(t), 1);
-    covered.push(t.clause);
-    sheet.trace.push({ stage: 'meaning', rule: 'likely', text: clauseText(t), gave: show(x.entry) });
+    if (t) add(t, x.entry, left, covered);
   }
   for (const t of shown) afterward(t, left, covered);
   headed(left, covered);

@@ -19,7 +19,9 @@ const worth = (n: Num, small = false): number => {
   const [whole, rest] = n.pair;
   return !small && whole < 10 && (whole < 5 || !SHOP_ENDS.has(rest)) && !PRICE_TAGS.has(rest) ? n.value : whole + rest / 100;
 };
-const SHOP_ENDS = new Set([25, 50, 75]), PRICE_TAGS = new Set([95, 99]), PRICED = new Set([25, 50, 75, 95, 99]);
+const SHOP_ENDS = new Set([25, 50, 75]), PRICE_TAGS = new Set([95, 99]);
+/** Whether a number said in two halves is sooner a price than not: "forty one ninety"; "nineteen sixty" is sooner a year. */
+const priced = (whole: number, rest: number): boolean => SHOP_ENDS.has(rest) || PRICE_TAGS.has(rest) || whole >= 12 && whole !== 19 && whole !== 20 && rest >= 15 && rest % 5 === 0;
 
 const per = (word: string | undefined): { per?: MoneyValue['per'] } => {
   if (!word) return {};
@@ -64,7 +66,7 @@ const RULES: Rule<'money'>[] = [
   { name: '# each', sure: 'implied', pattern: rx(`${N} ${PER}`), make: (m, [n]) => n && !/^(?:both|the two|a foot|a pair|the pair|an hour|a set|a dozen)$/.test(m[2]!) || (n && /foot|both|pair/.test(m[2]!) && n.value >= 2) ? money(worth(n!, /foot|ft|met/.test(m[2]!)), m[2], false) : undefined },
   { name: 'for #', sure: 'implied', pattern: rx(String.raw`(?<=\b(?:for|paid|asking|wants|want|wanted|charged|charges|cost(?:s| me)?|said|says|quoted(?: me)?|price(?:d)?(?: at| is| of)?|at|only|runs|gave(?: him| them)?|was|were|is|it's|its|comes to|came to|them|stung me|rushed me|set me back) (?:about |around |like |just |only |me )*)${N}(?: ?even| flat| plus| all in| the lot)?(?! ?(?:${NOT_MONEY}|${THINGS}))`),
     make: (_m, [n]) => n && !n.frac && n.value > 0 && !(n.value === 1 && n.form === 'words') ? money(worth(n), undefined, false) : undefined }, // "I'll want one"
-  { name: '#.##', sure: 'implied', pattern: rx(`${N}(?! ?(?:${NOT_MONEY}))`), make: (_m, [n], slate) => n && (/^\d+\.\d\d$/.test(slate.line.text.slice(n.start, n.end)) || (n.pair && (PRICED.has(n.pair[1]) || n.pair[0] >= 12 && !/^(?:19|20)$/.test(`${n.pair[0]}`) && n.pair[1] >= 15 && n.pair[1] % 5 === 0))) ? money(worth(n), undefined, false) : undefined }, // "forty one ninety"; "nineteen sixty" is sooner a year
+  { name: '#.##', sure: 'implied', pattern: rx(`${N}(?! ?(?:${NOT_MONEY}))`), make: (_m, [n], slate) => n && (/^\d+\.\d\d$/.test(slate.line.text.slice(n.start, n.end)) || n.pair && priced(...n.pair)) ? money(worth(n), undefined, false) : undefined },
 ];
 
 function ship(m: RegExpExecArray, n: Num): MoneyValue | undefined {

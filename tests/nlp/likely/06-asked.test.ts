@@ -19,6 +19,17 @@ describe('questions, rules and net together', () => {
     expect(asked(text, true)).toEqual([{ kind: 'cheapest', item: 'gear oil' }]);
   });
 
+  it('a sum that no wording asks for is the one that its figures make whole', () => {
+    const text = 'The gearbox is 210 kilos. If I hang it from two chains and each lies at fifty degrees, what carries each of them?';
+    expect(asked(text, false)).toEqual([]);
+    expect(asked(text, true)).toEqual([{ kind: 'sum', of: 'sling', given: { load: 210, loadUnit: 'kg', angle: 50, legs: 2 } }]);
+  });
+
+  it('what a sentence goes on to is asked about too', () => {
+    expect(asked('how many hours on the gearbox and on the axle', true)).toEqual([{ kind: 'timeSpent', part: 'gearbox' }, { kind: 'timeSpent', part: 'axle' }]);
+    expect(asked('how many hours on the gearbox, and put the axle on the stand', true)).toEqual([{ kind: 'timeSpent', part: 'gearbox' }]);
+  });
+
   it('one that a rule knows stands where the note is nothing else, strange as its words are', () => {
     expect(asked('how deep am i in on the trailer', true)).toEqual([{ kind: 'spent', part: 'trailer' }]);
   });

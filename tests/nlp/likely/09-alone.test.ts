@@ -46,5 +46,10 @@ describe('several told in one clause', () => {
   it('states of several things, the verdict of each its own', () => expect(told('inners good, outers blue', 'finding').map(e => [e.part, e.condition, e.verdict])).toEqual([['inners', 'good', 'good'], ['outers', 'blue', undefined]]));
   it('deeds that no list of verbs has, in their base form', () => expect(told('Vaselined the terminals and hosed the arms.', 'work').map(e => [e.part, e.action])).toEqual([['terminals', 'vaseline'], ['arms', 'hose']]));
   it('of a thing wanted its size and what it is for, not another thing', () => expect(told('Gasket sheet I need, 1/16, two foot square, for the suction flange.', 'want').map(e => e.item)).toEqual(['gasket sheet']));
+  it('a thing named in short is the shop\'s only one of that name, whatever stood before it', () => {
+    const { entries } = readNote('Third gear is home, layshaft is home, and the lid is sitting on four bolts.', { at: AT, parts: ['layshaft', 'gearbox lid'] });
+    expect(entries.filter(e => e.kind === 'fit' && e.state === 'temporary').map(e => (e.kind === 'fit' ? e.part : ''))).toEqual(['gearbox lid']);
+  });
+  it('what everybody knows is no part', () => expect(told('the moon is blue', 'finding')).toEqual([]));
   it('no deed that is only meant to be done', () => expect(told('if it stays dry i will scrape and prime the drawbar', 'work')).toEqual([]));
 });
