@@ -8,11 +8,13 @@ import type { Token } from '../types.ts';
 
 /**
  * Clitics written without an apostrophe that only their neighbours give away: "its not bent", "ill weld it", "id like", "hell have it",
- * and a part's own "is" or "has" run into its name ("plungers finally out", "pedals got an inch").
+ * and a part's own "is" or "has" run into its name ("plungers finally out", "pedals got an inch"). Also the article of the north of England ("t'sump", "th'tank").
  */
 export function openClitics(tokens: readonly Token[]): Token[] {
   return tokens.flatMap((t, i) => {
     const next = tokens[i + 1]?.low ?? '', prev = tokens[i - 1]?.low ?? '', after = tokens[i + 2]?.low ?? '';
+    const article = /^th?['’](?=\p{L}{2}|$)/u.exec(t.low)?.[0].length;
+    if (article) return article === t.low.length ? [{ ...t, low: 'the' }] : [{ ...t, text: t.text.slice(0, article), low: 'the', end: t.start + article }, { ...t, text: t.text.slice(article), low: t.low.slice(article), start: t.start + article }];
     const base = verbForms(next).some(f => f.form === 'base') || next === 'be' || next === 'have' || ADVERB.has(next);
     if (t.low === 'its' && statesIt(next, after)) return cut(t, 2, "'s");
     if (t.low === 'ill' && base && prev !== 'is' && prev !== 'feeling') return cut(t, 1, "'ll");

@@ -5,6 +5,7 @@ const fit = (part: string, state: string, more: Record<string, unknown> = {}): R
 export const FITS: ToldCorpus = {
   kind: 'fit',
   phrases: [
+    ...told([{ kind: 'fit', part: 'sump', state: 'off' }], ["Took t'sump off.", "T'sump's off.", "Got th'sump off at last."]),
     ...told([fit('fan housing', 'tried', { with: 'three clamps' })], ["Fan housing's up on three clamps for a trial, it's coming off again for paint."]),
     ...told([fit('seat', 'temporary', { with: 'one bolt' })], ["Seat's only hung on the one bolt for now.", 'The seat is only hung on the one bolt for now.']),
     ...told([fit('smokebox door', 'off'), fit('chimney', 'off')], ['Smokebox door off, chimney off the petticoat.']),
