@@ -22,7 +22,7 @@ for (const n of [...annotated(), ...phrases()]) {
   out.write(`${JSON.stringify({
     file: n.file, text: n.text, prior: n.prior, never: n.never, entries: n.entries, asks: n.asks, tokens: sheet.tokens.map(t => [t.low, t.start, t.end, verbForms(t.low).map(f => f.base)]),
     values: sheet.found.flatMap(f => valuesOf(f).map(v => [f.from, f.to, v, f.dim])),
-    clauses: clauses.map((c, k) => ({ from: c.from, to: c.to, is: [...of[k]!.is], maybe: [...of[k]!.maybe] })),
+    clauses: clauses.map((c, k) => ({ from: c.from, to: c.to, is: [...of[k]!.is], maybe: [...of[k]!.maybe], tells: of[k]!.tells })),
   })}\n`);
 }
 // Of a phrase that is there to ask, nothing is known but what it asks.

@@ -1,10 +1,12 @@
 """Labelled notes (`npm run learn:labels`) as the net learns from them: numbers of word pieces, and what each clause and the whole note tell."""
 import json
 import re
+from difflib import SequenceMatcher
 import torch
 from sorts import ASKS, ATTRIBUTES, FIELDS, NAMES, SKIES, SORTS, VERDICTS, sort_of
 from spots import SPOTS, Spots, deed, far_from, near
 
+LIKE = 0.8  # of two words, by the letters they share
 SMALL = set('a an the my his her its our that this those these some of for to on in at and'.split())
 MOST, MOST_BEFORE = 160, 48  # as in weighed.ts
 
@@ -12,11 +14,21 @@ MOST, MOST_BEFORE = 160, 48  # as in weighed.ts
 def key(word):
     """A word as names are compared: lower case, without possessive or plural."""
     w = re.sub(r"[^a-z0-9./]+", '', re.sub(r"['’]s$", '', word.lower()))
-    return w[:-1] if len(w) > 3 and w.endswith('s') and not w.endswith('ss') else w
+    return w[:-2] if len(w) > 5 and re.search('(s|x|ch|sh)es$', w) else w[:-1] if len(w) > 3 and w.endswith('s') and not w.endswith('ss') else w
 
 
 def keys(text):
     return [k for k in map(key, re.split(r'[\s-]+', str(text))) if k and k not in SMALL]
+
+
+def spelt(words, name):
+    """A name as the note spells it: a word that the note does not have gives way to its halves there ("tail gate" of a tailgate), its short form ("crank"), or one much like it ("pushing" of a bushing)."""
+    out, others = [], {x for x in words if len(x) > 3 and x.isalpha()}
+    for w in name:
+        halves = [x for x in others if w.startswith(x) or w.endswith(x) or len(w) > 2 and x.startswith(w)] if w not in words and w.isalpha() else []
+        like = [(SequenceMatcher(None, x, w).ratio(), x) for x in others] if w not in words and w.isalpha() and len(w) > 3 and not halves else []
+        out += halves or ([max(like)[1]] if like and max(like)[0] >= LIKE else [w])
+    return out
 
 
 def places(words, name, far):
@@ -63,7 +75,7 @@ class Example:
         over = lambda spans, a, b, first: [first + i for i, (s, t) in enumerate(spans) if t > s and s < b and t > a]
         self.own = over(offsets, 0, len(note['text']) + 1, 0)
         words, at, of = [], [], []  # of the note before, then of the note: key, place (the note's token, negative before it), pieces
-        for m in re.finditer(r"[A-Za-z0-9./']+", prior[0]) if prior else []:
+        for m in re.finditer(r"[A-Za-z0-9]+(?:[./'’][A-Za-z0-9]+)*", prior[0]) if prior else []:
             p = over(before['offset_mapping'][-MOST_BEFORE:], m.start(), m.end(), 1)
             if p:
                 words.append(key(m.group())), at.append(-200 + len(words)), of.append(p)
@@ -90,8 +102,8 @@ class Example:
             place[n] = len(self.clauses)
             self.clauses.append((pieces, is_, counts))
         self.spots, self.spot_names, self.spot_fields = [], [], []
-        spots, told = Spots(note, [a for a in at if a >= 0]), {}
-        asked = [x for entry in note['entries'] for x in self.tell(note, entry, place, told, words, at, of, spots)]
+        spots = Spots(note, [a for a in at if a >= 0])
+        asked = [x for k, entry in enumerate(note['entries']) for x in self.tell(note, k, entry, place, words, at, of, spots)]
         if not note.get('never'):
             stretch = lambda a, b: [p for i, n in enumerate(at) if a <= n < b for p in of[i]]
             self.spots = [r[1:] for r in spots.rows(stretch)]
@@ -109,32 +121,25 @@ class Example:
                 k = ASKS.index(ask['kind'])
                 self.asks[1 if ask.get('maybe') else 0][k] = not ask.get('maybe')
 
-    def tell(self, note, entry, place, told, words, at, of, spots):
-        """What an entry says beside its kind, of the clause that has most of its words. Gives what its own word or figure says: [(stretch of tokens, [(names or fields, which, pieces)])]."""
+    def tell(self, note, number, entry, place, words, at, of, spots):
+        """What an entry (the so many-th of its note) says beside its kind, of the clause it is told in. Gives what its own word or figure says: [(stretch of tokens, [(names or fields, which, pieces)])]."""
         sort, tokens = sort_of(entry), note['tokens']
-        among = [n for n in place if sort in note['clauses'][n]['is' if not entry.get('maybe') else 'maybe']]
-        if sort not in SORTS or not among:
+        n = next((n for n in place if number in note['clauses'][n]['tells']), None)
+        if sort not in SORTS or n is None:
             spots.unaligned(entry)
             return []
-        said = [w for field, v in entry.items() if field != 'kind' for w in keys(v)]
-        def holds(n):
-            c = note['clauses'][n]
-            own = {key(t[0]) for t in tokens[c['from']:c['to']]}
-            return sum(w in own for w in said) - 0.6 * told.get((n, sort), 0)
-        n = max(among, key=holds)
         c = note['clauses'][n]
         far = lambda i: far_from(c, at[i])
         own = [i for i, a in enumerate(at) if a >= 0]
         of_words = lambda value: [own[i] for i in places([words[i] for i in own], keys(value), lambda i: far(own[i]))]
         where = spots.tell(entry, c, [at[i] for i in of_words(entry['condition'])] if entry.get('condition') else [])
-        name = keys(entry.get(NAMES.get(entry['kind'], ''), ''))
+        name = spelt(words, keys(entry.get(NAMES.get(entry['kind'], ''), '')))
         # Of several with that name the one that stands nearest to the word or figure itself.
         by = lambda i: far(i) + (0.5 * abs(at[i] - where[0]) if where and at[i] >= 0 else 0)
         called = places(words, name, by) if name else []
         spots.name(entry, {at[i] for i in called if at[i] >= 0})
         if entry.get('maybe'):
             return []
-        told[n, sort] = told.get((n, sort), 0) + 1
         _, is_, counts = self.clauses[place[n]]
         says = {'finding': {v: entry.get('verdict') == v for v in VERDICTS}, 'reading': {'asWas': bool(entry.get('asWas'))}, 'work': {'begun': entry.get('done') is False},
                 'weather': {s: entry.get('sky') == s for s in SKIES}, 'hours': {'total': bool(entry.get('total'))}}
