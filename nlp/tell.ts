@@ -19,10 +19,12 @@ import { qualified } from './likely/attributes.ts';
 import { filled } from './likely/filled.ts';
 import { measured } from './likely/measured.ts';
 import { moved } from './likely/moved.ts';
+import { promised } from './likely/promised.ts';
 import { silenced } from './silenced.ts';
 import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
 import { show } from './trace.ts';
+import { inOneUnit } from './meanings/reading/one-unit.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { BESIDE, MEANINGS } from './pipeline.ts';
 import type { Sheet } from './types.ts';
@@ -74,12 +76,13 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     if (t) add(t, x.entry, left, covered);
   }
   for (const t of shown) afterward(t, left, covered);
+  if (net) promised(told, left, covered, net);
   headed(left, covered);
   const remarks = remarked(left, covered, net);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
   const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => old(sheet, x, told));
-  const each = once(kept);
+  const each = once(inOneUnit(sheet, kept));
   whichOnes(each, questions);
   return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };
 }

@@ -14,7 +14,7 @@ type Holds = 'words' | 'money' | 'day' | 'count' | 'deed';
 /** The fields of a kind that may be left out, each with what it holds. */
 const MAY: Partial<Record<Entry['kind'], Readonly<Record<string, Holds>>>> = {
   fit: { with: 'words' }, work: { product: 'words' }, want: { spec: 'words', for: 'words', qty: 'count' }, order: { source: 'words', price: 'money', shipping: 'money', expected: 'day' },
-  bought: { source: 'words', price: 'money' }, quote: { source: 'words', shipping: 'money' }, hands: { for: 'words' }, out: { do: 'deed' },
+  bought: { source: 'words', price: 'money' }, quote: { source: 'words', shipping: 'money' }, hands: { for: 'words' }, out: { where: 'words', do: 'deed' },
 };
 
 /** An entry with what the net is sure it says beside, where the rules left a field open. Of several of its kind in a clause it is asked from the words of its name, of a deed always from its verb. */

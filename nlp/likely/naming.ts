@@ -6,7 +6,7 @@ import { PERSONS } from '../words/persons.ts';
 import type { Sheet } from '../types.ts';
 
 /** The kinds whose name may be one that the rules did not choose. */
-export const RENAMED: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>(['fit', 'finding', 'reading', 'work', 'job', 'stow', 'out', 'recheck', 'wait', 'want', 'arrival', 'order', 'bought', 'quote']);
+export const RENAMED: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>(['fit', 'finding', 'reading', 'work', 'job', 'stow', 'out', 'recheck', 'wait', 'want', 'arrival', 'order', 'bought', 'quote', 'hours']);
 
 /** So many of the things spoken of before are thought of. */
 const MOST = 5;

@@ -54,7 +54,7 @@ export const out: Meaning = t => {
 const inHand = (t: Telling, c: Clause): boolean => c.passive && /\b(is|are|'s|'re) (still |now |currently )?(getting|being)\b/.test(lowText(t)) && (!dims(c.items, 'when').length || /\b(ready|back|due|by|till|until|since)\b/.test(lowText(t)));
 
 /** "left it at the machine shop on Monday": the day it went, not the day it comes back. */
-const dated = (t: Telling, c: Clause): boolean => dims(c.items, 'span').length > 0 && /\b(been|had|since)\b/.test(lowText(t, c)) || /^(past|part)$/.test(c.verb?.form ?? '') && !/\b(till|until|back|ready|by|due|for|promised|done|expect\w*|says?|said|reckons?|in (a|\w+) (days?|weeks?|months?))\b/.test(lowText(t, c)) && dims(c.items, 'when').length > 0;
+export const dated = (t: Telling, c: Clause): boolean => dims(c.items, 'span').length > 0 && /\b(been|had|since)\b/.test(lowText(t, c)) || /^(past|part)$/.test(c.verb?.form ?? '') && !/\b(till|until|back|ready|by|due|for (?=the \d|end|mon|tue|wed|thu|fri|sat|sun|next|this|tomorrow)|promised|done|expect\w*|says?|said|reckons?|in (a|\w+) (days?|weeks?|months?))\b/.test(lowText(t, c)) && dims(c.items, 'when').length > 0;
 
 /** "…until the king bolt's back from the blacksmith": what is awaited from there is out. */
 export function awaited(t: Telling, c: Clause): Entry[] {

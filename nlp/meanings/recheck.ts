@@ -1,6 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { partLike } from '../clauses/name-kinds.ts';
+import { isClass } from '../words/verbs.ts';
 import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
 import { afterSpan } from './recheck/after-span.ts';
@@ -10,6 +11,10 @@ import type { Placed } from '../clauses/clauses.ts';
 import { afterRun, lookAhead, recheckOf, REMINDS } from './recheck/ahead.ts';
 
 const LOOKS = /^(repack|refill|rebleed|check|recheck|re-check|retorque|re-torque|retighten|look|inspect|test|grease|regrease|adjust|readjust|tighten|measure|regap|retension|change|drain|oil|clean|replace|nip|torque|examine|top|see|go|watch|bleed|verify|pull|snug|tweak|set|reset|lubricate|charge|try|do|revisit|flush|swap)$/;
+
+/** Whether a verb is one of looking after: of those, or one of them, or of the bench's work, done again ("re-tension", "relevel"). */
+const looksAfter = (base: string): boolean => LOOKS.test(base) || isAgain(base);
+const isAgain = (base: string): boolean => /^re/.test(base) && (['check', 'tight', 'work'] as const).some(cls => isClass(base.replace(/^re-?/, ''), cls));
 
 /** Look at it again later: after so many hours, days, miles, or on a day. */
 export const recheck: Meaning = t => {
@@ -26,8 +31,8 @@ export const recheck: Meaning = t => {
   const about = c.subj.find(s => s.name)?.name ?? (last && 'part' in last ? last.part : undefined);
   if (again && about) return [trim({ kind: 'recheck', part: about, do: last?.kind === 'work' ? last.action : 'check', ...again }) as Entry];
   if (!verb && c.pred === 'none' && !c.carriedSubj && c.subj.length && c.subj.every(s => partLike(t.sheet, s.name)) && /\bagain (after|in|at)\b/.test(text)) { const time = later(t, c); return time ? c.subj.map(s => trim({ kind: 'recheck', part: s.name, do: 'check', ...time }) as Entry) : undefined; } // "wheel nuts again after 30 miles"
-  if (!verb || !LOOKS.test(verb.base!) || verb.form === 'past' && !/^(put|set)$/.test(verb.low) && !(c.passive && c.reality === 'must')) return undefined;
-  const looking = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|examine|verify|readjust|regap|retension|regrease|repack|refill|rebleed|feel|see)$/.test(verb.base!) || afterRun(t, later) !== undefined || /\bagain\b|\bevery\b|\bafter the first\b|\bafter \w+ (hours|miles)\b/.test(text);
+  if (!verb || !looksAfter(verb.base!) || verb.form === 'past' && !/^(put|set)$/.test(verb.low) && !(c.passive && c.reality === 'must')) return undefined;
+  const looking = /^(check|recheck|re-check|retorque|re-torque|retighten|look|inspect|examine|verify|readjust|regap|retension|regrease|repack|refill|rebleed|feel|see)$/.test(verb.base!) || isAgain(verb.base!) || afterRun(t, later) !== undefined || /\bagain\b|\bevery\b|\bafter the first\b|\bafter \w+ (hours|miles)\b/.test(text);
   if (!looking || !(c.reality !== 'deed' || verb.form === 'base' || verb.form === 'ing' || c.items.some(i => i.low === 'needs' || i.low === 'wants'))) return undefined;
   if (/^(they|he|she|person)$/.test(c.who ?? '') || /^(feel|see|go|try|do|look)$/.test(verb.base!) && c.subj.some(s => s.np && s.from >= c.from) && !/\b(looking at|looked at|looking over|going over|gone over|seeing to|seen to)\b/.test(text)) return undefined;
   const two = eachItsTime(t, c);

@@ -3,7 +3,7 @@ export const SHORTHAND: Readonly<Record<string, string>> = Object.assign(Object.
   b4: 'before', w: 'with', thru: 'through', tmrw: 'tomorrow', tmr: 'tomorrow', tomoz: 'tomorrow', tomorow: 'tomorrow', tommorow: 'tomorrow', tonite: 'tonight', nite: 'night', yest: 'yesterday', yday: 'yesterday',
   fri: 'friday', thurs: 'thursday', tues: 'tuesday', weds: 'wednesday', wk: 'week', wks: 'weeks', wkend: 'weekend', hr: 'hour', hrs: 'hours', mins: 'minutes', mo: 'month', mos: 'months', yr: 'year', yrs: 'years', gona: 'going', frm: 'from', ordrd: 'ordered', orderd: 'ordered', shd: 'should', wd: 'would', wat: 'what', hw: 'how', bk: 'back',
   brg: 'bearing', brgs: 'bearings', whl: 'wheel', whls: 'wheels', cyl: 'cylinder', cyls: 'cylinders', assy: 'assembly', ea: 'each', soz: 'sorry', rt: 'right', lft: 'left', nxt: 'next', prob: 'probably', abt: 'about', cuz: 'because', coz: 'because', bc: 'because', u: 'you', ur: 'your', pls: 'please', plz: 'please',
-  til: 'till', dia: 'diameter', retq: 'retorque', tq: 'torque', approx: 'about', lites: 'lights', lite: 'light', hyd: 'hydraulic', alt: 'alternator', gen: 'generator', dizzy: 'distributor', eng: 'engine', xmission: 'transmission', trans: 'transmission', mani: 'manifold', thermo: 'thermostat',
+  til: 'till', dia: 'diameter', retq: 'retorque', retorq: 'retorque', tq: 'torque', torq: 'torque', torqed: 'torqued', torqd: 'torqued', approx: 'about', lites: 'lights', lite: 'light', hyd: 'hydraulic', alt: 'alternator', gen: 'generator', dizzy: 'distributor', eng: 'engine', xmission: 'transmission', trans: 'transmission', mani: 'manifold', thermo: 'thermostat',
   // today's and tomorrow's own forms are words that begin with a figure and are cut by the tokenizer: see `figures` in shorthand reading
 });
 

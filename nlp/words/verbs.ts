@@ -98,7 +98,15 @@ export const allVerbForms = (): readonly string[] => tradeForms;
 /** Whether a word is a form of one of them; other English verbs ("radiate") are heard for names ("radiator") as any odd word is. */
 export const isShopVerb = (low: string): boolean => inShop.has(low);
 /** The verbs that a word can be a form of; empty when it is none. */
-export const verbForms = (low: string): readonly VerbForm[] => forms.get(low) ?? NONE;
+export const verbForms = (low: string): readonly VerbForm[] => forms.get(low) ?? againForms(low);
 const NONE: readonly VerbForm[] = [];
 
-export const isClass = (base: string, cls: VerbClass): boolean => classes.get(base)?.has(cls) ?? false;
+/** A deed of the shop done again: "re-tensioned", "rescraped". */
+function againForms(low: string): readonly VerbForm[] {
+  const [, re, rest] = /^(re-?)(\p{L}{4,})$/u.exec(low) ?? [];
+  const of = rest !== undefined ? forms.get(rest) ?? NONE : NONE;
+  return of.length ? of.map(f => ({ ...f, base: `${re}${f.base}` })) : NONE;
+}
+
+/** Whether a verb does something of that class; what is done again ("re-tension") is of the class of what it does again. */
+export const isClass = (base: string, cls: VerbClass): boolean => (classes.get(base) ?? classes.get(base.replace(/^re-?/, '')))?.has(cls) ?? false;

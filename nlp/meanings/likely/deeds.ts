@@ -3,10 +3,12 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import { dims, type Thing } from '../../clauses/clause.ts';
 import { isStuff, partLike } from '../../clauses/name-kinds.ts';
 import { singular } from '../../words/nouns.ts';
-import { isClass } from '../../words/verbs.ts';
+import { saidIn } from '../../likely/said.ts';
+import type { Weighed } from '../../likely/net/weighed.ts';
+import { isClass, verbForms } from '../../words/verbs.ts';
 import { dayIn } from '../lib/day.ts';
 import { isTool, trim } from '../lib/fields.ts';
-import { afterSpan } from '../recheck/after-span.ts';
+import { later } from '../recheck.ts';
 import { coatIn } from '../work/coat.ts';
 import { productOf } from '../work/product.ts';
 import type { Telling } from '../telling.ts';
@@ -54,9 +56,10 @@ export function left(t: Telling): Entry[] {
   return about(t, true).map(p => ({ kind: 'wait', part: p.name, ...(until ? { until } : { after: span!.amount, unit: span!.unit }) }) as Entry);
 }
 
-/** A part to be looked at again. */
-export function again(t: Telling): Entry[] {
-  const c = t.clause, due = dayIn(t, c), span = dims(c.items, 'span')[0]?.value, verb = c.items.find(i => i.t === 'verb' && (isClass(i.base ?? '', 'check') || isClass(i.base ?? '', 'tight')));
-  const later = span ? afterSpan(span) : due ? { due } : undefined;
-  return later ? about(t, true).map(p => ({ kind: 'recheck', part: p.name, do: verb?.base ?? 'check', ...later }) as Entry) : [];
+/** A part to be looked at again; what is to be done to it in the verb that the clause has for it, else the one that the net takes for it. */
+export function again(t: Telling, net: Weighed): Entry[] {
+  const c = t.clause, time = later(t, c), said = saidIn(t.sheet, net, c, 'recheck do');
+  const verb = c.items.find(i => i.t === 'verb' && !/^(get|put|run|take|give|do)$/.test(i.base ?? '') && (['check', 'tight', 'work'] as const).some(cls => isClass(i.base ?? '', cls)));
+  const deed = verb?.base ?? t.sheet.tokens.slice(said?.from, said?.to ?? 0).flatMap(w => verbForms(w.low))[0]?.base ?? 'check';
+  return time ? about(t, true).map(p => ({ kind: 'recheck', part: p.name, do: deed, ...time }) as Entry) : [];
 }

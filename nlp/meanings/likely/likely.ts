@@ -31,13 +31,13 @@ export function likely(t: Telling, odds: Odds, have: readonly Entry[], net: Weig
     if (p < (told.length ? Math.max(BESIDE, OWN[kind] ?? 0) : OWN[kind] ?? LIKELY)) continue;
     if (kind === 'out' && c.reality === 'plan') continue; // it is here yet
     if (told.some(e => e.kind === kind) || kind === 'work' && isClass(c.verb?.base ?? '', 'check') && (told.some(e => e.kind === 'finding') || t.told.some(x => x.entry.kind === 'finding' && x.clause.from > c.from))) continue; // "tested leaky", "inspected. The left is sound" say how it was found
-    const tale = { ...t, pointed: surely(t, net, sort) }, made = formed(tale, kind, sort);
+    const tale = { ...t, pointed: surely(t, net, sort) }, made = formed(tale, kind, sort, net);
     out.push(...(made.length ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e) || x.kind === 'want' && e.kind === 'bought' && x.item === e.item))); // what is to be done is not done, what is wanted not bought
   }
   return out;
 }
 
-function formed(t: Telling, kind: Entry['kind'], sort: string): Entry[] {
+function formed(t: Telling, kind: Entry['kind'], sort: string, net: Weighed): Entry[] {
   switch (kind) {
     case 'fit': return sits(t, sort.split(' ')[1] as FitState);
     case 'work': return worked(t);
@@ -46,7 +46,7 @@ function formed(t: Telling, kind: Entry['kind'], sort: string): Entry[] {
     case 'stow': return put(t);
     case 'out': return gone(t);
     case 'wait': return left(t);
-    case 'recheck': return again(t);
+    case 'recheck': return again(t, net);
     case 'reading': return measured(t);
     case 'hours': return spent(t);
     case 'want': return wanted(t);

@@ -2,6 +2,7 @@ import type { Entry } from '../../../domain/model/entry.ts';
 import { placeFrom, trim } from '../lib/fields.ts';
 import { dayIn } from '../lib/day.ts';
 import { spanForward } from '../lib/reach.ts';
+import { dated } from '../out.ts';
 import { target } from '../out/place.ts';
 import { purpose } from '../out/purpose.ts';
 import { tells } from '../out/tells.ts';
@@ -20,6 +21,6 @@ export function gone(t: Telling): Entry[] {
   const parts = about(t, true);
   if (!parts.length) return [];
   const reach = t.clauses.slice(t.at, spanForward(t, n => tells(t, n), 3) + 1);
-  const until = reach.map(r => dayIn(t, r, true)).find(Boolean), act = reach.map(purpose).find(Boolean);
+  const until = reach.map((r, n) => (n === 0 && dated(t, r) ? undefined : dayIn(t, r, true))).find(Boolean), act = reach.map(purpose).find(Boolean);
   return parts.map(p => trim({ kind: 'out', part: p.name, where: target(t, t.clause), until, do: act }) as Entry);
 }
