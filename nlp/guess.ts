@@ -31,8 +31,8 @@ export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]
   if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
   for (const entry of more) {
     // One part has many kinds of work done to it; other entries of a kind and a name say the same.
-    const name = namedBy(entry);
-    if (t.told.some(x => x.entry.kind === entry.kind && (name === undefined ? isDeepStrictEqual(x.entry, entry) : namedBy(x.entry) === name && deedOf(x.entry) === deedOf(entry)))) continue;
+    const name = namedBy(entry), bare = (n: string | undefined): string | undefined => n?.replace(/^old /, '');
+    if (t.told.some(x => x.entry.kind === entry.kind && (name === undefined ? isDeepStrictEqual(x.entry, entry) : bare(namedBy(x.entry)) === bare(name) && deedOf(x.entry) === deedOf(entry)))) continue;
     add(t, entry, left, covered);
   }
 }

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import type { Ask } from '../domain/model/ask.ts';
 import type { Entry } from '../domain/model/entry.ts';
 import { namedBy } from '../domain/model/named-by.ts';
@@ -24,7 +25,9 @@ import { silenced } from './silenced.ts';
 import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
 import { show } from './trace.ts';
+import { paidForAll, smallPriced } from './meanings/lib/paid.ts';
 import { inOneUnit } from './meanings/reading/one-unit.ts';
+import { sidedOnce } from './meanings/reading/side.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { BESIDE, MEANINGS } from './pipeline.ts';
 import type { Sheet } from './types.ts';
@@ -81,10 +84,10 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const remarks = remarked(left, covered, net);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => old(sheet, x, told));
+  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => paidForAll(sheet, smallPriced(sheet, old(sheet, x, told))));
   const each = once(inOneUnit(sheet, kept));
   whichOnes(each, questions);
-  return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };
+  return { entries: each.map(x => finish(sheet, { ...x, entry: sidedOnce(x.entry) })), told: each, covered, questions };
 }
 
 /** What no clause tells alone and the net takes the whole note to tell. */
@@ -102,11 +105,11 @@ function oddsOf(sheet: Sheet, net: Weighed, c: Clause): Odds | undefined {
   return z && new Odds({ z, loudest: sort => { const piece = net.loudest(...at, sort); return sheet.tokens.find(t => piece && t.start <= piece.start && piece.start < t.end)?.low ?? ''; } });
 }
 
-/** Two clauses may turn out to tell the very same ("is up there on four bolts finger tight"): it is told once. */
-function once(told: readonly Told[]): Told[] {
-  const seen = new Set<string>();
-  return told.filter(x => { const key = JSON.stringify(Object.entries(x.entry).sort()); return seen.has(key) ? false : (seen.add(key), true); });
-}
+/** Two clauses may turn out to tell the very same ("is up there on four bolts finger tight"), or one no more than a part of what the other tells: it is told once. */
+const once = (told: readonly Told[]): Told[] => told.filter((x, i) => !told.some((y, k) => k !== i && tellsAll(y.entry, x.entry) && (k < i || !tellsAll(x.entry, y.entry))));
+
+/** Whether an entry says all that another says. */
+const tellsAll = (more: Entry, e: Entry): boolean => Object.entries(e).every(([field, v]) => isDeepStrictEqual((more as unknown as Record<string, unknown>)[field], v));
 
 /** What a clause adds once all of the note is read: it says no more than a sum, and what the sum is for stands in another clause. */
 function afterward(t: Telling, left: Telling[], covered: Clause[]): void {

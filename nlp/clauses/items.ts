@@ -46,8 +46,8 @@ export function itemsOf(sheet: Sheet, from: number, to: number): Item[] {
 function bothSides(items: Item[]): Item[] {
   return items.map((it, k) => {
     const two = items[k + 2], words = two?.np?.said.split(' ') ?? [];
-    if (!SIDES.has(it.low.replace(/^(the|both) /, '')) || it.np && !it.np.stands && it.np.said.includes(' ') || !/^(and|&|\+)$/.test(items[k + 1]?.low ?? '') || words.length < 2 || !SIDES.has(words[0]!)) return it;
-    const name = [it.low.replace(/^(the|both) /, ''), ...words.slice(1)].join(' ');
+    if (!SIDES.has(it.low.replace(/^(the|both|a|an|one) /, '')) || it.np && !it.np.stands && it.np.said.includes(' ') || !/^(and|&|\+)$/.test(items[k + 1]?.low ?? '') || words.length < 2 || !SIDES.has(words[0]!)) return it;
+    const name = [it.low.replace(/^(the|both|a|an|one) /, ''), ...words.slice(1)].join(' ');
     return { ...it, t: 'np' as const, np: { ...two!.np!, from: it.from, to: it.to, nameFrom: it.from, head: it.from, said: name, name } };
   });
 }

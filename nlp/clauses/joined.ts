@@ -6,7 +6,7 @@ import { NAMED } from '../words/quantities.ts';
 import { isClass } from '../words/verbs.ts';
 import type { Item } from './items.ts';
 import { likened, nextThing } from './next-thing.ts';
-import { isSource } from './name-kinds.ts';
+import { isPlaceNoun, isSource } from './name-kinds.ts';
 import { afterNouns, countsOf, endsAt, finite, hasPredicate, isAux, isSubjectPronoun, last, predicateAt } from './predicate.ts';
 
 /** "before", "after", "till" and the like open a clause when a verb follows; before a day or a bare noun they are prepositions. */
@@ -53,6 +53,7 @@ export function opensAfter(items: readonly Item[], k: number, cur: readonly Item
   if (it.t === 'np' && items[k - 1]?.low === ',' && speaks(it.np!) && /^(say|want|reckon|ask|quote|charge|figure|swear|promise|offer)$/.test(items[after]?.base ?? '') && finite(items[after])) return true; // "canvas for the binder, the sailmaker says 260"
   if (likened(items, i, cur)) return true;
   if (it.t === 'np' && items[k - 1]?.low === ',' && nextThing(items, i + 1, cur)) return true;
+  if (it.t === 'np' && items[k - 1]?.low === ',' && laidAway(items, i, cur)) return true;
   if (it.t === 'np' && takesBoth(items, after, cur)) return false;
   if (it.t === 'np') return predicateAt(items, after) && (hasPredicate(cur) || !cur.some(x => x.t === 'np') || cur.some(x => x.f?.dim === 'money' || x.f?.dim === 'measure' || x.f?.dim === 'number' && it.np!.count !== undefined));
   if (it.f?.dim === 'money' && /\b(freight|shipping|post|postage|carriage|delivery)\b.* (was|is|were|'s)\b|^(freight|shipping|post|postage|carriage) /.test(it.low) && items[k - 1]?.t === 'cc' && hasPredicate(cur)) return true;
@@ -71,6 +72,16 @@ function takesBoth(items: readonly Item[], after: number, cur: readonly Item[]):
   if (items[after]?.t !== 'prt' || !verb || !(verb.t === 'have' || ['off', 'on', 'hang', 'move'].some(k => isClass(verb.base ?? '', k as 'off')))) return false;
   const between = cur.slice(v + 1);
   return between.some(x => x.np) && between.every((x, n) => x.np || x.low === ',' || x.t === 'cc' || x.t === 'prep' && between[n + 1]?.np !== undefined);
+}
+
+/** "…is off, five nuts in the blue tin", "bolts in a jar, gasket on the nail": what lies in some place, without a verb, after a clause of another thing. */
+function laidAway(items: readonly Item[], i: number, cur: readonly Item[]): boolean {
+  const inPlace = (x: Item | undefined, next: Item | undefined): boolean => /^(in|on|under|behind|inside|by|beside)$/.test(x?.low ?? '') && next?.np !== undefined && isPlaceNoun(next.np);
+  const thing = (x: Item | undefined): boolean => x?.np !== undefined && !x.np.stands && (x.np.known === true || ['part', 'fastener'].some(c => nounClasses(x.np!.said.split(' ').at(-1)!).has(c as 'part')));
+  let k = i;
+  while (thing(items[k]) && /^(and|&|,)$/.test(items[k + 1]?.low ?? '') && thing(items[k + 2])) k += 2;
+  const to = /^(,|all|both)$/.test(items[k + 1]?.low ?? '') ? k + (items[k + 1]!.low === ',' && /^(all|both)$/.test(items[k + 2]?.low ?? '') ? 3 : 2) : k + 1; // "twelve bolts, all in the can"
+  return thing(items[k]) && inPlace(items[to], items[to + 1]) && !cur.some(x => /^(need|want|get|order|buy|find)$/.test(x.base ?? x.low)) && (hasPredicate(cur) || cur.some((x, n) => x.t === 'prt' || inPlace(x, cur[n + 1])));
 }
 
 /** "i'll look at it": a verb with its own object, so that what stands before "i" is none. */

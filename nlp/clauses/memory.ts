@@ -61,6 +61,13 @@ export class Memory {
     const passing = this.named.length ? undefined : this.mentioned.find(t => t.plural);
     return this.named[0] ?? (passing ? [passing] : []);
   }
+  /** The last two things of this note, each named alone, for "both": two single ones, or two of a kind ("hub nuts …, wheel nuts …"). */
+  pair(): Thing[] | undefined {
+    const [last, before] = this.named, head = (t: Thing): string => t.name.split(' ').at(-1)!;
+    const [a, b] = [before?.[0], last?.[0]];
+    if (!a || !b || this.named.length < this.old.named + 2 || last!.length > 1 || before!.length > 1 || a.name === b.name || a.machine || b.machine) return undefined;
+    return a.plural || b.plural ? (a.plural && b.plural && head(a) === head(b) ? [a, b] : undefined) : [a, b];
+  }
   /** The set that "the rest" and "the other two" are of: the last plural that no side tells from another. */
   group(): Thing | undefined { const all = this.all(); return all.find(t => t.plural && !t.name.split(' ').some(w => SIDES.has(w))) ?? all.find(t => t.plural) ?? this.topic(); }
   lastGroup(): Thing[] { return this.named[0] ?? []; }

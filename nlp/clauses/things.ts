@@ -87,7 +87,7 @@ const singularName = (name: string): string => name.replace(/\S+$/, w => singula
 /** "all off", "both are cracked": every one of a list just named. */
 const wholeLot = (it: Item | undefined, memory: Memory): Thing[] | undefined => {
   if (!it?.np?.stands || !/^(all|both)$/.test(it.np.said)) return undefined;
-  const list = memory.several();
+  const list = (it.np.said === 'both' ? memory.pair() : undefined) ?? memory.several();
   return list.length > 1 ? list.map(t => ({ ...t, carried: true })) : undefined;
 };
 

@@ -87,14 +87,15 @@ function sinceWhen(t: Telling): string {
   return f?.dim === 'when' && f.value.from ? f.value.from : today;
 }
 
-/** "rain today and tomorrow, then dry Saturday": each sky with the days after it. */
+/** "rain today and tomorrow, then dry Saturday": each sky with the days after it; one without days ("rain all the time, dry from Friday") has none of the other's. */
 function severalSkies(t: Telling): Entry[] | undefined {
   const { clause: c, sheet } = t;
   const at = sheet.tokens.slice(c.from, c.to).flatMap((x, k) => { const hit = x.low === 'sun' && sheet.found.some(f => f.dim === 'when' && f.from <= c.from + k && c.from + k < f.to) ? undefined : SKY.find(([re]) => re.test(x.low)); return hit ? [{ sky: hit[1], k: c.from + k }] : []; });
   if (at.length < 2 || new Set(at.map(a => a.sky)).size < 2) return undefined;
   const days = longest(sheet.found.filter((f): f is Extract<Found, { dim: 'when' }> => f.dim === 'when' && f.from >= c.from && f.to <= c.to && !f.value.vague));
   const out = at.map((a, i) => ({ sky: a.sky, days: days.filter(d => d.from > a.k && d.from < (at[i + 1]?.k ?? c.to)) })).filter(x => x.days.length);
-  return out.length > 1 ? out.map((x, n) => trim({ kind: 'weather', sky: x.sky, from: n === 0 && x.days.length === 1 && /^(through|thru|till|until|up to)$/.test(sheet.tokens[x.days[0]!.from - 1]?.low ?? sheet.tokens[x.days[0]!.from]!.low) ? sheet.ctx.at.slice(0, 10) : x.days[0]!.value.from, to: lastDay(t, x.days.at(-1)!) }) as Entry) : undefined;
+  const apart = out.length === 1 && out[0]!.sky !== at[0]!.sky && sheet.tokens.slice(at[0]!.k, at.find(a => a.sky === out[0]!.sky)!.k).some(x => /^(,|then|but|;)$/.test(x.low));
+  return out.length > 1 || apart ? out.map((x, n) => trim({ kind: 'weather', sky: x.sky, from: n === 0 && x.days.length === 1 && /^(through|thru|till|until|up to)$/.test(sheet.tokens[x.days[0]!.from - 1]?.low ?? sheet.tokens[x.days[0]!.from]!.low) ? sheet.ctx.at.slice(0, 10) : x.days[0]!.value.from, to: lastDay(t, x.days.at(-1)!) }) as Entry) : undefined;
 }
 
 function skyIn(t: Telling, text: string): Sky | undefined {

@@ -29,7 +29,7 @@ export function likely(t: Telling, odds: Odds, have: readonly Entry[], net: Weig
   for (const [sort, p] of odds.sorts()) {
     const told = [...have, ...out], kind = kindOf(sort);
     if (p < (told.length ? Math.max(BESIDE, OWN[kind] ?? 0) : OWN[kind] ?? LIKELY)) continue;
-    if (kind === 'out' && c.reality === 'plan') continue; // it is here yet
+    if (kind === 'out' && (c.reality === 'plan' || c.neg && c.items.some(i => i.t === 'modal'))) continue; // it is here yet ("can't do the frame till the 20th")
     if (told.some(e => e.kind === kind) || kind === 'work' && isClass(c.verb?.base ?? '', 'check') && (told.some(e => e.kind === 'finding') || t.told.some(x => x.entry.kind === 'finding' && x.clause.from > c.from))) continue; // "tested leaky", "inspected. The left is sound" say how it was found
     const tale = { ...t, pointed: surely(t, net, sort) }, made = formed(tale, kind, sort, net);
     out.push(...(made.length ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e) || x.kind === 'want' && e.kind === 'bought' && x.item === e.item))); // what is to be done is not done, what is wanted not bought

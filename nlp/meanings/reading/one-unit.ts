@@ -10,7 +10,7 @@ const ALIKE = 10;
 type Reading = Extract<Entry, { kind: 'reading' }>;
 interface Figure { entry: Reading; at: Stretch; value: number; measure: boolean }
 
-/** Readings of the same quantity in one note, of which one has its unit written ("front bearing 3 thou clearance, rear 1.5"): a bare figure is in that unit, where it then is of the same order. A pressure in pounds is in psi. */
+/** Readings of the same quantity in one note, of which one has its unit written ("front bearing 3 thou clearance, rear 1.5"): a bare figure is in that unit, where it then is of the same order. A pressure in pounds (and what a tyre has in it) is in psi. */
 export function inOneUnit(sheet: Sheet, told: readonly Told[]): Told[] {
   const figures = told.map((x): Figure | undefined => {
     const at = x.entry.kind === 'reading' ? spotOf(sheet, x) : undefined, f = at && figureAt(sheet, at);
@@ -37,4 +37,7 @@ const figureAt = (sheet: Sheet, at: Stretch): Extract<Found, { dim: 'measure' | 
 
 const sameQuantity = (a: Reading, b: Reading): boolean => { const [x, y] = [nameWords(a.what), nameWords(b.what)]; return x.every(w => y.includes(w)) || y.every(w => x.includes(w)); };
 
-const psi = (e: Entry): Entry => (e.kind === 'reading' && e.unit === 'lb' && /\b(pressure|compression)\b/.test(e.what) ? { ...e, unit: 'psi' } as Entry : e);
+const psi = (e: Entry): Entry => {
+  if (e.kind !== 'reading' || e.unit !== 'lb') return e;
+  return /\b(pressure|compression)\b/.test(e.what) ? { ...e, unit: 'psi' } : /\b(tyre|tire|tube)s?$/.test(e.part) && /^(weight|air)$/.test(e.what) || e.what === 'air' ? { ...e, what: 'pressure', unit: 'psi' } : e;
+};

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Entry } from '../../../domain/model/entry.ts';
+import { readNote } from '../../../nlp/read.ts';
 import { Odds } from '../../../nlp/likely/odds.ts';
 import { likelierDeal } from '../../../nlp/meanings/likely/deal.ts';
 import type { Telling } from '../../../nlp/meanings/telling.ts';
@@ -26,4 +27,8 @@ describe('the time after which a thing is looked at again', () => {
     expect(afterSpan({ amount: 2, unit: 'years' })).toEqual({ after: 24, unit: 'months' });
   });
   it('is never minutes', () => expect(afterSpan({ amount: 20, unit: 'minutes' })).toBeUndefined());
+});
+
+describe('what was paid for several at so much each', () => {
+  it('is the sum of all', () => expect(readNote('Tyre man brought out four rear tyres, 260 apiece, and I paid him there and then.', { at: '2026-03-03T10:00:00-05:00' }).entries).toMatchObject([{ kind: 'bought', price: 1040 }]));
 });

@@ -6,6 +6,7 @@ const read = (part: string, what: string, value: number, unit?: string, asWas?: 
 export const READINGS: ToldCorpus = {
   kind: 'reading',
   phrases: [
+    ...told([read('front tyres', 'pressure', 24, 'psi'), read('back tyres', 'pressure', 14, 'psi')], ['Front tyres 24 psi, back ones 14.']),
     ...told([read('cylinder three', 'compression', 120, 'psi'), read('cylinder four', 'compression', 95, 'psi')], ['Compression: cylinder three 120 psi and cylinder four a miserable 95.']),
     ...told([read('head shaft', 'diameter at the drive end', 1.9375, 'in')], ['Head shaft mikes one and fifteen sixteenths dead on at the drive end.']),
     ...told([read('cutter bar', 'lead', 0.75, 'in')], ['Cutter bar lead three quarters of an inch.', 'cutter bar lead three quarters of an inch']),

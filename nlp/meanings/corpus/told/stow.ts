@@ -3,6 +3,8 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const STOWS: ToldCorpus = {
   kind: 'stow',
   phrases: [
+    ...told([{ kind: 'fit', part: 'fan', state: 'off' }, { kind: 'stow', part: 'bolts', where: 'in the blue tray on the bench' }, { kind: 'stow', part: 'spacer', where: 'in the blue tray on the bench' }], ["Fan's off, bolts and spacer in the blue tray on the bench.", 'fan off, bolts and spacer in the blue tray on the bench', 'Took the fan off, bolts and spacer in the blue tray on the bench.']),
+    ...told([{ kind: 'fit', part: 'bonnet', state: 'off' }, { kind: 'fit', part: 'grille', state: 'off' }, { kind: 'stow', part: 'bonnet', where: 'in the hay loft' }, { kind: 'stow', part: 'grille', where: 'in the hay loft' }], ['The bonnet is off and the grille is off, and both are in the hay loft.', "Bonnet's off and the grille's off, both are in the hay loft."]),
     ...told([{ kind: 'stow', part: 'springs', where: 'in a tobacco tin, top shelf in the dairy' }], ['Springs are in a tobacco tin, top shelf in the dairy.', 'springs are in a tobacco tin, top shelf in the dairy']),
     ...told([{ kind: 'stow', part: 'canvas', where: 'in the loft, under the tarp' }], ['Canvas is rolled up in the loft, under the tarp.', 'canvas is rolled up in the loft, under the tarp']),
     ...told([{ kind: 'stow', part: 'collets', where: 'in the second drawer left of the vice' }], ['Collets are in the second drawer left of the vice.']),

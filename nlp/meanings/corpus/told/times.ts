@@ -3,6 +3,7 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const WEATHERS: ToldCorpus = {
   kind: 'weather',
   phrases: [
+    ...told([{ kind: 'weather', sky: 'dry', from: '2026-03-20' }], ['rain all week by the looks, dry from friday']),
     ...told([{ kind: 'weather', sky: 'hot', from: '2026-03-23', to: '2026-03-29' }, { kind: 'weather', sky: 'dry', from: '2026-03-23', to: '2026-03-29' }], ['Hot and dry all next week by the almanac.']),
     ...told([{ kind: 'weather', sky: 'dry', from: '2026-03-21' }], ['Dry again from Saturday.', 'Fine Saturday onwards.']),
     ...told([{ kind: 'weather', sky: 'snow', from: '2026-03-24', to: '2026-03-25' }], ['Supposed to be snow Tuesday and Wednesday, in March!']),
@@ -37,6 +38,7 @@ export const WAITS: ToldCorpus = {
 export const RECHECKS: ToldCorpus = {
   kind: 'recheck',
   phrases: [
+    ...told([{ kind: 'recheck', part: 'belt', do: 're-tension', after: 3, unit: 'weeks' }], ['Re-tension the belt in three weeks.']),
     ...told([{ kind: 'recheck', part: 'head bolts', do: 'retorque', after: 10, unit: 'hours' }], ['Retorque the head bolts after 10 hours.', 'head bolts to be retorqued after ten hours', 'have to retorque the head bolts in 10 hours running', 'Need to retorque the head bolts after ten hours of running.', 'Retorque head bolts at 10 hours.', 'Head bolts want retorquing after 10 hours.', 'retorque the head bolts in ten hours', 're-torque head bolts after 10 hrs']),
     ...told([{ kind: 'recheck', part: 'fan belt', do: 'check', after: 2, unit: 'weeks' }], ['Check the fan belt again in two weeks.', 'check fan belt again in 2 weeks', "I'll check the fan belt again in a fortnight.", 'Look at the fan belt again in two weeks.', 'Fan belt to be checked again in two weeks.', 'Recheck the fan belt in a fortnight.', 'must check the fan belt again in two weeks'].filter(s => !/^Look/.test(s))),
     ...told([{ kind: 'recheck', part: 'hub', do: 'check', due: '2026-03-27' }], ['Check the hub again on the 27th.', 'recheck hub friday week', "I'll check the hub again Friday week.", 'Remind me to check the hub again Friday week.', 'Check the hub again Friday week.']),
