@@ -99,5 +99,5 @@ function stem(cut: string): string {
   if (/[^aeiou]i$/.test(cut)) return `${cut.slice(0, -1)}y`;
   if (/[aeiouy][^aeiouy]+[aeiou]ll$/.test(cut)) return cut.slice(0, -1); // "levelled"
   if (/(.)\1$/.test(cut) && !/(ll|ss|zz|ff)$/.test(cut)) return cut.slice(0, -1);
-  return /([^aeiou][aeiou](?:c|g|s|v|z|[rklnd])|[bcdfgkpt]l|[dn]g|rc|nc|rs|ns|rv|lv|iz|ys|at|ut|ur)$/.test(cut) && !/(er|or|en|et|on|ain|ill|ang|ow|ew)$/.test(cut) ? `${cut}e` : cut;
+  return /([^aeiou][aeiou](?:c|g|s|v|z|[rklnd])|[bcdfgkpt]l|[dn]g|rc|nc|rs|ns|rv|lv|iz|ys|at|ut|ur)$/.test(cut) && !/(er|or|en|et|on|ain|ill|ang|ow|ew|el|eat|oat|out)$/.test(cut) ? `${cut}e` : cut;
 }

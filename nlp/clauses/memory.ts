@@ -1,11 +1,10 @@
 import { snap } from '../dimensions/part/snap.ts';
 import type { Sheet } from '../types.ts';
 import { singular } from '../words/nouns.ts';
-import { SIDES } from '../words/sides.ts';
+import { OPPOSITE, SIDES } from '../words/sides.ts';
 import type { Thing } from './clause.ts';
 import { isStuff } from './name-kinds.ts';
 
-const OPPOSITE: Record<string, string> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', 'near-side': 'off-side', 'off-side': 'near-side', 'left-hand': 'right-hand', 'right-hand': 'left-hand', first: 'second', second: 'first' };
 
 /** Sides that tell along one line: a left wheel may be a front wheel as well. */
 const AXES = [/^(left|right|near|off|nearside|offside|port|starboard|left-hand|right-hand|near-side|off-side|lh|rh|lefthand|righthand)$/, /^(front|rear|back)$/, /^(top|bottom|upper|lower)$/, /^(inner|outer|inside|outside|inboard|outboard)$/];

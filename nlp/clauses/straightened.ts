@@ -6,7 +6,13 @@ import { afterNouns, finite, isAux, startsNoun } from './predicate.ts';
 
 /** What people turn round, told straight: "off came the head", "it's off, the head", "back where it belongs". */
 export function straightened(items: readonly Item[]): readonly Item[] {
-  return [afterDoing, gotRoundTo, partWay, inItsPlace, turnedRound, withItOff, namedAfter].reduce((told, straighten) => straighten(told), items);
+  return [instrumentSays, afterDoing, gotRoundTo, partWay, inItsPlace, turnedRound, withItOff, namedAfter].reduce((told, straighten) => straighten(told), items);
+}
+
+/** What reads a figure off, and so says no hearsay: "the dial says six thou". */
+const INSTRUMENT = /\b(dial|gauge|indicator|meter|clock|mike|mic|micrometer|calipers?|verniers?|multimeter|voltmeter|ammeter|scales?|weighbridge|scale house|tape|hydrometer|thermometer|tester|dti)$/;
+function instrumentSays(items: readonly Item[]): readonly Item[] {
+  return items.map((x, k) => (x.t === 'verb' && x.base === 'say' && items[k - 1]?.np && INSTRUMENT.test(items[k - 1]!.np!.said) && items[k + 1]?.f ? { ...x, base: 'read', low: 'reads' } : x));
 }
 
 /** "I'm after getting the wheel off": as the Irish say that they have. */

@@ -34,16 +34,16 @@ export function renamed(sheet: Sheet, x: Told, others: readonly Told[], net: Wei
   if ([...x.clause.subj, ...x.clause.obj].some(s => s.name === name && s.choices) || !net.alone(...stretchOf(sheet, at ?? x.clause)).size) return x; // or it stands past what the net reads of a note
   const said = new Set([...sheet.tokens.flatMap(t => nameWords(t.low)), ...nameWords(name)]);
   const all = candidates(sheet, x.clause as Placed, name).filter(c => nameWords(c).every(n => said.has(n))).map(c => ({ name: c, loud: 0 }));
-  hear(sheet, x, net, at ?? x.clause, all, others.filter(y => y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
+  hear(sheet, x, net, at ?? x.clause, all, others.filter(y => y.clause === x.clause && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
   const best = all.reduce((a, b) => (b.loud > a.loud ? b : a));
-  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name)) return x;
+  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name) && !(best.loud > all[0]!.loud + 2 * LOUDER && extendsName(name, best.name))) return x;
   sheet.trace.push({ stage: 'odds', rule: 'name', text: name, gave: best.name });
   return { ...x, entry: { ...x.entry, ['item' in x.entry ? 'item' : 'part']: best.name } as Entry };
 }
 
 /**
  * How loudly each name is spoken for: what the net says of its words, less what it says of those it lacks. The name that the net points to is among them, unless it takes in what another
- * entry of the kind is about (`others`: the words of their names), or stands in the note before while this one says the rules' choice.
+ * entry of the clause is about (`others`: the words of their names), or stands in the note before while this one says the rules' choice and that is no short form of it.
  */
 function hear(sheet: Sheet, x: Told, net: Weighed, asking: Stretch, all: { name: string; loud: number }[], others: readonly string[]): void {
   const sort = sortOf(x.entry), own = pointed(sheet, net, x.clause, sort, asking), odds = new Map<string, number>();
@@ -54,7 +54,7 @@ function hear(sheet: Sheet, x: Told, net: Weighed, asking: Stretch, all: { name:
     if (before && nameWords(`${before.word} ${word}`).length === 1) heard(`${before.word} ${word}`, Math.min(p, before.p)); // names are compared with "head bolt" as one word
   });
   const mine = nameWords(all[0]!.name), here = new Set(sheet.tokens.flatMap(t => nameWords(t.low)));
-  const apart = own && nameWords(own.name).some(word => others.includes(word) && !mine.includes(word)) || own?.at === undefined && mine.every(word => here.has(word));
+  const apart = own && nameWords(own.name).some(word => others.includes(word) && !mine.includes(word)) || own !== undefined && own.at === undefined && mine.every(word => here.has(word)) && (!extendsName(all[0]!.name, own.name) || (x.clause as Placed).memory.all().some(t => nameKey(t.name) === nameKey(all[0]!.name)));
   if (own && !apart && !all.some(c => nameKey(c.name) === nameKey(own.name))) all.push({ name: own.name, loud: 0 });
   for (const c of all) {
     const of = nameWords(c.name), lacks = [...odds].filter(([word, z]) => z > 0 && !of.includes(word));
@@ -68,13 +68,18 @@ const saidOf = (e: Entry, name: string): boolean => 'what' in e && nameWords(e.w
 /** Whether a name only adds to the rules' what names no part of it (what it holds, where on it), or says no more than which of several. */
 function adds(name: string, other: string): boolean {
   const mine = nameWords(name), own = nameWords(other);
-  return own.some(w => !mine.includes(w) && isStuff(w)) || own.every(w => NUMBER.test(w)) || mine.every(w => own.includes(w)) && own.every(w => mine.includes(w) || WHERE.test(w));
+  return own.every(w => NUMBER.test(w)) || mine.every(w => own.includes(w)) && (own.every(w => mine.includes(w) || WHERE.test(w)) || own.some(w => !mine.includes(w) && isStuff(w)) || isStuff(mine.at(-1) ?? '') && own.every(w => mine.includes(w) || HELD_IN.test(w)));
 }
+/** What a stuff comes in: "a roll of tape". */
+const HELD_IN = /^(roll|tube|tin|can|bag|box|bottle|jar|drum|length|sheet)$/;
 const NUMBER = /^(one|two|three|four|five|six|\d+)$/, WHERE = /^(end|side|part|bit|place)$/;
 
 /** Whether a name leaves out the side that the clause itself says: "four under the right" is not of the left one. */
 const turned = (sheet: Sheet, x: Told, name: string, other: string): boolean =>
   sheet.tokens.slice(x.clause.from, x.clause.to).some(t => SIDES.has(t.low) && nameWords(name).includes(t.low) && !nameWords(other).includes(t.low));
+
+/** Whether a name has all the words of another, and more: "drum shaft end" of the drum shaft. */
+const extendsName = (name: string, other: string): boolean => nameWords(name).every(w => nameWords(other).includes(w));
 
 /** Whether the shop itself has this name. */
 const known = (sheet: Sheet, name: string): boolean => isKnownPart(sheet.ctx.parts, name) || isMachine(sheet, name);

@@ -130,7 +130,7 @@ function on(t: Telling, c: Clause, f: Found): string | undefined {
   const k = c.items.findIndex((i, n) => /^(on|into|in|at|with)$/.test(i.low) && (c.items[n + 1]?.np || c.items[n + 1]?.t === 'pron') && i.from >= f.from - 9 && !(/^(with|in|at)$/.test(i.low) && c.items[n + 1]?.np && (isTool(c.items[n + 1]!.np!.name) || !namesPart(t.sheet, c.items[n + 1]!.np!.name))));
   if (k >= 0) {
     const np = c.items[k + 1]!.np;
-    if (np && !np.stands && !/^(brush|evening|morning|afternoon|night|total|all|shop|rain|cold|tea|dinner|lunch|radio|dog|wife|neighbour|neighbor)s?$/.test(np.said) && !/shop|shed|barn/.test(np.said)) return np.name;
+    if (np && !np.stands && !/^(back|knees|feet|brush|evening|morning|afternoon|night|total|all|shop|rain|cold|tea|dinner|lunch|radio|dog|wife|neighbour|neighbor)s?$/.test(np.said) && !/shop|shed|barn/.test(np.said)) return np.name;
     if (c.items[k + 1]!.t === 'pron' && /^(it|that|them|this|those)$/.test(c.items[k + 1]!.low)) return t.memory.topic()?.name;
   }
   const own = [...c.obj, ...c.subj].find(s => s.name && (namesPart(t.sheet, s.name) || s.machine));

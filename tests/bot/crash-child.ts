@@ -11,7 +11,7 @@ const [dir, from, to] = [process.argv[2]!, Number(process.argv[3]), Number(proce
 const { log, deps } = openShop(dir, 'Europe/Paris');
 const service = createService({ deps, receiving: receiver({ store: log.store }) });
 for (let n = from; n < to; n++) {
-  const text = `need ${n % 7 + 2} gaskets for pump ${n}`;
+  const text = `Greased the ${['left front', 'right front', 'left rear', 'right rear'][n % 4]} hub.`;
   await service.take({ key: `crash:${n}`, door: 'command', chat: BENCH, at: '2026-03-02T10:00:00+01:00', text });
   process.stdout.write(`${n}\n`);
 }

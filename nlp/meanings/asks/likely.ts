@@ -14,7 +14,7 @@ const SURE = 1.5;
 /** Under this the net speaks plainly against a question that a rule read (log odds); under the second where the note opens with it and has no other sentence. */
 const AGAINST = -3, AGAINST_ALL = -11;
 /** A sum is asked by its figures too, so that the net must speak against it more plainly (log odds). */
-const AGAINST_SUM = -8;
+const AGAINST_SUM = -10;
 
 /** The questions that rules read and the net does not speak plainly against. */
 export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {

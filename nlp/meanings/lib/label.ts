@@ -40,7 +40,7 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
   const quantity = (k: number): { what: string; to: number } | undefined => quantityAt(sheet, k, to) ?? besideFigure(sheet, k, from, to, tail);
   for (let k = from; k < to; k++) {
     if (/^(mid|full|half)$/.test(low(k)) && /^(travel|stroke|span|lift|throw|lock|swing)$/.test(low(k + 1))) { out.where ??= words(sheet, k, k + 2); k++; continue; } // "fifteen thou mid travel"
-    if (BOOK.test(low(k)) && !(low(k) === 'new' && tags[k + 1] === 'noun')) out.book = true;
+    if (BOOK.test(low(k)) && !(low(k) === 'new' && tags[k + 1] === 'noun') && !(low(k) === 'says' && INSTRUMENT.test(low(k - 1)))) out.book = true;
     if (low(k) === 'left' && tags[k] === 'verb' || low(k) === 'bit' && low(k - 1) === 'a') continue;
     if (low(k) === 'off' && low(k + 1) === 'side') { out.which ??= 'offside'; k++; continue; }
     if (/^(near|nearly|close)$/.test(low(k)) && /^(enough|as|on|to)$/.test(low(k + 1))) { k++; continue; }

@@ -34,7 +34,7 @@ export function likely(t: Telling, odds: Odds, have: readonly Entry[], net: Weig
     const tale = { ...t, pointed: surely(t, net, sort) }, made = formed(tale, kind, sort, net);
     out.push(...(made.length ? made : built(tale, net, kind, sort)).filter(e => !told.some(x => deedOf(x) !== undefined && x.kind !== e.kind && deedOf(x) === deedOf(e) || x.kind === 'want' && e.kind === 'bought' && x.item === e.item))); // what is to be done is not done, what is wanted not bought
   }
-  return out;
+  return have.length || out.some(e => e.kind !== 'amend') ? out.filter(e => e.kind !== 'amend') : out; // what is told anew corrects nothing
 }
 
 function formed(t: Telling, kind: Entry['kind'], sort: string, net: Weighed): Entry[] {

@@ -19,15 +19,18 @@ export function inOneUnit(sheet: Sheet, told: readonly Told[]): Told[] {
   return told.map((x, i) => {
     const own = figures[i], far = (f: Figure): number => Math.abs(f.at.from - own!.at.from);
     const other = own && !own.measure ? figures.filter((f): f is Figure => f !== undefined && f.measure && sameQuantity(f.entry, own.entry)).sort((a, b) => far(a) - far(b))[0] : undefined;
-    return other ? { ...x, entry: psi(inUnitOf(sheet, own!, other)) } : { ...x, entry: psi(x.entry) };
+    return { ...x, entry: psi(thou(other ? inUnitOf(sheet, own!, other) : x.entry, own)) };
   });
 }
 
 function inUnitOf(sheet: Sheet, own: Figure, other: Figure): Entry {
-  const { entry } = own, thou = sheet.tokens.slice(other.at.from, other.at.to).some(t => /^thou/.test(t.low)), value = thou ? own.value / 1000 : own.value, times = value / other.entry.value;
-  if (entry.unit !== undefined && !(thou && entry.unit === 'in' && entry.value === own.value) || !(times > 1 / ALIKE && times < ALIKE)) return entry;
+  const { entry } = own, inThou = sheet.tokens.slice(other.at.from, other.at.to).some(t => /^thou/.test(t.low)), value = inThou ? own.value / 1000 : own.value, times = value / other.entry.value;
+  if (entry.unit !== undefined && !(inThou && entry.unit === 'in' && entry.value === own.value) || !(times > 1 / ALIKE && times < ALIKE)) return entry;
   return { ...entry, value, unit: other.entry.unit } as Entry;
 }
+
+/** A bare "gap 12" is of thousandths: nothing that slides or sparks stands two inches apart. */
+const thou = (e: Entry, own: Figure | undefined): Entry => (e.kind === 'reading' && own && !own.measure && e.unit === 'in' && e.value === own.value && e.value >= 2 && /\b(gap|clearance|play|float|backlash|lash|runout)\b/.test(e.what) ? { ...e, value: e.value / 1000 } : e);
 
 /** The figure that stands there: a measure where it has a unit, else the bare number. */
 const figureAt = (sheet: Sheet, at: Stretch): Extract<Found, { dim: 'measure' | 'number' }> | undefined => {

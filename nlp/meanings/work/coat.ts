@@ -19,4 +19,12 @@ export function coatIn(t: Telling): { action: string; product?: string } | undef
   return stuff ? { action: actionOf(stuff.np!.said)!, product: stuff.np!.said } : undefined;
 }
 
+/** A coat of what no word is known for ("a first coat of vermilion", "coat 2 is on"): paint, as far as anyone can tell. */
+export function coatOfAnything(t: Telling): { action: string; product?: string } | undefined {
+  const text = lowText(t);
+  if (!/\bcoats?\b/.test(text) || t.clause.verb && !APPLIES.test(t.clause.verb.base ?? '') && t.clause.pred === 'verb') return undefined;
+  const of = /\bcoats? of (?:the |some |that |my )?((?:\w+ ){0,3}?\w+)(?= (?:on|over|to|round|all|and)\b| ?[.,;:!?]|$)/.exec(text)?.[1];
+  return { action: 'paint', ...(of ? { product: of } : {}) };
+}
+
 const actionOf = (stuff: string): string | undefined => COATS[stuff.split(' ').at(-1)!] ?? (COLOUR.test(stuff) ? 'paint' : undefined);

@@ -47,7 +47,7 @@ describe('what only says which one, and what was really so', () => {
     ["Tomorrow I grind the inlet valve", ['job inlet valve grind']],
     ['tomorrow the sieve gets cleaned', ['job sieve clean']],
     ['head, block and manifold are all cleaned', ['work head clean', 'work block clean', 'work manifold clean']],
-    ['the ignition lock was fitted by whoever had it before', []],
+    ['the ignition lock was fitted by whoever had it before', ['remark']],
     ['RH wheel not looked at', []],
   ])('%s', (text, gives) => { expect(read(text)).toEqual(gives); });
 });
