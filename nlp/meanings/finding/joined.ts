@@ -1,0 +1,34 @@
+import type { Entry } from '../../../domain/model/entry.ts';
+import type { Placed } from '../../clauses/clauses.ts';
+import { spotOf } from '../../likely/spot.ts';
+import type { Sheet } from '../../types.ts';
+import type { Told } from '../telling.ts';
+
+/** How some of several were found is a finding of its own: "nine bent", "the other two sound". */
+const OF_SOME = /^(?:the )?(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d+|others?|rest|remainder|some|half|most|both|all|each|left|right|front|rear|back|top|bottom|inner|outer)\b/i;
+/** How it was, against how it is now. */
+const WAS = /\b(was|were|had|used to)\b/, NOW = /\b(now|again|since)\b/;
+/** So many words at most are no more than what is thought of it: "junk", "it'll go again". */
+const VERDICT_WORDS = 4;
+
+/** What is told of a part in one breath is one finding: "flat and cracked clear round", "clean, not a mark in it", "scored. Junk." */
+export function joinedFindings(sheet: Sheet, told: readonly Told[]): Told[] {
+  const out: Told[] = [];
+  for (const x of told) {
+    const last = out.at(-1), made = last && joined(sheet, last, x);
+    if (made) out[out.length - 1] = made; else out.push(x);
+  }
+  return out;
+}
+
+function joined(sheet: Sheet, x: Told, y: Told): Told | undefined {
+  if (x.entry.kind !== 'finding' || y.entry.kind !== 'finding' || x.entry.part !== y.entry.part || [x.entry, y.entry].some(e => OF_SOME.test(e.condition))) return undefined;
+  const text = (t: Told): string => sheet.tokens.slice(t.clause.from, t.clause.to).map(w => w.low).join(' ');
+  if (x.clause !== y.clause && WAS.test(text(x)) && (NOW.test(text(y)) || !WAS.test(text(y)))) return undefined;
+  const verdict = y.entry.verdict ?? x.entry.verdict, alone = y.entry.verdict !== undefined && x.entry.verdict === undefined && y.entry.condition.split(/\s+/).length <= VERDICT_WORDS;
+  if ((x.clause as Placed).sentence !== (y.clause as Placed).sentence) return alone ? { ...x, to: Math.max(x.to ?? 0, y.clause.to), entry: { ...x.entry, verdict } as Entry } : undefined;
+  if (x.entry.verdict !== undefined && y.entry.verdict !== undefined && x.entry.verdict !== y.entry.verdict) return undefined;
+  const from = spotOf(sheet, x), to = spotOf(sheet, y), between = from && to && from.to <= to.from ? sheet.tokens.slice(from.to, to.from) : undefined;
+  const whole = between && between.length <= 2 ? sheet.text.slice(sheet.tokens[from!.from]!.start, sheet.tokens[to!.to - 1]!.end) : `${x.entry.condition}, ${y.entry.condition}`;
+  return { ...x, to: Math.max(x.to ?? 0, y.clause.to), entry: { ...x.entry, condition: whole, ...(verdict ? { verdict } : {}) } as Entry };
+}
