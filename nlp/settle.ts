@@ -1,3 +1,4 @@
+import { saysToo } from './meanings/finding/joined.ts';
 import { isFastener } from './meanings/lib/fields.ts';
 import type { Told } from './meanings/telling.ts';
 
@@ -17,7 +18,7 @@ export function settle(told: readonly Told[]): Told[] {
     const held = out.findLast(y => y.entry.kind === 'fit');
     if (held && holdsLoosely(x, held)) continue;
     if (x.entry.kind === 'finding' && found?.entry.kind === 'finding' && found.entry.part === x.entry.part && goesWith(x, found)) {
-      found.entry.condition = [found.entry.condition, x.entry.condition].filter(Boolean).join(', ');
+      if (!saysToo(found.entry.condition, x.entry.condition)) found.entry.condition = [found.entry.condition, x.entry.condition].filter(Boolean).join(', ');
       found.entry.verdict = x.entry.verdict ?? found.entry.verdict;
       if (found.entry.verdict === undefined) delete found.entry.verdict;
       found.to = Math.max(found.to ?? found.clause.to, x.to ?? x.clause.to);

@@ -22,7 +22,7 @@ const MOST = 3;
 
 /**
  * Gives an entry the name that the net speaks most for, where that is plainly not the one the rules chose: a name of words that this note says, or one that the
- * net points to in the note before. One of several of its kind in a clause is asked from the word or figure that tells it, else from the words of its name.
+ * net points to in the note before. One of several of its kind in a clause is asked from the word or figure that tells it, else from the words of its name, which then are of its name whatever it is.
  */
 export function renamed(sheet: Sheet, x: Told, others: readonly Told[], net: Weighed): Told {
   const name = namedBy(x.entry);
@@ -36,7 +36,7 @@ export function renamed(sheet: Sheet, x: Told, others: readonly Told[], net: Wei
   const all = candidates(sheet, x.clause as Placed, name).filter(c => nameWords(c).every(n => said.has(n))).map(c => ({ name: c, loud: 0 }));
   hear(sheet, x, net, at ?? x.clause, all, others.filter(y => y.clause === x.clause && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
   const best = all.reduce((a, b) => (b.loud > a.loud ? b : a));
-  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name) && !(best.loud > all[0]!.loud + 2 * LOUDER && extendsName(name, best.name))) return x;
+  if (best === all[0] || run !== undefined && at === run && elsewhere(sheet, x, name, best.name) || best.loud < all[0]!.loud + LOUDER || adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name) && !(best.loud > all[0]!.loud + 2 * LOUDER && extendsName(name, best.name))) return x;
   sheet.trace.push({ stage: 'odds', rule: 'name', text: name, gave: best.name });
   return { ...x, entry: { ...x.entry, ['item' in x.entry ? 'item' : 'part']: best.name } as Entry };
 }
@@ -70,6 +70,12 @@ function adds(name: string, other: string): boolean {
   const mine = nameWords(name), own = nameWords(other);
   return own.every(w => NUMBER.test(w)) || mine.every(w => own.includes(w)) && (own.every(w => mine.includes(w) || WHERE.test(w)) || own.some(w => !mine.includes(w) && isStuff(w)) || isStuff(mine.at(-1) ?? '') && own.every(w => mine.includes(w) || HELD_IN.test(w)));
 }
+/** Whether another name has no word of the rules' and stands outside the clause that says theirs. */
+const elsewhere = (sheet: Sheet, x: Told, name: string, other: string): boolean => {
+  const own = nameWords(other), here = sheet.tokens.slice(x.clause.from, x.clause.to).flatMap(t => nameWords(t.low));
+  return !own.some(w => nameWords(name).includes(w)) && !own.some(w => here.includes(w));
+};
+
 /** What a stuff comes in: "a roll of tape". */
 const HELD_IN = /^(roll|tube|tin|can|bag|box|bottle|jar|drum|length|sheet)$/;
 const NUMBER = /^(one|two|three|four|five|six|\d+)$/, WHERE = /^(end|side|part|bit|place)$/;

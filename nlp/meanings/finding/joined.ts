@@ -11,6 +11,9 @@ const WAS = /\b(was|were|had|used to)\b/, NOW = /\b(now|again|since)\b/;
 /** So many words at most are no more than what is thought of it: "junk", "it'll go again". */
 const VERDICT_WORDS = 4;
 
+/** Whether one condition has the words of another: "cracked, bent" says "and bent" too. */
+export const saysToo = (condition: string, other: string): boolean => condition.toLowerCase().includes(other.toLowerCase().replace(/^(and|but) /, ''));
+
 /** What is told of a part in one breath is one finding: "flat and cracked clear round", "clean, not a mark in it", "scored. Junk." */
 export function joinedFindings(sheet: Sheet, told: readonly Told[]): Told[] {
   const out: Told[] = [];
@@ -25,6 +28,7 @@ function joined(sheet: Sheet, x: Told, y: Told): Told | undefined {
   if (x.entry.kind !== 'finding' || y.entry.kind !== 'finding' || x.entry.part !== y.entry.part || [x.entry, y.entry].some(e => OF_SOME.test(e.condition))) return undefined;
   const text = (t: Told): string => sheet.tokens.slice(t.clause.from, t.clause.to).map(w => w.low).join(' ');
   if (x.clause !== y.clause && WAS.test(text(x)) && (NOW.test(text(y)) || !WAS.test(text(y)))) return undefined;
+  if (saysToo(x.entry.condition, y.entry.condition)) return { ...x, to: Math.max(x.to ?? 0, y.clause.to), entry: { ...x.entry, ...(y.entry.verdict ? { verdict: y.entry.verdict } : {}) } as Entry };
   const verdict = y.entry.verdict ?? x.entry.verdict, alone = y.entry.verdict !== undefined && x.entry.verdict === undefined && y.entry.condition.split(/\s+/).length <= VERDICT_WORDS;
   if ((x.clause as Placed).sentence !== (y.clause as Placed).sentence) return alone ? { ...x, to: Math.max(x.to ?? 0, y.clause.to), entry: { ...x.entry, verdict } as Entry } : undefined;
   if (x.entry.verdict !== undefined && y.entry.verdict !== undefined && x.entry.verdict !== y.entry.verdict) return undefined;
