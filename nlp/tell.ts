@@ -6,6 +6,7 @@ import { nameWords } from '../domain/model/names.ts';
 import type { NearMiss } from '../domain/model/reading.ts';
 import type { Placed } from './clauses/clauses.ts';
 import type { Clause } from './clauses/clause.ts';
+import { isSource } from './clauses/name-kinds.ts';
 import type { Memory } from './clauses/memory.ts';
 import { isSpoken } from './meanings/lib/reach.ts';
 import { fuller } from './fuller.ts';
@@ -52,7 +53,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     if (known && told.length) told.at(-1)!.to = clause.to;
     if (!known) {
       for (const [name, meaning, gives] of MEANINGS) {
-        if (feeds && (/^(fit|stow)$/.test(name) && clause.pred !== 'verb' && clause.items.some(i => i.f && i.f.dim !== 'when') || name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when' || i.np?.spec || i.np?.count !== undefined))) continue;
+        if (feeds && !(name === 'quote' && clause.items.some(i => i.np && isSource(i.np))) && (/^(fit|stow)$/.test(name) && clause.pred !== 'verb' && clause.items.some(i => i.f && i.f.dim !== 'when') || name === 'reading' || /^(finding|want|quote|weather|rule|job)$/.test(name) && clause.items.some(i => i.f && i.f.dim !== 'when' || i.np?.spec || i.np?.count !== undefined))) continue;
         if (silenced(t, gives, chances)) continue;
         const got = meaning(t);
         if (got === undefined) continue;

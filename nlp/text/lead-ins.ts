@@ -3,6 +3,9 @@ import type { Token } from '../types.ts';
 
 const LEAD_IN = new RegExp(LEAD_INS.map(re => re.source).join('|'));
 
+/** Asking politely for what is to be written down: "would you put … on my list". */
+const POLITE = /^(?:(?:would|could|can|will) you(?: please| kindly)?|please)$/, KEEPS = /^(?:put|add|note|jot|write|stick|pop|log|record)$/;
+
 /** The longest lead-in, in tokens. */
 const LONGEST = 10;
 
@@ -13,7 +16,7 @@ export function leadIns(tokens: readonly Token[]): [number, number][] {
     if (!heads(tokens, i)) continue;
     for (let n = Math.min(LONGEST, tokens.length - i - 1); n >= 1; n--) {
       const said = tokens.slice(i, i + n).map(t => t.low).join(' '), after = tokens[i + n]!.low;
-      if (!LEAD_IN.test(said) || !(goesOn(after) || after === ',')) continue;
+      if (!(LEAD_IN.test(said) || POLITE.test(said) && KEEPS.test(after)) || !(goesOn(after) || after === ',')) continue;
       out.push([i, after === ',' ? i + n + 1 : i + n]);
       i += n - 1;
       break;

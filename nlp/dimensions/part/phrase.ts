@@ -52,7 +52,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   if (sized) { count = sized.count; k = sized.to; }
   const nameFrom = k;
   let head = -1;
-  while (k < to && inName(sheet, k, to) && !(head >= 0 && head === k - 1 && beginsAnew(sheet, i, k, to))) {
+  while (k < to && !(head >= 0 && TIMES.test(low(k))) && inName(sheet, k, to) && !(head >= 0 && head === k - 1 && beginsAnew(sheet, i, k, to))) {
     if (tags[k] === 'noun' || tags[k] === 'pron') head = k;
     k++;
     if (tags[k - 1] === 'pron' || head === k - 1 && (materialAfter(sheet, k, to) || paintAfter(sheet, k, to) || knownAfterTool(sheet, k, to))) break;
@@ -60,13 +60,21 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   if (head >= 0 && head === nameFrom && k === head + 1 && /^(left|right|upper|lower|inner|outer|nearside|offside)$/.test(low(head)) && tags[nameFrom - 1] === 'det' && nameFrom > i && !/^(prep|prt)$/.test(tags[i - 1] ?? '') && /^(be|have|verb|adj|modal|do|neg)$/.test(tags[k] ?? '')) return standing(sheet, i, k, nameFrom, quant, count); // "the left is serviceable"
   if (head < 0) return standing(sheet, i, k, nameFrom, quant, count);
   const end = tags[head + 1] === 'poss' && k === head + 2 ? k : tailNumber(sheet, head, to); // "at the welder's"
-  const said = nameOf(sheet, nameFrom, end);
+  const said = nameOf(sheet, nameFrom, end), times = end === k ? timesAt(low, k) : undefined;
   if (!said.name) return undefined;
   const side = /^(top|bottom|upper|lower|left|right|front|rear|back|inner|outer|near|off|far|middle|(?:left|right) hand|(?:near|off) side|long|short|big|small) (pair|set|lot|row|bank)$/.exec(said.name);
   if (side && tokens[end]?.low !== 'of' && !isKnownPart(sheet.ctx.parts, said.name)) return { from: i, to: end, head, name: side[1]!, said: `${side[1]} ones`, nameFrom, states: [], stands: true }; // "rods: top pair straight"
   const stands = tags[head] === 'pron';
   const snapped = stands ? { name: said.name } : snap(said.name, sheet.ctx);
-  return { from: i, to: end, head, said: said.name, nameFrom, states: said.states, ...snapped, ...(quant ? { quant } : {}), ...(count !== undefined ? { count } : {}), ...(sized?.spec ? { spec: sized.spec } : {}), ...(stands ? { stands } : {}) };
+  count ??= times?.count;
+  return { from: i, to: times?.to ?? end, head, said: said.name, nameFrom, states: said.states, ...snapped, ...(quant ? { quant } : {}), ...(count !== undefined ? { count } : {}), ...(sized?.spec ? { spec: sized.spec } : {}), ...(stands ? { stands } : {}) };
+}
+
+/** "washers x6". */
+const TIMES = /^x\d{1,3}$/;
+/** How many, told after the name: "igniter points x2", "split pins x 10". */
+function timesAt(low: (k: number) => string, k: number): { count: number; to: number } | undefined {
+  return TIMES.test(low(k)) ? { count: Number(low(k).slice(1)), to: k + 1 } : low(k) === 'x' && /^\d{1,3}$/.test(low(k + 1)) && low(k + 2) !== 'x' ? { count: Number(low(k + 1)), to: k + 2 } : undefined;
 }
 
 /** "the left", "the other", "both", "the others": a phrase without a noun of its own. */

@@ -5,6 +5,7 @@ const clamps = { kind: 'want', item: 'hose clamps', qty: 2 };
 export const WANTS: ToldCorpus = {
   kind: 'want',
   phrases: [
+    ...told([{ kind: 'want', item: 'fan belts', qty: 2 }], ['Would you put two fan belts on my list, please', 'need fan belts x2']),
     ...told([{ kind: 'want', item: 'cast rings', qty: 3, spec: 'half inch wide' }, { kind: 'want', item: 'studs', qty: 3 }], ['I need three cast rings, half inch wide, and three studs.']),
     ...told([{ kind: 'want', item: 'gathering fingers', qty: 24 }], ['need two dozen gathering fingers']),
     ...told([{ kind: 'want', item: 'plow bolts', qty: 10, spec: 'five eighths by two' }, { kind: 'want', item: 'gland nut' }], ['Want list: ten plow bolts, five eighths by two, and a gland nut.']),
