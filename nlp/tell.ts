@@ -27,6 +27,8 @@ import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
 import { show } from './trace.ts';
 import { joinedFindings } from './meanings/finding/joined.ts';
+import { heldByThings } from './meanings/fit/held-by-things.ts';
+import { asQuoted } from './meanings/lib/quoted.ts';
 import { paidForAll, smallPriced } from './meanings/lib/paid.ts';
 import { inOneUnit } from './meanings/reading/one-unit.ts';
 import { sidedOnce } from './meanings/reading/side.ts';
@@ -86,7 +88,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const remarks = remarked(left, covered, net);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => paidForAll(sheet, smallPriced(sheet, old(sheet, x, told))));
+  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => asQuoted(heldByThings(paidForAll(sheet, smallPriced(sheet, old(sheet, x, told)))), { prior, told }));
   const each = once(joinedFindings(sheet, inOneUnit(sheet, kept)));
   whichOnes(each, questions);
   return { entries: each.map(x => finish(sheet, { ...x, entry: sidedOnce(x.entry) })), told: each, covered, questions };

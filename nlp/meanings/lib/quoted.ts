@@ -1,15 +1,16 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { lowText, type Telling } from '../telling.ts';
+import { nameWords } from '../../../domain/model/names.ts';
+import { lowText, type Telling, type Told } from '../telling.ts';
 
 type Quote = Extract<Entry, { kind: 'quote' }>;
 
 /** Prices heard so far, in the notes before and in this one, oldest first. */
-const quotes = (t: Telling): Quote[] => t.prior.concat(t.told.map(x => x.entry)).filter((e): e is Quote => e.kind === 'quote');
+const quotes = (t: Pick<Telling, 'prior' | 'told'>): Quote[] => t.prior.concat(t.told.map(x => x.entry)).filter((e): e is Quote => e.kind === 'quote');
 const words = (s: string): string[] => s.toLowerCase().split(/[^a-z0-9'-]+/).filter(w => w.length > 2 && !/^(the|other|that|this|one|from|with|for|and|down|off)$/.test(w));
 
 /** The quote that a source's name points to: the one that shares most words with it; "the other one" is whoever was not heard last. */
-export function quoteBy(t: Telling, source: string): Quote | undefined {
+export function quoteBy(t: Pick<Telling, 'prior' | 'told'>, source: string): Quote | undefined {
   const all = quotes(t), said = words(source);
   const shared = (q: Quote): number => words(q.source ?? '').filter(w => said.some(s => s.replace(/s$/, '') === w.replace(/s$/, ''))).length;
   const best = all.reduce<Quote | undefined>((b, q) => (shared(q) > 0 && shared(q) >= (b ? shared(b) : 1) ? q : b), undefined);
@@ -39,3 +40,11 @@ export const chose = (t: Telling, c: Clause): boolean => CHOSE.test(lowText(t, c
 
 /** Whom the choice names: the words of the clause that point to a quote. */
 export const chosen = (t: Telling, c: Clause): Quote | undefined => quoteBy(t, lowText(t, c)) ?? quoteOf(t) ?? undefined;
+
+/** An order without its price, at what the seller quoted for that thing in the notes before; several of it may have been quoted by the piece. */
+export function asQuoted(x: Told, t: Pick<Telling, 'prior' | 'told'>): Told {
+  const e = x.entry;
+  if (e.kind !== 'order' || e.price !== undefined || e.source === undefined || x.clause.items.some(i => (i.np?.count ?? 1) > 1)) return x;
+  const q = quoteBy(t, e.source), head = nameWords(e.item).at(-1);
+  return q?.price !== undefined && head !== undefined && nameWords(q.item).at(-1) === head ? { ...x, entry: { ...e, price: q.price, ...(q.shipping !== undefined && e.shipping === undefined ? { shipping: q.shipping } : {}) } as Entry } : x;
+}

@@ -32,3 +32,9 @@ describe('the time after which a thing is looked at again', () => {
 describe('what was paid for several at so much each', () => {
   it('is the sum of all', () => expect(readNote('Tyre man brought out four rear tyres, 260 apiece, and I paid him there and then.', { at: '2026-03-03T10:00:00-05:00' }).entries).toMatchObject([{ kind: 'bought', price: 1040 }]));
 });
+
+describe('an order of what a seller quoted before', () => {
+  const QUOTES = 'Implement dealer is 64 for the rear bearing. The bearing outfit across from the plant is 41.50 and 8 for the truck.';
+  const order = (text: string) => readNote(text, { at: '2026-03-03T10:00:00-05:00', prior: [QUOTES] }).entries.map(({ sure: _, span: __, ...e }) => e);
+  it('carries the price that he quoted, and its carriage', () => expect(order('Bearing outfit it is, called it in before my shift. Tuesday, the girl said.')).toMatchObject([{ kind: 'order', item: 'rear bearing', price: 41.5, shipping: 8 }]));
+});
