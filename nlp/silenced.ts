@@ -20,9 +20,12 @@ function goesOn(t: Telling, kinds: readonly string[]): boolean {
   if (last?.entry.kind === 'fit' && last.entry.state === 'tried' && kinds.includes('fit')) return true; // "…, then off again"
   if (last?.entry.kind === 'fit' && kinds.includes('fit') && t.clause.subj.length > 0 && t.clause.subj.every(x => isFastener(x.name))) return true; // "plates are on but the bolts are only finger tight"
   if (kinds.includes('fit') && isClass(t.clause.verb?.base ?? '', 'tight') && t.clause.items.some(i => i.f?.dim === 'measure')) return true; // "on, and torqued to 60" tightens what is on
-  if (t.clauses.length === 1 && kinds.includes('job') && bids(t)) return true;
+  if (t.clauses.length === 1 && kinds.includes('job') && bids(t) || kinds.includes('fit') && takenOff(t)) return true;
   return kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
 }
+
+/** "took the splunge off", all by itself: what the shop calls its parts is the shop's own affair. */
+export const takenOff = ({ clause: c, clauses }: Telling): boolean => clauses.length === 1 && /^(past|part)$/.test(c.verb?.form ?? '') && isClass(c.verb!.base!, 'off') && c.prt.includes('off') && c.obj.length > 0 && !c.neg && !c.asks && c.reality === 'deed';
 
 /** Kinds that are told in rows. */
 const ROWS = /^(reading|quote|order|bought|want|hours|weather|amend)$/;

@@ -7,7 +7,7 @@ import { sortOf } from './likely/sort.ts';
 import { spotOf } from './likely/spot.ts';
 import { stretchOf } from './likely/stretch-of.ts';
 import { isFastener } from './meanings/lib/fields.ts';
-import { bids } from './silenced.ts';
+import { bids, takenOff } from './silenced.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { show } from './trace.ts';
 
@@ -20,7 +20,7 @@ const NAMED = -1, SURELY_NAMED = 3;
 
 /** Drops what was read from a word or a figure that the net surely takes for something else, or of a thing that it surely takes to be told of otherwise; a clause of which nothing is left may be read in another way. */
 export function unsaid(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net: Weighed): void {
-  for (const x of t.told.filter(y => y.clause === t.clause && (y.to ?? 0) <= t.clause.to && !(y.entry.kind === 'job' && bids(t)))) {
+  for (const x of t.told.filter(y => y.clause === t.clause && (y.to ?? 0) <= t.clause.to && !(y.entry.kind === 'job' && bids(t)) && !(y.entry.kind === 'fit' && takenOff(t)))) {
     const at = SPOKEN.test(x.entry.kind) ? spotOf(t.sheet, x) : undefined, z = at && net.alone(...stretchOf(t.sheet, at)).get(x.entry.kind);
     const of = ofName(t, net, x), said = (z ?? 0) >= UNSAID || of > SURELY_NAMED;
     if (fitsOn(t, x) || said && (of >= UNNAMED || (odds.p(sortOf(x.entry)) ?? 0) > HELD && !better(t, net, x))) continue;
