@@ -1,4 +1,5 @@
 import { ARTEFACTS } from '../words/artefacts.ts';
+import { INSTRUMENT } from '../words/instruments.ts';
 import { nounClasses, singular } from '../words/nouns.ts';
 import { PERSONS } from '../words/persons.ts';
 import type { Item } from './items.ts';
@@ -9,11 +10,12 @@ export function straightened(items: readonly Item[]): readonly Item[] {
   return [instrumentSays, afterDoing, gotRoundTo, partWay, inItsPlace, turnedRound, withItOff, namedAfter].reduce((told, straighten) => straighten(told), items);
 }
 
-/** What reads a figure off, and so says no hearsay: "the dial says six thou". */
-const INSTRUMENT = /\b(dial|gauge|indicator|meter|clock|mike|mic|micrometer|calipers?|verniers?|multimeter|voltmeter|ammeter|scales?|weighbridge|scale house|tape|hydrometer|thermometer|tester|dti)$/;
+/** "the dial says six thou": what a figure is read off says no hearsay. */
 function instrumentSays(items: readonly Item[]): readonly Item[] {
-  return items.map((x, k) => (x.t === 'verb' && x.base === 'say' && items[k - 1]?.np && INSTRUMENT.test(items[k - 1]!.np!.said) && items[k + 1]?.f ? { ...x, base: 'read', low: 'reads' } : x));
+  return items.map((x, k) => (x.t === 'verb' && x.base === 'say' && items[k - 1]?.np && reads(items[k - 1]!.np!.said) && items[k + 1]?.f ? { ...x, base: 'read', low: 'reads' } : x));
 }
+
+const reads = (said: string): boolean => INSTRUMENT.test(said) || INSTRUMENT.test(said.split(' ').at(-1)!);
 
 /** "I'm after getting the wheel off": as the Irish say that they have. */
 function afterDoing(items: readonly Item[]): readonly Item[] {

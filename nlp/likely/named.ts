@@ -36,7 +36,7 @@ export function renamed(sheet: Sheet, x: Told, others: readonly Told[], net: Wei
   const all = candidates(sheet, x.clause as Placed, name).filter(c => nameWords(c).every(n => said.has(n))).map(c => ({ name: c, loud: 0 }));
   hear(sheet, x, net, at ?? x.clause, all, others.filter(y => y.clause === x.clause && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
   const best = all.reduce((a, b) => (b.loud > a.loud ? b : a));
-  if (best === all[0] || run !== undefined && at === run && elsewhere(sheet, x, name, best.name) || best.loud < all[0]!.loud + LOUDER || adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name) || known(sheet, name) && !known(sheet, best.name) && !(best.loud > all[0]!.loud + 2 * LOUDER && extendsName(name, best.name))) return x;
+  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || run !== undefined && at === run && elsewhere(sheet, x, name, best.name) || refused(sheet, x, name, best, best.loud - all[0]!.loud)) return x;
   sheet.trace.push({ stage: 'odds', rule: 'name', text: name, gave: best.name });
   return { ...x, entry: { ...x.entry, ['item' in x.entry ? 'item' : 'part']: best.name } as Entry };
 }
@@ -60,6 +60,12 @@ function hear(sheet: Sheet, x: Told, net: Weighed, asking: Stretch, all: { name:
     const of = nameWords(c.name), lacks = [...odds].filter(([word, z]) => z > 0 && !of.includes(word));
     c.loud = of.reduce((n, word) => n + (odds.get(word) ?? -MOST), 0) - lacks.reduce((n, [, z]) => n + z, 0);
   }
+}
+
+/** Whether another name, however loudly spoken for (`louder`: by how much), says less than the rules' own, or something else than a name. A name that the shop has gives way only to one that has all its words and is far louder. */
+function refused(sheet: Sheet, x: Told, name: string, best: { name: string }, louder: number): boolean {
+  if (adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name)) return true;
+  return known(sheet, name) && !known(sheet, best.name) && !(louder > 2 * LOUDER && extendsName(name, best.name));
 }
 
 /** Whether a name is what the entry already says of the thing: what was measured, or a size. */

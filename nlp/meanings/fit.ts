@@ -7,7 +7,7 @@ import { NAMED } from '../words/quantities.ts';
 import { isFastener, nounsFrom, SHAVING, trim, withPhrase } from './lib/fields.ts';
 import { lowText, patients, type Meaning, type Telling } from './telling.ts';
 import { headingOf, underHeading } from './lib/heading.ts';
-import { INSTRUMENT } from './lib/label.ts';
+import { INSTRUMENT } from '../words/instruments.ts';
 import { figures, measuredName, othersTo, toldApart } from './fit/brought-to.ts';
 import { asWas } from './reading/as-was.ts';
 import { HOLDERS, ONLY_HOLDS, STAYS, WRONG_WAY } from './lib/fit-phrases.ts';

@@ -12,7 +12,8 @@ const WAS = /\b(was|were|had|used to)\b/, NOW = /\b(now|again|since)\b/;
 const VERDICT_WORDS = 4;
 
 /** Whether one condition has the words of another: "cracked, bent" says "and bent" too. */
-export const saysToo = (condition: string, other: string): boolean => condition.toLowerCase().includes(other.toLowerCase().replace(/^(and|but) /, ''));
+export const saysToo = (condition: string, other: string): boolean => plain(condition).includes(plain(other.replace(/^(and|but) /i, '')));
+const plain = (s: string): string => ` ${s.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ' ').trim()} `;
 
 /** What is told of a part in one breath is one finding: "flat and cracked clear round", "clean, not a mark in it", "scored. Junk." */
 export function joinedFindings(sheet: Sheet, told: readonly Told[]): Told[] {

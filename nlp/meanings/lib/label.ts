@@ -8,6 +8,7 @@ import { NAMED } from '../../words/quantities.ts';
 import { measurable } from './measurable.ts';
 import { SIDES } from '../../words/sides.ts';
 import { words } from './words.ts';
+import { INSTRUMENT } from '../../words/instruments.ts';
 import { SPOT, spotAhead, spotEnd, STATE } from './where-measured.ts';
 import { besideFigure, quantityAt } from './quantity-at.ts';
 
@@ -25,7 +26,6 @@ export interface Label {
   book?: boolean;
 }
 
-export const INSTRUMENT = /^(dial|gauge|feeler|feeler gauge|indicator|dial indicator|dial gauge|clock|mic|mike|micrometer|calipers?|verniers?|tester|meter|multimeter|voltmeter|ammeter|hydrometer|plastic gauge|rule|ruler|tape|square|scales?|surface plate|straight ?edge|vee? blocks?|trammel|ohmmeter|tach|tacho|bench|dial test indicator|dti)$/;
 const BOOK = /^(limit|limits|spec|specs|book|manual|max|maximum|min|minimum|nominal|should|supposed|standard|std|allowed|tolerance|against|wants|versus|vs|calls|says|want|new)$/;
 const WHICH = /^(left|right|front|rear|back|inner|outer|upper|lower|near|far|near ?side|off ?side|inlet|exhaust|intake|primary|secondary|first|second|third|fourth|other|rest|others|remaining|lh|rh|east|west|north|south|lefts|rights|fronts|rears|backs|inners|outers|uppers|lowers|inlets|exhausts|intakes|primaries|tops|bottoms|seconds|thirds|middles)$/;
 
