@@ -31,11 +31,14 @@ export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]
   if (more.length) t.sheet.trace.push({ stage: 'odds', rule: 'learned', text: clauseText(t), gave: odds.why() });
   for (const entry of more) {
     // One part has many kinds of work done to it; other entries of a kind and a name say the same.
-    const name = namedBy(entry), bare = (n: string | undefined): string | undefined => n?.replace(/^old /, '');
-    if (t.told.some(x => x.entry.kind === entry.kind && (name === undefined ? isDeepStrictEqual(x.entry, entry) : bare(namedBy(x.entry)) === bare(name) && deedOf(x.entry) === deedOf(entry)))) continue;
+    const name = namedBy(entry);
+    if (t.told.some(x => x.entry.kind === entry.kind && (name === undefined ? isDeepStrictEqual(x.entry, entry) : sameThing(namedBy(x.entry), name) && deedOf(x.entry) === deedOf(entry)))) continue;
     add(t, entry, left, covered);
   }
 }
+
+/** Whether two names are one thing's: the same, but for "old". */
+const sameThing = (one: string | undefined, other: string | undefined): boolean => one?.replace(/^old /, '') === other?.replace(/^old /, '');
 
 /** Whether a clause tells nothing that the rules did not read: a question, what is held to a condition, a correction (which says what it says of an entry that is there already), what others say. */
 const closed = (t: Telling): boolean => t.clause.asks || /^(if|unless|whether)$/.test(t.clause.sub ?? '') || t.told.some(x => x.clause === t.clause && x.entry.kind === 'amend') || byOthers(t);

@@ -112,8 +112,8 @@ function oddsOf(sheet: Sheet, net: Weighed, c: Clause): Odds | undefined {
 /** Two clauses may turn out to tell the very same ("is up there on four bolts finger tight"), or one no more than a part of what the other tells: it is told once. */
 const once = (told: readonly Told[]): Told[] => told.filter((x, i) => !told.some((y, k) => k !== i && tellsAll(y.entry, x.entry) && (k < i || !tellsAll(x.entry, y.entry))));
 
-/** Whether an entry says all that another says. */
-const tellsAll = (more: Entry, e: Entry): boolean => Object.entries(e).every(([field, v]) => isDeepStrictEqual((more as unknown as Record<string, unknown>)[field], v));
+/** Whether an entry says all that another says; of what was put somewhere, with its owner in front or without. */
+const tellsAll = (more: Entry, e: Entry): boolean => Object.entries(e).every(([field, v]) => isDeepStrictEqual((more as unknown as Record<string, unknown>)[field], v) || field === 'part' && e.kind === 'stow' && more.kind === 'stow' && more.part.endsWith(` ${e.part}`));
 
 /** What a clause adds once all of the note is read: it says no more than a sum, and what the sum is for stands in another clause. */
 function afterward(t: Telling, left: Telling[], covered: Clause[]): void {

@@ -4,6 +4,8 @@ import type { Found, Sheet } from '../types.ts';
 import type { Weighed } from './net/weighed.ts';
 import { verbForms } from '../words/verbs.ts';
 import { saidIn, valueIn, wordsIn, type Said } from './said.ts';
+import { nameWords } from '../../domain/model/names.ts';
+import { HELD_IN } from './named.ts';
 import { nameRun } from './name-run.ts';
 import { spotOf } from './spot.ts';
 
@@ -30,7 +32,7 @@ export function filled(sheet: Sheet, x: Told, net: Weighed, others: readonly Tol
     if (!said || said.p <= SURE || others.some(y => y.clause !== x.clause && y.entry.kind === x.entry.kind && said.from >= y.clause.from && said.from < Math.max(y.clause.to, y.to ?? 0))) continue; // it is said of another
     if (!/^(words|deed)$/.test(holds) && (said.from < x.clause.from || said.to > Math.max(x.clause.to, x.to ?? 0))) continue;
     const value = holds === 'words' ? wordsIn(sheet, said) || undefined : holds === 'deed' ? deedIn(sheet, said) : held(sheet, said, holds);
-    if (value !== undefined) more[field] = value;
+    if (value !== undefined && !(field === 'spec' && nameWords(String(value)).every(w => HELD_IN.test(w)))) more[field] = value; // two tubes are two
   }
   if (!Object.keys(more).length) return x;
   sheet.trace.push({ stage: 'odds', rule: 'field', text: Object.keys(more).join(), gave: Object.values(more).join() });

@@ -10,7 +10,7 @@ import { candidates, RENAMED } from './naming.ts';
 import type { Weighed } from './net/weighed.ts';
 import { pointed, wordsOf } from './pointed.ts';
 import { sortOf } from './sort.ts';
-import { SIDES } from '../words/sides.ts';
+import { oneAndOther, SIDES } from '../words/sides.ts';
 import { nameRun } from './name-run.ts';
 import { stretchOf } from './stretch-of.ts';
 import { spotOf, type Stretch } from './spot.ts';
@@ -64,7 +64,7 @@ function hear(sheet: Sheet, x: Told, net: Weighed, asking: Stretch, all: { name:
 
 /** Whether another name, however loudly spoken for (`louder`: by how much), says less than the rules' own, or something else than a name. A name that the shop has gives way only to one that has all its words and is far louder. */
 function refused(sheet: Sheet, x: Told, name: string, best: { name: string }, louder: number): boolean {
-  if (adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name)) return true;
+  if (oneAndOther(nameWords(best.name)) || adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name)) return true;
   return known(sheet, name) && !known(sheet, best.name) && !(louder > 2 * LOUDER && extendsName(name, best.name));
 }
 
@@ -83,7 +83,7 @@ const elsewhere = (sheet: Sheet, x: Told, name: string, other: string): boolean 
 };
 
 /** What a stuff comes in: "a roll of tape". */
-const HELD_IN = /^(roll|tube|tin|can|bag|box|bottle|jar|drum|length|sheet)$/;
+export const HELD_IN = /^(roll|tube|tin|can|bag|box|bottle|jar|drum|length|sheet)$/;
 const NUMBER = /^(one|two|three|four|five|six|\d+)$/, WHERE = /^(end|side|part|bit|place)$/;
 
 /** Whether a name leaves out the side that the clause itself says: "four under the right" is not of the left one. */

@@ -2,7 +2,7 @@ import { isKnownPart, knownNames } from '../dimensions/part/known.ts';
 import { nameKey, nameWords } from '../../domain/model/names.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Sheet } from '../types.ts';
-import { SIDES } from '../words/sides.ts';
+import { oneAndOther, SIDES } from '../words/sides.ts';
 import type { Sort } from './sort.ts';
 import type { Weighed } from './net/weighed.ts';
 import type { Stretch } from './spot.ts';
@@ -128,7 +128,7 @@ export function nameIn(sheet: Sheet, run: Stretch): string | undefined {
 function nameOf(sheet: Sheet, words: readonly Word[]): Pointed | undefined {
   const seen = new Set<string>(), all = words.filter(w => { const key = nameKey(w.word) || w.word; return seen.has(key) ? false : (seen.add(key), true); });
   const said = all.map(w => w.word.replace(/['’]s$/, '')).join(' '), key = nameKey(said), known = knownNames(sheet.ctx.parts ?? []);
-  if (key.length < 2) return undefined; // the "s" of "6310s"
+  if (key.length < 2 || oneAndOther(nameWords(said))) return undefined; // the "s" of "6310s"
   const full = known.exact(key) ?? known.spelt(key) ?? (h => (h.length === 1 ? h[0] : undefined))(known.holding(nameWords(said)));
   const at = all.findLast(w => w.token !== undefined)?.token;
   return { name: full ?? said, p: all.reduce((n, w) => n + w.p, 0) / all.length, ...(at !== undefined ? { at } : {}) };

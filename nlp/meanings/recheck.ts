@@ -1,11 +1,11 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { partLike } from '../clauses/name-kinds.ts';
-import { isClass } from '../words/verbs.ts';
 import { trim } from './lib/fields.ts';
 import { whenIn } from './lib/day.ts';
 import { afterSpan } from './recheck/after-span.ts';
 import { reminded } from './recheck/reminded.ts';
+import { tends } from './recheck/tends.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 import type { Placed } from '../clauses/clauses.ts';
 import { afterRun, lookAhead, recheckOf, REMINDS } from './recheck/ahead.ts';
@@ -14,7 +14,7 @@ const LOOKS = /^(repack|refill|rebleed|check|recheck|re-check|retorque|re-torque
 
 /** Whether a verb is one of looking after: of those, or one of them, or of the bench's work, done again ("re-tension", "relevel"). */
 const looksAfter = (base: string): boolean => LOOKS.test(base) || isAgain(base);
-const isAgain = (base: string): boolean => /^re/.test(base) && (['check', 'tight', 'work'] as const).some(cls => isClass(base.replace(/^re-?/, ''), cls));
+const isAgain = (base: string): boolean => /^re/.test(base) && tends(base);
 
 /** Look at it again later: after so many hours, days, miles, or on a day. */
 export const recheck: Meaning = t => {

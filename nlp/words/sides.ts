@@ -3,3 +3,6 @@ export const SIDES: ReadonlySet<string> = new Set('left right front rear back to
 
 /** The other of a pair. */
 export const OPPOSITE: Readonly<Record<string, string>> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', 'near-side': 'off-side', 'off-side': 'near-side', 'left-hand': 'right-hand', 'right-hand': 'left-hand', first: 'second', second: 'first' };
+
+/** Whether words name one of a pair and the other at once, as no thing's name does. */
+export const oneAndOther = (words: readonly string[]): boolean => words.some(w => words.includes(OPPOSITE[w] ?? ''));

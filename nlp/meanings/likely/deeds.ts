@@ -9,6 +9,7 @@ import { isClass, verbForms } from '../../words/verbs.ts';
 import { dayIn } from '../lib/day.ts';
 import { isTool, trim } from '../lib/fields.ts';
 import { later } from '../recheck.ts';
+import { tends } from '../recheck/tends.ts';
 import { coatIn, coatOfAnything } from '../work/coat.ts';
 import { productOf } from '../work/product.ts';
 import type { Telling } from '../telling.ts';
@@ -59,7 +60,7 @@ export function left(t: Telling): Entry[] {
 /** A part to be looked at again; what is to be done to it in the verb that the clause has for it, else the one that the net takes for it. */
 export function again(t: Telling, net: Weighed): Entry[] {
   const c = t.clause, time = later(t, c), said = saidIn(t.sheet, net, c, 'recheck do');
-  const verb = c.items.find(i => i.t === 'verb' && !/^(get|put|run|take|give|do)$/.test(i.base ?? '') && (['check', 'tight', 'work'] as const).some(cls => isClass(i.base ?? '', cls)));
+  const verb = c.items.find(i => i.t === 'verb' && !/^(get|put|run|take|give|do)$/.test(i.base ?? '') && tends(i.base ?? ''));
   const deed = verb?.base ?? t.sheet.tokens.slice(said?.from, said?.to ?? 0).flatMap(w => verbForms(w.low))[0]?.base ?? 'check';
   return time ? about(t, true).map(p => ({ kind: 'recheck', part: p.name, do: deed, ...time }) as Entry) : [];
 }

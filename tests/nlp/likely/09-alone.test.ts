@@ -13,6 +13,10 @@ describe('what a word or a figure says by itself', () => {
     expect(alone(text, 'prime').get('job')).toBeGreaterThan(alone(text, 'prime').get('work')!);
     expect(alone(text, 'grey').get('work')).toBeLessThan(0);
   });
+  it.fails('one to do from a deed done, where only the day says it (a gap)', () => {
+    const text = 'scraped the fuel tank and tomorrow i prime it with grey';
+    expect(alone(text, 'prime').get('job')).toBeGreaterThan(alone(text, 'prime').get('work')!);
+  });
   it('a figure read off is told from hours and from a price', () => {
     const text = 'two hours on the dynamo, end float six thou, brushes were 14 quid';
     expect(alone(text, 'six thou').get('reading')).toBeGreaterThan(0);
@@ -43,7 +47,7 @@ describe('several told in one clause', () => {
     expect(read.map(e => [e.value, e.asWas ?? false])).toEqual([[0.009, true], [0.004, false]]);
   });
   it('prices of one thing, each with who asked it', () => expect(told('Seal is thirty eight at the bearing counter, fifty one at the dealer.', 'quote').map(e => [e.item, e.source, e.price])).toEqual([['seal', 'bearing counter', 38], ['seal', 'dealer', 51]]));
-  it('states of several things, the verdict of each its own', () => expect(told('left shoe good, right shoe glazed', 'finding').map(e => [e.part, e.condition, e.verdict])).toEqual([['left shoe', 'good', 'good'], ['right shoe', 'glazed', undefined]]));
+  it('states of several things, the verdict of each its own', () => expect(told('inners good, outers blue', 'finding').map(e => [e.part, e.condition, e.verdict])).toEqual([['inners', 'good', 'good'], ['outers', 'blue', undefined]]));
   it('deeds that no list of verbs has, in their base form', () => expect(told('Vaselined the terminals and hosed the arms.', 'work').map(e => [e.part, e.action])).toEqual([['terminals', 'vaseline'], ['arms', 'hose']]));
   it('of a thing wanted its size and what it is for, not another thing', () => expect(told('Gasket sheet I need, 1/16, two foot square, for the suction flange.', 'want').map(e => e.item)).toEqual(['gasket sheet']));
   it('a thing named in short is the shop\'s only one of that name, whatever stood before it', () => {

@@ -65,7 +65,7 @@ export const WANTS: ToldCorpus = {
     ...told([{ kind: 'want', item: 'drill', spec: 'quarter inch' }], ['I want a quarter inch drill']),
     ...told([{ kind: 'want', item: 'canvas' }], ['The binder could do with a new canvas.', 'The binder is crying out for a new canvas.', "Binder's screaming for a new canvas."]),
     ...told([{ kind: 'want', item: 'feeler gauge' }], ['Somebody swiped my last feeler gauge so I gotta buy another.']),
-    ...told([{ kind: 'want', item: 'gasket goo', qty: 2, spec: 'tubes' }, { kind: 'want', item: 'gear oil', spec: 'a quart' }, { kind: 'want', item: 'hacksaw blades' }], ['shopping list: two tubes of gasket goo, a quart of gear oil, hacksaw blades']),
+    ...told([{ kind: 'want', item: 'gasket goo', qty: 2 }, { kind: 'want', item: 'gear oil', spec: 'a quart' }, { kind: 'want', item: 'hacksaw blades' }], ['shopping list: two tubes of gasket goo, a quart of gear oil, hacksaw blades']),
     ...told([{ kind: 'want', item: 'drive belt', spec: 'A42' }], ['Lathe needs a drive belt, A42.', 'Need a drive belt, A42.']),
     ...told([{ kind: 'want', item: 'reamer', spec: 'half inch' }], ["couldn't find my half inch reamer anywhere so that's another one to buy"]),
   ],
