@@ -28,6 +28,7 @@ import { settle } from './settle.ts';
 import { show } from './trace.ts';
 import { joinedFindings } from './meanings/finding/joined.ts';
 import { heldByThings } from './meanings/fit/held-by-things.ts';
+import { offAgain } from './meanings/fit/off-again.ts';
 import { asQuoted } from './meanings/lib/quoted.ts';
 import { paidForAll, smallPriced } from './meanings/lib/paid.ts';
 import { inOneUnit } from './meanings/reading/one-unit.ts';
@@ -83,6 +84,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
     if (t) add(t, x.entry, left, covered);
   }
   for (const t of shown) afterward(t, left, covered);
+  for (const t of shown) for (const part of offAgain(t, told)) add(t, { kind: 'fit', part, state: 'off' } as Entry, left, covered);
   if (net) promised(told, left, covered, net);
   headed(left, covered);
   const remarks = remarked(left, covered, net);

@@ -1,7 +1,8 @@
 import { isOfName } from '../dimensions/part/known.ts';
 import { isNumberWord } from '../text/number-words.ts';
 import type { Sheet, Token } from '../types.ts';
-import { FIGURED, REGIONAL, SHORTHAND } from '../words/shorthand.ts';
+import { FIGURED, REGIONAL, SHORTHAND, SIDED } from '../words/shorthand.ts';
+import { nounClasses } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
 import { change } from './change.ts';
 import { isWord } from './vocabulary.ts';
@@ -16,6 +17,12 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     if (t.low === 'w' && next?.low === '/' && next.start === t.end) { out.push({ ...t, text: 'w/', low: 'with', end: next.end, mended: true }); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: 'w/', gave: 'with' }); i++; continue; }
     const number = numbered(tokens, i);
     if (number) { out.push(number); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: number.text, gave: number.low }); if (number.text.endsWith('.')) i++; continue; }
+    const sided = SIDED[t.low];
+    if (sided && (t.text === t.text.toUpperCase() || t.low !== 'rr') && !isOfName(sheet.ctx.parts, t.low)) {
+      sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: t.text, gave: sided.join(' ') });
+      for (const low of standsAlone(next) ? [...sided, 'one'] : sided) out.push({ ...t, low, mended: true });
+      continue;
+    }
     if (/^[LR]$/.test(t.text) && !isNumberWord(prev?.low ?? '') && /^\p{L}{2,}/u.test(next?.low ?? '')) change(sheet, t, t.text === 'L' ? 'left' : 'right', 'shorthand');
     if (/^(am|pm)$/.test(t.low) && prev?.low === 'this') change(sheet, t, t.low === 'am' ? 'morning' : 'afternoon', 'shorthand');
     if (/^[a-z]{3,}in$/.test(t.low) && next && /^['’]$/.test(next.text) && next.start === t.end) { change(sheet, t, `${t.low}g`, 'regional'); out.push({ ...t, text: `${t.text}${next.text}`, end: next.end }); i++; continue; }
@@ -26,11 +33,15 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     if (worded && !(t.low === 'w' && !next) && !(t.low === 'u' && /^(joints?|bolts?|clamps?|bends?|section|channel|trap)$/.test(next?.low ?? '')) && !isOfName(sheet.ctx.parts, t.low) && !/^\d/.test(prev && prev.end === t.start ? prev.text : '') || worded && /^(wks?|hrs?|mins|yrs?)$/.test(t.low)) change(sheet, t, worded, 'shorthand');
     else if (t.low === '2' && next && /^(the|a|my|go|get|do|be|see|it|him|them)$/.test(next.low) || t.low === '2' && next && /^(\d|-)/.test(next.low) && prev && /^(torqued|set|good|gapped|down|up|tightened|adjusted)$/.test(prev.low)) change(sheet, t, 'to', 'shorthand');
     else if (t.low === '4' && next && /^(the|a|my|it|now|good|supper|dinner|tea|lunch|paint|this|that)$/.test(next.low) && prev && !/^(the|of|all|need|got|has|had|only|have)$/.test(prev.low)) change(sheet, t, 'for', 'shorthand');
+    else if (t.low === 'r' && t.text === 'r' && prev && next && /^\p{L}{2,}/u.test(prev.low) && /^\p{L}{2,}/u.test(next.low)) change(sheet, t, 'are', 'shorthand');
     else if (t.low === 'n' && prev && next && /^\p{L}/u.test(next.low)) change(sheet, t, 'and', 'shorthand');
     out.push(t);
   }
   return out;
 }
+
+/** Whether what comes after a side names no part: "LF and LR torqued", "RR reads open". */
+const standsAlone = (next: Token | undefined): boolean => !next || !/^\p{L}/u.test(next.low) || /^(and|or|is|was|are|were|at|to|on|in|has|had|one|ones)$/.test(next.low) ? !/^ones?$/.test(next?.low ?? '') : verbForms(next.low).length > 0 && nounClasses(next.low).size === 0;
 
 /** "no. 2 exhaust", "no 2 cyl": a number of something; "no, 2", "four no 5 bolts" are corrections. */
 function numbered(tokens: readonly Token[], i: number): Token | undefined {

@@ -10,6 +10,11 @@ export const SHORTHAND: Readonly<Record<string, string>> = Object.assign(Object.
 /** Figures that stand for words: "2day", "2mrw", "2nite". */
 export const FIGURED: Readonly<Record<string, string>> = { '2day': 'today', '2mrw': 'tomorrow', '2moro': 'tomorrow', '2nite': 'tonight', '2night': 'tonight', '2moz': 'tomorrow' };
 
+/** Sides written in letters: which corner, or which hand. */
+export const SIDED: Readonly<Record<string, readonly string[]>> = Object.assign(Object.create(null), {
+  lf: ['left', 'front'], rf: ['right', 'front'], lr: ['left', 'rear'], rr: ['right', 'rear'], lh: ['left'], rh: ['right'], lhs: ['left'], rhs: ['right'],
+});
+
 /** How some regions say a common word: the word meant. */
 export const REGIONAL: Readonly<Record<string, string>> = Object.assign(Object.create(null), {
   aff: 'off', oot: 'out', heid: 'head', heids: 'heads', oul: 'old', ould: 'old', doon: 'down', aboot: 'about', roon: 'round', richt: 'right', nicht: 'night', ane: 'one', twa: 'two', efter: 'after', afore: 'before', auld: 'old', snaw: 'snow', whaur: 'where', wha: 'who', haudin: 'holding', hauds: 'holds', haud: 'hold', isnae: "isn't", wasnae: "wasn't", didnae: "didn't", cannae: "can't", willnae: "won't", dinnae: "don't", daein: 'doing',

@@ -106,7 +106,7 @@ function nameOf(sheet: Sheet, from: number, to: number): { name: string; states:
     if (tags[k] === 'noun' && name === '' && /^(new|old|brand)$/.test(low) && k + 1 < to) continue;
     if (tags[k] === 'det' || /^(the|a|an)$/.test(low)) continue;
     if (low === "'s" && tags[k] === 'poss') { name += "'s"; last = k; continue; }
-    const gap = last >= 0 ? text.slice(tokens[last]!.end, tokens[k]!.start) : '';
+    const gap = last < 0 ? '' : tokens[k]!.start < tokens[last]!.end ? ' ' : text.slice(tokens[last]!.end, tokens[k]!.start); // two words may be written in one: "LF"
     name += (name === '' ? '' : last === k - 1 && (gap === '-' || gap === '') ? gap : ' ') + low;
     last = k;
   }

@@ -56,8 +56,9 @@ function pairOf(a: DaySpan, b: DaySpan, text: string, dir: Direction): DaySpan |
   const gap = text.slice(a.end, b.start), before = text.slice(0, a.start);
   const between = /\bbetween (?:the )?$/.test(before) && /^ and (?:the )?$/.test(gap);
   const to = TO.test(gap) && (gap.trim() !== '' || (!!a.weekday && !!b.weekday)) && !/^,/.test(gap);
-  const and = /^,? (?:and|or into|into) (?:the |again )?$/.test(gap);
-  if (!between && !to && !and) return undefined;
+  const and = /^,? (?:and|an|n|&|or into|into) (?:the |again )?$/.test(gap);
+  const until = /^ while (?:the )?$/.test(gap) && /\bfrom (?:the )?$/.test(before); // as it is said in the north
+  if (!between && !to && !and && !until) return undefined;
   let [from, last] = [a.from, b.to];
   if (dir === 'past' && from > last) from = earlier(from, last, a);
   if (dir === 'forward' && last < from) last = onward(last, from, b);

@@ -30,7 +30,8 @@ const AFTER_ORD = String.raw`(?= ?(?:$|[,.;:?!)]|(?:and|or|but|so|if|for|to|with
 /** Every phrase that names a day or days by itself. */
 const RULES: readonly DayRule[] = [
   { name: 'today', pattern: rx(String.raw`\b(?:today|to day|tonight|tonite|this (?:morning|mornin|afternoon|arvo|aft|evening)|this very day)(?![a-z])`), days: s => one(s.today) },
-  { name: 'tomorrow', pattern: rx(String.raw`\b(?:tomorrow|tomorow|tommorow|tommorrow|tomorro|tmrw|tmw|tmrrw|tomoz|2moro|the morrow)s?${PART}(?![a-z])`), days: s => one(s.today + 1) },
+  { name: 'now', pattern: rx(String.raw`(?<=\bfrom )now(?= (?:to|till|until|til|through|thru|while|right through|up to)\b)`), days: s => one(s.today) },
+  { name: 'tomorrow', pattern: rx(String.raw`\b(?:tomorrow|tomorow|tommorow|tommorrow|tomorro|tmrw|tmw|tmrrw|tomoz|2moro|the morrow|the morra|the morn(?! of))s?${PART}(?![a-z])`), days: s => one(s.today + 1) },
   { name: 'till morning', pattern: rx(String.raw`(?<=\b(?:till|until|til|'til|before) )(?:the )?(?:morning|mornin|morn)(?![a-z'])`), days: s => one(s.today + 1) },
   { name: 'yesterday', pattern: rx(String.raw`\b(?:yesterday|yesterdays|yday|yest)${PART}(?![a-z])|\blast night\b`), days: s => one(s.today - 1) },
   { name: 'day after tomorrow', pattern: rx(String.raw`\b(?:the )?day after tom+or+ows?${PART}`), days: s => one(s.today + 2) },

@@ -7,12 +7,12 @@ import { SHY, WD, WEEKDAYS } from './words.ts';
 const nearest = (today: number, wd: number, dir: Direction): number =>
   dir === 'forward' ? today + ((wd - weekday(today) + 6) % 7) + 1 : today - (((weekday(today) - wd + 6) % 7) + 1);
 
-const AFTER_DAY = new RegExp(`(?<![a-z])${WD}(?: to| through| thru| and| or)? $`);
+const AFTER_DAY = new RegExp(`(?<![a-z])${WD}(?: to| into| through| thru| and| an| n| &| or)? $`);
 /** "Friday", "next Tuesday", "Monday week": one day of a week by its name. */
 export function weekdayNamed({ today, dir, line, m }: Say): Days {
   const [, lead, name, tail] = m;
   const wd = WEEKDAYS[name!]!;
-  if (SHY.has(name!) && !lead && !/\b(?:on|by|till|til|until|since|from|to|thru|through|for|before|and|or|due|is|was|back|here|come|every|do|done|free|over|hot|dry|rain|frost|wind) $/.test(line.slice(0, m.index)) && !AFTER_DAY.test(line.slice(0, m.index)) && !new RegExp(`^(?: (?:to|through|thru) )? ?${WD}`).test(line.slice(m.index + m[0].length))) return undefined;
+  if (SHY.has(name!) && !lead && !/\b(?:on|by|till|til|until|since|from|to|thru|through|for|before|and|or|due|is|was|back|here|come|every|do|done|free|over|hot|dry|rain|frost|wind) $/.test(line.slice(0, m.index)) && !AFTER_DAY.test(line.slice(0, m.index)) && !new RegExp(`^(?: (?:to|into|through|thru|and|an|n|&) )? ?${WD}`).test(line.slice(m.index + m[0].length))) return undefined;
   if (name === 'sat' && /\b(?:is|was|are|were|s) $/.test(line.slice(0, m.index)) && /^ (?:on|in|at|there|up|under|by|over|just|back|loose|down)\b/.test(line.slice(m.index + m[0].length))) return undefined; // "it is sat on two studs"
   if (tail === 'week') return one(nearest(today, wd, 'forward') + 7);
   if (tail === 'fortnight') return one(nearest(today, wd, 'forward') + 14);

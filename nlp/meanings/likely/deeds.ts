@@ -10,7 +10,7 @@ import { dayIn } from '../lib/day.ts';
 import { isTool, trim } from '../lib/fields.ts';
 import { later } from '../recheck.ts';
 import { tends } from '../recheck/tends.ts';
-import { coatIn, coatOfAnything } from '../work/coat.ts';
+import { coatIn, coatOfAnything, laidOn } from '../work/coat.ts';
 import { productOf } from '../work/product.ts';
 import type { Telling } from '../telling.ts';
 import { about } from './about.ts';
@@ -20,7 +20,7 @@ const LIGHT = /^(put|give|run|get|do|have|go|take|make|use|be|come|let|keep|star
 
 /** Work done: its verb is the clause's own, or the one of the trade's that it leads to ("had the … cleaned"), or what was put on in a coat. */
 export function worked(t: Telling): Entry[] {
-  const c = t.clause, coat = coatIn(t) ?? coatOfAnything(t);
+  const c = t.clause, coat = coatIn(t) ?? coatOfAnything(t) ?? laidOn(t);
   const verb = [c.verb, ...c.items].find(i => i?.t === 'verb' && isClass(i.base ?? '', 'work') && !LIGHT.test(i.base!)) ?? (c.verb && !LIGHT.test(c.verb.base ?? '') && /^(past|part)$/.test(c.verb.form ?? '') ? c.verb : undefined);
   const action = coat?.action ?? verb?.base;
   return action ? workedOn(t, coat?.product).map(p => trim({ kind: 'work', part: p.name, action, product: coat?.product ?? (c.verb ? productOf(t, c) : undefined) }) as Entry) : [];

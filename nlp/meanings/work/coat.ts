@@ -27,4 +27,20 @@ export function coatOfAnything(t: Telling): { action: string; product?: string }
   return { action: 'paint', ...(of ? { product: of } : {}) };
 }
 
+/** What is laid on, rubbed or run in otherwise than in coats, by the words that name it, and the work that this is. */
+const LAID: readonly (readonly [RegExp, string])[] = [
+  [/\b(penetrating|release|releasing|easing) (oil|fluid)$|\bpenetrant$/, 'soak'],
+  [/\b(goo|goop|gunk|silicone|sealant|jointing|gasket (paste|cement|maker)|(thread|jointing|sealing|gasket) compound|mastic|putty)$/, 'seal'],
+  [/\bfiller$/, 'fill'], [/\b(rosin|(belt )?dressing)$/, 'dress'], [/\blapping (paste|compound)$/, 'lap'], [/\b(rubbing|cutting|polishing) (paste|compound)$/, 'polish'],
+];
+const ONTO = /^(on|onto|round|around|over|in|into|along|inside|under|to|between|both|all)$/;
+
+/** "Gasket paste on the cover", "red oxide on the arms this morning": the stuff is said, where it went, and no verb. */
+export function laidOn(t: Telling): { action: string; product?: string } | undefined {
+  const { items, pred } = t.clause, k = items.findIndex(i => i.np && !i.np.stands);
+  if (pred !== 'none' || k < 0 || !ONTO.test(items[k + 1]?.low ?? '')) return undefined;
+  const stuff = items[k]!.np!.said.toLowerCase(), action = LAID.find(([name]) => name.test(stuff))?.[1] ?? actionOf(stuff);
+  return action === undefined ? undefined : { action, product: stuff };
+}
+
 const actionOf = (stuff: string): string | undefined => COATS[stuff.split(' ').at(-1)!] ?? (COLOUR.test(stuff) ? 'paint' : undefined);
