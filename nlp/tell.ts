@@ -26,11 +26,13 @@ import { silenced } from './silenced.ts';
 import { renamed } from './likely/named.ts';
 import { settle } from './settle.ts';
 import { show } from './trace.ts';
+import { tidied } from './meanings/finding/tidied.ts';
 import { joinedFindings } from './meanings/finding/joined.ts';
 import { heldByThings } from './meanings/fit/held-by-things.ts';
 import { offAgain } from './meanings/fit/off-again.ts';
 import { asQuoted } from './meanings/lib/quoted.ts';
 import { paidForAll, smallPriced } from './meanings/lib/paid.ts';
+import { phrasal } from './meanings/lib/phrasal.ts';
 import { inOneUnit } from './meanings/reading/one-unit.ts';
 import { sidedOnce } from './meanings/reading/side.ts';
 import { clauseText, type Telling, type Told } from './meanings/telling.ts';
@@ -91,7 +93,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
   const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => asQuoted(heldByThings(paidForAll(sheet, smallPriced(sheet, old(sheet, x, told)))), { prior, told }));
-  const each = once(joinedFindings(sheet, inOneUnit(sheet, kept)).map(x => ({ ...x, entry: sidedOnce(x.entry) })));
+  const each = once(tidied(joinedFindings(sheet, inOneUnit(sheet, kept))).map(x => phrasal(sheet, { ...x, entry: sidedOnce(x.entry) })));
   whichOnes(each, questions);
   return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };
 }

@@ -42,12 +42,14 @@ const HOW = /^(wire|bead|sand|shot|grit|soda|line|power|spot|hand|steam|wax|vapo
 const FLAW = /^(cracks?|leaks?|drips?|tears?|splits?|bends?|twists?|dents?|knocks?|rattles?|squeaks?|burrs?|kinks?)$/;
 /** States that trade names hold too ("free wheel", "dead axle"); behind a noun with nothing after they say how it is. */
 const STATED = /^(free|stuck|dead|junk|scrap|shot|toast|loose|tight|slack|dry|wet|clean|open|clear|solid|sound|split|cracked|bust)$/;
-const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?|tests?|checks?|opens?|closes?|blows|spins?|moves?|swings?|clears?|groans?|shows?|rumbles?|growls?|tracks?|floats?|rocks?|shakes?|lacks?|needs?|fits?|ticks?|taps?|hums?|buzzes|bangs?|scrapes?|rubs?|catches|hangs|wanders?|jams?|locks|chatters?|shudders?|judders?|misses|pumps?|primes?|seals?|seats?)$/;
+const ACTS = /^(slips?|works?|charges?|drags?|grabs?|holds?|starts?|fires?|jumps?|whines?|rattles?|squeals?|smokes?|wobbles?|weeps?|drips?|leaks?|binds?|knocks?|turns?|runs?|clicks?|sticks|drops|hunts?|sinks?|creeps?|surges?|tests?|checks?|opens?|closes?|blows|spins?|moves?|swings?|clears?|groans?|shows?|rumbles?|growls?|tracks?|floats?|rocks?|shakes?|lacks?|needs?|fits?|ticks?|taps?|hums?|buzzes|bangs?|scrapes?|rubs?|catches|hangs|wanders?|jams?|locks|chatters?|shudders?|judders?|misses|pumps?|primes?|seals?|seats?|slides?|snaps|rolls?|rides?|pulls?|snags?|squeaks?)$/;
+/** How it does it: "swings free", "snaps shut", where nothing after is called so. */
+const DOES_SO = /^(free|freely|shut|open|wet|dry|hot|cold|true|clear|tight|loose|smooth|smoothly|easy|easily|sweet|sweetly|quiet|nice|nicely|fine|clean|home)$/;
 
 /** "clutch slips", "lights work": a noun and what it does, the two agreeing in number, at the end of what is said. */
 function acts(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): boolean {
   const low = tokens[i]!.low, before = tokens[i - 1]?.low ?? '';
-  if (tags[i - 1] !== 'noun' || !ACTS.test(low) && !(low === 'lifts' && tokens[i + 1]?.low === 'at') || nominal(tokens, i + 1, solid) && !PREP.has(tokens[i + 1]!.low) && !/^(shows?|lacks?)$/.test(low) || nounClasses(`${before} ${low}`).size || solid.has(i)) return false;
+  if (tags[i - 1] !== 'noun' || !ACTS.test(low) && !(low === 'lifts' && tokens[i + 1]?.low === 'at') || nominal(tokens, i + 1, solid) && !PREP.has(tokens[i + 1]!.low) && !/^(shows?|lacks?)$/.test(low) && !(DOES_SO.test(tokens[i + 1]!.low) && !nominal(tokens, i + 2, solid)) || nounClasses(`${before} ${low}`).size || solid.has(i)) return false;
   return /s$/.test(low) ? singular(before) === before : singular(before) !== before;
 }
 

@@ -8,7 +8,7 @@ const RULES: Rule<'number'>[] = [
 ];
 
 /** "one" that points at a thing ("the left one", "one of them") is not a count. */
-const pointing = (before: string): boolean => /\b(?:the|this|that|each|every|which|no|any|left|right|old|new|other|another|good|bad|first|second|last|next|next|front|back|rear|top|bottom|same|big|small|little)s? $/.test(before);
+const pointing = (before: string): boolean => /\b(?:the|this|that|each|every|which|no|any|left|right|old|new|other|another|good|bad|first|second|last|next|front|back|rear|top|bottom|same|big|small|little|upper|lower|inner|outer|middle|near ?-?side|off ?-?side|near|far)s? $/.test(before);
 
 /** "two flats no one flat": a count put right, not "no one". */
 const righted = (line: string, n: { start: number; end: number }): boolean => {

@@ -11,7 +11,7 @@ export function numbersOf(line: Line): Num[] {
   const out: Num[] = [];
   for (let i = 0; i < words.length;) {
     const got = mixedAt(words, i) ?? fractionAt(words, i) ?? plainAt(words, i);
-    if (!got || (got.n === 1 && words[i]!.text === 'one' && POINTING.test(line.text.slice(0, words[i]!.start))) || got.num.pair?.[0] === 1 && words[i]!.text === 'one' && / (?:a new|new|another|spare) $/.test(line.text.slice(0, words[i]!.start))) { i++; continue; }
+    if (!got || (got.n === 1 && words[i]!.text === 'one' && POINTING.test(line.text.slice(0, words[i]!.start))) || got.num.pair?.[0] === 1 && words[i]!.text === 'one' && ONE_OF.test(line.text.slice(0, words[i]!.start))) { i++; continue; }
     const start = words[i]!.start, end = words[i + got.n - 1]!.end;
     const about = ABOUT.test(line.text.slice(Math.max(0, start - 16), start));
     out.push({ start, end, ...got.num, ...(about ? { about } : {}) });
@@ -21,7 +21,9 @@ export function numbersOf(line: Line): Num[] {
 }
 
 /** "the left one", "a new one": not a count. */
-const POINTING = /\b(?:the|this|that|each|every|which|any|left|right|old|new|other|another|good|bad|first|second|last|next|front|back|rear|top|bottom|same|big|small|little|cheap|cheapest|a [a-z]+) $/;
+const POINTING = /\b(?:the|this|that|each|every|which|any|left|right|old|new|other|another|good|bad|first|second|last|next|front|back|rear|top|bottom|same|big|small|little|cheap|cheapest|upper|lower|inner|outer|middle|near ?-?side|off ?-?side|near|far|a [a-z]+) $/;
+/** "the offside one twelve": the one of several, and its figure after it. */
+const ONE_OF = / (?:a new|new|another|spare) $|\bthe (?:left|right|front|back|rear|top|bottom|upper|lower|inner|outer|middle|near ?-?side|off ?-?side|near|far|other|first|second) $/;
 
 /** "two and a half", "one and three quarters", "1-1/4", "1 1/4", "2 and 3/4", "six three quarters" is not one. */
 function mixedAt(words: Word[], i: number): Got | undefined {

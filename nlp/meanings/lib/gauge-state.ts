@@ -9,7 +9,7 @@ import { labelOf } from './label.ts';
 import { measurable, spokenOf } from './measurable.ts';
 
 /** What is known of a figure from what was said before it. */
-export interface State { part?: string; what?: string; unit?: string; /** The figure before was less than a tenth of an inch. */ small?: boolean; /** What the set is that its own ones are told from: the tappets, of inlet and exhaust. */ of?: string; /** The quantity stood in a headline of its own. */ headed?: boolean; /** What was counted in the figure before: turns, threads showing. */ counted?: string }
+export interface State { part?: string; what?: string; unit?: string; /** The figure before was less than a tenth of an inch. */ small?: boolean; /** What the set is that its own ones are told from: the tappets, of inlet and exhaust. */ of?: string; /** The quantity stood in a headline of its own. */ headed?: boolean; /** What was counted in the figure before: turns, threads showing. */ counted?: string; /** Where on the part the figure before was taken. */ where?: string }
 
 /** What is known before the first figure: the heading ("Spindle runout:"), or the reading that the clause goes on from. */
 export function opening(t: Telling, c: Clause): State {

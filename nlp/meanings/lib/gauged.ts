@@ -40,6 +40,7 @@ export function gauged(t: Telling, c: Clause, brought = false): Gauged[] | undef
     if (f.bare && !f.unit && state.unit === 'count') return;
     if (lead.book || tail.book && f.tail[1] - f.tail[0] > 0 && n === figures.length - 1 && figures.length > 1) { book = true; if (n === 0) state.of = state.part = partOf(t, lead, tail, state); return; }
     if (/^(new|nominal|max|min|maximum|minimum)$/.test(t.sheet.tokens[f.to]?.low ?? '') && t.sheet.tags[f.to + 1] !== 'noun') { book = true; state.of = state.part = partOf(t, lead, tail, state) ?? state.part; state.what ??= lead.what; state.unit ??= f.unit; return; } // "212 mm new"
+    if (n > 0 && state.where !== undefined && tail.part && !tail.where && !lead.part && /^(at|in|near|by)$/.test(t.sheet.tokens[f.to]?.low ?? '')) { tail.where = `${t.sheet.tokens[f.to]!.low} the ${tail.part}`; delete tail.part; } // "2.183 at the saw end and 2.187 at the pulley"
     const own = lead.what ?? tail.what;
     const part = n === 0 && fronted && !NAMED.test(fronted) && (!lead.part || lead.part === fronted || fronted.endsWith(` ${lead.part}`)) && !lead.which ? fronted : partOf(t, lead, tail, state);
     const unit = f.unit ?? units[n];
@@ -53,7 +54,7 @@ export function gauged(t: Telling, c: Clause, brought = false): Gauged[] | undef
     const where = tail.where ?? lead.where ?? (lead.which && !whichIsPart(t, state.part, lead.which) ? `at the ${lead.which}` : undefined);
     const was = /^(from)$/.test(t.sheet.tokens[f.from - 1]?.low ?? '') && (figures[n + 1] !== undefined || /\b(up|down) from$/.test(t.sheet.tokens.slice(f.from - 2, f.from).map(x => x.low).join(' '))); // "from nineteen thou to six"
     out.push({ ...(was ? { was } : {}), part, what: where && where !== what && !(what === 'charge' && where === 'charging') ? `${what} ${where}` : what, value: f.value, ...(unit ? { unit } : f.bare && f.places >= 3 && f.value < 60 && INCHES.test(what) || f.bare && !Number.isInteger(f.value) && f.places === 0 && INCHES.test(what) ? { unit: 'in' } : {}) });
-    state.part = part; state.what = what; state.unit = unit ?? state.unit;
+    state.part = part; state.what = what; state.where = where; state.unit = unit ?? state.unit;
   });
   return out.length || figures.length > 1 || book ? out : undefined;
 }

@@ -15,7 +15,7 @@ export function quantityAt(sheet: Sheet, k: number, to: number): { what: string;
     if (!name || n > 1 && /^(ring|tappet|valve|points|plug|pedal) /.test(name) || knownFrom(sheet, k, to)) continue;
     const after = sheet.tokens[k + n]?.low ?? '';
     if (k + n < to && sheet.tags[k + n] === 'noun' && !NAMED.test(after) && !SIDES.has(after) && !STATE.test(after)) return undefined;
-    return { what: name === 'dia' ? 'diameter' : name === 'run out' && lows[0] !== 'run' ? 'runout' : name, to: k + n };
+    return { what: name === 'dia' ? 'diameter' : /^end(play|float)$/.test(name) ? name.replace('end', 'end ') : name === 'run out' && lows[0] !== 'run' ? 'runout' : name, to: k + n };
   }
   return undefined;
 }

@@ -13,6 +13,12 @@ const SURE = 0.7;
 /** How strongly the net must speak for what a figure measures, or for its unit, where the note does not say it (log odds). */
 const MEASURES = 0, IN = 0;
 
+/** Words that say only that a figure was read, or that it is one. */
+const READ = /^(wore|worn|clears?|runs?|ran|draws?|shows?|reads?|says|measures?|mikes|mics|point|hours?|miles)$/;
+
+/** What a machine's hours and miles are. */
+const METERED = { hours: 'running time', miles: 'distance' };
+
 /** What a length measures where nothing says it. */
 const SIZE = 'size', LENGTH = /^(in|ft|mm|cm|m)$/;
 
@@ -24,13 +30,13 @@ export function readOff(t: Telling, net: Weighed, said: Said, sure = false): { w
   const found = valueIn(t.sheet, said, ['measure', 'percent', 'number', 'span']), { clause } = t;
   if (!found || figuresOf(t.sheet, clause).some(f => f.from < found.to && found.from < f.to && labelOf(t.sheet, ...f.lead).book)) return undefined; // what the book says was not read off the part
   const k = clause.items.findIndex(i => i.from <= found.from && found.from < i.to), q = k < 0 ? undefined : quantityOf(t, clause, found, k), was = asWas(t, clause) ? { asWas: true as const } : {};
-  const named = saidIn(t.sheet, net, found, 'reading what'), says = net.alone(...stretchOf(t.sheet, found)), counted = sure ? clause.items[k]?.np : undefined;
-  const what = named && named.p > SURE && wordsIn(t.sheet, named) || q?.what || choice(says, 'what ', MEASURES) || (sure ? named && wordsIn(t.sheet, named) || (found.dim === 'measure' && LENGTH.test(found.value.unit) ? SIZE : undefined) : undefined);
+  const telling = saidIn(t.sheet, net, found, 'reading what'), named = telling && !READ.test((wordsIn(t.sheet, telling) ?? '').toLowerCase()) ? telling : undefined, says = net.alone(...stretchOf(t.sheet, found)), counted = sure ? clause.items[k]?.np : undefined;
+  const what = named && named.p > SURE && wordsIn(t.sheet, named) || (found.dim === 'span' && /^(hours|miles)$/.test(found.value.unit) ? METERED[found.value.unit as 'hours' | 'miles'] : q?.what) || choice(says, 'what ', MEASURES) || (sure ? named && wordsIn(t.sheet, named) || (found.dim === 'measure' && LENGTH.test(found.value.unit) ? SIZE : undefined) : undefined);
   if (counted && counted.count === ('value' in found.value ? found.value.value : undefined) && !q?.unit) return { what: counted.name, value: counted.count!, unit: 'count', ...was };
   if (what === undefined) return undefined;
   if (found.dim === 'measure') return { what, value: found.value.value, unit: found.value.unit, ...was };
   if (found.dim === 'percent') return { what, value: found.value.value, unit: '%', ...was };
-  if (found.dim === 'span') return found.value.unit === 'hours' ? { what, value: found.value.amount, unit: 'h', ...was } : undefined;
+  if (found.dim === 'span') return /^(hours|miles)$/.test(found.value.unit) ? { what, value: found.value.amount, unit: found.value.unit === 'miles' ? 'mi' : 'h', ...was } : undefined;
   const first = clause.items.find(i => i.f?.dim === 'measure' && i.from < found.from)?.f, same = first?.dim === 'measure' ? first.value : undefined;
   const by = same || q?.unit && q.unit !== 'in' ? undefined : choice(says, 'in ', IN); // "in" is only what such a quantity is mostly in
   const thou = by === 'thou' || same?.unit === 'in' && same.value < 0.2 && Number.isInteger(found.value.value); // "twelve thou, exhaust sixteen"
