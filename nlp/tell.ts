@@ -92,7 +92,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const remarks = remarked(left, covered, net);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => asQuoted(heldByThings(paidForAll(sheet, smallPriced(sheet, old(sheet, x, told)))), { prior, told }));
+  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => asQuoted(sheet, heldByThings(paidForAll(sheet, smallPriced(sheet, old(sheet, x, told)))), { prior, told }));
   const each = once(tidied(joinedFindings(sheet, inOneUnit(sheet, kept))).map(x => phrasal(sheet, { ...x, entry: sidedOnce(x.entry) })));
   whichOnes(each, questions);
   return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };

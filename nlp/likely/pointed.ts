@@ -77,6 +77,7 @@ export function allPointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sor
   if (runs.some(r => r.some(w => w.token !== undefined && w.token < clause.to))) while (runs.at(-1)!.every(w => (w.token ?? -1) >= clause.to)) { runs.pop(); gaps.pop(); }
   const together = gaps.map((gap, k) => k > 0 && gap.length <= 3 && gap.some(w => TOGETHER.test(w)) && gap.every(w => SMALL.test(w) || TOGETHER.test(w) || COUNTED.test(w)));
   if (together.some(Boolean)) return together.slice(1).every(Boolean) ? sharingHeads(runs).flatMap(run => nameOf(sheet, run) ?? []) : [];
+  if (severalBefore(sheet, runs, clause)) return runs.flatMap(run => nameOf(sheet, run) ?? []);
   lone(runs, gaps, clause);
   // What comes later and is joined on by "of" owns what stands before it; else owners come first.
   const order: Word[][] = [];
@@ -87,6 +88,12 @@ export function allPointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sor
   const whole = nameOf(sheet, order.flat()), last = order.length > 1 && whole && !isKnownPart(sheet.ctx.parts, whole.name) ? order.at(-1)! : undefined;
   return [last && theOnly(sheet, last) || whole].filter(x => x !== undefined);
 }
+
+/** Words for several things spoken of before. */
+const THEM = /^(both|they|them|'em|em|all|everything|pair|two|three|lot|those)$/;
+/** Whether a clause that speaks of several things ("both of them are on the tailgate") names none of them, so that the names before are of as many things. */
+const severalBefore = (sheet: Sheet, runs: readonly Word[][], clause: Clause): boolean =>
+  runs.length > 1 && runs.every(run => run.every(w => w.token !== undefined && w.token < clause.from)) && sheet.tokens.slice(clause.from, clause.to).some(t => THEM.test(t.low));
 
 /** The shop's only name that ends in these words: "the lid", after "layshaft's home", is the gearbox lid where the shop has no other. */
 function theOnly(sheet: Sheet, words: readonly Word[]): Pointed | undefined {

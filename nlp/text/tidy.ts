@@ -13,6 +13,7 @@ export function tidy(sheet: Sheet): void {
   dropRanges(sheet, 'stutter', stutters(sheet.tokens));
   dropRanges(sheet, 'recogniser goodbye', goodbyes(sheet.tokens));
   sheet.tokens = openClitics(sheet.tokens);
+  dropWhere(sheet, 'length of time', i => /^'s?$/.test(sheet.tokens[i]!.low) && /^(hours?|days?|weeks?|months?|fortnight)$/.test(sheet.tokens[i - 1]?.low ?? '') && /^(running|use|ploughing|mowing|driving|run|baling|sawing)$/.test(sheet.tokens[i + 1]?.low ?? '')); // "after an hour's running"
   dropRanges(sheet, 'oath', oaths(sheet.tokens));
   dropRanges(sheet, 'set phrase', idioms(sheet.tokens));
   dropRanges(sheet, 'set phrase', whicheverWay(sheet.tokens));

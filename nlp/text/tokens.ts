@@ -20,6 +20,8 @@ export function tokenize(text: string): Token[] {
 }
 
 const SHAPES = new RegExp([
+  String.raw`(?<![\p{L}\d])R(?=\d{1,3} \d{3}(?!\d)|\d{3,}(?:[.,]\d\d)?(?![\p{L}\d/])|\d\d(?:\.\d\d)? (?:each|apiece|ea|a|an|the|for|per|plus|and)\b)`, // R640: rand
+  String.raw`(?<=(?<![\p{L}\d])R)\d{1,3} \d{3}(?!\d)`, // R1 180
   String.raw`[Mm]\d{1,3}(?:\s?[x×X]\s?\d+(?:\.\d+)?)?(?![\p{L}\d])`, // M8, M12x1.75
   String.raw`\d+/\d+-\d+(?![\d/])`, // 5/8-11
   String.raw`\d+[-\s]\d+/\d+(?!\d)`, // 1-1/2, 1 1/2
@@ -38,7 +40,7 @@ const SHAPES = new RegExp([
 ].join('|'), 'gu');
 
 const token = (text: string, start: number): Token =>
-  ({ text, low: text.toLowerCase().replace(/[’‘]/g, "'").replace(/×/g, 'x').replace(/(?<=^n)[·•∙](?=m$)/, '.'), start, end: start + text.length });
+  ({ text, low: text === 'R' ? '$' : text.toLowerCase().replace(/^(\d{1,3}) (\d{3})$/, '$1$2').replace(/[’‘]/g, "'").replace(/×/g, 'x').replace(/(?<=^n)[·•∙](?=m$)/, '.'), start, end: start + text.length });
 
 /** A word may be several tokens: hyphens after a number, clitics, and contractions written without their apostrophe. */
 function pushWord(out: Token[], word: string, start: number): void {

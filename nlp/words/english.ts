@@ -110,6 +110,7 @@ zigzag zoom
 `);
 
 export const ENGLISH_ADJECTIVES = words(`
+countersunk
 abandoned abashed abbreviated abdominal aberrant abhorrent abiding abject ablated ablaze able abnormal abominable abounding aboveground abrupt absent
 absentminded absolute absorbed absorptive abstractive absurd abundant abused academic accelerated acceptable accepted accepting accompanied accomplished
 accrued accurate accusative accusing aching acoustical acquainted acquired acrobatic activated actual acute adamant adaptable adapted addicted addlebrained

@@ -1,7 +1,9 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import { nameWords } from '../../../domain/model/names.ts';
+import type { Sheet } from '../../types.ts';
 import { lowText, type Telling, type Told } from '../telling.ts';
+import { howMany } from './paid.ts';
 
 type Quote = Extract<Entry, { kind: 'quote' }>;
 
@@ -41,10 +43,18 @@ export const chose = (t: Telling, c: Clause): boolean => CHOSE.test(lowText(t, c
 /** Whom the choice names: the words of the clause that point to a quote. */
 export const chosen = (t: Telling, c: Clause): Quote | undefined => quoteBy(t, lowText(t, c)) ?? quoteOf(t) ?? undefined;
 
-/** An order without its price, at what the seller quoted for that thing in the notes before; several of it may have been quoted by the piece. */
-export function asQuoted(x: Told, t: Pick<Telling, 'prior' | 'told'>): Told {
+/** So much for one: what a seller asked is then to be paid for each. */
+const EACH = /\b(each|apiece|ea|a piece)\b/i;
+
+/**
+ * An order at what the seller quoted for that thing in the notes before, where it has no price of its own; for each, where so many are ordered of what was quoted by the piece.
+ * One at a price that only one seller asked is from that seller.
+ */
+export function asQuoted(sheet: Sheet, x: Told, t: Pick<Telling, 'prior' | 'told'>): Told {
   const e = x.entry;
-  if (e.kind !== 'order' || e.price !== undefined || e.source === undefined || x.clause.items.some(i => (i.np?.count ?? 1) > 1)) return x;
-  const q = quoteBy(t, e.source), head = nameWords(e.item).at(-1);
-  return q?.price !== undefined && head !== undefined && nameWords(q.item).at(-1) === head ? { ...x, entry: { ...e, price: q.price, ...(q.shipping !== undefined && e.shipping === undefined ? { shipping: q.shipping } : {}) } as Entry } : x;
+  if (e.kind !== 'order' || e.source === undefined && e.price === undefined) return x;
+  const asked = quotes(t).filter(q => q.price === e.price && q.source !== undefined), q = e.source !== undefined ? quoteBy(t, e.source) : asked.length === 1 ? asked[0] : undefined;
+  const head = nameWords(e.item).at(-1), count = howMany(sheet, x, e.item, sheet.tokens.length) ?? 1, each = EACH.test(sheet.ctx.prior?.at(-1) ?? '');
+  if (q?.price === undefined || head === undefined || nameWords(q.item).at(-1) !== head || e.price !== undefined && e.price !== q.price || count > 1 && !each && e.price === undefined) return x;
+  return { ...x, entry: { ...e, source: e.source ?? q.source, price: Math.round(q.price * (each ? count : 1) * 100) / 100, ...(q.shipping !== undefined && e.shipping === undefined ? { shipping: q.shipping } : {}) } as Entry };
 }
