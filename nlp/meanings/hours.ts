@@ -79,10 +79,10 @@ function eachOn(c: Clause): Entry[] | undefined {
 /** "four hours on the knotter Sunday, two and a half tonight", "eighteen so far and four of them today": further time on the same thing. */
 function further(t: Telling, c: Clause): Entry[] | undefined {
   const k = c.items.findIndex(i => i.f?.dim === 'span' && i.f.value.unit === 'hours'), f = c.items[k]?.f;
-  const n = c.items.findIndex((i, m) => m > k && i.f?.dim === 'number' && (c.items[m + 1]?.f?.dim === 'when' || c.items[m + 1]?.low === 'of' && c.items[m + 2]?.t === 'pron' && c.items[m + 3]?.f?.dim === 'when' || TOTAL.test(lows(c.items.slice(m + 1)))));
+  const n = c.items.findIndex((i, m) => m > k && i.f?.dim === 'number' && (c.items[m + 1]?.f?.dim === 'when' || c.items[m + 1]?.low === 'of' && c.items[m + 2]?.t === 'pron' && c.items[m + 3]?.f?.dim === 'when' || TOTAL.test(lows(c.items.slice(k + 1))) && m === c.items.findLastIndex(x => x.t !== 'mark')));
   const more = c.items[n]?.f;
   if (k < 0 || n < 0 || f?.dim !== 'span' || more?.dim !== 'number' || more.value.value > 24 && !TOTAL.test(lows(c.items.slice(n + 1))) || !spent(t, c, f, lowText(t))) return undefined;
-  const part = on(t, { ...c, items: c.items.slice(0, n) }, f), sum = (from: number, to: number): true | undefined => TOTAL.test(lows(c.items.slice(from, to))) || undefined;
+  const part = on(t, { ...c, items: c.items.slice(0, n) }, f), last = n === c.items.findLastIndex(x => x.t !== 'mark') && TOTAL.test(lows(c.items.slice(k + 1, n))), sum = (from: number, to: number): true | undefined => (from > 0 && last ? true : from === 0 && last ? undefined : TOTAL.test(lows(c.items.slice(from, to))) || undefined);
   return [trim({ kind: 'hours', hours: f.value.amount, part, total: sum(0, n) }) as Entry, trim({ kind: 'hours', hours: more.value.value, part, total: sum(n + 1, c.items.length) }) as Entry];
 }
 
@@ -90,7 +90,8 @@ function further(t: Telling, c: Clause): Entry[] | undefined {
 function bareTotal(t: Telling, c: Clause, text: string): Entry[] | undefined {
   const last = t.told.at(-1)?.entry, n = c.items.find(i => i.f?.dim === 'number')?.f;
   const said = `${text} ${t.sheet.text.slice(t.sheet.tokens[c.from]!.start, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 14).toLowerCase()}`;
-  return last?.kind === 'hours' && n?.dim === 'number' && /\b(makes?|brings?|that's|total)\b/.test(text) && TOTAL.test(said) ? [trim({ kind: 'hours', hours: n.value.value, part: last.part, total: true }) as Entry] : undefined;
+  const headed = c.join === ':' && t.clauses[t.at - 1] && /\b(running total|total|in all|altogether|so far)\b/.test(lowText(t, t.clauses[t.at - 1]!)); // "Running total for them: 19"
+  return last?.kind === 'hours' && n?.dim === 'number' && (headed || /\b(makes?|brings?|that's|total)\b/.test(text) && TOTAL.test(said)) ? [trim({ kind: 'hours', hours: n.value.value, part: last.part, total: true }) as Entry] : undefined;
 }
 
 /** The length of time in the clause; the last of several where the one before was taken back: "an hour and a half... no, two hours". */
@@ -114,7 +115,7 @@ function spent(t: Telling, c: Clause, f: Found, text: string): boolean {
   if (c.ing && !c.who && f.to <= (c.items[c.vi]?.from ?? 0)) return true; // "two hours scraping the table"
   if (/\bspent\b/.test(text) || TOTAL.test(text) && /^(bring|make|come|take)$/.test(c.verb?.base ?? '')) return true;
   if (/^(i|we)$/.test(c.who ?? '') && (c.pred === 'have' || c.verb?.base === 'have') && !/\b(in|into|on) (it|that|this|the|them)\b/.test(text)) return false;
-  if (/^(spend|take|put|log|waste|do|use|sink|burn|work|have|get|lose|be|call|make|clock)$/.test(c.verb?.base ?? '') || c.pred === 'none' || c.pred === 'be' || c.pred === 'have') {
+  if (/^(spend|take|put|log|waste|do|use|sink|burn|work|have|get|lose|be|call|make|clock|give)$/.test(c.verb?.base ?? '') || c.pred === 'none' || c.pred === 'be' || c.pred === 'have') {
     if (c.pred === 'be' && !/\b(that's|that is|that was|it's|was|been)\b/.test(text)) return false;
     if (c.subj.some(s => !s.carried) && c.pred === 'be' && !/hours? (on|in|at)/.test(text)) return c.verb !== undefined || /\bwas\b/.test(text) && c.subj.every(s => namesPart(t.sheet, s.name)) && t.told.some(x => x.entry.kind === 'hours');
     return true;
@@ -138,6 +139,7 @@ function on(t: Telling, c: Clause, f: Found): string | undefined {
   if (own && !own.carried) return own.name;
   if (c.verb?.form === 'ing' || c.items.some(i => i.t === 'verb' && i.form === 'ing')) return after?.np?.name ?? own?.name;
   const bareAfter = after && c.pred === 'none' && after.from === f.to && !/\b(morning|afternoon|evening|night|today|work|job|labour|labor|shop|total)$/.test(after.np!.said) ? after.np!.name : undefined;
-  // Hours told alone are of the whole evening, not of what an earlier note spoke of.
-  return bareAfter ?? own?.name ?? (after && c.pred !== 'none' && c.items[c.items.indexOf(after) - 1]?.low !== 'with' ? after.np!.name : undefined) ?? (t.at > 0 ? t.memory.topic()?.name : undefined);
+  // Hours told alone are of the whole evening, not of what an earlier note spoke of: of what it began with.
+  const began = c.pred === 'none' && !own ? t.told.map(x => x.entry).find(e => (e.kind === 'work' || e.kind === 'fit' || e.kind === 'job') && e.part !== undefined) : undefined;
+  return bareAfter ?? own?.name ?? (after && c.pred !== 'none' && c.items[c.items.indexOf(after) - 1]?.low !== 'with' ? after.np!.name : undefined) ?? (began as { part?: string } | undefined)?.part ?? (t.at > 0 ? t.memory.topic()?.name : undefined);
 }

@@ -13,7 +13,7 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 /** Something counted or measured on a part. */
 export const reading: Meaning = t => {
   const c = t.clause;
-  const slip = takenBack(t) ?? howRead(t);
+  const slip = takenBack(t) ?? howRead(t) ?? formerly(t);
   if (slip) return slip;
   if (c.asks || !/^(deed)$/.test(c.reality) || c.sub && /^(if|unless|until|till|so|that)$/.test(c.sub)) return undefined;
   const run = meter(t);
@@ -43,6 +43,17 @@ function howRead(t: Telling): Entry[] | undefined {
   if (last?.entry.kind !== 'reading' || last.clause !== t.clauses[t.at - 1] || word.length !== 1 || !/^(hot|cold|warm|cranking|idling|static)$/.test(word[0]!.low)) return undefined;
   if (!last.entry.what.includes(word[0]!.low)) last.entry.what += ` ${word[0]!.low}`;
   return [];
+}
+
+/** "sixty psi now, and it was forty before I had it apart": a bare figure of the same, as it had been. */
+function formerly(t: Telling): Entry[] | undefined {
+  const { clause: c, clauses, at } = t, last = t.told.findLast(x => x.entry.kind === 'reading'), text = lowText(t);
+  const n = dims(c.items, 'number')[0]?.value.value ?? dims(c.items, 'money').find(m => !m.value.certainCurrency)?.value.value;
+  if (last?.entry.kind !== 'reading' || c.asks || c.neg || n === undefined || dims(c.items, 'measure').length || !/\b(it|that|they|which)? ?(was|were|had been|used to be|'d been)\b/.test(text) || c.subj.some(s => !s.carried) && !/^(it|they|that)$/.test(c.who ?? '')) return undefined;
+  const before = /\b(before|previously|originally|at first|to (begin|start) with)\b/.test(text) || clauses[at + 1]?.sub === 'before' || clauses[at + 1]?.sub === 'when', now = /\bnow\b/.test(lowText(t, last.clause));
+  if (!before && !now || last.clause.from >= c.from || last.entry.asWas) return undefined;
+  const value = last.entry.unit === 'in' && last.entry.value < 0.2 && Number.isInteger(n) ? n / 1000 : n;
+  return [{ ...last.entry, value, asWas: true }];
 }
 
 /** "…34.9 millimetres, so it is an inch and three eighths": what a figure comes to is no second reading. */
@@ -77,7 +88,7 @@ function measures(t: Telling, c: Clause): Entry[] {
   const all = c.items.flatMap((it, k) => ((it.f?.dim === 'measure' || it.f?.dim === 'percent' || it.f?.dim === 'number' || it.f?.dim === 'thread') && !(it.np) ? [{ f: it.f as Found, k }] : []));
   for (const { f, k } of all) {
     if (f.dim === 'number' && c.verb?.base !== 'measure' || c.verb?.base === 'put') continue;
-    if (c.items[k + 1]?.low === 'too') continue; // "a foot too long" is how it was found
+    if (c.items[k + 1]?.low === 'too' || f.dim === 'number' && /^(times?|ways?|goes|places|spots|days?|people)$/.test(t.sheet.tokens[f.to]?.low ?? '')) continue; // "a foot too long" is how it was found
     if (c.items[k - 1]?.low === 'with' && !/\b(load|lights|on)\b/.test(lowText(t)) || c.items[k - 1]?.low === 'by' || c.items[k + 1]?.low === 'by' && c.items[k + 2]?.f) continue;
     const value = f.dim === 'measure' || f.dim === 'percent' || f.dim === 'number' ? f.value.value : f.dim === 'thread' ? fraction(f.value.size) : undefined;
     if (value === undefined) continue;

@@ -40,7 +40,7 @@ export const recheck: Meaning = t => {
   const time = later(t, c) ?? onceRun(t) ?? timeBefore(t);
   if (!time) return undefined;
   const things = c.obj.length ? c.obj : partAfterAt(t, c) ?? (c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1));
-  const act = verb.base === 'recheck' || verb.base === 're-check' || verb.base === 'see' || verb.base === 'go' || verb.base === 'feel' ? 'check' : verb.base === 're-torque' ? 'retorque' : verb.base === 'do' ? 'check' : verb.base!;
+  const act = verb.base === 'go' && /\bgo(es|ing|ne)? (over|round|around)\b/.test(text) ? 'go' : verb.base === 'recheck' || verb.base === 're-check' || verb.base === 'see' || verb.base === 'go' || verb.base === 'feel' ? 'check' : verb.base === 're-torque' ? 'retorque' : verb.base === 'do' ? 'check' : verb.base!;
   if (!things.length) return [trim({ kind: 'recheck', do: act, ...time }) as Entry];
   return things.map(s => trim({ kind: 'recheck', part: s.name, do: act, ...time }) as Entry);
 };

@@ -121,7 +121,6 @@ function action(base: string, c: Clause): string {
   if (base === 'wheel') return 'clean'; // with a wire wheel
   if (base === 'face' && c.items[c.vi - 1]?.low === 'hard') return 'hardface';
   if (base === 'top' && c.prt.includes('up')) return 'fill';
-  if (base === 'warm') return 'heat';
   if (base === 'miked' || base === 'mike') return 'measure';
   return base;
 }

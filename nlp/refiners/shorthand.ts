@@ -28,7 +28,7 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     if (/^[a-z]{3,}in$/.test(t.low) && next && /^['’]$/.test(next.text) && next.start === t.end) { change(sheet, t, `${t.low}g`, 'regional'); out.push({ ...t, text: `${t.text}${next.text}`, end: next.end }); i++; continue; }
     if (/^[a-z]{3,}in$/.test(t.low) && !isWord(t.low) && !isOfName(sheet.ctx.parts, t.low) && (verbForms(`${t.low}g`).some(f => f.form === 'ing') || /^(any|some|no|every)thin$/.test(t.low))) change(sheet, t, `${t.low}g`, 'regional'); // "stoppin"
     const regional = REGIONAL[t.low];
-    if (regional && !isOfName(sheet.ctx.parts, t.low)) { change(sheet, t, regional, 'regional'); out.push(t); continue; }
+    if (regional && !isOfName(sheet.ctx.parts, t.low) && !(/^th?$/.test(t.low) && (t.text !== t.low || !/^\p{L}{2,}/u.test(next?.low ?? '') || next!.start === t.end || /^(\d.*|don|can|won|isn|doesn|didn|wasn|ain|couldn|wouldn|shouldn|haven|hasn|aren|weren)$/.test(prev?.low ?? '')))) { change(sheet, t, regional, 'regional'); out.push(t); continue; }
     const worded = SHORTHAND[t.low];
     if (worded && !(t.low === 'w' && !next) && !(t.low === 'u' && /^(joints?|bolts?|clamps?|bends?|section|channel|trap)$/.test(next?.low ?? '')) && !isOfName(sheet.ctx.parts, t.low) && !/^\d/.test(prev && prev.end === t.start ? prev.text : '') || worded && /^(wks?|hrs?|mins|yrs?)$/.test(t.low)) change(sheet, t, worded, 'shorthand');
     else if (t.low === '2' && next && /^(the|a|my|go|get|do|be|see|it|him|them)$/.test(next.low) || t.low === '2' && next && /^(\d|-)/.test(next.low) && prev && /^(torqued|set|good|gapped|down|up|tightened|adjusted)$/.test(prev.low)) change(sheet, t, 'to', 'shorthand');

@@ -18,5 +18,5 @@ export const SIDED: Readonly<Record<string, readonly string[]>> = Object.assign(
 /** How some regions say a common word: the word meant. */
 export const REGIONAL: Readonly<Record<string, string>> = Object.assign(Object.create(null), {
   aff: 'off', oot: 'out', heid: 'head', heids: 'heads', oul: 'old', ould: 'old', doon: 'down', aboot: 'about', roon: 'round', richt: 'right', nicht: 'night', ane: 'one', twa: 'two', efter: 'after', afore: 'before', auld: 'old', snaw: 'snow', whaur: 'where', wha: 'who', haudin: 'holding', hauds: 'holds', haud: 'hold', isnae: "isn't", wasnae: "wasn't", didnae: "didn't", cannae: "can't", willnae: "won't", dinnae: "don't", daein: 'doing',
-  gie: 'give', gied: 'gave', tak: 'take', taen: 'taken', mak: 'make', wi: 'with', frae: 'from', yin: 'one', wheesht: 'quiet', upon: 'on', whilst: 'while', ye: 'you', yer: 'your', yiz: 'you', youse: 'you', thon: 'that', yon: 'that',
+  oors: 'hours', t: 'the', 'th': 'the', gie: 'give', gied: 'gave', tak: 'take', taen: 'taken', mak: 'make', wi: 'with', frae: 'from', yin: 'one', wheesht: 'quiet', upon: 'on', whilst: 'while', ye: 'you', yer: 'your', yiz: 'you', youse: 'you', thon: 'that', yon: 'that',
 });

@@ -24,6 +24,7 @@ export function solidTokens(tokens: readonly Token[], ctx: ReadContext): Set<num
       const known = parts.exact(nameKey(said)) ?? machines.exact(nameKey(said));
       if (!known && !(n > 1 && nounClasses(said).size) && !(n === 2 && namedByDeed(tokens, i))) continue;
       if (n === 1 && !known) continue;
+      if (lows[n - 1] === 'back' && /^(from|home|at|on|in|where|to)$/.test(tokens[i + n]?.low ?? '')) continue; // "knife back from the saw doctor"
       for (let k = i; k < i + n; k++) out.add(k);
       i += n - 1;
       break;

@@ -48,6 +48,6 @@ function around(t: Telling): string {
   const after = t.clauses[t.at + 1];
   if (!after || after.asks) return own;
   const text = lowText(t, after);
-  const explains = /^(they|it|she|that|this|but (it|they)|so (it|they)|comes?|it'll|they'll|just|only|so (i|we) can|so that|to (check|see)|until|till|while|purely|merely|(and )?(is|are) to come|(and )?(will|must|has to|have to) come)\b/.test(text) && /(off|out|apart|again|only|just|hold|for now|temporary|can|fit|see|check|until|till|finger)/.test(text);
+  const explains = /^(they|it|she|that|this|but (it|they)|so (it|they)|comes?|it'll|they'll|just|only|so (i|we) can|so that|to (check|see)|until|till|while|purely|merely|(?:no|without) \w+ ,? ?(?:just |only )?to (?:see|check|try)|(and )?(is|are) to come|(and )?(will|must|has to|have to) come)\b/.test(text) && /(off|out|apart|again|only|just|hold|for now|temporary|can|fit|see|check|until|till|finger)/.test(text);
   return explains || ONLY_HOLDS.test(text) ? `${own} , ${text}` : own;
 }

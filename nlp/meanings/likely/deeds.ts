@@ -60,7 +60,7 @@ export function left(t: Telling): Entry[] {
 /** A part to be looked at again; what is to be done to it in the verb that the clause has for it, else the one that the net takes for it. */
 export function again(t: Telling, net: Weighed): Entry[] {
   const c = t.clause, time = later(t, c), said = saidIn(t.sheet, net, c, 'recheck do');
-  const verb = c.items.find(i => i.t === 'verb' && !/^(get|put|run|take|give|do)$/.test(i.base ?? '') && tends(i.base ?? ''));
+  const verb = c.items.find((i, k) => i.t === 'verb' && (!/^(get|put|run|take|give|do)$/.test(i.base ?? '') && tends(i.base ?? '') || /^(go|run)$/.test(i.base ?? '') && /^(over|round|around)$/.test(c.items[k + 1]?.low ?? '')));
   const deed = verb?.base ?? t.sheet.tokens.slice(said?.from, said?.to ?? 0).flatMap(w => verbForms(w.low))[0]?.base ?? 'check';
   return time ? about(t, true).map(p => ({ kind: 'recheck', part: p.name, do: deed, ...time }) as Entry) : [];
 }

@@ -48,7 +48,8 @@ function returning(t: Telling, c: Clause): { do: string; parts: string[] } | und
   const k = over >= 0 ? c.items.findIndex((i, n) => n > over && (i.np !== undefined && !/^(first|second)$/.test(i.np.said) || i.t === 'pron' && !c.items[n + 1]?.np)) : -1;
   const np = k >= 0 ? c.items[k]!.np : undefined;
   const parts = np && named(t, np.name) ? [np.name] : own(t, [...c.obj, ...(c.passive ? c.subj : [])].map(o => o.name)) ?? (k >= 0 && !np ? topic(t) : undefined);
-  return parts ? { do: v.base === 'look' ? 'look' : 'check', parts } : undefined;
+  const round = /^(go|run)$/.test(v.base ?? '') && /^(round|around|over)$/.test(c.items[over]?.low ?? '') ? `${v.base} ${c.items[over]!.low}` : 'check';
+  return parts ? { do: v.base === 'look' ? 'look' : round, parts } : undefined;
 }
 
 const named = (t: Telling, name: string): boolean => (partLike(t.sheet, name) || / (level|pressure|gap|clearance|tension|play)s?$/.test(name)) && !A_LOOK.test(name) && !/\b(book|diary|calendar|log|reminder|shout|nudge|hours?|miles|time|days?|weeks?|months?|work|use|running)$/.test(name);

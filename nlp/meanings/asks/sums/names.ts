@@ -40,7 +40,7 @@ export const SUM_NAMES: Readonly<Record<string, SumName>> = {
   bearingGrease: { name: /\bgrease\b/, whole: [['diameter', 'width']] },
   displacement: { name: /\b(?:displacement|cubic inches|cubic capacity|swept volume|what size (?:is )?(?:an?|the|my) engine)\b/, whole: [['bore', 'stroke']] },
   compression: { name: /\bcompression ratio\b|\bchamber volume\b/, whole: [['bore', 'stroke', 'chamber'], ['bore', 'stroke', 'ratio']] },
-  hydraulic: { name: /\bhydraulic (?:force|ram|cylinder)\b|\b(?:force|push|pull|pressure)\b[^.?!]*\b(?:cylinder|ram)s?\b|\b(?:cylinder|ram)s?\b[^.?!]*\b(?:force|push|pull|how fast)\b/, whole: [['bore', 'pressure'], ['bore', 'flow']] },
+  hydraulic: { name: /\bhydraulic (?:force|ram|cylinder)\b|\b(?:force|push|pull|pressure)\b[^.?!]*\b(?:cylinder|ram)s?\b|\b(?:cylinder|ram)s?\b[^.?!]*\b(?:force|push|(?<!\b(?:first|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th)) )pull|how fast)\b/, whole: [['bore', 'pressure'], ['bore', 'flow']] },
   ringGap: { name: /\bring (?:end )?gaps?\b/, whole: [] },
   roadSpeed: { name: /\b(?:(?:road|ground|top) speed|revs? per mile|turns per mile)\b/, whole: [['rpm', 'ratio', 'radius'], ['rpm', 'ratio', 'diameter'], ['radius']] },
   gearing: { name: /\b(?:gear|sprocket|chain|drive) ratio\b|\bratio (?:from|of|between)\b/, whole: [['teeth1', 'teeth2'], ['rpm1', 'rpm2']] },
