@@ -6,7 +6,7 @@ spot-weld squeegee stamp staple stitch-weld strengthen stud swab tack-weld tamp 
 hand-paint handpaint seal-coat rust-proof rustproof underseal waxoil reglue clench clinch rabbet dowel shiplap steam-clean parts-wash reharden case-harden shot-peen magnaflux crack-test flow-test bench-test spark-test load-test spin-balance flame-cut gas-cut plasma-cut slot broach
 whip resplice rehem hem re-cane recane reweb re-cover recork releather retread remetal re-metal respring repack repaper regasket recrown re-tooth redish retemper reforge forge reseal rebrush re-brush rewick rehone re-hone trammel caulk recaulk pitch creosote limewash whitewash
 rough releather re-leather shot-blast grit-blast bead-blast aquablast vapour-blast wet-sand flat-back guillotine planish descale de-scale de-rust scabble power-wash passivate phosphate
-adze blue refill regrease normalise normalize desolder unsolder heat-shrink meg megger run-in hand-scrape centre-pop centre-punch center-punch counterbore spotface deglaze screwcut screw-cut draw-file emery demask sign-write signwrite pinstripe gild
+adze refill regrease normalise normalize desolder unsolder heat-shrink meg megger run-in hand-scrape centre-pop centre-punch center-punch counterbore spotface deglaze screwcut screw-cut draw-file emery demask sign-write signwrite pinstripe gild
 anodise anodize darn re-stuff plumb modify alter adapt warm freeze backflush back-flush build-up metal-spray metallise re-face renovate jury-rig re-jet rejet re-needle re-ring shim unjam de-coke hand-lap line-ream jack-straighten wash-down
 `;
 

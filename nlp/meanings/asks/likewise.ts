@@ -6,7 +6,7 @@ import { readAsks } from './read.ts';
 import { thingsAt } from './things-at.ts';
 
 /** What turns a question to another thing: "and the springs?", "what about the wee cap", "also the pins, I had them a minute ago". */
-const TURN = /^ ?(?:(?:and|or|also|but|ok|okay|right|so|then|now) )*(?:(?:what|how) ?(?:a?bout)(?: for| on| in| with)? |same (?:again |question |thing |story )?(?:for|with|on|but for|again for|but) |(?:now |and )?do (?:the )?(?:same (?:for )?)?|ditto (?:for )?|any (?:more )?(?:of|for) |how (?:much|many)(?: hours)? (?:of (?:that|it|those|them) )?(?:was|is|were|went (?:on|in|into|to)|on|for|in) |(?<=(?:and|or|also|so|then) )(?:for |on |in |with |to )?|(?:for|on) )(?=(?:the|my|that|those|these|[a-z]+)\b)/;
+const TURN = /^ ?(?:(?:and|or|also|but|ok|okay|right|so|then|now) )*(?:(?:what|how) ?(?:a?bout)(?: for| on| in| with)? |same (?:again |question |thing |story )?(?:for|with|on|but for|again for|but) |(?:now |and )?do (?:the )?(?:same (?:for )?)?|ditto (?:for )?|any (?:more )?(?:of|for) |same (?:question|thing|again),? |how (?:much|many)(?: hours)? (?:of (?:that|it|those|them) )?(?:was|is|were|went (?:on|in|into|to)|on|for|into|in|at|to) |when (?:will |shall |does |is |did )?|(?<=(?:and|or|also|so|then) )(?:for |on |in |into |at |of |with |to )?|(?:for|on|into|of) )(?=(?:the|my|that|those|these|[a-z]+)\b)/;
 const SIDES: Readonly<Record<string, string>> = { left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', inner: 'outer', outer: 'inner', upper: 'lower', lower: 'upper', nearside: 'offside', offside: 'nearside', 'near side': 'off side', 'off side': 'near side', inside: 'outside', outside: 'inside' };
 const SIDE = new RegExp(String.raw`\b(?:${Object.keys(SIDES).join('|')})\b`);
 const STANDS = new RegExp(String.raw`^(?:the |my )?(?:(other|opposite)(?: (?:one|ones|side|end|half|hand))?|(${Object.keys(SIDES).join('|')})(?: hand)?(?: (?:one|ones|side|end))?)(?= ?(?:$|[?.,!]))`);
@@ -35,21 +35,33 @@ export function likewise(desk: Desk, hits: readonly Hit[]): Hit[] {
 }
 
 /** What joins another thing to what was asked about: "spent on the riddle, and on the engine". */
-const ALSO = /^ ?,? ?(?:and|or|plus|then) (?:also )?(?:how (?:much|many|long) )?(?:on|of|for|in) (?=(?:the|my|that|this)\b)/;
+const ALSO = /^ ?,? ?(?:and|or|plus|then) (?:also )?(?:(?:how (?:much|many|long)|when|what|the ones?|the pictures|the photos|into)(?: (?:hours|money|of (?:those|them|it)))?(?: (?:was|were|is|are|did|does|do|have|went|will|shall))? )?(?:(?:on|of|for|in|into|at|with) )?(?=(?:the|my|that|this)\b)/;
+/** "and how many in total": the same of all days. */
+const IN_ALL = /^ ?,? ?(?:and|plus) how (?:many|much|long)(?: hours)? (?:in total|altogether|all told|in all|all in all|over ?all)(?= ?(?:$|[?.,!])| since\b| from\b)/;
+/** Days and the like between what was asked about and what is asked further. */
+const DAYS = /^ ?(?:since|in|from|until|till|this|last|so far|up to|to date|alone|before|pls|please)\b[^,.?!]*?(?=,? (?:and|or|plus|then)\b)|^,? (?:pls|please)(?=,)/;
+/** What a thing may be followed by where it ends what is asked. */
+const ENDS = /^ ?(?:(?:one|ones|as well|too|then|now|also|please|instead|alone|separately|by itself|on its own|yet|so far) ?)*(?:$|[?.,!])/;
 
 /** The same asked of another thing that the sentence goes on to. */
 function alsoOf(desk: Desk, h: Hit, hits: readonly Hit[]): Hit[] {
-  const last = h.asks.at(-1)!, { end } = sentenceAt(desk, h.start), part = /^(?:spent|timeSpent|picture|buy)$/.test(last.kind) && 'part' in last ? last.part : undefined;
-  const named = part ? desk.text.indexOf(part.split(' ').at(-1)!, h.start) : -1, done = named < 0 ? end : Math.max(h.end, named + /^[a-z]*/.exec(desk.text.slice(named))![0].length);
+  const last = h.asks.at(-1)!, { end } = sentenceAt(desk, h.start), part = /^(?:spent|timeSpent|picture|buy|finish|blocked|provisional)$/.test(last.kind) && 'part' in last ? last.part : undefined;
+  const named = part ? desk.text.indexOf(part.split(' ').at(-1)!, h.start) : -1, past = named < 0 ? end : Math.max(h.end, named + /^[a-z]*/.exec(desk.text.slice(named))![0].length), done = past + (DAYS.exec(desk.text.slice(past, end))?.[0].length ?? 0);
+  const all = last.kind === 'timeSpent' ? IN_ALL.exec(desk.text.slice(done, end)) : undefined;
+  if (all) {
+    const { from: _f, to: _t, ...rest } = last as Extract<Ask, { kind: 'timeSpent' }>, days = daysOf(desk, done, end, 'past');
+    return [{ start: done, end, asks: [days.from ? { kind: 'timeSpent', ...days } : rest as Ask], rule: 'likewise', weight: 3 }];
+  }
   const m = ALSO.exec(desk.text.slice(done, end));
   if (!m || hits.some(o => o.start >= done && o.start < done + m[0].length)) return [];
   const things = thingsAt(desk, done + m[0].length, end);
-  return things?.names.length ? [{ start: done, end: things.end, asks: things.names.map((name): Ask => ({ ...last, part: name }) as Ask), rule: 'likewise', weight: 3 }] : [];
+  const led = m[0].trim().split(' ').length > 1 || /^(?:spent|timeSpent|picture|finish|blocked)$/.test(last.kind) && things !== undefined && ENDS.test(desk.text.slice(things.end, end));
+  return led && things?.names.length ? [{ start: done, end: things.end, asks: things.names.map((name): Ask => ({ ...last, part: name }) as Ask), rule: 'likewise', weight: 3 }] : [];
 }
 
 /** The same question of what is named from here to the end of its sentence, when nothing else is said there. */
 function again(desk: Desk, last: Ask, from: number, end: number): Ask[] | undefined {
-  const rest = desk.text.slice(from, end), ends = (at: number): boolean => /^ ?(?:(?:one|ones|as well|too|then|now|also|please|instead|alone|by itself|on its own) ?)*(?:$|[?.,!])/.test(desk.text.slice(at, end));
+  const rest = desk.text.slice(from, end), ends = (at: number): boolean => ENDS.test(desk.text.slice(at, end));
   const part = 'part' in last ? last.part : undefined;
   if (last.kind === 'spent' && HOURS.test(rest)) return [{ kind: 'timeSpent', ...(part ? { part } : {}) }];
   if (last.kind === 'timeSpent' && MONEY.test(rest)) return [{ kind: 'spent', ...(part ? { part } : {}) }];

@@ -8,7 +8,7 @@ const SOME = String.raw`(?:the )?(?:one|two|three|four|five|six|seven|eight|nine
 /** "nine sound, two have slats gone": some of a set and then others of it. */
 const OTHERS = new RegExp(String.raw`^${SOME} (?!and\b|or\b|by\b|in\b|of a\b|foot\b|inch)\S.*?[,;] (?:and |but )?(?=${SOME} (?:of (?:them|em|those) )?[a-z])`, 'i');
 /** What says only that it was seen, in front of how it is. */
-const SEEN = /^(?:(?:it|she|he|they) (?:was |is |are |were |'s |has |had )?(?=\S)|(?:turned out|proved|seems?|looks?|appears?)(?: to be)? )/i;
+const SEEN = /^(?:(?:it|she|he|they) (?:was |is |are |were |'s |has |had )?(?=\S)|(?:turned out|proved)(?: to be)? )/i;
 /** What may be done about it, behind. */
 const MENDABLE = /[,;]? (?:(?:that|which|but|and|so) )?(?:i|we)(?:'ll| can| could| will| shall|'d) .*$/i;
 /** Words that by themselves say nothing of how a part is. */

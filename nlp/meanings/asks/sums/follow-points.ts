@@ -21,6 +21,7 @@ const FOLLOW = new RegExp(String.raw`(?:^|[.?!;,] |\s)(${JOINED}(?:${[
   String.raw`(?:how (?:much|many)|what)(?: [a-z]+){0,2} if (?:i|we)\b`,
   String.raw`then (?:again|the same|same again|tell me|give me) (?:with|at|on|for|in)\b`,
   String.raw`(?:suppose|supposing|imagine|say)(?: that)? (?:i|we|it|they|the|its|theyre|there|a|an)\b`,
+  String.raw`(?:give|tell) (?:it to me|me (?:it|that|one)|me|it) (?:for|at|with|in) (?=#|the\b|an? )`,
   String.raw`(?:were|should) (?:i|we|it|they|the [a-z]+) (?:to )?`,
 ].join('|')}))`, 'g');
 /** A question that by its wording only puts another case of what was asked before: "what is it if", "how much with". */
@@ -34,7 +35,7 @@ const AND = new RegExp(String.raw`(?:^|[.?!;] |,? )(${[
   String.raw`an (?=if\b)`,
   String.raw`(?:and|or|then|also|same)(?: (?:again|thing|question|but))*,? (?:for|at|of|if|with|on|from|to|in|say|using|before|the same)\b`,
   String.raw`(?:and|or|also)(?: then| maybe| perhaps| again| even)* (?=an? |the |one |anothers?\b|#|\d|m ?[#\d])`,
-  String.raw`(?:and|or) (?:what|how much|how many|which)(?: (?:would|does|is|do|of|for|in))* (?=#|m ?[#\d])`,
+  String.raw`(?:and|or|also) (?:what|how much|how many|which)(?: (?:would|does|is|do|of|for|in))* (?=#|m ?[#\d])`,
 ].join('|')})`, 'g');
 /** A sentence that puts another case: "For 60?", "In 12?", "Same in oak". */
 const HEAD = /^(?:(?:for|at|with|if|now with|same|or|against|versus|then (?:again|the same|same again|with|for|at|in)|the (?:alternative|other(?: one)?) is)\b|(?:and|or) (?:in )?[a-z]+ ?\?)/;
@@ -50,7 +51,7 @@ export function followPoints(desk: Desk, c: Candidate, floor: number, to: number
   for (const m of text.matchAll(FOLLOW)) out.push(from + m.index + m[0].length - m[1]!.length);
   for (const m of text.matchAll(AND)) {
     const at = from + m.index + m[0].length - m[1]!.length;
-    const listed = c.kind.inline === false && !/\b(?:if|for|can) ?$/.test(m[1]!); // a condition is no further figure of a list, nor is what it is for
+    const listed = c.kind.inline === false && !/\b(?:if|for|can|would|does) ?$/.test(m[1]!); // a condition is no further figure of a list, nor is what it is for
     if (headOf(desk, at) || /[?] ?$/.test(desk.text.slice(0, at))) out.push(at);
     else if (!listed && complete(desk, c, floor, at, to, /\b(?:if|but|double) ?$/.test(m[1]!))) out.push(at);
   }

@@ -11,7 +11,7 @@ const SAID = Object.keys(WORDS).sort((a, b) => b.length - a.length).join('|');
 /** The grade or class, as a string: "grade five", "gr8", "class 8.8", "an eight point eight". */
 export function gradesIn(text: string): { grade: string; at: number }[] {
   const out: { grade: string; at: number }[] = [];
-  for (const m of text.matchAll(new RegExp(String.raw`\b(?:grades?|grd?\.?|class|property class|strength|sae)(?: grade| class)? ?(?:of |a |an )?(${DECIMAL}|b7|b8|[1-9]\d?(?:\.\d)?(?![\d/.])|8 8|10 9|12 9|${SAID})(?![a-z])`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
+  for (const m of text.matchAll(new RegExp(String.raw`\b(?:grades?|grd?\.?|class|property class|strength|sae)(?: grade| class)? ?(?:of |a |an )?(${DECIMAL}|b7|b8|[1-9]\d?(?:\.\d)?(?![\d/]|\.\d)|8 8|10 9|12 9|${SAID})(?![a-z])`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
   if (!out.length) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./])(${DECIMAL})(?= ?(?:bolts?|studs?|s\b|torque|please|how|what|capscrews?|cap screws?|$|[,?.;]|dry|oiled|lubed|plated|zinc|with|and|in|for|instead|torque|please|steel|hex|grade|class|m ?\d|lightly|wet|greased|anti))|\b(b7|b8|eight point eight|ten point nine|twelve point nine|eight eight|ten nine|twelve nine)\b`, 'g'))) out.push({ grade: spelled(m[1] ?? m[2]!), at: m.index });
   if (!out.length && /\bm ?\d/.test(text)) for (const m of text.matchAll(new RegExp(String.raw`(?<![\d./x])(?<!x )(${DECIMAL})(?![\d.])(?! ?(?:mm|inch|thou|lb|nm|newton|foot|ft|gal|volt|hours?|long))`, 'g'))) out.push({ grade: spelled(m[1]!), at: m.index });
   if (!out.length) for (const m of text.matchAll(/\b(b7|b8m?|b16|a[24][ -]?[5-8]0)\b/g)) out.push({ grade: spelled(m[1]!.replace(/^(a\d)[ -]?(?=\d)/, '$1-')), at: m.index });
@@ -107,7 +107,7 @@ function each(scope: Scope): Given[] {
   const threads = scope.here(meant(scope, scope.values('thread')).filter(t => !/\b(?:tap|die|drill) $/.test(scope.before(t)) && !/^ tap\b/.test(scope.after(t))));
   const row = threads.length < 2 ? sizesInRow(scope, fraction) : undefined;
   if (row) { const { size: _, ...rest } = given(scope); scope.take(row); return row.sizes.map(size => ({ size, ...rest })); }
-  if (threads.length < 2) return [];
+  if (threads.length < 2) return bothWays(scope);
   const all = given(scope);
   return threads.map((t, i) => {
     const own = scope.desk.text.slice(t.end, threads[i + 1]?.start ?? scope.end);
@@ -115,6 +115,14 @@ function each(scope: Scope): Given[] {
     scope.take(t);
     return { size: t.value.size, ...(grade ? { grade } : {}), ...(surface ? { surface } : {}) };
   });
+}
+
+/** "What do I pull them to dry, and what oiled?": one bolt, asked of in two ways, in their order. */
+function bothWays(scope: Scope): Given[] {
+  const [oiled, dry] = ['oiled', 'dry'].map(name => SURFACES.find(([s]) => s === name)![1].exec(scope.text)?.index ?? -1) as [number, number];
+  if (oiled < 0 || dry < 0 || /\b(?:not|no|without|isnt|or) (?:the )?(?:oil|oiled|lubed|lube|dry|greased)\b/.test(scope.text)) return [];
+  const all = given(scope);
+  return all.size === undefined || all.grade === undefined ? [] : (oiled < dry ? ['oiled', 'dry'] : ['dry', 'oiled']).map(surface => ({ ...all, surface }));
 }
 
 export const TORQUE: SumKind = {

@@ -69,7 +69,7 @@ export const READINGS: ToldCorpus = {
     ...told([read('mower bar', 'knife sections', 21, 'count'), read('mower bar', 'ledger plates', 22, 'count')], ['knife sections 21 of them on the mower bar, ledger plates 22']),
     ...told([read('wee sprocket', 'teeth', 22, 'count'), read('muckle sprocket', 'teeth', 56, 'count')], ['Twenty-two teeth on the wee sprocket and fifty-six on the muckle one.']),
     ...told([read('gland nut', 'turns', 7, 'count')], ['the gland nut came off at seven turns', 'gland nut took 7 turns to back off']),
-    ...told([read('crank', 'endplay', 0.019, 'in', true), read('crank', 'endplay', 0.006, 'in')], ["Crank endplay's come down from nineteen thou to six."]),
+    ...told([read('crank', 'end play', 0.019, 'in', true), read('crank', 'end play', 0.006, 'in')], ["Crank endplay's come down from nineteen thou to six."]),
     ...told([read('crown wheel to pinion', 'backlash', 0.009, 'in')], ['Crown wheel to pinion nine thou.']),
     ...told([read('rod journals', 'diameter', 1.9365, 'in'), read('mains', 'diameter', 2.124, 'in')], ['Rod journals all came in at 1.9365, mains at 2.1240.']),
   ],
