@@ -30,7 +30,7 @@ export function qualified(sheet: Sheet, x: Told, net: Weighed, others: readonly 
   const more = entry.kind === 'fit' ? (one && z ? sits(entry.state, z) : undefined)
     : entry.kind === 'finding' && entry.verdict !== undefined ? (denies(entry.verdict, `verdict ${entry.verdict}`) ? { verdict: undefined } : undefined)
     : entry.kind === 'finding' ? verdict(z, spot)
-    : entry.kind === 'reading' && entry.asWas === undefined && !others.some(y => y.entry.kind === 'reading' && y.entry.asWas && y.entry.part === entry.part && y.entry.what === entry.what) && ((spot.get('asWas') ?? -Infinity) > ALONE || says('asWas') && !others.some(y => y.entry.kind === 'reading' && y.entry.asWas)) ? { asWas: true }
+    : entry.kind === 'reading' && entry.asWas === undefined && !sheet.tokens.slice(clause.from, clause.to).some(t => t.low === 'now') && !others.some(y => y.entry.kind === 'reading' && y.entry.asWas && y.entry.part === entry.part && y.entry.what === entry.what) && ((spot.get('asWas') ?? -Infinity) > ALONE || says('asWas') && !others.some(y => y.entry.kind === 'reading' && y.entry.asWas)) ? { asWas: true }
     : entry.kind === 'work' && entry.done === undefined && says('begun') ? { done: false }
     : entry.kind === 'work' && entry.done === false && denies('begun') ? { done: undefined }
     : entry.kind === 'hours' && entry.total === undefined && !others.some(y => y.entry.kind === 'hours' && y.entry.total) && says('total') ? { total: true } : undefined;

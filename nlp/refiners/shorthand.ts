@@ -1,6 +1,7 @@
 import { isOfName } from '../dimensions/part/known.ts';
 import { isNumberWord } from '../text/number-words.ts';
 import type { Sheet, Token } from '../types.ts';
+import { CONDITION } from '../words/conditions.ts';
 import { FIGURED, REGIONAL, SHORTHAND, SIDED } from '../words/shorthand.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { verbForms } from '../words/verbs.ts';
@@ -20,7 +21,7 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     const sided = SIDED[t.low];
     if (sided && (t.text === t.text.toUpperCase() || t.low !== 'rr') && !isOfName(sheet.ctx.parts, t.low)) {
       sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: t.text, gave: sided.join(' ') });
-      for (const low of standsAlone(next) ? [...sided, 'one'] : sided) out.push({ ...t, low, mended: true });
+      for (const low of standsAlone(next, tokens[i + 2]) ? [...sided, 'one'] : sided) out.push({ ...t, low, mended: true });
       continue;
     }
     if (/^[LR]$/.test(t.text) && !isNumberWord(prev?.low ?? '') && /^\p{L}{2,}/u.test(next?.low ?? '')) change(sheet, t, t.text === 'L' ? 'left' : 'right', 'shorthand');
@@ -41,7 +42,7 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
 }
 
 /** Whether what comes after a side names no part: "LF and LR torqued", "RR reads open". */
-const standsAlone = (next: Token | undefined): boolean => !next || !/^\p{L}/u.test(next.low) || /^(and|or|is|was|are|were|at|to|on|in|has|had|one|ones)$/.test(next.low) ? !/^ones?$/.test(next?.low ?? '') : verbForms(next.low).length > 0 && nounClasses(next.low).size === 0;
+const standsAlone = (next: Token | undefined, then: Token | undefined): boolean => (next !== undefined && CONDITION.has(next.low) && !/^\p{L}/u.test(then?.low ?? '')) || (!next || !/^\p{L}/u.test(next.low) || /^(and|or|is|was|are|were|at|to|on|in|has|had|one|ones)$/.test(next.low) ? !/^ones?$/.test(next?.low ?? '') : verbForms(next.low).length > 0 && nounClasses(next.low).size === 0);
 
 /** "no. 2 exhaust", "no 2 cyl": a number of something; "no, 2", "four no 5 bolts" are corrections. */
 function numbered(tokens: readonly Token[], i: number): Token | undefined {

@@ -37,13 +37,13 @@ export const BUY: readonly AskRule[] = [
   { name: "what's late", open: new RegExp(String.raw`\b(?:what|whats|whatve|which|(?:(?<=^|[.?!;,:] |\band |\bor )(?:anything|is owt|owt)(?= [^.?!]*\?|(?: [a-z]+){0,3}$))|is anything|are any|any|anythings|whos|(?:is|has) owt|has anything|is there anything|have any|did anything|list|show me)\b(?:(?!\b(?:(?:and|or) (?:what|where|how|can|is)|whats|where|hows|whens)[a-z]*\b)[^.?!;,]){0,40}?\b${LATE}`), weight: 5, make: s => /^ (?:for|a) (?:a )?(?:re ?)?(?:check|look|torque)/.test(s.desk.text.slice(s.end)) ? undefined : buy(s, /\bordered (?:and|but|that|thats|which) ?(?:has|have|is|are|still)?(?:nt| not)? ?(?:not )?(?:come|arrived|turned up|been delivered|delivered|here|yet|in)*/.test(s.m[0]) && !/\b(?:late|overdue|should|by now|past|supposed|ought)\b/.test(s.m[0]) ? 'ordered' : 'late') },
   { name: 'are X late', open: /\b(?:are|is|have|has|should|shouldnt|oughtnt|isnt|arent|wasnt|werent|were|was) (?=(?:the|my|those|that)\b)(?!that (?:late|on))/, things: 'list', tail: new RegExp(String.raw`^ (?:still |now |all )?(?:${LATE}|${ORDER}|(?:be|have been) here(?: by now| already| yet)|have (?:come|arrived|turned up|landed|shown up)\b)`), tailNeeded: true, weak: true, weight: 6, make: s => s.names.map(part => ({ kind: 'buy', status: new RegExp(`^ (?:be|have been) here|^ have |${LATE}`).test(s.tail![0]) ? 'late' as const : 'ordered' as const, part })) },
   { name: 'orders', open: /(?:^|[.?!;,] |\b(?:and|show me|list|check) )(?:(?:my|the|open|outstanding|all|current) )*orders(?= ?(?:$|[?.,]))/, weight: 1, make: s => buy(s, 'ordered') },
-  { name: 'to get for X', open: /(?:^|[.?!;,] |\band )(?:still )?(?:left )?to (?:buy|get|order)(?= (?:for|on) |\?|$)/, weak: true, weight: 1, make: s => s.desk.sentences.length && /^(?: ?\?| for | on |$)/.test(s.desk.text.slice(s.end)) ? buy(s, 'needed') : undefined },
+  { name: 'to get for X', open: /(?:^|[.?!;,] |\band )(?:still )?(?:left )?to (?:buy|get|order)(?= (?:for|on) |\?|$)/, weak: true, weight: 1, make: s => s.desk.sentences.length && !headed(s) && /^(?: ?\?| for | on |$)/.test(s.desk.text.slice(s.end)) ? buy(s, 'needed') : undefined },
 ];
 
 /** "Shopping list. Head bolts, eight.", "Shopping list for the press: two bearings": a heading over what follows, and no question. */
 const headed = (s: Seen): boolean => {
   const after = s.desk.text.slice(s.end), sentence = sentenceAt(s.desk, s.start);
-  if (/^(?: for [a-z ]+)? ?:/.test(after)) return true;
+  if (/^(?:,? (?:for |on )?[a-z ]+)? ?: ?[a-z\d]/.test(after)) return true;
   const next = s.desk.sentences.find(x => x.start >= s.stop);
   return !sentence.asked && next !== undefined && !next.asked && head(s) && !/\b(?:show|read|give|tell|whats|what|print|list) /.test(s.desk.text.slice(sentence.start, s.start)) && !/^ ?(?:show|read|whats?|where|how|when|who|and|also|any|is|are|can|did|please|thanks)\b/.test(s.desk.text.slice(next.start));
 };

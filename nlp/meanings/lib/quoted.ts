@@ -33,7 +33,7 @@ export function byPrice(t: Telling, least: boolean): Quote | undefined {
 }
 
 /** The seller heard last, for "off him", "took it". */
-export const lastQuote = (t: Telling): Quote | undefined => quotes(t).at(-1);
+export const lastQuote = (t: Pick<Telling, 'prior' | 'told'>): Quote | undefined => quotes(t).at(-1);
 
 const CHOSE = /\b(went|gone|going|go) (with|for)\b|\b(said|say) (yes|aye|ok|okay|yeah) to\b|\b(gave|given|told) .{1,40}\b(go[- ]ahead|nod|thumbs up|green light|yes|to send|to go ahead|to put (it|them|one) in the post|to ship|i'd (have|take))\b|\b(gave in|pulled the trigger|bit the bullet|caved)\b|\btook (him|them|her|the \S+|the \S+ \S+) up\b|\b(plumped|opted) for\b|\b(settled|decided) on\b|\baccepted\b|\bsaid (yes|aye) in the end\b|\bsaid i'd (have|take) (it|them|one|the)\b/;
 
@@ -43,6 +43,9 @@ export const chose = (t: Telling, c: Clause): boolean => CHOSE.test(lowText(t, c
 /** Whom the choice names: the words of the clause that point to a quote. */
 export const chosen = (t: Telling, c: Clause): Quote | undefined => quoteBy(t, lowText(t, c)) ?? quoteOf(t) ?? undefined;
 
+/** Whether what is said to be ordered is no thing: the order itself, a word that stands for it, or whom it is ordered from ("ordered the foundry's"). */
+const namingNothing = (e: Extract<Entry, { kind: 'order' }>): boolean => /^(order|lots?|tis|'tis|it|ones?|things?|those|that|stuff)$/.test(e.item) || e.source !== undefined && nameWords(e.item).join() === nameWords(e.source).join();
+
 /** So much for one: what a seller asked is then to be paid for each. */
 const EACH = /\b(each|apiece|ea|a piece)\b/i;
 
@@ -51,10 +54,10 @@ const EACH = /\b(each|apiece|ea|a piece)\b/i;
  * One at a price that only one seller asked is from that seller.
  */
 export function asQuoted(sheet: Sheet, x: Told, t: Pick<Telling, 'prior' | 'told'>): Told {
-  const e = x.entry;
-  if (e.kind !== 'order' || e.source === undefined && e.price === undefined) return x;
+  if (x.entry.kind !== 'order' || x.entry.source === undefined && x.entry.price === undefined) return x;
+  const e = namingNothing(x.entry) ? { ...x.entry, item: (quoteBy(t, x.entry.source ?? '') ?? lastQuote(t))?.item ?? x.entry.item } : x.entry;
   const asked = quotes(t).filter(q => q.price === e.price && q.source !== undefined), q = e.source !== undefined ? quoteBy(t, e.source) : asked.length === 1 ? asked[0] : undefined;
   const head = nameWords(e.item).at(-1), count = howMany(sheet, x, e.item, sheet.tokens.length) ?? 1, each = EACH.test(sheet.ctx.prior?.at(-1) ?? '');
-  if (q?.price === undefined || head === undefined || nameWords(q.item).at(-1) !== head || e.price !== undefined && e.price !== q.price || count > 1 && !each && e.price === undefined) return x;
+  if (q?.price === undefined || head === undefined || nameWords(q.item).at(-1) !== head || e.price !== undefined && e.price !== q.price || count > 1 && !each && e.price === undefined) return { ...x, entry: e };
   return { ...x, entry: { ...e, source: e.source ?? q.source, price: Math.round(q.price * (each ? count : 1) * 100) / 100, ...(q.shipping !== undefined && e.shipping === undefined ? { shipping: q.shipping } : {}) } as Entry };
 }

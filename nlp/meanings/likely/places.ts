@@ -12,7 +12,7 @@ import { about } from './about.ts';
 /** Where a part was put: the last place that the clause names. */
 export function put(t: Telling): Entry[] {
   const c = t.clause, place = placeFrom(t.sheet, c.items, Math.max(c.vi, 0));
-  const where = place?.where.replace(/^(?:back|up|down|out|away|over)\s+(?=(?:in|on|under|behind|at|by|beside|above|over)\b)/i, '');
+  const where = place?.where.replace(/^(?:back|up|down|out|away|over)\s+(?=(?:in|on|into|onto|under|behind|at|by|beside|above|over)\b)/i, '').replace(/^(in|on)to\b/i, '$1');
   return where ? about(t, true).filter(p => !where.toLowerCase().endsWith(p.name)).map(p => ({ kind: 'stow', part: p.name, where }) as Entry) : [];
 }
 
