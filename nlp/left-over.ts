@@ -18,18 +18,27 @@ export function headed(left: Telling[], covered: Clause[]): void {
 /** How strongly the net must speak for a remark where no rule sees one, and against it where one does (log odds). */
 const KEPT = 0, IDLE = -3;
 
-/** One remark for what a sentence left unread, where it is worth keeping; the clauses left go to the trace. */
+/** What of a note is worth keeping beside its entries; the clauses left go to the trace. One remark a note: sentences that follow one another are one, of those apart the one that the net speaks most for. */
 export function remarked(left: readonly Telling[], covered: Clause[], net?: Weighed): Told[] {
-  const out: Told[] = [];
+  const out: Kept[] = [];
   const read = new Set(covered.map(c => (c as Placed).sentence));
   for (const own of runs(left)) {
     const { sheet, clause } = own[0]!, start = sheet.tokens[clause.from]?.start ?? 0, end = sheet.tokens[own.at(-1)!.clause.to - 1]?.end ?? 0, z = net?.told(start, end)?.get('remark') ?? 0;
     const got = z < IDLE ? undefined : remark(own, read.has((clause as Placed).sentence)) ?? (z > KEPT && !clause.neg ? { kind: 'remark', text: sheet.text.slice(start, end).trim() } as Entry : undefined);
-    if (got) { out.push({ entry: got, clause: { ...own[0]!.clause, to: own.at(-1)!.clause.to }, rule: 'remark' }); covered.push(...own.map(t => t.clause)); }
+    const last = out.at(-1);
+    if (got && last && last.own.at(-1)!.at + 1 === own[0]!.at) { last.own.push(...own); last.z = Math.max(last.z, z); }
+    else if (got) out.push({ own: [...own], z, text: (got as { text: string }).text });
     for (const t of own) t.sheet.trace.push({ stage: 'meaning', rule: got ? 'remark' : 'none', text: clauseText(t) });
   }
-  return out;
+  if (!out.length) return [];
+  const best = out.reduce((a, b) => (b.z > a.z ? b : a)), { own } = best, { sheet } = own[0]!, to = own.at(-1)!.clause.to;
+  const start = sheet.text.indexOf(best.text, 0), end = sheet.tokens[to - 1]!.end;
+  covered.push(...own.map(t => t.clause));
+  return [{ entry: { kind: 'remark', text: end > start + best.text.length ? sheet.text.slice(start, end).trim() : best.text } as Entry, clause: { ...own[0]!.clause, to }, rule: 'remark' }];
 }
+
+/** Clauses that make a remark, how strongly the net speaks for it, and the words of the first of their sentences. */
+interface Kept { own: Telling[]; z: number; text: string }
 
 /** Clauses left unread, in runs without a gap inside one sentence. */
 function runs(left: readonly Telling[]): Telling[][] {

@@ -5,7 +5,7 @@ import { actOf } from './act.ts';
 import type { Clause } from './clauses/clause.ts';
 import { clausesOf, type Placed } from './clauses/clauses.ts';
 import { Memory } from './clauses/memory.ts';
-import { weigh } from './likely/net/weighed.ts';
+import { weighNote } from './likely/net/weigh-note.ts';
 import { machineOf } from './machine.ts';
 import { readAsks, type AskRead } from './meanings/asks/read.ts';
 import { remember, tell } from './tell.ts';
@@ -50,7 +50,7 @@ function sheetsBefore(sheet: Sheet): Sheet[] {
 
 function readOne(sheet: Sheet, memory: Memory, prior: readonly Entry[], odds: boolean): Read {
   memory.begin();
-  const net = odds ? weigh(sheet.text, sheet.ctx.prior?.at(-1)) : undefined;
+  const net = odds ? weighNote(sheet) : undefined;
   if (net) sheet.begins = token => net.begins(sheet.tokens[token]!.start);
   const named = machineOf(sheet);
   const asked = surelyAsked(sheet, prior, memory, odds);

