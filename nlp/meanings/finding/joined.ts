@@ -1,4 +1,5 @@
 import type { Entry } from '../../../domain/model/entry.ts';
+import { nameWords } from '../../../domain/model/names.ts';
 import type { Placed } from '../../clauses/clauses.ts';
 import { spotOf } from '../../likely/spot.ts';
 import type { Sheet } from '../../types.ts';
@@ -19,19 +20,28 @@ const plain = (s: string): string => ` ${s.toLowerCase().replace(/[^\p{L}\p{N}]+
 export function joinedFindings(sheet: Sheet, told: readonly Told[]): Told[] {
   const out: Told[] = [];
   for (const x of told) {
-    const last = out.at(-1), made = last && joined(sheet, last, x);
-    if (made) out[out.length - 1] = made; else out.push(x);
+    const last = out.at(-1), y = last ? sameBearer(last, x) : x, made = last && joined(sheet, last, y);
+    if (made) out[out.length - 1] = made; else out.push(y);
   }
   return out;
 }
 
+/** "The drum's brake band is soaked and down to the rivets": what goes on without naming anything is of the part just told of, in the fuller of its names. */
+function sameBearer(x: Told, y: Told): Told {
+  if (x.entry.kind !== 'finding' || y.entry.kind !== 'finding' || x.entry.part === y.entry.part || x.clause === y.clause || (x.clause as Placed).sentence !== (y.clause as Placed).sentence || !y.clause.carriedSubj || y.clause.subj.some(s => !s.carried)) return y;
+  const [own, other] = [nameWords(y.entry.part), nameWords(x.entry.part)];
+  return own.every(w => other.includes(w)) ? { ...y, entry: { ...y.entry, part: x.entry.part } as Entry } : y;
+}
+
 function joined(sheet: Sheet, x: Told, y: Told): Told | undefined {
-  if (x.entry.kind !== 'finding' || y.entry.kind !== 'finding' || x.entry.part !== y.entry.part || [x.entry, y.entry].some(e => OF_SOME.test(e.condition))) return undefined;
+  if (x.entry.kind !== 'finding' || y.entry.kind !== 'finding' || x.entry.part !== y.entry.part) return undefined;
+  const judged = y.entry.verdict !== undefined && x.entry.verdict === undefined && y.entry.condition.split(/\s+/).length <= VERDICT_WORDS;
+  if (OF_SOME.test(y.entry.condition) || OF_SOME.test(x.entry.condition) && !(judged && (x.clause as Placed).sentence !== (y.clause as Placed).sentence)) return undefined;
   const text = (t: Told): string => sheet.tokens.slice(t.clause.from, t.clause.to).map(w => w.low).join(' ');
   if (x.clause !== y.clause && WAS.test(text(x)) && (NOW.test(text(y)) || !WAS.test(text(y)))) return undefined;
   if (saysToo(x.entry.condition, y.entry.condition)) return { ...x, to: Math.max(x.to ?? 0, y.clause.to), entry: { ...x.entry, ...(y.entry.verdict ? { verdict: y.entry.verdict } : {}) } as Entry };
-  const verdict = y.entry.verdict ?? x.entry.verdict, alone = y.entry.verdict !== undefined && x.entry.verdict === undefined && y.entry.condition.split(/\s+/).length <= VERDICT_WORDS;
-  if ((x.clause as Placed).sentence !== (y.clause as Placed).sentence) return alone ? { ...x, to: Math.max(x.to ?? 0, y.clause.to), entry: { ...x.entry, verdict } as Entry } : undefined;
+  const verdict = y.entry.verdict ?? x.entry.verdict;
+  if ((x.clause as Placed).sentence !== (y.clause as Placed).sentence) return judged ? { ...x, to: Math.max(x.to ?? 0, y.clause.to), entry: { ...x.entry, verdict } as Entry } : undefined;
   if (x.entry.verdict !== undefined && y.entry.verdict !== undefined && x.entry.verdict !== y.entry.verdict) return undefined;
   const from = spotOf(sheet, x), to = spotOf(sheet, y), between = from && to && from.to <= to.from ? sheet.tokens.slice(from.to, to.from) : undefined;
   const whole = between && between.length <= 2 ? sheet.text.slice(sheet.tokens[from!.from]!.start, sheet.tokens[to!.to - 1]!.end) : `${x.entry.condition}, ${y.entry.condition}`;
