@@ -1,8 +1,9 @@
 import type { Token } from '../types.ts';
 import { UNIT } from './measure/units.ts';
+import { table } from '../words/table.ts';
 
 /** Words as thumbs write them, and what they stand for. */
-const SHORT: Record<string, string> = {
+const SHORT: Record<string, string> = table({
   wat: 'what', wot: 'what', wats: 'whats', wots: 'whats', wut: 'what', wuts: 'whats', hw: 'how', hows: 'hows', wen: 'when', wens: 'whens', wer: 'where', wher: 'where', wheres: 'wheres',
   n: 'and', nd: 'and', an: 'an', b4: 'before', bfore: 'before', '2day': 'today', '2mrw': 'tomorrow', '2moro': 'tomorrow', '2morrow': 'tomorrow', tmw: 'tomorrow', '2nite': 'tonight', tonite: 'tonight',
   gona: 'going to', gunna: 'going to', wkend: 'weekend', wknd: 'weekend', pls: 'please', plz: 'please', wether: 'weather', weathr: 'weather', ordr: 'order', orderd: 'ordered', u: 'you', ur: 'your',
@@ -11,7 +12,7 @@ const SHORT: Record<string, string> = {
   wht: 'what', whts: 'whats', whr: 'where', whrs: 'wheres', whn: 'when', whns: 'whens', cheapst: 'cheapest', chpst: 'cheapest', tackd: 'tacked',
   // As it is said in the north.
   hoo: 'how', hoos: 'hows', whan: 'when', whaur: 'where', whaurs: 'wheres', dae: 'do', hiv: 'have', hae: 'have', wis: 'was', tae: 'to', fae: 'from', frae: 'from', ootside: 'outside', onything: 'anything', feenished: 'finished', afore: 'before',
-};
+});
 /** Words of this kind never belong to the name of a part. */
 export const isShorthand = (low: string): boolean => low in SHORT && low !== 'an';
 
@@ -19,7 +20,7 @@ export const isShorthand = (low: string): boolean => low in SHORT && low !== 'an
 const MEASURED = new RegExp(`^(?:${UNIT}|dollars?|bucks?|quid|cents?|pounds?|core|ton|percent|shipping|freight|carriage|post)$`);
 
 /** The tokens of "2mrw" are "2" and "mrw". */
-const AFTER_TWO: Record<string, string> = { mrw: 'tomorrow', moro: 'tomorrow', morow: 'tomorrow', morrow: 'tomorrow', nite: 'tonight', night: 'tonight', day: 'today' };
+const AFTER_TWO: Record<string, string> = table({ mrw: 'tomorrow', moro: 'tomorrow', morow: 'tomorrow', morrow: 'tomorrow', nite: 'tonight', night: 'tonight', day: 'today' });
 
 const ARTICLE = /^(?:the|my|a|an|it|this|that|next|me|get|do|be|go|put|fit|paint|buy)$/;
 

@@ -12,6 +12,7 @@ import { figures, measuredName, othersTo, toldApart } from './fit/brought-to.ts'
 import { asWas } from './reading/as-was.ts';
 import { HOLDERS, ONLY_HOLDS, STAYS, WRONG_WAY } from './lib/fit-phrases.ts';
 import { fitState, type FitState } from './lib/fit-state.ts';
+import { table } from '../words/table.ts';
 
 /** How a part now sits: taken off, tried, held for now, on for good, brought to its torque. */
 export const fit: Meaning = t => {
@@ -104,7 +105,7 @@ function headState(says: string): FitState | undefined {
 }
 
 /** What a heading over a list of parts says of them. */
-const HEADS: Record<string, FitState> = { off: 'off', out: 'off', removed: 'off', 'taken off': 'off', 'stripped off': 'off', on: 'on', 'back on': 'on', in: 'on', 'back in': 'on', fitted: 'on', refitted: 'on', installed: 'on', replaced: 'on', 'put on': 'on', 'put back': 'on', tightened: 'tight', torqued: 'tight', adjusted: 'tight' };
+const HEADS: Record<string, FitState> = table({ off: 'off', out: 'off', removed: 'off', 'taken off': 'off', 'stripped off': 'off', on: 'on', 'back on': 'on', in: 'on', 'back in': 'on', fitted: 'on', refitted: 'on', installed: 'on', replaced: 'on', 'put on': 'on', 'put back': 'on', tightened: 'tight', torqued: 'tight', adjusted: 'tight' });
 
 /** What the deed was done to; "came away no bother" has no object but a manner of speaking. */
 const patientsOf = (c: Clause): Clause['subj'] => (/^(come|go)$/.test(c.verb?.base ?? '') && c.subj.length ? c.subj : patients(c));

@@ -1,7 +1,8 @@
 import { WORDS, numberSaid } from './hour-words.ts';
+import { table } from '../words/table.ts';
 
 const HOUR = `(\\d{1,2}|${WORDS.slice(1).join('|')})`;
-const MINUTES: Record<string, number> = { 'o\'clock': 0, oclock: 0, fifteen: 15, twenty: 20, thirty: 30, 'forty five': 45, 'forty-five': 45, ten: 10, 'oh five': 5 };
+const MINUTES: Record<string, number> = table({ 'o\'clock': 0, oclock: 0, fifteen: 15, twenty: 20, thirty: 30, 'forty five': 45, 'forty-five': 45, ten: 10, 'oh five': 5 });
 const DAY_PART = /\s*(a\.?m\.?|p\.?m\.?|in the morning|in the afternoon|in the evening|at night|of an evening|of a morning)$/;
 
 /** A time of day as a source of a pattern, for a rule that has to know where one ends. */

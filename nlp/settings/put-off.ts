@@ -1,5 +1,6 @@
 import { isoOf, dayOf } from '../dimensions/when/days.ts';
 import { simpleDays } from '../dimensions/when/simple.ts';
+import { table } from '../words/table.ts';
 
 /**
  * What the person says to a word unasked. `later`: in so many hours, or on a day (YYYY-MM-DD; `evening`: late in it). `word`: the number of the
@@ -10,7 +11,7 @@ export type UnaskedReply =
   | { do: 'later'; day: string; evening?: boolean; word?: number; plain?: boolean }
   | { do: 'stop' | 'more'; word?: number; plain?: boolean };
 
-const NUMBERS: Record<string, number> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, 'half an': 0.5, 'a couple of': 2, 'a few': 3 };
+const NUMBERS: Record<string, number> = table({ a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, 'half an': 0.5, 'a couple of': 2, 'a few': 3 });
 const COUNT = String.raw`(\d+(?:\.\d+)?|half an|a couple of|a few|an?|one|two|three|four|five|six|seven|eight|nine|ten)`;
 /** A word that was put off without a time comes again in so many hours. */
 const LATER_HOURS = 3;

@@ -9,6 +9,7 @@ import { closedTag } from './tag-closed.ts';
 import { cliticTag } from './tag-clitic.ts';
 import { openTag } from './tag-open.ts';
 import { sideTag } from './tag-side.ts';
+import { table } from '../words/table.ts';
 
 /**
  * What each word is, from the word and its neighbours. `solid` tells which tokens stand inside a known name, which is a noun whatever its words.
@@ -31,7 +32,7 @@ function measuredTokens(found: readonly Found[]): Map<number, Tag> {
 }
 
 /** "etch primed", "hard faced", "grit blasted": how the work was done, before its verb. */
-const WAYS: Readonly<Record<string, RegExp>> = { etch: /^primed$/, hard: /^faced$/, sand: /^cast$/, wire: /^wheel(led|ed)$/, grit: /^blasted$/, bead: /^blasted$/, soda: /^blasted$/, shot: /^(blast|peen)ed$/, vapour: /^blasted$/, silver: /^soldered$/, soft: /^soldered$/, spot: /^(weld|prim|fac)ed$/, stitch: /^welded$/, plug: /^welded$/, spray: /^painted$/, brush: /^painted$/, hand: /^(paint|fil|scrap|lapp|ream)ed$/, steam: /^cleaned$/, jet: /^washed$/, power: /^washed$/, pressure: /^washed$/, back: /^flushed$/, wet: /^(sand|flatt?)ed$/, cold: /^(straighten|chisel|rivet)ed$/, hot: /^(rivet|dipp|blu)ed$/, flame: /^(cut|cleaned)$/, gas: /^(welded|cut)$/, powder: /^coated$/ };
+const WAYS: Readonly<Record<string, RegExp>> = table({ etch: /^primed$/, hard: /^faced$/, sand: /^cast$/, wire: /^wheel(led|ed)$/, grit: /^blasted$/, bead: /^blasted$/, soda: /^blasted$/, shot: /^(blast|peen)ed$/, vapour: /^blasted$/, silver: /^soldered$/, soft: /^soldered$/, spot: /^(weld|prim|fac)ed$/, stitch: /^welded$/, plug: /^welded$/, spray: /^painted$/, brush: /^painted$/, hand: /^(paint|fil|scrap|lapp|ream)ed$/, steam: /^cleaned$/, jet: /^washed$/, power: /^washed$/, pressure: /^washed$/, back: /^flushed$/, wet: /^(sand|flatt?)ed$/, cold: /^(straighten|chisel|rivet)ed$/, hot: /^(rivet|dipp|blu)ed$/, flame: /^(cut|cleaned)$/, gas: /^(welded|cut)$/, powder: /^coated$/ });
 
 const COLOUR = /^(red|green|blue|yellow|black|white|gr[ae]y|silver|cream|orange|maroon|brown)$/;
 /** "two coats of the blue", "a lick of stove black": the colour is the paint, unless its stuff comes after it. */

@@ -1,6 +1,7 @@
 /**
  * Everyday words that are a slip of one letter, or hardly a sound, away from a word of the trade ("chart", "bold", "commentator"): meant as they stand
- * wherever nothing but their spelling speaks for the other.
+ * wherever nothing but their spelling speaks for the other. The second half are the words of the public SCOWL lists (Debian's wamerican and wbritish) that one slip of the thumb parts from a
+ * word of the trade.
  */
 export const LOOKALIKES: ReadonlySet<string> = new Set(`
 single double triple barge barges aback aboard actor actors actual actually adapted aerial aide aided aides aiding aids aimed aiming airline alley ally amber amend amended angel anger
@@ -49,4 +50,44 @@ tint tips token tone tones toppled tour tourist tours touting trail trailed trai
 trolley trolling trolls trope truce tumble twine twitch udder unison urge urged urges urging users utter valley vape vast vector vein veins vending
 venture vest vested vine vines visa volley volt volume vowed vows waiter waitress waived wallet waning ward wast watt watts wedge whim whims whit
 wholly wield wielded wielding willow wink withdrew woke women wont woven wrestlers wrist writers yarn yield yonks zipper zone zones zoning zoom
+abode adepts adjustor alined alining altar altars annals annuals apter arcking assemblers baggier baited baiting banned banning bards barter bartered
+bartering barters batched battier beaked beaker beakers beaks becks behove behoved behoves behoving biffed biffing biffs bight biked billy blankest
+blats bleacher blent blest bling blotched blustered blustering boars bobble bobbled bobbles bobbling bogging bogies bonged bonging bongs boogie borers
+bouncers brads braised brats breached breaching breathier brigs briny brooch brooches bruiser budded bugged bugging bugled bugling bulge bulldozed
+bullied bunked buoying buoys burrowed burrowing butches butted butting caret carets caries carvers castes caved caving cello chaise chaises chargers
+chartered chartering charting chasers chattier choler choppier chowed chowing chows clinchers clots cloys clumped clumping coffer conch conches
+continua convertor coots copping copter cornet cornier cosign cosigned cosigning cosigns countersank coupe coupes couplet cramp cramping cramps crass
+crazies creel creels crepe crepes crick cricking cricks criers crock crocks cueing cuing culling culls curds curie curies curried curries currying
+curter cutlass damask damasked damasking damasks daybed debarred debarring debases decoded decodes deportment descant descanted descanting descants
+descried descries dibble dibbled dibbles dibbling dilly dispatchers dither docent doers doled dongle dongles doorstop dotty doublet doused dowsed
+drams drays dressier dribblers driers drolly ducal duelled dumpling dyers dyking edgier endued enduing etchers examiners faeces fakir fallowed
+fallowing fallows fanciers farrow fended fending fends fennel fertilised feuding feuds fiddlers fifes fillet finis finises finishers firth fixers
+flashier flint flints fluke flukes fluky foaled foaling foals forte fortes foxed foxes foxing framers frieze friezes fuddle fuddled fuddles fuddling
+gabbed gabbing gabby gaged gages gaging gaoled gaoling gaols garble garbles garbling garbs gasolene gelded gelds genera gibes glades gliders gloaming
+globes goiter gonged groused grove groves grumblers guessers guppy gushers hallow hallowing hallows harts headier headlock hepper hieing hilts hominy
+honied hooves hutches immoveable inset insets insetted insetting instill instilled instilling instills kerosine knottier lades larder laths leashed
+leashes leashing leeks levee levees libelled libelling libels licensee limier limning linage lither loafer lobbied lodes loner looped looping loxes
+malted malting malts manglers mangoes mantle mantled mantles mantling mashers mattes melding menage menages metes micrometre middy millet mimed mimes
+miming mired mires miring modifiers molder moldered moldering molders molls molted molting molts moody mooted mooting moots moulded mugged mugger
+muggers mugging munging mussed musses mussing muter neutralisers neutralizers nibbler noose offed opined opining padre padres panes parka parkas
+parkour parlor pastas pastie pasties paunches pauper pealed peeked peeking peeks penning peons perked perking petrel petted phonied picket picketed
+pickets piddled piddles piddling piers pitchers piton placers plaice plaint plaints plaited plaiting platters pleated pleating ploys plumped plumps
+pluses pokers polishers pones pores posses potty pouted pouting powder prated prating preen preened preening preens prefect premised premising
+preservers preying prickled prickling primmer pronged pucker pulped pulping pulps punks punned punning pupped puppet pupping purchasers pushers pusses
+quartet quavered quoit quoited quoiting quoits rafted rattlers raved rebuses rectified reddish reeved reeving regressed regresses regressing relapse
+reorged reorging replete repleted repletes repleting requites rescuers retina retinas returnee reveled reveling revolvers ribbed ribbing rioted
+rippling rockier rodeo roods routeing rubes ruddier rumoring runnier ruses rutting salve salver sandpiper sandpipers satay satin satrap satraps scald
+scalded scalped scorchers scorers scouted scram scrams scrip sedated sedating seedier selvage serge shads shags shammed shammies shamming shammy shams
+shards sharking shavers sheering sheers shellacking sherd sherds shiftier shill shiners shire shires shlock shooing shoos shredded shredding shreds
+silicons silts skein skewer skewing slays slicked slicking slicks sliders slimmed slimmer slimming slims slither slithered slithering slithers sliver
+slobber slogs sloop sloops sludge snaky snare snares snaring sniffle sniffled sniffles sniffling snifter snitch snitched snitches snitching snoot
+snoots snuck snuffle snuffled snuffles snuffling solvable soppy sough spacier spanned sparkled spates spattered spattering specking spied spires
+splattering splatting splicers spoilt spongers sporing spotters sprat sprats spreed sprig sprigs spryer squeezers squished stabilised stags staplers
+stein steins sties stoat stockiest stoners stranding strayed straying stretchers stripling strove stumblers stump stumped stumps suckle suites surfed
+surfer surfers swaddle swopped swopping swops synchronised syringing takers tangoed tapir tares taros taupe teaks teasers tempera temperas terns terry
+testes testier thatcher tickle tickled tickling tipple tipples tippling tokes toking tomes toque toques tracers trammed tramming trams treacle treas
+trebled trebles trebling trice tripe tripled tripling tripos trolly truces tryst trysted trysting trysts tumblers tunny twits tzars vaporised
+vaporized verities verity vibrato vibratos wacks waders wafer waggon waifs waled waling wares wasters weavers wedgie wedgies weirs wenches wheal
+wheals whiners whistlers whittlers wholesaled whopping wigged wigging wigglers wiled wiling willows wishers wonted woodworm wrest wrested wresting
+wriest wrigglers wright zincking
 `.trim().split(/\s+/));

@@ -1,3 +1,5 @@
+import { table } from './table.ts';
+
 /** How a fast thumb writes: the word meant, for reading; what was typed is kept. */
 export const SHORTHAND: Readonly<Record<string, string>> = Object.assign(Object.create(null), {
   b4: 'before', w: 'with', thru: 'through', tmrw: 'tomorrow', tmr: 'tomorrow', tomoz: 'tomorrow', tomorow: 'tomorrow', tommorow: 'tomorrow', tonite: 'tonight', nite: 'night', yest: 'yesterday', yday: 'yesterday',
@@ -8,7 +10,7 @@ export const SHORTHAND: Readonly<Record<string, string>> = Object.assign(Object.
 });
 
 /** Figures that stand for words: "2day", "2mrw", "2nite". */
-export const FIGURED: Readonly<Record<string, string>> = { '2day': 'today', '2mrw': 'tomorrow', '2moro': 'tomorrow', '2nite': 'tonight', '2night': 'tonight', '2moz': 'tomorrow' };
+export const FIGURED: Readonly<Record<string, string>> = table({ '2day': 'today', '2mrw': 'tomorrow', '2moro': 'tomorrow', '2nite': 'tonight', '2night': 'tonight', '2moz': 'tomorrow' });
 
 /** Sides written in letters: which corner, or which hand. */
 export const SIDED: Readonly<Record<string, readonly string[]>> = Object.assign(Object.create(null), {

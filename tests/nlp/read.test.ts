@@ -7,7 +7,7 @@ import { readNote } from '../../nlp/read.ts';
 
 const AT = '2026-03-19T10:00:00-04:00';
 const PARTS = ['left kingpin', 'right kingpin', 'piston rings', 'water pump', 'magneto'];
-const WORDS = ['the', 'left', 'pump', 'kingpin', 'is', 'off', 'on', 'cracked', 'need', 'two', '3/8', 'bolts', 'and', 'cleaned', 'it', '.', ',', 'before', 'before', 'torqued', 'to', '45', 'foot-pounds', 'ordered', '$', '18', 'tomorrow', 'if', 'not', "it's", 'in', 'drawer', '?', 'no', 'of', 'them', 'three', 'thou', 'with', 'grease', 'said', 'he', 'will', 'rain', 'hours', 'for', "'", '-', '’s', 'M8', 'x', 'um'];
+const WORDS = ['constructor', 'the', 'left', 'pump', 'kingpin', 'is', 'off', 'on', 'cracked', 'need', 'two', '3/8', 'bolts', 'and', 'cleaned', 'it', '.', ',', 'before', 'before', 'torqued', 'to', '45', 'foot-pounds', 'ordered', '$', '18', 'tomorrow', 'if', 'not', "it's", 'in', 'drawer', '?', 'no', 'of', 'them', 'three', 'thou', 'with', 'grease', 'said', 'he', 'will', 'rain', 'hours', 'for', "'", '-', '’s', 'M8', 'x', 'um'];
 
 const anyText = fc.string({ unit: 'grapheme', maxLength: 200 });
 const shopText = fc.array(fc.constantFrom(...WORDS), { maxLength: 40 }).map(w => w.join(' '));
@@ -89,5 +89,11 @@ describe('across notes', () => {
   });
   it('"it" is the last thing named', () => {
     expect(readNote('Painted it.', { at: AT, prior: ['The seat pan is off.'] }).entries).toMatchObject([{ kind: 'work', part: 'seat pan', action: 'paint' }]);
+  });
+
+  it('takes a word that every object has for a word', () => {
+    for (const text of ['constructor', 'Painted the constructor.', 'The constructor is cracked, need two constructors.', 'constructor constructor off 3 constructor', 'Where did I put the constructor?', '5 constructor of constructor at 4 constructor each']) {
+      for (const e of readNote(text, { at: '2026-05-05T10:00:00-04:00' }).entries) for (const v of Object.values(e)) expect(typeof v, text).not.toBe('function');
+    }
   });
 });

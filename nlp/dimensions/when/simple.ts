@@ -5,6 +5,7 @@ import { addMonths, civil, dayNumber, dayOf, monday, monthLength } from './days.
 import { FEASTS } from './feasts.ts';
 import { weekdayNamed, weekend } from './weekdays.ts';
 import { MONTH, MONTHS, ORD, WD, ordinal } from './words.ts';
+import { table } from '../../words/table.ts';
 
 /** Which way an open choice goes: to what is coming, or back to what is gone. */
 export type Direction = 'forward' | 'past';
@@ -13,7 +14,7 @@ export interface DaySpan { start: number; end: number; from: number; to: number;
 
 const PART = String.raw`(?: (?:morning|mornin|afternoon|arvo|aft|evening|night|lunch ?time|dinner ?time|first thing|noon|midday|early))?`;
 const COUNT = String.raw`(an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d{1,3}|a couple(?: of| o)?|couple(?: of)?)`;
-const NUMBERS: Record<string, number> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12 };
+const NUMBERS: Record<string, number> = table({ a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12 });
 const count = (w: string): number => /couple/.test(w) ? 2 : NUMBERS[w] ?? Number(w);
 
 /** So many days, weeks, months or years on. */

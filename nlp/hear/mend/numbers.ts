@@ -1,4 +1,5 @@
 import { repair, type Mended } from './change.ts';
+import { table } from '../../words/table.ts';
 
 /** Denominators of a rule and of inch threads. */
 const DENOMINATORS = new Set([2, 4, 8, 16, 32, 64]);
@@ -6,10 +7,10 @@ const isFraction = (top: string, bottom: string) => Number(top) < Number(bottom)
 const fraction = (top: string, bottom: string) => (isFraction(top, bottom) ? `${top}/${bottom}` : undefined);
 
 /** Pitches of ISO metric threads in mm by diameter, coarse first (ISO 261:1998, first and second choice to 24 mm). */
-const METRIC: Record<string, string[]> = {
+const METRIC: Record<string, string[]> = table({
   3: ['0.5'], 4: ['0.7'], 5: ['0.8'], 6: ['1'], 8: ['1.25', '1'], 10: ['1.5', '1.25', '1'], 12: ['1.75', '1.5', '1.25'], 14: ['2', '1.5'],
   16: ['2', '1.5'], 18: ['2.5', '2', '1.5'], 20: ['2.5', '2', '1.5'], 22: ['2.5', '2', '1.5'], 24: ['3', '2'],
-};
+});
 
 /** What a fraction or a number in words looks like before "coarse" and "fine". */
 const SIZE = String.raw`(?:\d+\/\d+|\b(?:half|quarter|quarters|eighth|eighths|sixteenth|sixteenths|thirty-second|thirty-seconds)(?:[ -]inch)?|\d+[ -]inch)`;
@@ -36,7 +37,7 @@ function fractions(text: Mended): Mended {
 }
 
 const UNITS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen'];
-const BELOW: Record<string, string> = { half: '2', halves: '2', quarter: '4', quarters: '4', eighth: '8', eighths: '8', sixteenth: '16', sixteenths: '16', eight: '8', sixteen: '16', four: '4', two: '2' };
+const BELOW: Record<string, string> = table({ half: '2', halves: '2', quarter: '4', quarters: '4', eighth: '8', eighths: '8', sixteenth: '16', sixteenths: '16', eight: '8', sixteen: '16', four: '4', two: '2' });
 const topOf = (word: string) => (/^\d+$/.test(word) ? word : String(UNITS.indexOf(word.toLowerCase())));
 
 /** "five slash eighths", "5 slash 16": a fraction that was read out by its stroke. */

@@ -5,6 +5,7 @@ import { spokenOf } from './spoken-of.ts';
 import { thingAt } from './thing-at.ts';
 import { deedBefore, OUTDOOR, outing, type Place } from './weather-work.ts';
 import { type AskRule, asking, type Seen } from './rule.ts';
+import { table } from '../../words/table.ts';
 
 const SKY = String.raw`(?:rain(?:ing|y)?|wet|dry|snow(?:ing|y)?|freez(?:e|ing)|frost(?:y)?|windy?|blow(?:ing|y)?|hot|cold|warm|humid|fine|clear|sunny|storm(?:y|ing)?|damp|cool|pour(?:ing)?|thunder|mild|muggy|bitter|nice|decent|fit|good|okay|ok|too (?:cold|wet|windy|hot|damp|humid)|(?:dry|warm|calm|still|cool|mild|fine|good|nice|hot|clear) enough|a (?:good|fit|dry|decent) day|above freezing|below freezing|over freezing|shower(?:y|s)?)`;
 
@@ -87,7 +88,7 @@ function rather(s: Place): string | undefined {
 }
 
 /** What is put on, and the deed that it stands for. */
-const COATS: Readonly<Record<string, string>> = { primer: 'prime', undercoat: 'undercoat', 'top coat': 'top coat', topcoat: 'top coat', gloss: 'gloss', enamel: 'enamel', varnish: 'varnish', lacquer: 'lacquer', tar: 'tar' };
+const COATS: Readonly<Record<string, string>> = table({ primer: 'prime', undercoat: 'undercoat', 'top coat': 'top coat', topcoat: 'top coat', gloss: 'gloss', enamel: 'enamel', varnish: 'varnish', lacquer: 'lacquer', tar: 'tar' });
 const COLOUR = String.raw`(?:green|red|blue|black|yellow|grey|gray|white|orange|silver|colou?r)`;
 const COATING = new RegExp(String.raw`\b(?:(?:(?:(?:a|the|my|some|another|next|first|second|third|final|last|bit|of) )+|(?:get|getting|put|putting|lay|laying|spray|brush|for|slap) )(coat of paint|coat|top ?coat|undercoat|gloss|enamel|primer|paint|varnish|lacquer|tar)|(?:put|putting|get|getting|lay|laying|slap|slapping) (?:some |the )?${COLOUR}) (?:on|onto|over) (?=(?:the|my|that|those|it|them)\b)`);
 /** "a second coat on the elevator", "to get gloss on the frames", "putting green on the hood". */

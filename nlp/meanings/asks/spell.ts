@@ -1,6 +1,7 @@
 import { type Desk, foundIn } from './desk.ts';
+import { table } from '../../words/table.ts';
 
-const PARTS: Readonly<Record<string, number>> = { 'a half': 30, half: 30, 'a quarter': 15, quarter: 15, 'three quarters': 45, five: 5, ten: 10, fifteen: 15, twenty: 20, thirty: 30, forty: 40, 'forty five': 45, fifty: 50 };
+const PARTS: Readonly<Record<string, number>> = table({ 'a half': 30, half: 30, 'a quarter': 15, quarter: 15, 'three quarters': 45, five: 5, ten: 10, fifteen: 15, twenty: 20, thirty: 30, forty: 40, 'forty five': 45, fifty: 50 });
 const MORE = new RegExp(String.raw`^ and (${Object.keys(PARTS).join('|')}|\d{1,2})(?= ?(?:$|[?.,!]|to\b|till\b|until\b|before\b|in\b|inside\b|indoors\b|outside\b|spare\b|free\b|left\b|now\b|or so\b|what\b))`);
 /** "in the hour before the pickers come": the one hour that there is. */
 const THE_HOUR = /\b(?:(?:in|for|with|fill|kill) (?:the|that|this)|(?<!(?:half|quarters? of|quarter) )(?:an?|one)) ?(?:spare |free |odd )?(?:hour|hr)(?= (?:before|till|until|to spare|spare|i have|ive got|and\b)| ?(?:$|[?.,!]))|(?<=(?:^|[ ,]))(?:hour|hr)(?= and )/;

@@ -3,6 +3,7 @@ import { spokenOf } from './spoken-of.ts';
 import { ONWARD, WITHIN } from './onward.ts';
 import { thingAt } from './thing-at.ts';
 import type { AskRule, Seen } from './rule.ts';
+import { table } from '../../words/table.ts';
 
 const was = (part: string | undefined, what: string | undefined): Ask[] | undefined =>
   part ? [{ kind: 'wasHow', ...split(part, what) }] : undefined;
@@ -65,10 +66,10 @@ export const WAS_HOW: readonly AskRule[] = [
 ];
 
 /** "how thick were they": a thickness is asked for. */
-const MEASURE: Readonly<Record<string, string>> = { long: 'length', thick: 'thickness', deep: 'depth', high: 'height', wide: 'width' };
+const MEASURE: Readonly<Record<string, string>> = table({ long: 'length', thick: 'thickness', deep: 'depth', high: 'height', wide: 'width' });
 /** "what did I gap the fingers at". */
-const DEED: Readonly<Record<string, string>> = { gap: 'gap', shim: 'shims', torque: 'torque', tighten: 'torque', lash: 'lash', time: 'timing', tension: 'tension', space: 'spacing' };
-const QUALITY: Record<string, string> = { spaced: 'spacing', gapped: 'gap', shimmed: 'shims', torqued: 'torque', tightened: 'torque', lashed: 'lash', timed: 'timing', charging: 'voltage', shim: 'shims' };
+const DEED: Readonly<Record<string, string>> = table({ gap: 'gap', shim: 'shims', torque: 'torque', tighten: 'torque', lash: 'lash', time: 'timing', tension: 'tension', space: 'spacing' });
+const QUALITY: Record<string, string> = table({ spaced: 'spacing', gapped: 'gap', shimmed: 'shims', torqued: 'torque', tightened: 'torque', lashed: 'lash', timed: 'timing', charging: 'voltage', shim: 'shims' });
 
 /** "which way were they in, ears up or ears down": the two ways. */
 const apart = (s: Seen): string | undefined => /^, ?([a-z]+(?: [a-z]+){0,3} or [a-z]+(?: [a-z]+){0,3})(?= ?(?:\?|$|\.))/.exec(s.desk.text.slice(s.end, s.stop))?.[1];

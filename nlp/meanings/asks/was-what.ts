@@ -1,6 +1,7 @@
 import type { Ask } from '../../../domain/model/ask.ts';
 import { type Desk, type Hit, sentenceAt } from './desk.ts';
 import { thingAt } from './thing-at.ts';
+import { table } from '../../words/table.ts';
 
 type WasHow = Extract<Ask, { kind: 'wasHow' }>;
 
@@ -9,7 +10,7 @@ const NEXT = /(?:,? (?:and|uh|also|then)|[,;]) (?:(?:uh|then|also) )?(?:where|wh
 /** What is measured or counted and is no part by itself. */
 const QUALITY = /^(?:sag|toe in|tracking|gap|lead|tension|clearance|backlash|end play|end float|lash|play|float|preload|timing|pitch|run ?out|spacing|setting|length|travel|height|depth|stroke|camber|washers?|shims?|spacers?|packing|hemp|gaskets?|thick washer|thin washer)$/;
 /** What is asked about a part by how it was done. */
-const DONE: Readonly<Record<string, string>> = { shimmed: 'shims', timed: 'timing', gapped: 'gap', spaced: 'spacing', routed: 'routing', wired: 'wiring', tensioned: 'tension', bolted: 'bolts' };
+const DONE: Readonly<Record<string, string>> = table({ shimmed: 'shims', timed: 'timing', gapped: 'gap', spaced: 'spacing', routed: 'routing', wired: 'wiring', tensioned: 'tension', bolted: 'bolts' });
 
 /**
  * "how did the chain run, over or under the idler", "how was the gib, which end up": what was asked about it is said after its name, as two ways, a noun

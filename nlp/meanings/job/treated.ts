@@ -5,8 +5,9 @@ import { COATS } from '../../words/coats.ts';
 import { isClass } from '../../words/verbs.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { entry, plainAct, withParticle } from './act.ts';
+import { table } from '../../words/table.ts';
 
-const NOUN_ACT: Record<string, string> = { clean: 'clean', cleaning: 'clean', coat: 'paint', paint: 'paint', wash: 'wash', rebuild: 'rebuild', grease: 'grease', greasing: 'grease', sand: 'sand', skim: 'skim', regrind: 'regrind', weld: 'weld', polish: 'polish', service: 'service', adjustment: 'adjust', scrub: 'scrub', oil: 'oil', soak: 'soak', rewind: 'rewind', patch: 'patch', undercoat: 'undercoat', primer: 'prime', rewire: 'rewire', overhaul: 'overhaul', flush: 'flush', bleed: 'bleed', straightening: 'straighten', welding: 'weld', painting: 'paint', polishing: 'polish', hone: 'hone', rebore: 'rebore' };
+const NOUN_ACT: Record<string, string> = table({ clean: 'clean', cleaning: 'clean', coat: 'paint', paint: 'paint', wash: 'wash', rebuild: 'rebuild', grease: 'grease', greasing: 'grease', sand: 'sand', skim: 'skim', regrind: 'regrind', weld: 'weld', polish: 'polish', service: 'service', adjustment: 'adjust', scrub: 'scrub', oil: 'oil', soak: 'soak', rewind: 'rewind', patch: 'patch', undercoat: 'undercoat', primer: 'prime', rewire: 'rewire', overhaul: 'overhaul', flush: 'flush', bleed: 'bleed', straightening: 'straighten', welding: 'weld', painting: 'paint', polishing: 'polish', hone: 'hone', rebore: 'rebore' });
 
 /** As much of oil or paint as one gives a part at a time: "a drop of oil". */
 const DAB = /^(drop|dab|spot|squirt|splash|smear|touch|shot|dose|drip|blob|pump|lick|smidge|smidgen)$/;

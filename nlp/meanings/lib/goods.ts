@@ -6,6 +6,7 @@ import { nameClasses } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import type { Telling } from '../telling.ts';
 import { specAfter, tellsSort } from './spec.ts';
+import { table } from '../../words/table.ts';
 
 /** A thing to be got or that was got, with its count and the size, grade or length it is known by. */
 export interface Goods { item: string; qty?: number; spec?: string; from: number; to: number; thing: Thing }
@@ -100,12 +101,12 @@ function afterFor(t: Telling, items: readonly Item[], i: number, last: Goods): n
 /** "for two hose clamps", where "for two" was taken for a price: the number counts what follows it. */
 const countBefore = (prev: Item | undefined, thing: Thing): { qty?: number } =>
   prev?.f?.dim === 'money' && prev.f.sure === 'implied' && prev.f.value.per === undefined && prev.to === thing.from && Number.isInteger(prev.f.value.value) && thing.plural && thing.count === undefined ? { qty: prev.f.value.value } : {};
-const PAIRED: Readonly<Record<string, number>> = { couple: 2, pair: 2, dozen: 12 };
+const PAIRED: Readonly<Record<string, number>> = table({ couple: 2, pair: 2, dozen: 12 });
 
 /** A name that is a seller rather than a thing sold. */
 export const isSeller = (name: string): boolean => { const k = nameClasses(name); return k.has('source') && !k.has('part') && !k.has('fastener') && !k.has('consumable') && !k.has('tool') || PERSONS.test(name); };
 const countIn = (low: string): { qty?: number } => { const m = /\b(two|three|four|five|six|seven|eight|nine|ten|twelve|\d+)\b/.exec(low); return m ? { qty: WORDS[m[1]!] ?? Number(m[1]) } : {}; };
-const WORDS: Record<string, number> = { two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12 };
+const WORDS: Record<string, number> = table({ two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12 });
 
 const plainName = (name: string): string => name.replace(/ (?:on|at|in) the \w+$/, '');
 

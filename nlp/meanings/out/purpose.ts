@@ -2,6 +2,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
+import { table } from '../../words/table.ts';
 
 /** "to be rewound", "to have the ends turned", "for rebabbitting", "he's rebuilding it". */
 export function purpose(c: Clause): string | undefined {
@@ -21,7 +22,7 @@ export function purpose(c: Clause): string | undefined {
   const v = c.verb;
   return (v?.form === 'ing' || c.reality === 'plan' && v?.form === 'base') && /^(he|they|she|person)$/.test(c.who ?? '') && isClass(v.base!, 'work') ? v.base : undefined;
 }
-const ACTS: Record<string, string> = { rewind: 'rewind', regrind: 'regrind', rebore: 'rebore', rebuild: 'rebuild', balancing: 'balance', plating: 'plate', machining: 'machine', welding: 'weld', blasting: 'blast', coating: 'coat', lining: 'line', relining: 'reline', turning: 'turn', sharpening: 'sharpen', recore: 'recore', recoring: 'recore', boring: 'bore', grinding: 'grind', repair: 'repair', repairs: 'repair', testing: 'test', chroming: 'chrome', galvanising: 'galvanise', skim: 'skim', skimming: 'skim', 'new core': 'recore', rewinding: 'rewind', sleeving: 'sleeve', pressing: 'press', recutting: 'recut', upholstering: 'upholster', hardening: 'harden', overhaul: 'overhaul', cleaning: 'clean', balance: 'balance', remetalling: 'remetal' };
+const ACTS: Record<string, string> = table({ rewind: 'rewind', regrind: 'regrind', rebore: 'rebore', rebuild: 'rebuild', balancing: 'balance', plating: 'plate', machining: 'machine', welding: 'weld', blasting: 'blast', coating: 'coat', lining: 'line', relining: 'reline', turning: 'turn', sharpening: 'sharpen', recore: 'recore', recoring: 'recore', boring: 'bore', grinding: 'grind', repair: 'repair', repairs: 'repair', testing: 'test', chroming: 'chrome', galvanising: 'galvanise', skim: 'skim', skimming: 'skim', 'new core': 'recore', rewinding: 'rewind', sleeving: 'sleeve', pressing: 'press', recutting: 'recut', upholstering: 'upholster', hardening: 'harden', overhaul: 'overhaul', cleaning: 'clean', balance: 'balance', remetalling: 'remetal' });
 const stemAct = (x: Item): string | undefined => ACTS[x.np!.said] ?? ACTS[x.np!.said.split(' ')[0]!] ?? bareAct(x.np!.said.split(' ').at(-1)!);
 /** "for a reline", "for rebushing": the deed named by its verb. */
 const bareAct = (w: string): string | undefined => { const v = verbForms(w).find(f => f.form === 'base' || f.form === 'ing')?.base ?? (/^re[a-z]{3,}$/.test(w) ? verbForms(w.slice(2)).find(f => f.form === 'base') && w : undefined); return v && (isClass(v, 'work') || w.startsWith('re')) && !nounClasses(w).has('part') ? v : undefined; };

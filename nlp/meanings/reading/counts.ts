@@ -12,6 +12,7 @@ import { sided } from '../lib/gauged-part.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { asWas } from './as-was.ts';
 import { ofThem } from './of-them.ts';
+import { table } from '../../words/table.ts';
 
 /** "three shims under it", "34 links", "I counted 68 links a side", "bottom cap had two". */
 export function counts(t: Telling, c: Clause): Entry[] {
@@ -50,7 +51,7 @@ export function counts(t: Telling, c: Clause): Entry[] {
 }
 /** "three tin liners between them", "two washers behind the gear": whatever the noun, what lies between others is counted. */
 const heldBetween = (items: readonly Item[], k: number): boolean => /^(under|behind|between|beneath|underneath)$/.test(items[k + 1]?.low ?? '') || items[k + 1]?.low === 'on' && items[k + 2]?.low === 'top';
-const PLURAL: Record<string, string> = { tooth: 'teeth', leaf: 'leaves' };
+const PLURAL: Record<string, string> = table({ tooth: 'teeth', leaf: 'leaves' });
 
 /** "four shims a side": how they were shared out, and no part. */
 const APIECE = /^(sides?|ends?|one side|other side|other)$/;

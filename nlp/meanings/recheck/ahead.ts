@@ -4,6 +4,7 @@ import { partLike } from '../../clauses/name-kinds.ts';
 import { verbForms } from '../../words/verbs.ts';
 import { trim } from '../lib/fields.ts';
 import { lowText, type Telling } from '../telling.ts';
+import { table } from '../../words/table.ts';
 
 /** Asking to be told in time, whatever the words. */
 export const REMINDS = /\b(remind (me|us|him|her)|don't (let me |you )?forget|not (to )?forget|mustn't forget|don't let me forget|mind (and|to|you|me)|remember to|note to self|(put|pop|stick|write|get) (it|that|this|me)? ?(down )?in (the|my) (book|diary|calendar|log)|give (me|us) a (shout|nudge|prod|poke|kick|bell|reminder)|(set|make|put) (me )?(a|an) (reminder|alarm|note)|nudge me|prod me|shout me|jog my memory|flag (it|that|this) up)\b/;
@@ -11,7 +12,7 @@ export const REMINDS = /\b(remind (me|us|him|her)|don't (let me |you )?forget|no
 const A_LOOK = /^(?:(?:another|second|third|further|good|quick|proper|final|fresh) )*(look|check|re-?check|re-?torque|nip|nip up|tweak|going over|go over|once[- ]over|inspection|inspect|grease|greasing|re-?grease|oil|drain|re-?tension|squint|peek|tighten|pull|clean|adjustment|adjust|service|eyeball|look-?see|look over|change|top up)$/;
 /** "oil change", "belt check": the deed with what it is done to in front. */
 const OF_WHAT = /^(.+) (change|check|retorque|grease|adjustment|inspection|service|top-up)$/;
-const DEED: Record<string, string> = { 'going over': 'check', 'go over': 'check', 'once-over': 'check', 'once over': 'check', inspection: 'inspect', greasing: 'grease', squint: 'look', peek: 'look', eyeball: 'look', 'look over': 'look', 'nip up': 'nip', adjustment: 'adjust', service: 'service', 'top up': 'top' };
+const DEED: Record<string, string> = table({ 'going over': 'check', 'go over': 'check', 'once-over': 'check', 'once over': 'check', inspection: 'inspect', greasing: 'grease', squint: 'look', peek: 'look', eyeball: 'look', 'look over': 'look', 'nip up': 'nip', adjustment: 'adjust', service: 'service', 'top up': 'top' });
 /** Verbs with a preposition that mean to look at it once more. */
 const RETURNS = /^(come|go|get|circle|run|walk|work|look|see)$/;
 

@@ -5,9 +5,10 @@ import { COATS } from '../../words/coats.ts';
 import { isClass, verbForms } from '../../words/verbs.ts';
 import { isConsumable, nounsFrom, trim, withPhrase } from '../lib/fields.ts';
 import { lowText, type Telling } from '../telling.ts';
+import { table } from '../../words/table.ts';
 
 /** What is given a part as a noun, and the verb of it. */
-const NOUNED: Record<string, string> = { clean: 'clean', cleaning: 'clean', wash: 'wash', scrub: 'scrub', polish: 'polish', sand: 'sand', flush: 'flush', wipe: 'wipe', soak: 'soak', rub: 'rub', brush: 'brush', grease: 'grease', blast: 'blast', 'going over': 'clean', 'once over': 'clean', dip: 'dip', dunk: 'dip', rinse: 'rinse', hone: 'hone', scrape: 'scrape', buff: 'buff', hosing: 'hose', soaking: 'soak', greasing: 'grease', painting: 'paint', polishing: 'polish', sanding: 'sand', scrubbing: 'scrub', oiling: 'oil', brushing: 'brush', degrease: 'degrease', blow: 'blow', lick: 'paint', bath: 'soak', 'wire brushing': 'clean', service: 'service', overhaul: 'overhaul', dressing: 'dress', skim: 'skim', regrind: 'regrind' };
+const NOUNED: Record<string, string> = table({ clean: 'clean', cleaning: 'clean', wash: 'wash', scrub: 'scrub', polish: 'polish', sand: 'sand', flush: 'flush', wipe: 'wipe', soak: 'soak', rub: 'rub', brush: 'brush', grease: 'grease', blast: 'blast', 'going over': 'clean', 'once over': 'clean', dip: 'dip', dunk: 'dip', rinse: 'rinse', hone: 'hone', scrape: 'scrape', buff: 'buff', hosing: 'hose', soaking: 'soak', greasing: 'grease', painting: 'paint', polishing: 'polish', sanding: 'sand', scrubbing: 'scrub', oiling: 'oil', brushing: 'brush', degrease: 'degrease', blow: 'blow', lick: 'paint', bath: 'soak', 'wire brushing': 'clean', service: 'service', overhaul: 'overhaul', dressing: 'dress', skim: 'skim', regrind: 'regrind' });
 
 /** "gave the hood a good clean", "gave it two coats of red oxide". */
 export function gave(t: Telling): Entry[] | undefined {

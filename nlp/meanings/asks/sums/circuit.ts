@@ -1,7 +1,8 @@
 import { inOne } from './in-one.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
+import { table } from '../../../words/table.ts';
 
-const AUGHTS: Record<string, string> = { one: '1', two: '2', three: '3', four: '4' };
+const AUGHTS: Record<string, string> = table({ one: '1', two: '2', three: '3', four: '4' });
 
 /** The word after a figure as it was written: "30 A through" is amperes, "30 a side" is not. */
 const writtenAfter = (scope: Scope, f: Figure): string | undefined => scope.desk.sheet.tokens[scope.desk.line.tokenAt[f.end + 1] ?? -1]?.text;

@@ -1,6 +1,7 @@
 import { scaleOf } from './degrees.ts';
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
+import { table } from '../../../words/table.ts';
 
 const VOLUMES = ['qt', 'gal', 'L', 'pt', 'mL', 'fl oz', 'oz', 'cu in'];
 /** A temperature of the stretch; a bare "minus thirty" is one too. */
@@ -12,7 +13,7 @@ function temperature(scope: Scope): Figure | undefined {
   return aim && scaled(aim);
 }
 
-const PARTS: Readonly<Record<string, number>> = { third: 33.3333, quarter: 25, half: 50 };
+const PARTS: Readonly<Record<string, number>> = table({ third: 33.3333, quarter: 25, half: 50 });
 /** "a 14 L system": a bare L is litres where coolant is spoken of. */
 function litres(scope: Scope): Figure | undefined {
   const n = scope.numbers().find(x => /^ ?l\b/.test(scope.after(x)));

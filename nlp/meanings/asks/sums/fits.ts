@@ -1,5 +1,6 @@
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
+import { table } from '../../../words/table.ts';
 
 /** "one flat or maybe four flats": each is a case of its own. */
 function eachFlats(scope: Scope): Given[] {
@@ -64,7 +65,7 @@ export const END_PLAY: SumKind = {
 };
 
 const MATERIAL = /\b(wood(?:en)?|oak|ash|plastic|nylon|rubber|cast iron|grey iron|gray iron|ductile iron|stainless(?: steel)?|steel|iron|bronze|brass|alumini?um|ally|alloy|copper|cast|gunmetal|phosphor bronze|nickel)\b/g;
-const MADE: Record<string, string> = { ally: 'aluminium', alloy: 'aluminium', aluminum: 'aluminium', cast: 'cast iron', 'grey iron': 'cast iron', 'gray iron': 'cast iron', 'stainless steel': 'stainless' };
+const MADE: Record<string, string> = table({ ally: 'aluminium', alloy: 'aluminium', aluminum: 'aluminium', cast: 'cast iron', 'grey iron': 'cast iron', 'gray iron': 'cast iron', 'stainless steel': 'stainless' });
 const GOES_IN = /\b(?:bush(?:ing|es|ings)?|bearing|shaft|pin|sleeve|liner|insert|race|journal|axle|spindle|dowel|plug|seat|valve seat)s?\b/;
 
 /** The material of what is heated or cooled; that of the piece it goes round or into is another. */

@@ -3,6 +3,7 @@ import type { SumKind } from './kind.ts';
 import { type Figure, type Given, Scope } from './scope.ts';
 import { pitched } from './pitched.ts';
 import { sizeIn } from './torque.ts';
+import { table } from '../../../words/table.ts';
 
 function size(scope: Scope): Given {
   const s = sizeIn(scope);
@@ -87,7 +88,7 @@ export const CLEARANCE: SumKind = {
 
 /** A pipe's size is its name: "1/4", "1-1/4", "1". */
 const PIPE = String.raw`(\d+-\d+\/\d+|\d+ \d+\/\d+|\d+\/\d+|\d(?!\d|\/)|(?:one and a |an inch and a |inch and a )?(?:half|quarter|eighth)|three eighths?|three quarters?|inch|one)`;
-const PIPE_WORDS: Record<string, string> = { half: '1/2', quarter: '1/4', eighth: '1/8', 'three eighths': '3/8', 'three eighth': '3/8', 'three quarter': '3/4', 'three quarters': '3/4', inch: '1', one: '1', 'inch and a half': '1-1/2', 'inch and a quarter': '1-1/4', 'one and a half': '1-1/2', 'one and a quarter': '1-1/4', 'an inch and a quarter': '1-1/4', 'an inch and a half': '1-1/2' };
+const PIPE_WORDS: Record<string, string> = table({ half: '1/2', quarter: '1/4', eighth: '1/8', 'three eighths': '3/8', 'three eighth': '3/8', 'three quarter': '3/4', 'three quarters': '3/4', inch: '1', one: '1', 'inch and a half': '1-1/2', 'inch and a quarter': '1-1/4', 'one and a half': '1-1/2', 'one and a quarter': '1-1/4', 'an inch and a quarter': '1-1/4', 'an inch and a half': '1-1/2' });
 export const PIPE_THREAD: SumKind = {
   of: 'pipeThread',
   ask: [

@@ -1,5 +1,6 @@
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, Scope } from './scope.ts';
+import { table } from '../../../words/table.ts';
 
 const ROUND = /\b(?:each way|one way|there and back|round trip|both ways|return)\b/;
 
@@ -68,7 +69,7 @@ const first = (scope: Scope, figs: Figure[]): Figure | undefined => scope.neares
 /** "forty pounds" is money where the note is of money. */
 const weighed = (scope: Scope): Figure[] => scope.measures('lb').filter(f => /pounds?$/.test(scope.desk.text.slice(f.start, f.end)));
 
-const SAID_AS: Readonly<Record<string, string>> = { shipping: '(?:shipping|post|postage|freight|carriage|delivery)', core: '(?:core|surcharge|deposit|exchange)', miles: 'miles' };
+const SAID_AS: Readonly<Record<string, string>> = table({ shipping: '(?:shipping|post|postage|freight|carriage|delivery)', core: '(?:core|surcharge|deposit|exchange)', miles: 'miles' });
 
 /** "one that's 120, same tax": another thing, which keeps only what is said to be the same, and the tax. */
 function keepSame(scope: Scope, prev: Given, out: Given): void {

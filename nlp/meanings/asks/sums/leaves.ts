@@ -1,9 +1,10 @@
 import type { Figure, Given, Scope } from './scope.ts';
+import { table } from '../../../words/table.ts';
 
 /** A leaf called by its thickness; `count` where it was counted out ("three twos"). */
 export type Leaf = Figure & { count?: number };
 
-const TENS: Record<string, number> = { tens: 10, twelves: 12, fifteens: 15, twenties: 20, thirties: 30, forties: 40, fifties: 50, ones: 1, twos: 2, threes: 3, fours: 4, fives: 5, sixes: 6, sevens: 7, eights: 8, nines: 9 };
+const TENS: Record<string, number> = table({ tens: 10, twelves: 12, fifteens: 15, twenties: 20, thirties: 30, forties: 40, fifties: 50, ones: 1, twos: 2, threes: 3, fours: 4, fives: 5, sixes: 6, sevens: 7, eights: 8, nines: 9 });
 
 /** "fives and twos": leaves called by their thickness. */
 const plurals = (scope: Scope): Leaf[] => [...scope.text.matchAll(/\b(?:(twenty|thirty|forty|fifty)[ -])?([a-z]+s)\b/g)].flatMap(m => {

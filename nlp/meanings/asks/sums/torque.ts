@@ -3,8 +3,9 @@ import type { SumKind } from './kind.ts';
 import { pitched } from './pitched.ts';
 import type { Given, Scope } from './scope.ts';
 import { sizesInRow } from './sizes-in-row.ts';
+import { table } from '../../../words/table.ts';
 
-const WORDS: Record<string, string> = { two: '2', five: '5', eight: '8', seven: '7', three: '3', one: '1', six: '6', nine: '9', 'eight eight': '8.8', 'eight point eight': '8.8', 'ten nine': '10.9', 'ten point nine': '10.9', 'twelve nine': '12.9', 'twelve point nine': '12.9', 'five eight': '5.8', 'five point eight': '5.8', 'four six': '4.6', 'four point six': '4.6', 'nine eight': '9.8', 'four eight': '4.8', 'four point eight': '4.8', 'nine point eight': '9.8' };
+const WORDS: Record<string, string> = table({ two: '2', five: '5', eight: '8', seven: '7', three: '3', one: '1', six: '6', nine: '9', 'eight eight': '8.8', 'eight point eight': '8.8', 'ten nine': '10.9', 'ten point nine': '10.9', 'twelve nine': '12.9', 'twelve point nine': '12.9', 'five eight': '5.8', 'five point eight': '5.8', 'four six': '4.6', 'four point six': '4.6', 'nine eight': '9.8', 'four eight': '4.8', 'four point eight': '4.8', 'nine point eight': '9.8' });
 const DECIMAL = String.raw`8\.8|10\.9|12\.9|4\.6|4\.8|5\.8|9\.8|6\.8`;
 const SAID = Object.keys(WORDS).sort((a, b) => b.length - a.length).join('|');
 
