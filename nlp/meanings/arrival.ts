@@ -39,7 +39,7 @@ export const arrival: Meaning = t => {
   if (!came && !back && !homeAgain && !fetched && !posted && !inHand || /\b(almost|nearly)\b/.test(text)) return undefined;
   if (back && /\b(properly|fully|right|hard|well|all the way) home\b/.test(text)) return undefined; // "all four screws are properly home"
   if (back && /\bat home\b/.test(text) || back && /\b(in|over|up|down|round|around|out|from) here\b/.test(text)) return undefined;
-  const boxed = posted && /^(box|boxes|parcel|parcels|package|packages|delivery)$/.test(brought(c)?.name ?? '') ? t.clauses[t.at + 1] : undefined; // "UPS dropped off a box: the seals"
+  const boxed = posted && /^(box|boxes|parcel|parcels|package|packages|delivery)$/.test(brought(c)?.name ?? '') ? t.clauses[t.at + 1] : undefined; // "the courier dropped off a box: the seals"
   if (boxed?.join === ':' && boxed.pred === 'none' && boxed.subj.length) { spanForward(t, n => n === boxed, 1); return boxed.subj.filter(s => s.np?.quant !== 'no').map(s => ({ kind: 'arrival', item: s.name }) as Entry); }
   const things = (fetched || posted || inHand ? c.obj.length || !posted ? c.obj : [brought(c)].filter(x => x !== undefined).map(np => ({ name: np.name, from: np.from, to: np.to, np, plural: false })) as Thing[] : c.subj).filter(s => s.name && !FAULT.test(s.name) && !(/^(package|parcel|box|post|mail|delivery|order|quote|estimate|bill|invoice|gate)s?$/.test(s.name) && !s.carried) && !(EVERYDAY.has(s.name) && !s.carried) && !(s.name === 'spring' && t.sheet.tokens[s.from]?.low === 'spring') && !(isMachine(t.sheet, s.name) && !s.carried));
   if (came && c.who && /^(i|we|he|she|person)$/.test(c.who)) return undefined;

@@ -74,17 +74,21 @@ function valuesIn(sheet: Sheet, c: Clause): Found[] {
     const prev = sheet.tokens[i - 1]?.low ?? '', next = sheet.tokens[v.to]?.low ?? '';
     const ordinal = v.dim === 'number' && COUNTS_OFF.test(prev) || v.dim === 'number' && out.length > 0 && /^(on|in|for)$/.test(prev) && Number.isInteger(v.value.value) && v.value.value <= 12;
     const told = v.dim === 'number' && Number.isInteger(v.value.value) && v.value.value <= 12 && (sheet.tags[i - 1] === 'noun' && (valueAt(sheet, v.to, c.to) !== undefined || /^(reads?|measures?|is|was|at|shows?|says|has|had|gives?|mikes|mics)$/.test(next) && valueAt(sheet, v.to + 1, c.to) !== undefined) || /^(top|bottom|left|right|front|rear|back|other|first|last|inner|outer|middle|end|remaining|all)$/.test(prev) && (/^(be|have|verb)$/.test(sheet.tags[v.to] ?? '') || valueAt(sheet, v.to, c.to) !== undefined)); // "inlet 1 12 thou"
+    const numbered = v.dim === 'number' && v.value.form !== 'digits' && Number.isInteger(v.value.value) && v.value.value <= 12 && out.length > 0 && measureAt(sheet, v.to, c.to) !== undefined && !/^(noun|adj)$/.test(sheet.tags[measureAt(sheet, v.to, c.to)!.to] ?? ''); // "one 63.4 mm, two the same, three 63.2"
     const place = prev === 'at' && out.length > 0 && !sheet.tokens.slice(out.at(-1)!.to, i).some(x => CUT.test(x.low));
     const sized = !named && sizes.some(([a, b, said]) => a <= i && i < b && !/^(hot|cold|cranking|warm|dead|even|free|full)\b/.test(said) && !BESIDE.test(said));
     const beyond = sheet.tokens.slice(v.to, v.to + 3).map(x => x.low).join(' ');
     if (v.dim === 'measure' && !named && /^(in|ft|mm|cm|m|L|gal|qt|kg|lb)$/.test(v.value.unit) && (/^(up|down|along|in|back|off|away|above|below|out) (from|the|of the)\b|^too \w+/.test(beyond) || /^of\b/.test(beyond) && /^(L|gal|qt|kg|lb|ft|m)$/.test(v.value.unit) && !sheet.tokens.slice(v.to + 1, v.to + 4).some(x => NAMED.test(x.low)))) { i = v.to - 1; continue; } // "pitted a foot up from the gland", "two litres of paint"
     const bound = v.dim === 'measure' && /^(under|over|than|below|within|beyond|above)$/.test(prev) && out.every(x => x.to < i - 1); // "under an inch" is no figure
-    const counts = bound || v.dim === 'number' && (next === 'of' || /^(way|times|goes|tries|passes|attempts|places|spots|cuts|rounds|hits|stages|readings)$/.test(next) || next === 'at' && Number.isInteger(v.value.value) && v.value.value <= 12 && sheet.tags[v.to + 1] === 'num');
-    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !told && !sized && !counts && !place && !(/^(by|within|for)$/.test(prev) && !(prev === 'by' && OUT_BY.test(sheet.tokens.slice(Math.max(0, i - 4), i).map(x => x.low).join(' ')))) && !(next === 'by' && valueAt(sheet, v.to + 1, c.to)) && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
+    const counts = bound || v.dim === 'number' && next === 'the' && /^same$/.test(sheet.tokens[v.to + 1]?.low ?? '') || v.dim === 'number' && (next === 'of' || /^(way|times|goes|tries|passes|attempts|places|spots|cuts|rounds|hits|stages|readings)$/.test(next) || next === 'at' && Number.isInteger(v.value.value) && v.value.value <= 12 && sheet.tags[v.to + 1] === 'num');
+    if (/^(measure|percent|number|thread)$/.test(v.dim) && !ordinal && !told && !numbered && !sized && !counts && !place && !(/^(by|within|for)$/.test(prev) && !(prev === 'by' && OUT_BY.test(sheet.tokens.slice(Math.max(0, i - 4), i).map(x => x.low).join(' ')))) && !(next === 'by' && valueAt(sheet, v.to + 1, c.to)) && next !== 'x' && !Number.isNaN(valueOf(sheet, v).value)) out.push(v);
     i = v.to - 1;
   }
   return out;
 }
+
+/** A measure that begins at that token. */
+const measureAt = (sheet: Sheet, k: number, to: number): Found | undefined => { const f = valueAt(sheet, k, to); return f?.dim === 'measure' ? f : undefined; };
 
 /** "proud by five", "out of round by three", "down by an eighth": by how much it is out. */
 const OUT_BY = /(proud|out|out of \w+|down|up|short|long|high|low|over|under|bent|bowed|off|worn|tapered|oval|slack|undersize|oversize|thin|wide|narrow|tight|adrift|sunk|recessed|lifted|stretched|shrunk|closed|opened|dropped|moved|overhangs?|misaligned) by$/;

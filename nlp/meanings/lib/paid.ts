@@ -15,7 +15,7 @@ const HALVES = /^(one|two|three|four|five|six|seven|eight|nine)[ -](twenty|thirt
 /** The price of a small thing said in two halves ("a tube of grease for six forty") is of units and hundredths. */
 export function smallPriced(sheet: Sheet, x: Told): Told {
   const e = x.entry;
-  if (e.kind !== 'quote' && e.kind !== 'bought' && e.kind !== 'order' || e.price === undefined || e.price < 100 || e.price >= 1000 || !isSmall(e.item)) return x;
+  if (e.kind !== 'quote' && e.kind !== 'bought' && e.kind !== 'order' || e.price === undefined || e.price < 100 || e.price >= 1000 || !isSmall(e.item) && !(e.kind !== 'bought' && e.shipping !== undefined && e.shipping > 0 && e.shipping < 10)) return x; // "eight ninety and three twenty the post"
   const at = spotOf(sheet, x), f = at && valueAt(sheet, at.from, at.to);
   const said = f ? sheet.tokens.slice(f.from, f.to).map(t => t.low).join(' ') : '';
   return HALVES.test(said) ? { ...x, entry: { ...e, price: e.price / 100 } as Entry } : x;

@@ -14,7 +14,7 @@ const SURE = 0.7;
 const MEASURES = 0, IN = 0;
 
 /** Words that say only that a figure was read, or that it is one. */
-const READ = /^(wore|worn|clears?|runs?|ran|draws?|shows?|reads?|says|measures?|mikes|mics|point|hours?|miles)$/;
+const READ = /^(wore|worn|clears?|runs?|ran|draws?|shows?|reads?|says|measures?|mikes|mics|pulled|gapped|torqued|set|adjusted|point|hours?|miles)$/;
 
 /** What a machine's hours and miles are. */
 const METERED = { hours: 'running time', miles: 'distance' };
