@@ -27,18 +27,17 @@ export function remarked(left: readonly Telling[], covered: Clause[], net?: Weig
     const got = z < IDLE ? undefined : remark(own, read.has((clause as Placed).sentence)) ?? (z > KEPT && !clause.neg ? { kind: 'remark', text: sheet.text.slice(start, end).trim() } as Entry : undefined);
     const last = out.at(-1);
     if (got && last && last.own.at(-1)!.at + 1 === own[0]!.at) { last.own.push(...own); last.z = Math.max(last.z, z); }
-    else if (got) out.push({ own: [...own], z, text: (got as { text: string }).text });
+    else if (got?.kind === 'remark') out.push({ own: [...own], z, start: sheet.text.indexOf(got.text, sheet.tokens[clause.from - 1]?.start ?? 0) });
     for (const t of own) t.sheet.trace.push({ stage: 'meaning', rule: got ? 'remark' : 'none', text: clauseText(t) });
   }
   if (!out.length) return [];
-  const best = out.reduce((a, b) => (b.z > a.z ? b : a)), { own } = best, { sheet } = own[0]!, to = own.at(-1)!.clause.to;
-  const start = sheet.text.indexOf(best.text, 0), end = sheet.tokens[to - 1]!.end;
+  const { own, start } = out.reduce((a, b) => (b.z > a.z ? b : a)), { sheet } = own[0]!, to = own.at(-1)!.clause.to;
   covered.push(...own.map(t => t.clause));
-  return [{ entry: { kind: 'remark', text: end > start + best.text.length ? sheet.text.slice(start, end).trim() : best.text } as Entry, clause: { ...own[0]!.clause, to }, rule: 'remark' }];
+  return [{ entry: { kind: 'remark', text: sheet.text.slice(start, sheet.tokens[to - 1]!.end).trim() } as Entry, clause: { ...own[0]!.clause, to }, rule: 'remark' }];
 }
 
-/** Clauses that make a remark, how strongly the net speaks for it, and the words of the first of their sentences. */
-interface Kept { own: Telling[]; z: number; text: string }
+/** Clauses that make a remark, how strongly the net speaks for it, and where in the note its words begin. */
+interface Kept { own: Telling[]; z: number; start: number }
 
 /** Clauses left unread, in runs without a gap inside one sentence. */
 function runs(left: readonly Telling[]): Telling[][] {

@@ -10,7 +10,7 @@ const OTHERS = new RegExp(String.raw`^${SOME} (?!and\b|or\b|by\b|in\b|of a\b|foo
 /** What says only that it was seen, in front of how it is. */
 const SEEN = /^(?:(?:it|she|he|they) (?:was |is |are |were |'s |has |had )?(?=\S)|(?:turned out|proved)(?: to be)? )/i;
 /** What may be done about it, behind. */
-const MENDABLE = /[,;]? (?:(?:that|which|but|and|so) )?(?:i|we)(?:'ll| can| could| will| shall|'d) .*$/i;
+const MENDABLE = /(?<!\b(?:when|where|if|than|as|what|how|before|after|until|while|because|like|so|all))[,;]? (?:(?:that|which|but|and|so) )?(?:i|we)(?:'ll| can| could| will| shall|'d) .*$/i;
 /** Words that by themselves say nothing of how a part is. */
 const EMPTY = /^(?:(?:of|it|all|up|one|two|three|think|so|the|a|an|is|was|that|them|\d+)[ ,]*)+$/i;
 

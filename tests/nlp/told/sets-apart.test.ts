@@ -18,4 +18,5 @@ test('who saw it and what may be done about it are no part of how it is; what sa
   expect(found('turned out to be bent')).toEqual([['bent', undefined]]);
   expect(found('split I can solder', 'repair')).toEqual([['split', 'repair']]);
   expect(found('of it')).toEqual([]);
+  expect(found("louder than I'd like")).toEqual([["louder than I'd like", undefined]]);
 });
