@@ -44,6 +44,8 @@ const MADE_OF = /^(bronze|brass|steel|iron|wooden|oak|ash|rubber|copper|nylon|le
 
 /** The owner ahead of what it owns, in the singular; the side that tells the owned one from its fellow goes first ("left beater shaft bearing"). */
 export function before(owner: string, name: string): string {
+  if (name.includes(' ') && singular(owner.split(' ').at(-1)!) === singular(name.split(' ').at(-1)!)) { const of = /^(.+)'s /.exec(owner)?.[1]; return of ? `${of} ${name}` : name; } // "the mandrel's saw-end journal… Its pulley-end journal"
+  if (name.startsWith(`${owner.split(' ').at(-1)!} `)) return `${owner}${name.slice(name.indexOf(' '))}`; // "the water pump… its pump shaft"
   const words = name.split(' '), one = NAMED.test(words.at(-1)!) ? owner : owner.replace(/\S+$/, w => singular(w));
   return words.length > 1 && SIDES.has(words[0]!) && !SIDES.has(owner.split(' ')[0]!) ? `${words[0]} ${one} ${words.slice(1).join(' ')}` : `${one} ${name}`;
 }

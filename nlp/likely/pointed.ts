@@ -73,6 +73,8 @@ export function allPointed(sheet: Sheet, net: Weighed, clause: Clause, sort: Sor
   if (!runs.length) return [];
   // What this note names is not pieced together with what the one before named.
   while (runs[0]!.every(w => w.token === undefined) && runs.at(-1)!.some(w => w.token !== undefined)) { runs.shift(); gaps.shift(); }
+  // Nor with one of its own kind ("the saw-end journal… its pulley-end journal").
+  if (runs.length === 2 && runs[0]!.every(w => (w.token ?? -1) < clause.from) && runs[1]!.length > 1 && nameKey(runs[0]!.at(-1)!.word) === nameKey(runs[1]!.at(-1)!.word)) { runs.shift(); gaps.shift(); }
   // Nor is what the clause names with what comes after it.
   if (runs.some(r => r.some(w => w.token !== undefined && w.token < clause.to))) while (runs.at(-1)!.every(w => (w.token ?? -1) >= clause.to)) { runs.pop(); gaps.pop(); }
   const together = gaps.map((gap, k) => k > 0 && gap.length <= 3 && gap.some(w => TOGETHER.test(w)) && gap.every(w => SMALL.test(w) || TOGETHER.test(w) || COUNTED.test(w)));

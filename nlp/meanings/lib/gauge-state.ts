@@ -24,7 +24,7 @@ export function opening(t: Telling, c: Clause): State {
   const near = last?.entry.kind === 'reading' && before && (last.clause === before || t.told.at(-2)?.clause === before) && !before.asks && Math.abs((before as Placed).sentence - (c as Placed).sentence) <= 1 ? last.entry : undefined;
   const subj = c.subj.filter(s => !s.machine && partLike(t.sheet, s.name) && !/^(hot|cold|top|bottom|middle)$/.test(s.name) && (NAMED.test(s.name.split(' ').at(-1)!) || measurable(t.sheet, s.name))).map(s => ownPart(s.name, t.sheet.ctx.parts)).find(Boolean);
   const topic = subj ?? spokenOf(t)?.name;
-  return near ? { part: near.part, what: near.what?.replace(/ (at|with|on|in|over) .*| (hot|cold|cranking)$/, ''), unit: near.unit, small: (near.value ?? 1) < 0.1 } : { part: topic };
+  return near ? { part: near.part, what: near.what?.replace(/ (at|with|on|in|over) .*| (hot|cold|warm|cranking|resting|idling|running|charging)$/, ''), unit: near.unit, small: (near.value ?? 1) < 0.1 } : { part: topic };
 }
 
 /** The clause before, past those that only take a figure back ("no, tell a lie,"). */

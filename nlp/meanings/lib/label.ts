@@ -47,7 +47,8 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (tail && k === from && low(k) === 'left' && /^(at|on|in|of|before|to|,|\.|)$/.test(low(k + 1))) continue; // what is left of it
     const cylinder = numberedAt(sheet, k, to);
     if (cylinder) { out.part = cylinder.name; k = cylinder.to - 1; continue; }
-    const running = low(k) === 'with' ? sheet.tokens.slice(k, Math.min(k + 5, to)).findIndex(x => /^(on|off|running|up|open|shut|closed|turning|cranking|connected|disconnected|engaged)$/.test(x.low)) : -1;
+    if (low(k) === 'under' && /^(load|full|the)$/.test(low(k + 1)) && /^(load|lamps?|lights?)$/.test(low(k + (low(k + 1) === 'load' ? 1 : 2)))) { const end = k + (low(k + 1) === 'load' ? 2 : 3); out.where ??= words(sheet, k, end); k = end - 1; continue; } // "8.9 under load"
+    const running = low(k) === 'with' ? sheet.tokens.slice(k, Math.min(k + 5, to)).findIndex(x => /^(on|off|running|up|open|shut|closed|turning|cranking|dragging|draggin|connected|disconnected|engaged)$/.test(x.low)) : -1;
     if (running > 1) { out.where ??= words(sheet, k, k + running + 1); k += running; continue; }
     if (!tail && low(k) === 'with' && tags[k + 1] === 'det') { while (k + 1 < to && /^(det|adj|noun)$/.test(tags[k + 1]!)) k++; continue; } // "with the new gasket it stands…"
     const pair = tail ? undefined : betweenTwo(sheet, k, to);
