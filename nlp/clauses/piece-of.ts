@@ -1,12 +1,11 @@
 import type { Phrase } from '../dimensions/part/phrase.ts';
 import { snap } from '../dimensions/part/snap.ts';
 import type { Sheet } from '../types.ts';
-import { singular } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
 import type { Thing } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
-import { withOwner } from './owner.ts';
+import { before, withOwner } from './owner.ts';
 import { afterNouns, finite, isAux } from './predicate.ts';
 import { isStuff, partLike } from './name-kinds.ts';
 
@@ -23,7 +22,7 @@ const SURFACE = /^(?:(?:top|bottom|upper|lower|inner|outer|front|rear|left|right
 /** "…nut came off, thread's rough": a surface that is told of alone gets the name of what was spoken of in front. */
 export function ownFace(things: readonly Thing[], sheet: Sheet, memory: Memory): Thing[] {
   const whole = memory.topic();
-  return things.map(t => (things.length === 1 && t.np && !t.np.stands && !t.np.known && (SURFACE.test(t.name) || sheet.tokens[t.np.from]?.low === 'its' && partLike(sheet, t.name)) && whole && whole.name !== t.name && !whole.machine && partLike(sheet, whole.name) && !isStuff(whole.name) && !SURFACE.test(whole.name) && !whole.name.split(' ').includes(t.name) ? { ...t, name: `${whole.name.replace(/\S+$/, singular)} ${t.name}` } : t));
+  return things.map(t => (things.length === 1 && t.np && !t.np.stands && !t.np.known && (SURFACE.test(t.name) || sheet.tokens[t.np.from]?.low === 'its' && partLike(sheet, t.name)) && whole && whole.name !== t.name && !whole.machine && partLike(sheet, whole.name) && !isStuff(whole.name) && !SURFACE.test(whole.name) && !whole.name.split(' ').includes(t.name) ? { ...t, name: before(whole.name, t.name) } : t));
 }
 
 /** The name of a piece with what it is of, or the side that it is on, in front. */
