@@ -1,9 +1,13 @@
+import { sheetBefore } from '../../sheet.ts';
 import type { Sheet } from '../../types.ts';
 import type { Meant } from './pieces.ts';
 import { weigh, type Weighed } from './weighed.ts';
 
-/** What the net says of a note, words that were mended read as what is meant by them. */
-export const weighNote = (sheet: Sheet): Weighed | undefined => weigh(sheet.text, sheet.ctx.prior?.at(-1), meantIn(sheet));
+/** What the net says of a note after the one before it, words that were mended in either read as what is meant by them. */
+export function weighNote(sheet: Sheet): Weighed | undefined {
+  const before = sheetBefore(sheet.ctx);
+  return weigh(sheet.text, before?.text, meantIn(sheet), before ? meantIn(before) : []);
+}
 
 /** The stretches that were mended, each with its words; several words may stand in one stretch ("LF"). */
 function meantIn(sheet: Sheet): Meant[] {

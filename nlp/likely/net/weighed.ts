@@ -14,9 +14,9 @@ export class Weighed {
   private readonly own: readonly (Piece & { row: number })[];
   private readonly rows: Float32Array;
 
-  constructor(text: string, prior: string | undefined, meant: readonly Meant[] = []) {
+  constructor(text: string, prior: string | undefined, meant: readonly Meant[] = [], meantBefore: readonly Meant[] = []) {
     const { vocabulary, run } = net(), first = vocabulary.get('[CLS]')!, stop = vocabulary.get('[SEP]')!;
-    const before = prior === undefined ? [] : piecesOf(prior, vocabulary).slice(-MOST_BEFORE), own = piecesOf(text, vocabulary, meant).slice(0, MOST);
+    const before = prior === undefined ? [] : piecesOf(prior, vocabulary, meantBefore).slice(-MOST_BEFORE), own = piecesOf(text, vocabulary, meant).slice(0, MOST);
     const lead = [first, ...(prior === undefined ? [] : [...before.map(p => p.id), stop])];
     const ids = [...lead, ...own.map(p => p.id), stop];
     this.rows = run(ids, ids.map((_, i) => Number(prior !== undefined && i < lead.length)));
@@ -101,14 +101,14 @@ export class Weighed {
 
 const kept = new Map<string, Weighed>(), KEPT = 64;
 
-/** What the net says of a note after the note before it; nothing where there is no net. `meant`: what it says otherwise than in plain words. The last few are kept, for each note is read again as the one before. */
-export function weigh(text: string, prior?: string, meant: readonly Meant[] = []): Weighed | undefined {
+/** What the net says of a note after the note before it; nothing where there is no net. `meant`, `meantBefore`: what either says otherwise than in plain words. The last few are kept, for each note is read again as the one before. */
+export function weigh(text: string, prior?: string, meant: readonly Meant[] = [], meantBefore: readonly Meant[] = []): Weighed | undefined {
   if (!hasNet()) return undefined;
-  const key = JSON.stringify([text, prior, meant]);
+  const key = JSON.stringify([text, prior, meant, meantBefore]);
   let have = kept.get(key);
   if (!have) {
     if (kept.size >= KEPT) kept.delete(kept.keys().next().value!);
-    kept.set(key, have = new Weighed(text, prior, meant));
+    kept.set(key, have = new Weighed(text, prior, meant, meantBefore));
   }
   return have;
 }
