@@ -17,8 +17,8 @@ export const JOINS = /^(and|plus|then|&|also|but|,)$/;
  * right one"): each is told as the one before it, a thing got with the price that is said after it.
  */
 export function beside(t: Telling, net: Weighed, told: readonly Entry[]): Entry[] {
-  const first = told[0]!, all = 'part' in first && told.length === 1 ? allPointed(t.sheet, net, t.clause, sortOf(first)) : [];
-  if (all.length > 1 && all.every(n => n.p > SURE && (n.at ?? t.clause.from) < t.clause.from && n.at !== undefined) && all.some(n => n.name === namedBy(first))) return all.filter(n => n.name !== namedBy(first)).map(n => ({ ...first, part: n.name }) as Entry); // "both of them are on the tailgate"
+  const first = told[0]!, all = /^(stow|out|wait|recheck)$/.test(first.kind) && told.length === 1 ? allPointed(t.sheet, net, t.clause, sortOf(first)) : [];
+  if (all.length > 1 && all.every(n => !onlyWhich(n.name) && n.p > SURE && (n.at ?? t.clause.from) < t.clause.from && n.at !== undefined) && all.some(n => n.name === namedBy(first))) return all.filter(n => n.name !== namedBy(first)).map(n => ({ ...first, part: n.name }) as Entry); // "both of them are on the tailgate"
   if (!/^(fit|work|want|bought|arrival|job)$/.test(first.kind) || told.some(e => sortOf(e) !== sortOf(first))) return [];
   const have = new Set(told.flatMap(e => nameWords(namedBy(e) ?? ''))), names = pointedApart(t.sheet, net, t.clause, sortOf(first));
   return names.flatMap((n, k): Entry[] => {
