@@ -15,7 +15,7 @@ const ACTS: readonly (readonly [RegExp, NonNullable<Reading['act']>])[] = [
 
 /** An act on the conversation itself, where the whole note is one: "more", "scratch that", a bare yes or no. */
 export function actOf(sheet: Sheet, entries: readonly Entry[], asks: readonly Ask[]): Reading['act'] | undefined {
-  if (asks.length || entries.some(e => e.kind !== 'amend')) return undefined;
+  if (asks.length || entries.some(e => e.kind !== 'amend' && e.kind !== 'remark')) return undefined;
   const words = sheet.text.toLowerCase().replace(/[’‘]/g, "'").replace(/^(?:no|oh|sorry|please|okay|ok),? (?=\w)/, m => (/^(no|ok|okay)/.test(m) ? m : '')).replace(/[.!?,]+/g, '').replace(/\bplease\b/g, '').trim();
   return ACTS.find(([re]) => re.test(words))?.[1];
 }

@@ -4,6 +4,7 @@ import { PERSONS } from '../words/persons.ts';
 import type { Clause } from './clause.ts';
 import type { Item } from './items.ts';
 import type { Memory } from './memory.ts';
+import { withOwner } from './owner.ts';
 import { finite, isAux, predicateAt } from './predicate.ts';
 import { isStuff, partLike } from './name-kinds.ts';
 import { thingsAt } from './things.ts';
@@ -86,7 +87,11 @@ export function subject(sheet: Sheet, c: Clause, memory: Memory): number {
     if (m > n && things.length && c.items[m]?.np?.stands && /^ones?$/.test(c.items[m]!.np!.said) && (isAux(c.items[m + 1]) || finite(c.items[m + 1]))) return m + 1;
     // "the carburettor from the yard cost me": a phrase that only says which one stands before the verb
     while (c.items[n] && /^(from|at|off|by|behind|under|down|up|over|across|along|near|round)$/.test(c.items[n]!.low) && c.items[n + 1]?.t === 'np' && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2;
-    if (/^(from|between)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(to|and)$/.test(c.items[n + 2]?.low ?? '') && c.items[n + 3]?.t === 'np' && (isAux(c.items[n + 4]) || finite(c.items[n + 4]))) n += 4; // "the chain from the gearbox to the beater is stiff"
+    if (/^(from|between)$/.test(c.items[n]?.low ?? '') && c.items[n + 1]?.t === 'np' && /^(to|and)$/.test(c.items[n + 2]?.low ?? '') && c.items[n + 3]?.t === 'np' && (isAux(c.items[n + 4]) || finite(c.items[n + 4]))) {
+      const [one] = things, first = c.items[n + 1]!.np!;
+      if (things.length === 1 && !one!.np?.stands && c.items[n]!.low === 'between') one!.name = withOwner(sheet, one!.name, first, 'of', memory) ?? one!.name; // "the gasket between the manifold and the head is blown"
+      n += 4; // "the chain from the gearbox to the beater is stiff"
+    }
     if (/^(in|on|with|under|to|for|behind|over|around|inside|below|above)$/.test(c.items[n]?.low ?? '') && /^(it|them|that)$/.test(c.items[n + 1]?.low ?? '') && (isAux(c.items[n + 2]) || finite(c.items[n + 2]))) n += 2; // "the gasket in it is torn"
     // "one adapter M18 on G half inch is": its size stands before the verb
     if (/^(thread|measure|number)$/.test(c.items[n]?.f?.dim ?? '')) {

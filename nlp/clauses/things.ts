@@ -104,6 +104,7 @@ export function thingsAt(sheet: Sheet, items: readonly Item[], k: number, memory
     next = one.next;
     let j = next;
     while (items[j] && (items[j]!.low === ',' || items[j]!.t === 'cc' && /^(and|plus|or|&|\+)$/.test(items[j]!.low))) j++;
+    if (j > next && items[j]?.low === 'then' && items[j + 1]?.t === 'np' && items[j + 2] === undefined) j++; // "adjusted the near brake and then the off brake"
     if (j === next || items[j]?.t !== 'np' || /^coats?$/.test(items[j]!.np!.said) || items[j]!.np!.quant === 'no' && items[next]!.low === ',') break;
     next = j;
   }

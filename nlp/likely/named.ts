@@ -65,6 +65,7 @@ function hear(sheet: Sheet, x: Told, net: Weighed, asking: Stretch, all: { name:
 /** Whether another name, however loudly spoken for (`louder`: by how much), says less than the rules' own, or something else than a name. A name that the shop has gives way only to one that has all its words and is far louder. */
 function refused(sheet: Sheet, x: Told, name: string, best: { name: string }, louder: number): boolean {
   if (oneAndOther(nameWords(best.name)) || adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name)) return true;
+  if (oneOfTwo(sheet, x, name, best.name)) return true;
   return known(sheet, name) && !known(sheet, best.name) && !(louder > 2 * LOUDER && extendsName(name, best.name));
 }
 
@@ -92,6 +93,12 @@ const turned = (sheet: Sheet, x: Told, name: string, other: string): boolean =>
 
 /** Whether a name has all the words of another, and more: "drum shaft end" of the drum shaft. */
 const extendsName = (name: string, other: string): boolean => nameWords(name).every(w => nameWords(other).includes(w));
+
+/** Whether something else was spoken of before whose name ends in the rules' short one, so that it may be either ("two boot bearings and two head bearings… The bearings came"). */
+const oneOfTwo = (sheet: Sheet, x: Told, name: string, other: string): boolean => {
+  const short = nameWords(name), here = sheet.tokens.flatMap(t => nameWords(t.low)), ends = (full: string): boolean => nameWords(full).length > short.length && nameWords(full).slice(-short.length).join() === short.join();
+  return ends(other) && !nameWords(other).every(w => here.includes(w)) && (x.clause as Placed).memory.all().some(t => ends(t.name) && !extendsName(t.name, other) && !extendsName(other, t.name));
+};
 
 /** Whether the shop itself has this name. */
 const known = (sheet: Sheet, name: string): boolean => isKnownPart(sheet.ctx.parts, name) || isMachine(sheet, name);

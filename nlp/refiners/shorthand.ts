@@ -19,7 +19,7 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     const number = numbered(tokens, i);
     if (number) { out.push(number); sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: number.text, gave: number.low }); if (number.text.endsWith('.')) i++; continue; }
     const sided = SIDED[t.low];
-    if (sided && (t.text === t.text.toUpperCase() || t.low !== 'rr') && !isOfName(sheet.ctx.parts, t.low)) {
+    if (sided && (t.text === t.text.toUpperCase() || t.low !== 'rr') && !isOfName(sheet.ctx.parts, t.low) && !(t.low === 'rh' && isHumidity(tokens, i))) {
       sheet.trace.push({ stage: 'mend', rule: 'shorthand', text: t.text, gave: sided.join(' ') });
       for (const low of standsAlone(next, tokens[i + 2]) ? [...sided, 'one'] : sided) out.push({ ...t, low, mended: true });
       continue;
@@ -40,6 +40,9 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
   }
   return out;
 }
+
+/** "55 % RH", "RH is 60": the humidity of the air. */
+const isHumidity = (tokens: readonly Token[], i: number): boolean => /^(\d.*|%|percent|pct)$/.test(tokens[i - 1]?.low ?? '') || /^(\d.*|is|at|of)$/.test(tokens[i + 1]?.low ?? '') && tokens.some(t => /^(dew|dewpoint|humid|humidity)$/.test(t.low)) || isNumberWord(tokens[i - 1]?.low ?? '');
 
 /** Whether what comes after a side names no part: "LF and LR torqued", "RR reads open". */
 const standsAlone = (next: Token | undefined, then: Token | undefined): boolean => (next !== undefined && CONDITION.has(next.low) && !/^\p{L}/u.test(then?.low ?? '')) || (!next || !/^\p{L}/u.test(next.low) || /^(and|or|is|was|are|were|at|to|on|in|has|had|one|ones)$/.test(next.low) ? !/^ones?$/.test(next?.low ?? '') : verbForms(next.low).length > 0 && nounClasses(next.low).size === 0);

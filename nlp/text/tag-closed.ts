@@ -35,7 +35,7 @@ export function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: num
   if (low === 'yet' && prev !== undefined && prev !== 'mark') return 'adv';
   if (g.CONJ.has(low)) return 'cc';
   if (low === 'before' || low === 'after' || low === 'until' || low === 'till' || low === "'til" || low === "'cause") return 'sub';
-  if (low === 'off' && prev === 'det' && /^(side|wheel|fore|rear|hind|one)$/.test(next)) return 'adj';
+  if (low === 'off' && prev === 'det' && (/^(side|wheel|fore|rear|hind|one)$/.test(next) || nounClasses(next).has('part') && tokens.some(t => t.low === 'near'))) return 'adj'; // the one that is not the near one
   if (/^(over|off|on|out|in|up|down|back|apart|away|together|through|loose|along)$/.test(low)) {
     if (low === 'loose' && (prev === 'be' || prev === 'adv' || prev === 'noun')) return 'adj';
     return 'prt';

@@ -7,7 +7,7 @@ const told = (text: string) => readNote(text, { at: AT }).entries.map(e => [e.ki
 
 describe('what a clause joins on', () => {
   it.each([
-    ['adjusted the near brake and then the off brake', [['fit', 'near brake', 'certain'], ['fit', 'off brake', 'implied']]],
+    ['adjusted the near brake and then the off brake', [['fit', 'near brake', 'certain'], ['fit', 'off brake', 'certain']]],
     ['The oil seals turned up at last and the thrust washer with them.', [['arrival', 'oil seals', 'certain'], ['arrival', 'thrust washer', 'implied']]],
     ['picked up a coil of fuel line at the co-op for 14 bucks and a set of clips', [['bought', 'fuel line', 'certain'], ['bought', 'clips', 'implied']]],
   ])('%s', (text, expected) => expect(told(text)).toEqual(expected));
