@@ -33,6 +33,7 @@ export function guess(t: Telling, odds: Odds, left: Telling[], covered: Clause[]
     // One part has many kinds of work done to it; other entries of a kind and a name say the same.
     const name = namedBy(entry);
     if (t.told.some(x => x.entry.kind === entry.kind && (name === undefined ? isDeepStrictEqual(x.entry, entry) : sameThing(namedBy(x.entry), name) && deedOf(x.entry) === deedOf(entry)))) continue;
+    if (entry.kind === 'out' && have.some(e => e.kind === 'order' && sameThing(e.item, name))) continue; // "sent off for a tap to the fittings people"
     add(t, entry, left, covered);
   }
 }

@@ -9,6 +9,8 @@ import { finite, isAux } from './predicate.ts';
 import { isMachine, isPlural, isSource, isStuff, partLike } from './name-kinds.ts';
 
 const CONTAINER = /^(set|pair|roll|box|bag|tin|can|gallon|quart|pint|litre|liter|tube|length|piece|bit|bunch|lot|handful|fistful|pail|sheet|bottle|jar|pack|packet|coil|spool|bucket|load|couple|dozen|couple|few|foot|feet|yard|metre|meter|lump|drum|tub|reel|stick|bar|pail|sack|drop|dab|coat|coats|lick|half|rest|all|each|one|two|three|handful|fistful|pocketful|kind|sort|box|case|handful)s?$/;
+/** A measured amount whose unit is written short: "4 m of hose". */
+export const AMOUNT = /^[\d.]+ (m|cm|mm|ft|yd|l|ml|kg|g|lb|lbs|oz|gal|qt|pt)$/;
 const OWNS = /^(of|on|in|from|for|at|off|inside|under|behind|to|around|between|over|above|below|against|through|underneath)$/;
 
 /**
@@ -45,7 +47,7 @@ export function thingAt(sheet: Sheet, items: readonly Item[], k: number, memory:
     if (prep?.low === 'of' && (np.stands || /^(pair|lot|set|half|whole lot|whole set|most)$/.test(np.said)) && tail?.t === 'pron' && /^(them|those|these)$/.test(tail.low)) { name = memory.several()[0]?.name ?? name; to = tail.to; next += 2; break; }
     if (!prep || !tail?.np || !OWNS.test(prep.low) || prep.t !== 'prep' && prep.t !== 'prt') break;
     const { owner, length } = ownerAt(items, next)!;
-    if (prep.low === 'of' && CONTAINER.test(np.said.split(' ').at(-1)!)) {
+    if (prep.low === 'of' && (CONTAINER.test(np.said.split(' ').at(-1)!) || AMOUNT.test(np.said))) {
       name = owner.stands ? standIn(owner, memory, sheet) ?? name : owner.name; choices = owner.choices; machine = false;
     } else if (prep.low === 'of' || owned && (prep.low === 'on' || prep.low === 'in')) {
       const joined = withOwner(sheet, name, owner, prep.low, memory);

@@ -41,28 +41,31 @@ export const bought: Meaning = t => {
   if (paid && sums.price === undefined) return undefined;
   const source = reach.map(r => sourceIn(t.sheet, r.items)?.source).find(Boolean) ?? before(t) ?? bareSeller(t, reach) ?? reach.map(r => pricedAt(t, r)).find(Boolean) ?? (paid && /^(charge|bill|invoice)$/.test(base) ? sourceSubject(t, [c]) : undefined) ?? (paid ? paidTo(c) ?? (/\bpaid (them|him|her)\b/.test(lowText(t)) ? t.clauses.slice(0, t.at).map(x => sourceIn(t.sheet, x.items)?.source).findLast(Boolean) : undefined) : undefined) ?? sellerBefore(t);
   if (paid && costs(t, c, money) && !c.subj.some(s => !s.carried) && !c.items.some(i => i.low === 'for') && [...t.prior, ...t.told.map(x => x.entry)].some(e => e.kind === 'arrival' || e.kind === 'out')) return outside(t, sums.price, source); // "the injector's home… cost me 48"
-  if (!goods.length) return paid ? outside(t, sums.price, source) ?? all.filter(g => !/^(trouble|pains|time|effort|favou?r|work|job|labou?r|bill|invoice|total|damage|tab|account)$/.test(g.item)).map(g => make(g, sums.price, source, sums)) : undefined;
+  if (!goods.length) return paid ? outside(t, sums.price, source) ?? all.filter(g => !/^(trouble|pains|time|effort|favou?r|work|job|labou?r|bill|invoice|total|damage|tab|account)$/.test(g.item)).map(g => make(t, g, sums.price, source, sums)) : undefined;
   for (const x of t.told.filter(y => y.entry.kind === 'want' && y.entry.qty === undefined && goods.some(g => g.item.endsWith((y.entry as { item: string }).item)))) t.told.splice(t.told.indexOf(x), 1); // "ran out of wire and bought a spool"
   if (goods.length > 1) return several(t, reach, goods, source);
-  return goods.map(g => make(g, total(sums, g.qty), source, sums));
+  return goods.map(g => make(t, g, total(sums, g.qty), source, sums));
 };
 
 const GETS = /^(snaffle|wangle|acquire|secure|procure|get|grab|pick|score|snag|nab|find|collect|bag|hand|spend|fork|lay)$/;
 /** Whether the source is a known seller rather than what a part came off. */
 const isShopSource = (t: Telling): boolean => { const s = sourceIn(t.sheet, t.clause.items); const np = s && t.clause.items[s.at + 1]?.np; return np !== undefined && isSeller(np.said); };
 
-const make = (g: Goods, price: number | undefined, source: string | undefined, sums: { shipping?: number; core?: number; tax?: number }): Entry =>
-  trim({ kind: 'bought', item: g.item, source, price: price !== undefined && price === g.qty && !(source && g.thing.np && g.thing.np.count === undefined) ? undefined : price, shipping: sums.shipping, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax }) as Entry;
+function make(t: Telling, g: Goods, price: number | undefined, source: string | undefined, sums: { shipping?: number; core?: number; tax?: number }): Entry {
+  const once = price !== undefined && price === g.qty && !t.sheet.found.some(f => f.dim === 'money' && f.value.certainCurrency && f.value.value === price), asPrice = once && source !== undefined && g.thing.np !== undefined && g.thing.np.count === undefined; // "bought the seat, ninety, from the yard": one figure is one thing
+  const paid = once && !asPrice ? undefined : price, qty = asPrice || !g.qty || g.qty < 2 ? undefined : g.qty;
+  return trim({ kind: 'bought', item: g.item, source, price: paid, shipping: sums.shipping, qty, core: sums.core, tax: sums.tax }) as Entry;
+}
 
 /** Several things in one breath: each with the money named after it, up to the next thing. */
 function several(t: Telling, reach: readonly Clause[], goods: Goods[], source: string | undefined): Entry[] {
   const first = sumsIn(t, reach[0]!.from, goods[0]!.from, true), later = sumsIn(t, goods[0]!.to, reach.at(-1)!.to, true);
-  if (first.price !== undefined && later.price === undefined) return goods.map((g, i) => make(g, i ? undefined : first.price, source, i ? {} : first)); // "$11.40 spent on hose and clamps"
+  if (first.price !== undefined && later.price === undefined) return goods.map((g, i) => make(t, g, i ? undefined : first.price, source, i ? {} : first)); // "$11.40 spent on hose and clamps"
   const whole = sumsIn(t, goods.at(-1)!.to, reach.at(-1)!.to, true);
-  if (whole.price !== undefined && goods.every((g, i) => i === goods.length - 1 || sumsIn(t, g.to, goods[i + 1]!.from, true).price === undefined) && /\b(the lot|all in|altogether|all told|in all|for both|for the (lot|two|pair|three)|together|the pair of them|between them|total)\b/.test(reach.map(r => lowText(t, r)).join(' '))) return goods.map((g, i) => make(g, i ? undefined : whole.price, source, i ? {} : whole)); // "ties and a roll of tape, 17 bucks the lot"
+  if (whole.price !== undefined && goods.every((g, i) => i === goods.length - 1 || sumsIn(t, g.to, goods[i + 1]!.from, true).price === undefined) && /\b(the lot|all in|altogether|all told|in all|for both|for the (lot|two|pair|three)|together|the pair of them|between them|total)\b/.test(reach.map(r => lowText(t, r)).join(' '))) return goods.map((g, i) => make(t, g, i ? undefined : whole.price, source, i ? {} : whole)); // "ties and a roll of tape, 17 bucks the lot"
   return goods.map((g, i) => {
     const sums = sumsIn(t, g.to, goods[i + 1]?.from ?? reach.at(-1)!.to, true);
-    return make(g, total(sums, g.qty), source, sums);
+    return make(t, g, total(sums, g.qty), source, sums);
   });
 }
 

@@ -3,7 +3,8 @@ import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { bare } from '../clauses/as-said.ts';
 import { textOf } from '../dimensions/part/text-of.ts';
-import { goodsIn, isSeller } from './lib/goods.ts';
+import { goodsIn, isSeller, type Goods } from './lib/goods.ts';
+import { goodsAfterMoney } from './bought/goods-had.ts';
 import { dayIn } from './lib/day.ts';
 import { sourceIn, trim } from './lib/fields.ts';
 import { spanForward, tailText } from './lib/reach.ts';
@@ -47,15 +48,32 @@ export const order: Meaning = t => {
   const placedOn = placed ? c.items.slice(c.vi + 1, c.vi + 3).find((i, n) => i.f?.dim === 'when' && (n === 0 || c.items[c.vi + 1]?.low === 'on')) : undefined; // "ordered Tuesday" looks back
   const gone = /\b(was|were) (due|expected|promised|supposed)\b/.test(text) ? pastDay(t, c) : undefined;
   const expected = gone ?? reach.map(r => dayIn(t, placedOn && r === c ? { ...c, from: placedOn.to, items: c.items.filter(i => i.from >= placedOn.to) } : r, true)).find(Boolean);
+  const each = placed && !way && !deposit ? singlyPriced(t, c, list, reach.at(-1)!.to) : undefined;
+  if (each) return each.map(({ g, price }, i) => trim({ kind: 'order', item: fullName(t, g.item), source, price, shipping: sums.shipping === 0 || i === 0 ? sums.shipping : undefined, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined }) as Entry);
   const carried = list.every(g => g.thing.carried || g.thing === topic);
   const heard = /\b(cheap(er|est)|dear(er|est)) (one|of|offer|quote)\b/.test(text) ? byPrice(t, /cheap/.test(text)) : source !== undefined && !/^(him|her|them)$/.test(source) ? quoteBy(t, source) : quoteOf(t, carried ? undefined : list[0]!.item);
   const q = heard && sums.price === undefined && (carried || sameThing(heard.item, list[0]!.item)) ? heard : undefined;
+  if (list.length === 1 && sums.price !== undefined && list[0]!.qty === sums.price && list[0]!.thing.count === undefined) list[0]!.qty = undefined; // "ordered the seat, ninety": one figure is one thing
   if (list.length === 1 && (list[0]!.qty === undefined || list[0]!.qty < 2) && (sums.per === 'each' || sums.price === undefined)) { const n = howMany(t, carried && t.at > 0 ? [t.clauses[t.at - 1]!, ...reach] : reach, q?.item ?? list[0]!.item); if (n !== undefined) list[0]!.qty = n; }
   return list.map((g, i) => trim({
     kind: 'order', item: q && carried ? q.item : fullName(t, g.item), source: q?.source ?? source, price: total(sums, g.qty) === undefined ? forAll(t, q, g.qty) : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
     shipping: sums.shipping ?? q?.shipping, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax,
   }) as Entry);
 };
+
+/** From here on a bare number beside a thing is what it is known by and no price: "a bearing, 6308". */
+const NO_PRICE = 1000;
+/** "a belt at 12 and two seals, 4 each": several things, each with its own sum up to the next one; undefined unless all have one. */
+function singlyPriced(t: Telling, c: Clause, list: readonly Goods[], end: number): { g: Goods; price: number }[] | undefined {
+  const all = [...list, ...goodsAfterMoney(t, c, list)].filter(g => !g.thing.carried && !isSeller(g.item)).sort((a, b) => a.from - b.from);
+  if (all.length < 2) return undefined;
+  const priced = all.flatMap((g, i) => {
+    const own = sumsIn(t, g.to, all[i + 1]?.from ?? end, true), named = own.price !== undefined && own.price >= NO_PRICE && !t.sheet.found.some(f => f.dim === 'money' && f.value.certainCurrency && f.from === own.at);
+    const qty = g.qty === own.price && g.thing.count === undefined ? undefined : g.qty, price = named ? undefined : total(own, qty); // "a belt, 12, and…": one figure is one thing
+    return price === undefined ? [] : [{ g: { ...g, qty }, price }];
+  });
+  return priced.length === all.length ? priced : undefined;
+}
 
 /** "went with the catalogue house, they say a week": a price heard before was taken. */
 function accepted(t: Telling): Entry[] | undefined {

@@ -49,7 +49,7 @@ const DOES_SO = /^(free|freely|shut|open|wet|dry|hot|cold|true|clear|tight|loose
 /** "clutch slips", "lights work": a noun and what it does, the two agreeing in number, at the end of what is said. */
 function acts(tokens: readonly Token[], tags: readonly Tag[], i: number, solid: ReadonlySet<number>): boolean {
   const low = tokens[i]!.low, before = tokens[i - 1]?.low ?? '';
-  if (tags[i - 1] !== 'noun' || !ACTS.test(low) && !(low === 'lifts' && tokens[i + 1]?.low === 'at') || nominal(tokens, i + 1, solid) && !PREP.has(tokens[i + 1]!.low) && !/^(shows?|lacks?)$/.test(low) && !(DOES_SO.test(tokens[i + 1]!.low) && !nominal(tokens, i + 2, solid)) || nounClasses(`${before} ${low}`).size || solid.has(i)) return false;
+  if (tags[i - 1] !== 'noun' || /^(are|were|aren't|weren't)$/.test(tokens[i + 1]?.low ?? '') || !ACTS.test(low) && !(low === 'lifts' && tokens[i + 1]?.low === 'at') || nominal(tokens, i + 1, solid) && !PREP.has(tokens[i + 1]!.low) && !/^(shows?|lacks?)$/.test(low) && !(DOES_SO.test(tokens[i + 1]!.low) && !nominal(tokens, i + 2, solid)) || nounClasses(`${before} ${low}`).size || solid.has(i)) return false;
   return /s$/.test(low) ? singular(before) === before : singular(before) !== before;
 }
 

@@ -31,8 +31,8 @@ export function reachGoods(t: Telling, c: Clause, paid: boolean, reach: readonly
 }
 
 /** "a plug for 5 dollars and a filter for 9": the things that stand after the first one's price. */
-function goodsAfterMoney(t: Telling, c: Clause, have: readonly Goods[]): Goods[] {
-  const paid = c.items.findIndex(i => i.f?.dim === 'money');
-  const more = c.items.flatMap((i, k) => (k > paid && paid >= 0 && (i.t === 'cc' || i.low === ',') && c.items[k + 1]?.np && !c.items[k + 1]!.np!.stands && c.items.slice(k + 1).some(x => x.f?.dim === 'money') ? [k + 1] : []));
+export function goodsAfterMoney(t: Telling, c: Clause, have: readonly Goods[]): Goods[] {
+  const sum = (k: number): boolean => c.items[k]?.f?.dim === 'money' || c.items[k]?.f?.dim === 'number' && /^(at|for)$/.test(c.items[k - 1]?.low ?? ''), paid = c.items.findIndex((_, k) => sum(k));
+  const more = c.items.flatMap((i, k) => (k > paid && paid >= 0 && (i.t === 'cc' || i.low === ',') && c.items[k + 1]?.np && !c.items[k + 1]!.np!.stands && c.items.some((_, n) => n > k && sum(n)) ? [k + 1] : []));
   return more.flatMap(k => goodsIn(t, c.items.slice(0, more.find(m => m > k) ?? c.items.length), k).slice(0, 1)).filter(g => !isSeller(g.item) && !have.some(h => h.from === g.from));
 }

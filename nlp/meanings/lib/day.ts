@@ -7,7 +7,7 @@ export function dayIn(t: Telling, c: Clause, spans = false): string | undefined 
   const day = whenIn(t, c);
   if (day) return day;
   if (!spans) return undefined;
-  const s = dims(c.items, 'span').find(f => /^(days|weeks|months)$/.test(f.value.unit));
+  const s = dims(c.items, 'span').find(f => /^(days|weeks|months)$/.test(f.value.unit) && !(c.neg && f.value.amount === 1)); // "he would not commit himself to a day"
   return s ? ahead(t, s.value.amount, s.value.unit as 'days' | 'weeks' | 'months') : undefined;
 }
 

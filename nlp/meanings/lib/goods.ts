@@ -1,8 +1,9 @@
 import type { Thing } from '../../clauses/clause.ts';
 import type { Item } from '../../clauses/items.ts';
-import { thingsAt } from '../../clauses/things.ts';
+import { AMOUNT, thingsAt } from '../../clauses/things.ts';
 import { textOf } from '../../dimensions/part/text-of.ts';
 import { nameClasses } from '../../words/nouns.ts';
+import { OPPOSITE } from '../../words/sides.ts';
 import { PERSONS } from '../../words/persons.ts';
 import type { Telling } from '../telling.ts';
 import { specAfter, tellsSort } from './spec.ts';
@@ -55,7 +56,13 @@ export function goodsIn(t: Telling, items: readonly Item[], k: number): Goods[] 
     if (/^(for|from|at|off|by|so|before|because|until|to|when|with|halfway|through|along|under|behind)$/.test(it.low) && out.length) break;
     i++;
   }
-  return out;
+  return out.map((g, n) => ({ ...g, item: n && sideOf(g.item, out[n - 1]!.item) || g.item }));
+}
+
+/** "an inner bearing and an outer": a bare side is the other one of what was named just before. */
+function sideOf(side: string, before: string): string | undefined {
+  const other = OPPOSITE[side];
+  return other !== undefined && before.split(' ').includes(other) ? before.replace(new RegExp(String.raw`\b${other}\b`), side) : undefined;
 }
 
 /** "three feet of quarter inch brake line", "a length of three quarter bright bar": so much of a stuff. */
@@ -120,7 +127,7 @@ function goods(t: Telling, thing: Thing, inner?: string): Goods {
   const np = thing.np;
   const sort = / ([a-z] section|\d+ grit)$/.exec(thing.name)?.[1];
   const spec = [np?.spec?.replace(/^an? (?=\w+ inch)/i, ''), inner, amountOf(t, thing), sort].filter(Boolean).join(', ');
-  return { item: thing.name.replace(/^x (?=.)/, '').replace(/^(?:replacement|fresh|decent|suitable|matching) (?=.)/, '').replace(sort ? ` ${sort}` : /$^/, ''), from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : np && np.name !== thing.name && PAIRED[np.said] ? { qty: PAIRED[np.said] } : {}), ...(spec ? { spec } : {}) };
+  return { item: thing.name.replace(/^x (?=.)/, '').replace(/^(?:replacement|fresh|decent|suitable|matching|cheap|cheaper|cheapest|dear|dearer) (?=.)/, '').replace(sort ? ` ${sort}` : /$^/, ''), from: thing.from, to: thing.to, thing, ...(thing.count !== undefined ? { qty: thing.count } : np?.quant === 'both' ? { qty: 2 } : np && np.name !== thing.name && PAIRED[np.said] ? { qty: PAIRED[np.said] } : {}), ...(spec ? { spec } : {}) };
 }
 
 /** "a foot of belt", "two gallons of primer": the bulk amount is what it is specified by. */
@@ -129,7 +136,7 @@ function amountOf(t: Telling, thing: Thing): string | undefined {
   if (!np) return undefined;
   const said = t.sheet.tokens.slice(np.from, np.to).map(x => x.low).join(' ');
   const head = np.said.split(' ').at(-1)!;
-  if (/^(tube|tin|can|box|bag|bottle|jar|tub|roll|spool|reel|pack|packet|bar|stick|bundle|drum|bit|piece|handful|bunch|couple)s?$/.test(head) || !CONTAINERS.test(head) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
+  if (/^(tube|tin|can|box|bag|bottle|jar|tub|roll|spool|reel|pack|packet|bar|stick|bundle|drum|bit|piece|handful|bunch|couple)s?$/.test(head) || !CONTAINERS.test(head) && !AMOUNT.test(np.said) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
   return said.replace(/^(a|an|the|some|another) /, '');
 }
 
