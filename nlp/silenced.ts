@@ -1,3 +1,4 @@
+import { actOf } from './act.ts';
 import type { Odds } from './likely/odds.ts';
 import type { Telling } from './meanings/telling.ts';
 import { isFastener } from './meanings/lib/fields.ts';
@@ -20,6 +21,7 @@ function goesOn(t: Telling, kinds: readonly string[]): boolean {
   if (last?.entry.kind === 'fit' && last.entry.state === 'tried' && kinds.includes('fit')) return true; // "…, then off again"
   if (last?.entry.kind === 'fit' && kinds.includes('fit') && t.clause.subj.length > 0 && t.clause.subj.every(x => isFastener(x.name))) return true; // "plates are on but the bolts are only finger tight"
   if (kinds.includes('fit') && isClass(t.clause.verb?.base ?? '', 'tight') && t.clause.items.some(i => i.f?.dim === 'measure')) return true; // "on, and torqued to 60" tightens what is on
+  if (t.clauses.length === 1 && kinds.includes('amend') && actOf(t.sheet, [], []) === 'undo') return true; // "scratch that", whatever went before
   if (t.clauses.length === 1 && kinds.includes('job') && bids(t) || kinds.includes('fit') && takenOff(t)) return true;
   return kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
 }
