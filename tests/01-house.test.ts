@@ -42,3 +42,8 @@ describe('directions of import', () => {
     expect(barrels).toEqual([]);
   });
 });
+
+test('the top level holds the rooms, the guides and what tools need, and nothing left behind', () => {
+  const belongs = new Set(['README.md', 'DEVELOPERS.md', 'package.json', 'package-lock.json', 'tsconfig.json', 'vitest.config.ts', 'bot', 'nlp', 'domain', 'tests', 'fixtures', 'node_modules']);
+  expect(readdirSync(root).filter(name => !name.startsWith('.') && !belongs.has(name))).toEqual([]);
+});
