@@ -1,7 +1,8 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { trim, sourceIn } from './lib/fields.ts';
-import { isSeller, pricedThings, type Goods } from './lib/goods.ts';
+import { isSeller, type Goods } from './lib/goods.ts';
+import { pricedThings } from './lib/priced-things.ts';
 import { sumsIn, total, moneyClause } from './lib/money.ts';
 import { spanForward, tailText } from './lib/reach.ts';
 import { bareSeller, pricedAt, sellerBefore } from './lib/sellers.ts';

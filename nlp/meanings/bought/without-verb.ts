@@ -1,6 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { trim, sourceIn } from '../lib/fields.ts';
-import { isSeller, pricedThings } from '../lib/goods.ts';
+import { isSeller } from '../lib/goods.ts';
+import { pricedThings } from '../lib/priced-things.ts';
 import { moneyClause } from '../lib/money.ts';
 import { sellerBefore } from '../lib/sellers.ts';
 import { lowText, type Telling } from '../telling.ts';

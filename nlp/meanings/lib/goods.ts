@@ -139,19 +139,3 @@ function amountOf(t: Telling, thing: Thing): string | undefined {
   if (/^(tube|tin|can|box|bag|bottle|jar|tub|roll|spool|reel|pack|packet|bar|stick|bundle|drum|bit|piece|handful|bunch|couple)s?$/.test(head) || !CONTAINERS.test(head) && !AMOUNT.test(np.said) || /^(set|pair|dozen)s?$/.test(head) || thing.name === np.name) return undefined;
   return said.replace(/^(a|an|the|some|another) /, '');
 }
-
-/** Prices each with its own thing: "sixty for the lamps and a fiver for the lenses", "cork sheet 14 and gasket paper 9". */
-export function pricedThings(t: Telling, items: readonly Item[]): { item: string; price: number; qty?: number; from: number }[] {
-  const sum = (i: Item | undefined): number | undefined => (i?.f?.dim === 'money' && i.f.value.role === undefined || i?.f?.dim === 'number' && i.f.value.form !== 'fraction' ? i.f.value.value : undefined);
-  const out: { item: string; price: number; qty?: number; from: number }[] = [];
-  items.forEach((i, k) => {
-    const price = sum(i);
-    if (price === undefined) return;
-    const forIt = /^(for|on)$/.test(items[k + 1]?.low ?? '') && items[k + 2]?.np && !items[k + 2]!.np!.stands ? items[k + 2] : undefined;
-    const ahead = items[k - 1]?.np && !items[k - 1]!.np!.stands && !items.some(x => /^(for)$/.test(x.low)) ? items[k - 1] : undefined;
-    const it = forIt ?? ahead;
-    const name = it && goodsIn(t, items.slice(0, items.indexOf(it) + 1), items.indexOf(it))[0];
-    if (name) out.push({ item: name.item, price, from: name.from, ...(name.qty !== undefined ? { qty: name.qty } : {}) });
-  });
-  return out;
-}
