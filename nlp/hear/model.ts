@@ -1,6 +1,7 @@
-import { AutoProcessor, AutoTokenizer, env, LogLevel, Tensor, WhisperForConditionalGeneration } from '@xenova/transformers';
+import { AutoProcessor, AutoTokenizer, env, LogLevel, WhisperForConditionalGeneration } from '@xenova/transformers';
+import { Tensor } from 'onnxruntime-node';
 import { exactSums } from '../runtime/exact-sums.ts';
-import { repeated, splitCache, type Cache } from './cache.ts';
+import { Decoder, type Heard, type Session } from './decoder.ts';
 import { asFeatures, LogMel, type Powers } from './features.ts';
 import type { ModelChoice } from './model-files.ts';
 
@@ -15,10 +16,9 @@ interface SpecialIds {
 }
 
 interface LibraryModel {
-  sessions: Record<string, { run(feeds: object): Promise<Record<string, unknown>> }>;
-  forward(inputs: object): Promise<Record<string, Tensor>>;
+  sessions: Record<string, Session>;
   generation_config: { suppress_tokens?: number[]; begin_suppress_tokens?: number[]; is_multilingual?: boolean };
-  config: { d_model: number; vocab_size: number };
+  config: { d_model: number; vocab_size: number; decoder_attention_heads: number };
   dispose(): Promise<unknown>;
 }
 
@@ -27,15 +27,12 @@ interface LibraryTokenizer {
   decode(ids: number[], options?: object): string;
 }
 
-/** The runtime's bare tensor in the library's dress; its constructor takes one, but its types don't say so. */
-const asTensor = (bare: unknown) => new (Tensor as unknown as new (bare: unknown) => Tensor)(bare);
-
 /** A loaded Whisper of any size, as the search needs it: features, encoder, decoder, vocabulary. */
 export class Whisper {
   readonly ids: SpecialIds;
   readonly banned: Uint8Array;
   readonly bannedFirst: Uint8Array;
-  private sharesSound = false;
+  readonly decoder: Decoder;
 
   private constructor(
     private readonly library: LibraryModel,
@@ -43,7 +40,8 @@ export class Whisper {
     readonly features: LogMel,
   ) {
     this.ids = this.specialIds();
-    const { vocab_size: size } = library.config;
+    const { vocab_size: size, d_model: width, decoder_attention_heads: heads } = library.config;
+    this.decoder = new Decoder(library.sessions['decoder_model_merged']!, { heads, width, vocabulary: size });
     const { suppress_tokens: never = [], begin_suppress_tokens: notFirst = [] } = library.generation_config;
     this.banned = new Uint8Array(size).fill(1, this.ids.end + 1);
     for (const piece of never) this.banned[piece] = 1;
@@ -69,7 +67,7 @@ export class Whisper {
       window: extractor.window, filters: extractor.config.mel_filters, hop: extractor.config.hop_length, frames: extractor.config.nb_max_frames,
     });
     const whisper = new Whisper(library as unknown as LibraryModel, tokenizer as unknown as LibraryTokenizer, features);
-    await whisper.tryShared();
+    await whisper.decoder.tryShared(whisper.ids.start);
     return whisper;
   }
 
@@ -81,44 +79,10 @@ export class Whisper {
   /** Text of ordinary pieces; the end mark is left off. */
   text = (pieces: number[]): string => this.tokenizer.decode(pieces.filter((piece) => piece < this.ids.end));
 
-  /** What is said in the sound, as the decoder wants it: [1, positions, width]. */
-  async hearSound(powers: Powers): Promise<Tensor> {
+  /** What is said in the sound, as the decoder wants it. */
+  async hearSound(powers: Powers): Promise<Heard> {
     const input = new Tensor('float32', asFeatures(powers), [1, powers.logs.length / powers.frames, powers.frames]);
-    const output = await this.library.sessions['model']!.run({ input_features: (input as unknown as { ort_tensor: object }).ort_tensor });
-    return asTensor(output['last_hidden_state']);
-  }
-
-  decode = (inputs: object): Promise<Record<string, Tensor>> => this.library.forward(inputs);
-
-  /**
-   * Whether several readings may look at one row of what was heard, which spares 18 MB of copy a reading. Some exports of the decoder fold
-   * the number of readings into that row's shape and would look at the wrong sound without a word, so it is tried once, on a sound of two positions.
-   */
-  private async tryShared(): Promise<void> {
-    const { d_model: width } = this.library.config;
-    const heard = new Tensor('float32', Float32Array.from({ length: 2 * width }, (_, i) => Math.sin(i)), [1, 2, width]);
-    const pieces = (rows: number) => new Tensor('int64', new BigInt64Array(rows).fill(BigInt(this.ids.start)), [rows, 1]);
-    const { own, sound } = splitCache(await this.decode({ encoder_outputs: heard, decoder_input_ids: pieces(1) }));
-    const logits = async (one: Cache) => (await this.decode({
-      encoder_outputs: this.emptySound(2), decoder_input_ids: pieces(2), past_key_values: { ...repeated(own, 2), ...one },
-    }))['logits']!.data as Float32Array;
-    try {
-      const [shared, copied] = [await logits(sound), await logits(repeated(sound, 2))];
-      this.sharesSound = shared.every((x, i) => Math.abs(x - copied[i]!) < 0.01);
-    } catch {
-      this.sharesSound = false;
-    }
-  }
-
-  /** What was heard, for so many readings. */
-  forRows(sound: Cache, rows: number): Cache {
-    return this.sharesSound || rows === 1 ? sound : repeated(sound, rows);
-  }
-
-  /** After the first step the decoder keeps what it heard in its cache; it still asks for something of the right width. */
-  emptySound(rows: number): Tensor {
-    const { d_model: width } = this.library.config;
-    return new Tensor('float32', new Float32Array(rows * width), [rows, 1, width]);
+    return (await this.library.sessions['model']!.run({ input_features: input }, { last_hidden_state: null }))['last_hidden_state']! as Heard;
   }
 
   async close(): Promise<void> {

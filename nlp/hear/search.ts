@@ -1,5 +1,4 @@
-import { Tensor } from '@xenova/transformers';
-import { follow, splitCache } from './cache.ts';
+import type { Heard } from './decoder.ts';
 import { bestCandidates, scoreOf } from './candidates.ts';
 import { endsInLoop } from './doubt.ts';
 import { expect, type Expectation, type WordNode } from './word-tree.ts';
@@ -32,55 +31,39 @@ interface Reading extends Expectation {
 /** A reading that is this far (in log-probability) behind a finished one won't catch up. */
 const HOPELESS = 3;
 
-type Output = Record<string, Tensor>;
-
-const numbers = (pieces: number[], rows: number) => new Tensor('int64', BigInt64Array.from(pieces, BigInt), [rows, pieces.length / rows]);
-
 /**
  * Beam search over what the model hears, with a bonus for the words that this shop uses: several readings are kept side
  * by side, so that a word that looked unlikely at its first piece can still win. `heard` is the encoder's answer,
  * `prompt` the pieces before the transcript.
  */
-export async function search(whisper: Whisper, heard: Tensor, prompt: number[], setting: SearchSetting): Promise<Found> {
-  const first: Output = await whisper.decode({ encoder_outputs: heard, decoder_input_ids: numbers(prompt, 1) });
-  const { own, sound } = splitCache(first);
-  const width = first['logits']!.dims.at(-1)!;
-  const logits = first['logits']!.data as Float32Array;
+export async function search(whisper: Whisper, heard: Heard, prompt: number[], setting: SearchSetting): Promise<Found> {
+  const logits = await whisper.decoder.begin(heard, prompt);
+  const width = logits.length / prompt.length;
   const rowAt = (position: number) => logits.subarray(position * width, (position + 1) * width);
-  const begin = prompt.indexOf(whisper.ids.start);
+  const noSpeech = Math.exp(scoreOf(rowAt(prompt.indexOf(whisper.ids.start)), whisper.ids.noSpeech));
   const start: Reading = { row: 0, pieces: [], scores: [], total: 0, node: setting.expected, lent: 0 };
-  const best = await extend(whisper, setting, [start], { own, sound }, [rowAt(prompt.length - 1)]);
-  return { pieces: best.pieces, scores: best.scores, noSpeech: Math.exp(scoreOf(rowAt(begin), whisper.ids.noSpeech)) };
+  const best = await extend(whisper, setting, start, rowAt(prompt.length - 1));
+  return { pieces: best.pieces, scores: best.scores, noSpeech };
 }
 
-async function extend(whisper: Whisper, setting: SearchSetting, begun: Reading[], { own: begunCache, sound }: ReturnType<typeof splitCache>, firstRows: Float32Array[]): Promise<Reading> {
-  let readings = begun;
-  let own = begunCache;
-  let rows = firstRows;
+async function extend(whisper: Whisper, setting: SearchSetting, start: Reading, firstRow: Float32Array): Promise<Reading> {
+  const begins = setting.bonus > 0 ? [...setting.expected.next.keys()] : [];
+  let readings = [start];
+  let rows = [firstRow];
   let finished: Reading | undefined;
-  let shown = sound;
-  let shownFor = 1;
   for (let step = 0; step < setting.most; step++) {
     const next: Reading[] = [];
-    for (const reading of spread(readings, rows, whisper, setting, step === 0)) {
+    for (const reading of spread(readings, rows, begins, whisper, setting, step === 0)) {
       if (reading.pieces.at(-1) === whisper.ids.end) {
         if (!finished || perPiece(reading) > perPiece(finished)) finished = reading;
         if (setting.readings === 1) return finished;
       } else if (next.push(reading) === setting.readings) break;
     }
     if (next.length === 0 || (finished && next[0]!.total < finished.total - HOPELESS)) break;
-    own = follow(own, next.map((r) => r.row), readings.length);
+    const logits = await whisper.decoder.step(next.map((r) => r.pieces.at(-1)!), next.map((r) => r.row));
+    const width = logits.length / next.length;
+    rows = next.map((_, row) => logits.subarray(row * width, (row + 1) * width));
     readings = next.map((reading, row) => ({ ...reading, row }));
-    if (next.length !== shownFor) [shown, shownFor] = [whisper.forRows(sound, next.length), next.length];
-    const output: Output = await whisper.decode({
-      encoder_outputs: whisper.emptySound(readings.length),
-      decoder_input_ids: numbers(readings.map((r) => r.pieces.at(-1)!), readings.length),
-      past_key_values: { ...own, ...shown },
-    });
-    own = splitCache(output).own;
-    const logits = output['logits']!.data as Float32Array;
-    const width = logits.length / readings.length;
-    rows = readings.map((_, row) => logits.subarray(row * width, (row + 1) * width));
   }
   return finished ?? readings[0]!;
 }
@@ -88,11 +71,11 @@ async function extend(whisper: Whisper, setting: SearchSetting, begun: Reading[]
 /** Longer readings have more pieces to lose on: they are compared by what a piece cost. */
 const perPiece = (reading: Reading) => reading.total / reading.pieces.length;
 
-/** All continuations of all readings, likeliest first; those that run in a circle are left out. */
-function spread(readings: Reading[], rows: Float32Array[], whisper: Whisper, setting: SearchSetting, first: boolean): Reading[] {
+/** All continuations of all readings, likeliest first; those that run in a circle are left out. `begins`: pieces that an expected word may begin with. */
+function spread(readings: Reading[], rows: Float32Array[], begins: number[], whisper: Whisper, setting: SearchSetting, first: boolean): Reading[] {
   const all: Reading[] = [];
   for (const [index, reading] of readings.entries()) {
-    const favoured = setting.bonus > 0 ? [...setting.expected.next.keys(), ...reading.node.next.keys()] : [];
+    const favoured = setting.bonus > 0 && reading.node !== setting.expected ? [...begins, ...reading.node.next.keys()] : begins;
     const banned = first ? whisper.bannedFirst : whisper.banned;
     for (const { piece, score } of bestCandidates(rows[index]!, setting.readings + 1, banned, favoured, 3 * setting.bonus)) {
       const { gain, ...expectation } = expect(reading, setting.expected, piece, setting.bonus);

@@ -176,19 +176,28 @@ async function humanSpeech(listener: Listener): Promise<void> {
   show('pocketsphinx', clips.reduce((sum, { name, said }) => sum + wordErrors(said, other.get(name) ?? ''), 0), performance.now() - begun);
 }
 
-/** The most memory that `npm run hear` takes over all the recordings: the whole program with its thread, as a person runs it. */
-async function memory(): Promise<void> {
+/** The whole program with its thread and its flags, as other programs call it: from a line sent to its answer, reading included, one note at a time; and the most memory it took. */
+async function asCalled(): Promise<void> {
   const index = join(SHARED, 'speech/index.jsonl');
-  if (!existsSync(index) || !existsSync('/proc/self/status')) return console.log('peak memory: not measured (no recordings, or no /proc)');
-  const clips = lines<Clip>(index);
+  if (!existsSync(index) || !existsSync('/proc/self/status')) return console.log('npm run hear: not measured (no recordings, or no /proc)');
+  const notes = new Map(lines<Note>(join(SHARED, 'contract/dev-notes.jsonl')).map((note) => [note.id, note]));
   const { scripts } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as { scripts: { hear: string } };
   const flags = scripts.hear.split(' ').slice(1, -1); // as npm run hear has them, without its shell
   const hear = spawn(process.execPath, [...flags, 'bot/commands/hear.ts', '--jsonl'], { cwd: fileURLToPath(new URL('../../', import.meta.url)), stdio: ['pipe', 'pipe', 'inherit'] });
-  hear.stdin.write(clips.map(({ file }) => `${JSON.stringify({ file: join(SHARED, 'speech', file) })}\n`).join(''));
-  let answered = 0;
+  const answers = createInterface({ input: hear.stdout })[Symbol.asyncIterator]();
+  const took: { seconds: number; ms: number }[] = [];
+  for (const { id, file } of lines<Clip>(index)) {
+    const { at, known } = notes.get(id)!;
+    const begun = performance.now();
+    hear.stdin.write(`${JSON.stringify({ file: join(SHARED, 'speech', file), at, known })}\n`);
+    const { seconds } = JSON.parse((await answers.next()).value as string) as { seconds: number };
+    took.push({ seconds, ms: performance.now() - begun });
+  }
+  const warm = took.slice(1); // the first loads the model
+  const about = (from: number, to: number) => warm.filter(({ seconds }) => seconds >= from && seconds <= to).map(({ ms }) => ms);
   // It is looked at while it waits for more, for a program that has ended has no memory.
-  for await (const _ of createInterface({ input: hear.stdout })) if (++answered === clips.length) break;
-  console.log(`peak memory of npm run hear over ${answered} recordings: ${Math.round(Number(/VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${hear.pid}/status`, 'utf8'))![1]) / 1024)} MB`);
+  const peak = Math.round(Number(/VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${hear.pid}/status`, 'utf8'))![1]) / 1024);
+  console.log(`npm run hear over ${took.length} recordings, one at a time: 6–8 s p50 ${show(median(about(6, 8)))}, 9–11 s p50 ${show(median(about(9, 11)))}, all in; peak memory ${peak} MB`);
   hear.stdin.end();
   await once(hear, 'exit');
 }
@@ -199,6 +208,6 @@ await listener.listen(toWav(shopNoise('hum', 1, 1)), []);
 await humanSpeech(listener);
 await spokenNotes(listener, whisper);
 if (!quick) await noise(listener);
-await memory();
 await listener.close();
 await whisper.close();
+await asCalled();
