@@ -7,8 +7,8 @@ const RULES: Rule<'number'>[] = [
   { name: 'minus #', pattern: new RegExp(`(?:\\bminus |\\bnegative |(?<![\\w~)-])-)${N}`, 'g'), make: (_m, [n]) => n && { value: -n.value, form: n.form } },
 ];
 
-/** "one" that points at a thing ("the left one", "one of them") is not a count. */
-const pointing = (before: string): boolean => /\b(?:the|this|that|each|every|which|no|any|left|right|old|new|other|another|good|bad|first|second|last|next|front|back|rear|top|bottom|same|big|small|little|upper|lower|inner|outer|middle|near ?-?side|off ?-?side|near|far)s? $/.test(before);
+/** "no one to help": nobody, not a count (what points at a thing, "the left one", the scan has left out). */
+const NOBODY = /\bno $/;
 
 /** "two flats no one flat": a count put right, not "no one". */
 const righted = (line: string, n: { start: number; end: number }): boolean => {
@@ -19,7 +19,7 @@ const righted = (line: string, n: { start: number; end: number }): boolean => {
 export function numberPieces(slate: Slate): Piece<'number'>[] {
   const bare = slate.nums.flatMap((n): Piece<'number'>[] => {
     const text = slate.line.text.slice(n.start, n.end);
-    if (text === 'one' && (pointing(slate.line.text.slice(0, n.start)) && !righted(slate.line.text, n) || /^(?: (?:of|that|which|is|was|thats|for)\b|s\b)/.test(slate.line.text.slice(n.end)))) return [];
+    if (text === 'one' && (NOBODY.test(slate.line.text.slice(0, n.start)) && !righted(slate.line.text, n) || /^(?: (?:of|that|which|is|was|thats|for)\b|s\b)/.test(slate.line.text.slice(n.end)))) return [];
     if (/[a-z]$/.test(slate.line.text.slice(0, n.start)) || /^[a-z]/.test(slate.line.text.slice(n.end))) return [];
     const value = { value: n.value, form: n.form, ...(n.about ? { about: true } : {}) };
     return [{ dim: 'number', start: n.start, end: n.end, value, sure: n.loose || text === 'one' ? 'implied' : 'certain', rule: '#' }];

@@ -1,23 +1,38 @@
 import type { Clause } from '../../clauses/clause.ts';
+import type { Sheet } from '../../types.ts';
 import { singular } from '../../words/nouns.ts';
-import { lowText, type Telling } from '../telling.ts';
+import { verbForms } from '../../words/verbs.ts';
+import type { Telling } from '../telling.ts';
+
+const headOf = (name: string): string => singular(name.split(' ').at(-1)!);
+
+/** Verbs after which a bare number is how many were got, and what stands after such a number. */
+const GOT = /^(order|take|get|buy|have|want)$/, OF_THEM = /^(of|off|from|at|there|,|\.)$/;
 
 /**
- * How many of a thing a stretch of clauses deals in, where its name carries no count: "ten at 3.20 apiece", "fourteen of them", "ordered both",
- * "for the two boot bearings", or as many as were wanted. Undefined where nothing says so.
+ * How many of a thing clauses that follow each other deal in, up to token `to`: the count before its name ("two bearings"), "both", else a bare number
+ * ("ten at 3.20 apiece", "fourteen of them", "I took four", "2 off"). Undefined where they don't say.
  */
-export function howMany(t: Telling, clauses: readonly Clause[], item: string): number | undefined {
-  const head = singular(item.split(' ').at(-1)!);
+export function countSaid(sheet: Sheet, clauses: readonly Clause[], item: string, to = clauses.at(-1)!.to): number | undefined {
+  const head = headOf(item), low = (k: number): string => sheet.tokens[k]?.low ?? '';
   for (const c of clauses) {
-    if (/\b(?:both|the pair)\b/.test(lowText(t, c))) return 2;
-    for (const [k, i] of c.items.entries()) {
-      if (i.np?.count !== undefined && (i.np.stands || singular(i.np.said.split(' ').at(-1)!) === head)) return i.np.count;
-      const n = i.f?.dim === 'number' ? i.f.value.value : undefined, next = c.items[k + 1];
-      if (n === undefined || !Number.isInteger(n) || n < 2 || n > 500) continue;
-      if (next?.low === 'at' && /^(money|number)$/.test(c.items[k + 2]?.f?.dim ?? '') || next?.low === 'of' && c.items[k + 2]?.t === 'pron') return n;
-    }
+    if (/\b(?:both|the pair)\b/.test(sheet.tokens.slice(c.from, c.to).map(t => t.low).join(' '))) return 2;
+    const own = c.items.find(i => i.np?.count !== undefined && (i.np.stands || headOf(i.np.said) === head))?.np?.count;
+    if (own !== undefined) return own;
   }
-  const wanted = [...t.prior, ...t.told.map(x => x.entry)].findLast(e => (e.kind === 'want' || e.kind === 'quote') && e.qty !== undefined && singular(e.item.split(' ').at(-1)!) === head);
+  return sheet.found.flatMap(f => {
+    if (f.dim !== 'number' || f.from < clauses[0]!.from || f.to > to || !Number.isInteger(f.value.value) || f.value.value < 2 || f.value.value > 500) return [];
+    const next = low(f.to), at = next === 'at' && sheet.found.some(m => m.from === f.to + 1 && (m.dim === 'money' || m.dim === 'number'));
+    const got = verbForms(low(f.from - 1)).some(v => GOT.test(v.base)) && (OF_THEM.test(next) || f.to >= sheet.tokens.length), off = next === 'off' && /^([,.;]|)$/.test(low(f.to + 1)), them = next === 'of' && /^(them|em|'em|those|it)$/.test(low(f.to + 1));
+    return at || got || off || them || next === 'from' || f.from === clauses[0]!.from && next === 'of' ? [f.value.value] : [];
+  })[0];
+}
+
+/** How many of a thing clauses deal in by their own words, or as many as were wanted or quoted before. */
+export function howMany(t: Telling, clauses: readonly Clause[], item: string): number | undefined {
+  const said = countSaid(t.sheet, clauses, item);
+  if (said !== undefined) return said;
+  const wanted = [...t.prior, ...t.told.map(x => x.entry)].findLast(e => (e.kind === 'want' || e.kind === 'quote') && e.qty !== undefined && headOf(e.item) === headOf(item));
   return wanted && 'qty' in wanted ? wanted.qty : undefined;
 }
 

@@ -4,8 +4,8 @@ import { valueAt } from '../../clauses/items.ts';
 import { spotOf } from '../../likely/spot.ts';
 import type { Found, Sheet } from '../../types.ts';
 import { nounClasses } from '../../words/nouns.ts';
-import { verbForms } from '../../words/verbs.ts';
 import type { Told } from '../telling.ts';
+import { countSaid } from './how-many.ts';
 
 /** Things of which one costs no hundreds (common practice, no source). */
 const SMALL = /^(seal|gasket|ring|plug|filter|cap|bulb|fuse|clip|spring|washer|grommet|rivet|decal|packing|cotter|pin|stud|bolt|screw|tape|brush|lug|terminal|lens|fitting|nipple|felt|cord|diaphragm|point|wick|bush|bushing|link|grease|oil|hose)$/;
@@ -27,25 +27,10 @@ export function paidForAll(sheet: Sheet, x: Told): Told {
   if (e.kind !== 'bought' && e.kind !== 'order' || e.price === undefined) return x;
   const at = spotOf(sheet, x), f = at && valueAt(sheet, at.from, at.to);
   if (!f || !isEach(sheet, f)) return x;
-  const count = howMany(sheet, x, e.item, Math.max(f.to, x.to ?? 0));
+  const count = countSaid(sheet, [x.clause], e.item, Math.max(f.to, x.to ?? 0));
   return count !== undefined && count > 1 ? { ...x, entry: { ...e, price: Math.round(e.price * count * 100) / 100 } as Entry } : x;
 }
 
 const isEach = (sheet: Sheet, f: Found): boolean => f.dim === 'money' && f.value.per === 'each' || /^(each|apiece|ea|a piece)\b/.test(sheet.tokens.slice(f.to, f.to + 2).map(t => t.low).join(' '));
-
-/** Verbs after which a bare number is how many were got, and what stands after such a number. */
-const GOT = /^(order|take|get|buy|have|want)$/, OF_THEM = /^(of|off|from|at|there|,|\.)$/;
-
-/** How many of a thing an order or a purchase tells of, up to token `to`: the count before its name, else a bare one that was got ("I took four", "2 off", "the two of them"). */
-export function howMany(sheet: Sheet, x: Told, item: string, to: number): number | undefined {
-  const own = x.clause.items.find(i => i.np?.count !== undefined && nameWords(i.np.name).at(-1) === nameWords(item).at(-1))?.np?.count;
-  if (own !== undefined) return own;
-  const low = (k: number): string => sheet.tokens[k]?.low ?? '';
-  return sheet.found.flatMap(f => {
-    if (f.dim !== 'number' || f.from < x.clause.from || f.to > to || !Number.isInteger(f.value.value) || f.value.value < 2 || f.value.value > 500) return [];
-    const got = verbForms(low(f.from - 1)).some(v => GOT.test(v.base)) && (OF_THEM.test(low(f.to)) || f.to >= sheet.tokens.length), off = low(f.to) === 'off' && /^([,.;]|)$/.test(low(f.to + 1)), them = /^(the|all)$/.test(low(f.from - 1)) && low(f.to) === 'of' && /^(them|em|'em|those)$/.test(low(f.to + 1));
-    return got || off || them || low(f.to) === 'from' || f.from === x.clause.from && low(f.to) === 'of' ? [f.value.value] : [];
-  })[0];
-}
 
 const isSmall = (item: string): boolean => { const head = nameWords(item).at(-1) ?? ''; return SMALL.test(head) || nounClasses(head).has('consumable'); };

@@ -3,7 +3,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import { nameWords } from '../../../domain/model/names.ts';
 import type { Sheet } from '../../types.ts';
 import { lowText, type Telling, type Told } from '../telling.ts';
-import { howMany } from './paid.ts';
+import { countSaid } from './how-many.ts';
 
 type Quote = Extract<Entry, { kind: 'quote' }>;
 
@@ -57,7 +57,7 @@ export function asQuoted(sheet: Sheet, x: Told, t: Pick<Telling, 'prior' | 'told
   if (x.entry.kind !== 'order' || x.entry.source === undefined && x.entry.price === undefined) return x;
   const e = namingNothing(x.entry) ? { ...x.entry, item: (quoteBy(t, x.entry.source ?? '') ?? lastQuote(t))?.item ?? x.entry.item } : x.entry;
   const asked = quotes(t).filter(q => q.price === e.price && q.source !== undefined), q = e.source !== undefined ? quoteBy(t, e.source) : asked.length === 1 ? asked[0] : undefined;
-  const head = nameWords(e.item).at(-1), count = howMany(sheet, x, e.item, sheet.tokens.length) ?? 1, each = EACH.test(sheet.ctx.prior?.at(-1) ?? '');
+  const head = nameWords(e.item).at(-1), count = countSaid(sheet, [x.clause], e.item, sheet.tokens.length) ?? 1, each = EACH.test(sheet.ctx.prior?.at(-1) ?? '');
   if (q?.price === undefined || head === undefined || nameWords(q.item).at(-1) !== head || e.price !== undefined && e.price !== q.price || count > 1 && !each && e.price === undefined) return { ...x, entry: e };
   return { ...x, entry: { ...e, source: e.source ?? q.source, price: Math.round(q.price * (each ? count : 1) * 100) / 100, ...(q.shipping !== undefined && e.shipping === undefined ? { shipping: q.shipping } : {}) } as Entry };
 }
