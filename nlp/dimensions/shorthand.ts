@@ -35,8 +35,8 @@ function spoken(tokens: readonly Token[], i: number): string | undefined {
 
 /** What a token says when it is written short: "b4" is "before", "4 the pump" is "for the pump", "w/" is "with". */
 export function longhand(tokens: readonly Token[], i: number): string {
-  if (tokens[i]!.mended && MEASURED.test(tokens[i]!.text.toLowerCase())) return tokens[i]!.text.toLowerCase();
   const low = tokens[i]!.low, next = tokens[i + 1]?.low ?? '', prev = tokens[i - 1]?.low ?? '';
+  if (tokens[i]!.mended && (low !== 'with' || /^\d/.test(prev)) && MEASURED.test(tokens[i]!.text.toLowerCase())) return tokens[i]!.text.toLowerCase();
   if (low === '2' && tokens[i + 1]?.start === tokens[i]!.end && Object.hasOwn(AFTER_TWO, next)) return '';
   if (prev === '2' && tokens[i - 1]!.end === tokens[i]!.start && Object.hasOwn(AFTER_TWO, low)) return AFTER_TWO[low]!;
   if (low === '2' && (ARTICLE.test(next) || (/^(?:good|down|due|back|up)$/.test(prev) && next === '-'))) return 'to';

@@ -33,7 +33,7 @@ export function renamed(sheet: Sheet, x: Told, others: readonly Told[], net: Wei
   if (others.some(y => y.clause === x.clause && y.entry.kind === x.entry.kind && (!at || (spotOf(sheet, y) ?? (run ? nameRun(sheet, y) : undefined))?.from === at.from))) return x;
   if ([...x.clause.subj, ...x.clause.obj].some(s => s.name === name && s.choices) || !net.alone(...stretchOf(sheet, at ?? x.clause)).size) return x; // or it stands past what the net reads of a note
   const said = new Set([...sheet.tokens.flatMap(t => nameWords(t.low)), ...nameWords(name)]);
-  const all = candidates(sheet, x.clause as Placed, name).filter(c => nameWords(c).every(n => said.has(n))).map(c => ({ name: c, loud: 0 }));
+  const all = candidates(sheet, x.clause as Placed, name).filter(c => nameWords(c).every(n => said.has(n)) && !strung(x, name, c, others)).map(c => ({ name: c, loud: 0 }));
   hear(sheet, x, net, at ?? x.clause, all, others.filter(y => y.clause === x.clause && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
   const best = all.reduce((a, b) => (b.loud > a.loud ? b : a));
   if (best === all[0] || best.loud < all[0]!.loud + LOUDER || run !== undefined && at === run && elsewhere(sheet, x, name, best.name) || several && x.entry.kind === 'order' && [name, best.name].every(n => x.clause.obj.some(o => !o.carried && nameKey(o.name) === nameKey(n))) || refused(sheet, x, name, best, best.loud - all[0]!.loud)) return x;
@@ -67,6 +67,12 @@ function refused(sheet: Sheet, x: Told, name: string, best: { name: string }, lo
   if (oneAndOther(nameWords(best.name)) || adds(name, best.name) || saidOf(x.entry, best.name) || shortened(sheet, x, name, best.name) || turned(sheet, x, name, best.name)) return true;
   if (oneOfTwo(sheet, x, name, best.name)) return true;
   return known(sheet, name) && !known(sheet, best.name) && !(louder > 2 * LOUDER && extendsName(name, best.name));
+}
+
+/** Whether a name strings together two things that the clause tells of side by side, each in an entry of its own ("bonnet, radiator and front lamps removed"). */
+function strung(x: Told, name: string, other: string, others: readonly Told[]): boolean {
+  const side = (n: string): boolean => [x.clause.subj, x.clause.obj].some(list => list.length > 1 && list.some(s => !s.carried && nameKey(s.name) === nameKey(n)));
+  return side(name) && others.some(y => y.clause === x.clause && y.entry.kind === x.entry.kind && side(namedBy(y.entry) ?? '') && nameKey(namedBy(y.entry)!) !== nameKey(other) && nameWords(namedBy(y.entry)!).some(w => nameWords(other).includes(w) && !nameWords(name).includes(w)));
 }
 
 /** Whether a name is what the entry already says of the thing: what was measured, or a size. */

@@ -28,6 +28,8 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
     if (/^(am|pm)$/.test(t.low) && prev?.low === 'this') change(sheet, t, t.low === 'am' ? 'morning' : 'afternoon', 'shorthand');
     if (/^[a-z]{3,}in$/.test(t.low) && next && /^['’]$/.test(next.text) && next.start === t.end) { change(sheet, t, `${t.low}g`, 'regional'); out.push({ ...t, text: `${t.text}${next.text}`, end: next.end }); i++; continue; }
     if (/^[a-z]{3,}in$/.test(t.low) && !isWord(t.low) && !isOfName(sheet.ctx.parts, t.low) && (verbForms(`${t.low}g`).some(f => f.form === 'ing') || /^(any|some|no|every)thin$/.test(t.low))) change(sheet, t, `${t.low}g`, 'regional'); // "stoppin"
+    const past = /^[a-z]{3,}d$/.test(t.low) && !isWord(t.low) && !isOfName(sheet.ctx.parts, t.low) ? PAST.map(([end, full]) => t.low.replace(end, full)).find(w => w !== t.low && verbForms(w).some(f => f.form === 'past')) : undefined; // "cleand", "straightnd"
+    if (past) change(sheet, t, past, 'shorthand');
     const regional = REGIONAL[t.low];
     if (regional && !isOfName(sheet.ctx.parts, t.low) && !(/^th?$/.test(t.low) && (t.text !== t.low || !/^\p{L}{2,}/u.test(next?.low ?? '') || next!.start === t.end || /^(\d.*|don|can|won|isn|doesn|didn|wasn|ain|couldn|wouldn|shouldn|haven|hasn|aren|weren)$/.test(prev?.low ?? '')))) { change(sheet, t, regional, 'regional'); out.push(t); continue; }
     const worded = SHORTHAND[t.low];
@@ -40,6 +42,9 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
   }
   return out;
 }
+
+/** How the end of a past form is cut short, and whole. */
+const PAST: readonly (readonly [RegExp, string])[] = [[/d$/, 'ed'], [/([nrlt])d$/, 'e$1ed']];
 
 /** "55 % RH", "RH is 60": the humidity of the air. */
 const isHumidity = (tokens: readonly Token[], i: number): boolean => /^(\d.*|%|percent|pct)$/.test(tokens[i - 1]?.low ?? '') || /^(\d.*|is|at|of)$/.test(tokens[i + 1]?.low ?? '') && tokens.some(t => /^(dew|dewpoint|humid|humidity)$/.test(t.low)) || isNumberWord(tokens[i - 1]?.low ?? '');

@@ -40,6 +40,14 @@ export function dated({ today, dir, m }: Say): Days {
   return one(here > today ? dayNumber(at.y - 1, mo, d) : here);
 }
 
+/** "between 1 and 12 March": both ends are of the month named once. */
+export function firstToLast(say: Say): Days {
+  const last = dated({ ...say, m: [say.m[3]!] as unknown as RegExpExecArray });
+  if (!last) return undefined;
+  const { y, m } = civil(last[0]), first = dayNumber(y, m, Number.isNaN(Number(say.m[2])) ? ordinal(say.m[2]!) : Number(say.m[2]));
+  return first < last[0] ? [first, last[0]] : undefined;
+}
+
 /** "This week", "next month", "last year": as much of it as lies ahead, or behind. */
 export function period({ today, dir, m }: Say): Days {
   const [, which, unit] = m;

@@ -1,10 +1,10 @@
 import { mayMatch } from '../../text/pattern-index.ts';
-import { dated, endOf, month, ofMonth, period } from './dates.ts';
+import { dated, endOf, firstToLast, month, ofMonth, period } from './dates.ts';
 import { one, rx, type DayRule } from './day-rule.ts';
 import { addMonths, civil, dayNumber, dayOf, monday, monthLength } from './days.ts';
 import { FEASTS } from './feasts.ts';
 import { weekdayNamed, weekend } from './weekdays.ts';
-import { MONTH, MONTHS, ORD, WD, ordinal } from './words.ts';
+import { MONTH, MONTHS, ORD, WD, WEEKDAYS, ordinal } from './words.ts';
 import { table } from '../../words/table.ts';
 
 /** Which way an open choice goes: to what is coming, or back to what is gone. */
@@ -38,6 +38,8 @@ const RULES: readonly DayRule[] = [
   { name: 'day after tomorrow', pattern: rx(String.raw`\b(?:the )?day after tom+or+ows?${PART}`), days: s => one(s.today + 2) },
   { name: 'day before yesterday', pattern: rx(String.raw`\b(?:the )?day before yesterday`), days: s => one(s.today - 2) },
   { name: 'WEEKDAY', pattern: rx(String.raw`(?<![a-z])(?:(this coming|this|next|last|coming) )?(${WD})(?: (week|fortnight|next|coming|gone|last|just gone)(?![a-z]))?${PART}`), days: weekdayNamed },
+  { name: 'WEEKDAY of a week', pattern: rx(String.raw`\b(?:(${WD}),? (?:of |in )?(?:the )?(next|this|following|coming) week|(next|this) week,? (?:on )?(${WD}))(?![a-z])`),
+    days: s => { const name = s.m[1] ?? s.m[4]!; return one(monday(s.today) + (/this/.test(s.m[2] ?? s.m[3]!) ? 0 : 7) + WEEKDAYS[name]!); } },
   { name: 'weekend', pattern: rx(String.raw`\b(?:(?:this|next|last|the|coming|all) )*(?:week ?end|wkend)s?(?: (?:gone|coming))?(?![a-z])`), days: weekend },
   { name: 'WHICH week', pattern: rx(String.raw`\b(?:the )?(this|next|last|coming|following) (week|month|year)(?![a-z])`), days: period },
   { name: 'the rest of the week', pattern: rx(String.raw`\b(?:the )?rest of (?:the|this) week`), days: s => [s.today, monday(s.today) + 6] },
@@ -45,11 +47,14 @@ const RULES: readonly DayRule[] = [
   { name: 'end of month', pattern: rx(String.raw`\b(?:(?:the )?(?:very )?end of (?:the|this|next) (?:month|week|year)|(?:the )?end (?:of )?${MONTH}|months? end|(?:the )?last day of (?:the|this|next) month|(?:the )?end of month)`), days: endOf },
   { name: 'start of next', pattern: rx(String.raw`\b(?:the )?(?:start|beginning|first) of next (week|month)`),
     days: s => s.m[1] === 'week' ? one(monday(s.today) + 7) : one(dayNumber(civil(s.today).y, civil(s.today).m + 1, 1)) },
+  { name: 'start of this', pattern: rx(String.raw`\b(?:the )?(?:very )?(?:start|beginning) of (?:the|this) (week|month|year)`),
+    days: s => { const { y, m } = civil(s.today); return one(s.m[1] === 'week' ? monday(s.today) : dayNumber(y, s.m[1] === 'year' ? 1 : m, 1)); } },
   { name: 'the ORDINAL of next month', pattern: rx(String.raw`\b(?:the )?(${ORD}) of (this|the|next|last) month`),
     days: s => { const { y, m } = civil(s.today), k = s.m[2] === 'next' ? 1 : s.m[2] === 'last' ? -1 : 0, f = civil(dayNumber(y, m + k, 1)); return ordinal(s.m[1]!) <= monthLength(f.y, f.m) ? one(dayNumber(f.y, f.m, ordinal(s.m[1]!))) : undefined; } },
   { name: 'the ORDINAL', pattern: rx(String.raw`\bthe (${ORD})${AFTER_ORD}`),
     days: s => ordinal(s.m[1]!) <= 3 && !/\d/.test(s.m[1]!) && !/\b(?:on|by|till|til|until|since|from|between|before|through|to|thru|for|due|its|is|now|here|says|said|saying|back|about|around|come) $/.test(s.line.slice(0, s.m.index)) ? undefined : ofMonth(ordinal(s.m[1]!), s.today, s.dir) },
   { name: 'bare #th', pattern: rx(String.raw`(?<=\b(?:on|by|till|until|til|due|since|from|before|expected|eta|here) )(\d{1,2} ?(?:st|nd|rd|th))${AFTER_ORD}`), days: s => ofMonth(ordinal(s.m[1]!), s.today, s.dir) },
+  { name: '# to # MONTH', pattern: rx(String.raw`(?<=\b(between|from) )(?:the )?(${ORD}|\d{1,2})(?: and | to | till | until |-)(?:the )?((?:${ORD}|\d{1,2})(?: of)? ${MONTH})`), days: firstToLast },
   { name: 'ORDINAL MONTH', pattern: rx(String.raw`\b(?:the )?(?:${ORD}|\d{1,2})(?: of)? ${MONTH}(?:,? \d{4})?`), days: dated },
   { name: 'MONTH ORDINAL', pattern: rx(String.raw`\b${MONTH} (?:the )?(?:${ORD}|\d{1,2}(?![\d/:]|\.\d| ?(?:bolt|inch|foot|ft|lb|percent|shim|of\b)))(?:,? \d{4})?`), days: dated },
   { name: 'YYYY-MM-DD', pattern: rx(String.raw`\b\d{4}-\d\d-\d\d\b`), days: s => one(dayOf(s.m[0])) },

@@ -6,11 +6,11 @@ import { partLike } from '../../clauses/name-kinds.ts';
 import { singular } from '../../words/nouns.ts';
 import { PERSONS } from '../../words/persons.ts';
 import { NAMED } from '../../words/quantities.ts';
-import { SIDES } from '../../words/sides.ts';
+import { OPPOSITE, SIDES } from '../../words/sides.ts';
 import type { Telling } from '../telling.ts';
 import { table } from '../../words/table.ts';
 
-const OTHER: Readonly<Record<string, string>> = table({ left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', upper: 'lower', lower: 'upper', inner: 'outer', outer: 'inner', inside: 'outside', outside: 'inside', near: 'far', far: 'near', inlet: 'exhaust', exhaust: 'inlet', nearside: 'offside', offside: 'nearside', inboard: 'outboard', outboard: 'inboard' });
+const OTHER: Readonly<Record<string, string>> = table({ ...OPPOSITE, inlet: 'exhaust', exhaust: 'inlet' });
 const ERRED = /\b(wrong (side|one|end|way round|way)|other (one|side|way|end)|mixed (up|them)|i (said|put|wrote|told you)|meant|i mean|sorry|correction|back to front|backwards|other way (about|round|around)|wrong way (about|round|around)|mistake|muddled|switched|swapped them)\b/;
 const FIELDS = ['value', 'qty', 'price', 'shipping', 'hours', 'after'] as const;
 

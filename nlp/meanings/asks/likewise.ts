@@ -4,11 +4,12 @@ import { sheetBefore } from '../../sheet.ts';
 import { daysOf, type Desk, foundIn, type Hit, sentenceAt } from './desk.ts';
 import { readAsks } from './read.ts';
 import { thingsAt } from './things-at.ts';
+import { OPPOSITE } from '../../words/sides.ts';
 import { table } from '../../words/table.ts';
 
 /** What turns a question to another thing: "and the springs?", "what about the wee cap", "also the pins, I had them a minute ago". */
 const TURN = /^ ?(?:(?:and|or|also|but|ok|okay|right|so|then|now) )*(?:(?:what|how) ?(?:a?bout)(?: for| on| in| with)? |same (?:again |question |thing |story )?(?:for|with|on|but for|again for|but) |(?:now |and )?do (?:the )?(?:same (?:for )?)?|ditto (?:for )?|any (?:more )?(?:of|for) |same (?:question|thing|again),? |how (?:much|many)(?: hours)? (?:of (?:that|it|those|them) )?(?:was|is|were|went (?:on|in|into|to)|on|for|into|in|at|to) |when (?:will |shall |does |is |did )?|(?<=(?:and|or|also|so|then) )(?:for |on |in |into |at |of |with |to )?|(?:for|on|into|of) )(?=(?:the|my|that|those|these|[a-z]+)\b)/;
-const SIDES: Readonly<Record<string, string>> = table({ left: 'right', right: 'left', front: 'rear', rear: 'front', back: 'front', top: 'bottom', bottom: 'top', inner: 'outer', outer: 'inner', upper: 'lower', lower: 'upper', nearside: 'offside', offside: 'nearside', 'near side': 'off side', 'off side': 'near side', inside: 'outside', outside: 'inside' });
+const SIDES: Readonly<Record<string, string>> = table({ 'near side': 'off side', 'off side': 'near side', ...OPPOSITE });
 const SIDE = new RegExp(String.raw`\b(?:${Object.keys(SIDES).join('|')})\b`);
 const STANDS = new RegExp(String.raw`^(?:the |my )?(?:(other|opposite)(?: (?:one|ones|side|end|half|hand))?|(${Object.keys(SIDES).join('|')})(?: hand)?(?: (?:one|ones|side|end))?)(?= ?(?:$|[?.,!]))`);
 const HAS_PART = /^(?:blocked|buy|where|wasHow|provisional|history|spent|timeSpent|finish|picture)$/;

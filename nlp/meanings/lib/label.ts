@@ -42,7 +42,13 @@ export function labelOf(sheet: Sheet, from: number, to: number, tail = false): L
     if (/^(mid|full|half)$/.test(low(k)) && /^(travel|stroke|span|lift|throw|lock|swing)$/.test(low(k + 1))) { out.where ??= words(sheet, k, k + 2); k++; continue; } // "fifteen thou mid travel"
     if (BOOK.test(low(k)) && !(low(k) === 'new' && tags[k + 1] === 'noun') && !(low(k) === 'says' && INSTRUMENT.test(low(k - 1)))) out.book = true;
     if (low(k) === 'left' && tags[k] === 'verb' || low(k) === 'bit' && low(k - 1) === 'a') continue;
-    if (low(k) === 'off' && low(k + 1) === 'side') { out.which ??= 'offside'; k++; continue; }
+    if (low(k) === 'off' && low(k + 1) === 'side') {
+      let end = k + 2;
+      while (end < to && /^(noun|adj)$/.test(tags[end]!) && !quantity(end)) end++;
+      if (end > k + 2) Object.assign(out, named(sheet, [k, end])); else out.which ??= 'offside'; // "off side journal 34.99"
+      k = end - 1;
+      continue;
+    }
     if (/^(near|nearly|close)$/.test(low(k)) && /^(enough|as|on|to)$/.test(low(k + 1))) { k++; continue; }
     if (tail && k === from && low(k) === 'left' && /^(at|on|in|of|before|to|,|\.|)$/.test(low(k + 1))) continue; // what is left of it
     const cylinder = numberedAt(sheet, k, to);

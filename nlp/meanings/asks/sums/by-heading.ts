@@ -7,7 +7,7 @@ import { TOLD } from './told.ts';
 /** A sentence that only says which sum is to be done: "Engine lift.", "Shim.", "Sling question." */
 const HEADING = /^(?:[a-z]+ ){0,2}(?:lift|sling|shims?|stack|paint|landed|torques?)(?: (?:question|sum|job|estimate))? ?[.:]/;
 /** Words that want an answer though they ask nothing: "Newton metres please", "Kindly compute." */
-const WANTED = /\b(?:please|kindly|compute|advise|required|give (?:it )?to me)\b|\b(?:forget|never mind)\b[^.?!]*\b(?:use|call it)\b|\b(?:possible|enough) ?\?/;
+const WANTED = /\b(?:please|kindly|compute|advise|required(?= ?(?:$|[.?]))|give (?:it )?to me)\b|\b(?:forget|never mind)\b[^.?!]*\b(?:use|call it)\b|\b(?:possible|enough) ?\?/;
 
 /** Figures that are whole and of one sum, where the note has no question but says that an answer is wanted. */
 export function byHeading(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]): Candidate[] {

@@ -15,6 +15,8 @@ const FOLLOW = new RegExp(String.raw`(?:^|[.?!;,] |\s)(${JOINED}(?:${[
   String.raw`(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|bout|would it be|happens)\b`,
   String.raw`how (?:much|many)(?: [a-z]+)? ${CASE}`,
   String.raw`(?:what|whats|whatd|whatll)${OF_IT} ${CASE}`,
+  String.raw`(?:and|or|but) (?:would|will|does|is) (?:it|that|they)(?: be| get| come)?(?: (?:any|much|a lot|a bit))?(?: [a-z]+er)? (?:at|with|on|if|using)\b`,
+  String.raw`(?:and|or) what (?:would|will) (?:it|that|they) (?:be|go|want|take) (?=[a-z]+(?: instead)? ?(?:[?.]|$))`,
   String.raw`(?:versus|vs|as against|compared (?:to|with)) (?=(?:an?|one|the)\b|#)`,
   String.raw`(?:do|run|work|figure) (?:it|that) (?:again|over|out again)? ?(?:in|with|at|for|using)\b`,
   String.raw`what of (?=(?:an?|one|the)\b|#)`,

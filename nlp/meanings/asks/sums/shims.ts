@@ -46,7 +46,7 @@ export const SHIMS: SumKind = {
     /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:the )?(?:shim )?(?:stack|combo|combination)(?= ?(?:\?|$))/,
     /\bwhich ones?(?: (?:do|should) i| to)? (?:stack|use|put (?:in|under|together))\b/,
   ],
-  unless: /\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b|\b(?:pulleys?|sheaves?|bore|stroke|made up of|plastic thread|jacks?|balance|compression|chamber|belts?|interference|heat(?:ed)?)\b/,
+  unless: /\b(?:need|want|order|buy|get) (?:me |us )?(?:some|a few|more|a pack of|a set of)\b|\bhow many shims (?:were|was|did|behind|under)\b|\bwhat (?:shims|stack) (?:was|were|did)\b|\b(?:pulleys?|sheaves?|bore|stroke|made up of|plastic thread|jacks?|balance|compression|chamber|belts?|interference|heat(?:ed)?)\b/,
   given,
   needs: ['target', 'have'],
   telling: [['target', 'have']],
