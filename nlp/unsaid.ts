@@ -20,7 +20,7 @@ const NAMED = -1, SURELY_NAMED = 3;
 
 /** Drops what was read from a word or a figure that the net surely takes for something else, or of a thing that it surely takes to be told of otherwise; a clause of which nothing is left may be read in another way. */
 export function unsaid(t: Telling, odds: Odds, left: Telling[], covered: Clause[], net: Weighed): void {
-  for (const x of t.told.filter(y => y.clause === t.clause && (y.to ?? 0) <= t.clause.to && !(y.entry.kind === 'job' && bids(t)) && !(y.entry.kind === 'fit' && takenOff(t)))) {
+  for (const x of t.told.filter(y => y.clause === t.clause && (y.to ?? 0) <= t.clause.to && !(y.entry.kind === 'job' && bids(t)) && !(y.entry.kind === 'fit' && takenOff(t)) && !toMend(t, y))) {
     const at = SPOKEN.test(x.entry.kind) ? spotOf(t.sheet, x) : undefined, z = at && net.alone(...stretchOf(t.sheet, at)).get(x.entry.kind);
     const of = ofName(t, net, x), said = (z ?? 0) >= UNSAID || of > SURELY_NAMED;
     if (fitsOn(t, x) || said && (of >= UNNAMED || (odds.p(sortOf(x.entry)) ?? 0) > HELD && !better(t, net, x))) continue;
@@ -32,6 +32,9 @@ export function unsaid(t: Telling, odds: Odds, left: Telling[], covered: Clause[
     left.sort((a, b) => a.at - b.at);
   }
 }
+
+/** "Drag link end needs welding": how it was found goes with what is to be done to it. */
+const toMend = (t: Telling, x: Told): boolean => x.entry.kind === 'finding' && x.entry.verdict === 'repair' && t.told.some(y => y.clause === x.clause && y.rule === x.rule && y.entry.kind === 'job' && x.entry.kind === 'finding' && y.entry.part === x.entry.part);
 
 /** Whether a fit is taken in by another: of the same part ("is on, torqued to 65"), or of what only holds it ("plates are on, the bolts finger tight"). */
 const fitsOn = (t: Telling, x: Told): boolean => x.entry.kind === 'fit' && t.told.some(y => y !== x && y.entry.kind === 'fit' && x.entry.kind === 'fit' && (y.entry.part === x.entry.part || x.entry.state === 'temporary' && isFastener(x.entry.part)));

@@ -72,7 +72,7 @@ function refused(sheet: Sheet, x: Told, name: string, best: { name: string }, lo
 /** Whether a name strings together two things that the clause tells of side by side, each in an entry of its own ("bonnet, radiator and front lamps removed"). */
 function strung(x: Told, name: string, other: string, others: readonly Told[]): boolean {
   const side = (n: string): boolean => [x.clause.subj, x.clause.obj].some(list => list.length > 1 && list.some(s => !s.carried && nameKey(s.name) === nameKey(n)));
-  return side(name) && others.some(y => y.clause === x.clause && y.entry.kind === x.entry.kind && side(namedBy(y.entry) ?? '') && nameKey(namedBy(y.entry)!) !== nameKey(other) && nameWords(namedBy(y.entry)!).some(w => nameWords(other).includes(w) && !nameWords(name).includes(w)));
+  return side(name) && others.some(y => y.clause === x.clause && y.entry.kind === x.entry.kind && side(namedBy(y.entry) ?? '') && (x.clause.items.some(i => i.t === 'cc') || nameKey(namedBy(y.entry)!) !== nameKey(other)) && nameWords(namedBy(y.entry)!).some(w => nameWords(other).includes(w) && !nameWords(name).includes(w)));
 }
 
 /** Whether a name is what the entry already says of the thing: what was measured, or a size. */

@@ -4,6 +4,7 @@ import { lowText, type Meaning, type Telling } from './telling.ts';
 import { entry } from './job/act.ts';
 import { treated } from './job/treated.ts';
 import { ordered } from './job/ordered.ts';
+import { condition, make } from './finding/part.ts';
 
 /** Work still to do: "need to", "I'll", "going to", "must", an order to oneself, "X wants a clean", "X needs welding". */
 export const job: Meaning = t => {
@@ -15,9 +16,19 @@ export const job: Meaning = t => {
   const anew = t.told.at(-1)?.entry;
   if (anew?.kind === 'finding' && /\b(have|get|need|want)s? (to have |to get )?(a new|another) one (cut|made|cast|turned|machined|rolled|bent|forged|welded|ground|poured|wound)\b/.test(lowText(t))) { anew.verdict ??= 'replace'; return []; }
   const left = stillToDo(t), got = treated(t, c) ?? (left?.parts.length ? left.parts.map(p => entry(left.act, p.name)) : undefined) ?? ordered(t, c);
-  if (got) mends(t, got);
-  return got;
+  if (!got) return undefined;
+  mends(t, got);
+  return [...toMend(t, got), ...got];
 };
+
+/** Work that only what is found bad needs: a part that needs it was found so. */
+const FOUND_BAD = /^(?:re-?)?(?:weld|braze|solder|pour|build|line|bush|bore|skim|grind|stitch|metal|chrome|wind|patch|sleeve)\b/;
+/** "Drag link end needs welding", "front bushing has to be re-poured": how the part was found, where nothing else of the note says it. */
+function toMend(t: Telling, jobs: readonly Entry[]): Entry[] {
+  const c = t.clause, from = c.items.find(i => /^(need|needs|wants|has|have|must)$/.test(i.low))?.from;
+  if (from === undefined || !/\b(?:needs?|wants|(?:has|have) (?:got )?to be|must be)\b/.test(lowText(t)) || /^(i|we|you|he|they)$/.test(c.who ?? '') || c.sub) return [];
+  return jobs.flatMap(j => (j.kind === 'job' && j.part !== undefined && FOUND_BAD.test(j.do) && c.subj.some(s => !s.carried && s.name === j.part) && !t.told.some(x => x.entry.kind === 'finding' && x.entry.part === j.part) ? [make(j.part, condition(t, c, from), 'repair')] : []));
+}
 
 const MENDS = /^(grind|file|skim|machine|dress|weld|braze|solder|patch|pour|re-pour|repour|glue|straighten|rebuild|rewind|reline|rebush|sleeve|regrind|repair|fix|mend|file|recut|rivet|epoxy|re-line|resleeve|rebabbitt|fill|plug|build|stitch|sew|splice|re-cover|recover|pin|reface|true|bush)$/;
 /** A repair that he says he will do is the verdict on what was found: "rotted through… I've got to patch it". */

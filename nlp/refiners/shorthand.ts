@@ -24,7 +24,7 @@ export function expand(sheet: Sheet, tokens: readonly Token[]): Token[] {
       for (const low of standsAlone(next, tokens[i + 2]) ? [...sided, 'one'] : sided) out.push({ ...t, low, mended: true });
       continue;
     }
-    if (/^[LR]$/.test(t.text) && !isNumberWord(prev?.low ?? '') && /^\p{L}{2,}/u.test(next?.low ?? '')) change(sheet, t, t.text === 'L' ? 'left' : 'right', 'shorthand');
+    if (/^[LR]$/.test(t.text) && !isNumberWord(prev?.low ?? '') && !/\d\.\d/.test(prev?.text ?? '') && /^\p{L}{2,}/u.test(next?.low ?? '')) change(sheet, t, t.text === 'L' ? 'left' : 'right', 'shorthand');
     if (/^(am|pm)$/.test(t.low) && prev?.low === 'this') change(sheet, t, t.low === 'am' ? 'morning' : 'afternoon', 'shorthand');
     if (/^[a-z]{3,}in$/.test(t.low) && next && /^['’]$/.test(next.text) && next.start === t.end) { change(sheet, t, `${t.low}g`, 'regional'); out.push({ ...t, text: `${t.text}${next.text}`, end: next.end }); i++; continue; }
     if (/^[a-z]{3,}in$/.test(t.low) && !isWord(t.low) && !isOfName(sheet.ctx.parts, t.low) && (verbForms(`${t.low}g`).some(f => f.form === 'ing') || /^(any|some|no|every)thin$/.test(t.low))) change(sheet, t, `${t.low}g`, 'regional'); // "stoppin"

@@ -38,7 +38,8 @@ export function built(t: Telling, net: Weighed, kind: Entry['kind'], sort: strin
 function skyOf(t: Telling, net: Weighed): typeof SKIES[number] | undefined {
   const z = net.told(...stretchOf(t.sheet, t.clause)), says = (sky: string): number => z?.get(sky) ?? -Infinity;
   const best = SKIES.reduce((a, b) => (says(b) > says(a) ? b : a));
-  return says(best) > 0 ? best : undefined;
+  const below = /(?:^|\s)(?:- ?|minus |below )\d/.test(lowText(t)); // "-38 this morning"
+  return says(best) > 0 && !(best === 'hot' && below) ? best : undefined;
 }
 
 type Fields = Partial<Record<string, string | number | boolean>>;

@@ -1,3 +1,4 @@
+import { nameKey } from '../../../domain/model/names.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
 import { choice } from '../../likely/choice.ts';
 import { saidIn, valueIn, wordsIn, type Said } from '../../likely/said.ts';
@@ -38,6 +39,8 @@ export function readOff(t: Telling, net: Weighed, said: Said, sure = false): { w
   if (found.dim === 'percent') return { what, value: found.value.value, unit: '%', ...was };
   if (found.dim === 'span') return /^(hours|miles)$/.test(found.value.unit) ? { what, value: found.value.amount, unit: found.value.unit === 'miles' ? 'mi' : 'h', ...was } : undefined;
   const first = clause.items.find(i => i.f?.dim === 'measure' && i.from < found.from)?.f, same = first?.dim === 'measure' ? first.value : undefined;
+  const before = same ? undefined : t.told.findLast(x => x.entry.kind === 'reading' && x.entry.unit !== undefined)?.entry, like = before?.kind === 'reading' && nameKey(before.what) === nameKey(what) && before.unit !== 'count' ? before : undefined; // "number one 24 bar. Number two 25."
+  if (like && !(like.unit === 'in' && like.value < 0.2)) return { what: like.what, value: found.value.value, unit: like.unit!, ...was };
   const by = same || q?.unit && q.unit !== 'in' ? undefined : choice(says, 'in ', IN); // "in" is only what such a quantity is mostly in
   const thou = by === 'thou' || same?.unit === 'in' && same.value < 0.2 && Number.isInteger(found.value.value); // "twelve thou, exhaust sixteen"
   const unit = same?.unit ?? (by === 'thou' ? 'in' : by) ?? q?.unit;

@@ -3,7 +3,7 @@ import { dims } from '../../clauses/clause.ts';
 import { isMachine } from '../../clauses/name-kinds.ts';
 import { lowText, type Telling } from '../telling.ts';
 
-const DIAL = /\bhours? (?:.{1,20} )?on (?:the|its|her) (?:[\w'-]+ ){0,3}?(?:'s )?(?:meter|counter)\b|\b(hour ?-?meter|hours? clock|hourmeter|tacho?|tachometer|odometer|odo|speedo|speedometer)\b|\bon the (clock|meter|tach|hour meter)\b|\b(clock|meter|counter)(?= (?:on .{1,25} )?(?:just |now )*(?:reads?|says|shows|showing|reading|is at|stands at|rolled over|turned over|went over|clicked over))|\bon the \S+( \S+)? ?'s (meter|clock|hour meter)\b/;
+const DIAL = /\bhours? (?:.{1,20} )?on (?:the|its|her) (?:[\w'-]+ ){0,3}?(?:'s )?(?:meter|counter)\b|\b(hours? ?-?(?:meter|counter)|hours? clock|hourmeter|tacho?|tachometer|odometer|odo|speedo|speedometer)\b|\bon the (clock|meter|tach|hour meter)\b|\b(clock|meter|counter)(?= (?:on .{1,25} )?(?:just |now )*(?:reads?|says|shows|showing|reading|is at|stands at|rolled over|turned over|went over|clicked over))|\bon the \S+( \S+)? ?'s (meter|clock|hour meter)\b/;
 const OTHER = /\b(volt|amp|ohm|multi|flow|light|feeler|rev)-?\s?meter|\b(volts?|psi|ohms?|amps?)\b/;
 
 /** "hour meter reads 1423", "612 hours on the clock", "the crawler's meter says 6": how long or far the machine has run. */

@@ -49,7 +49,7 @@ function byFigures(desk: Desk, plain: readonly Hit[], have: readonly Candidate[]
   const out: Candidate[] = [];
   for (const s of desk.sentences) {
     const m = /\b(?:what(?:s|ll|d|re)?|how|which)\b(?: [a-z]+)?|\?/.exec(desk.text.slice(s.start, s.end));
-    if (!m || !/\b(?:what(?:s|ll|d|re)?|how|which)\b/.test(desk.text.slice(s.start, s.end)) && !s.asked) continue;
+    if (!m || !/\b(?:what(?:s|ll|d|re)?|how|which)\b/.test(desk.text.slice(s.start, s.end)) && !s.asked || !s.asked && /^which\b/.test(m[0]) && /, $/.test(desk.text.slice(0, s.start + m.index))) continue; // "…, which settles it"
     const start = s.start + m.index, end = start + m[0].length;
     if (plain.some(p => p.start < s.end && s.start < p.end) || have.some(c => c.start < s.end && s.start < c.end && c.score > 0)) continue;
     if (AGAIN.test(desk.text.slice(s.start, s.end)) && [...have, ...out].some(c => c.end <= s.start && c.score > 0)) continue;
