@@ -27,6 +27,7 @@ export function closedTag(tokens: readonly Token[], tags: readonly Tag[], i: num
   if (g.MODAL.has(low)) return 'modal';
   if (low === 'like') return prev === 'pron' && !/^(something|anything|nothing|everything|it|that|this|one|ones)$/.test(lowAt(tokens, i - 1)) || prev === 'modal' ? 'verb' : 'prep';
   if (low === 'after' && next === 'all' && (!lowAt(tokens, i + 2) || /^[,.;!?]$/.test(lowAt(tokens, i + 2)) || g.SUBJECT.has(lowAt(tokens, i + 2)))) return 'adv';
+  if (low === 'first' && (i === 0 || /^[.;!?:]$/.test(lowAt(tokens, i - 1))) && g.ARTICLE.has(lowAt(tokens, i + 2)) && verbForms(next).some(f => f.form === 'base')) return 'adv'; // "First set the gap"
   if (low === 'second' || low === 'first' || low === 'last' || low === 'next') return nominal(tokens, i + 1, solid) || /^(one|of)$/.test(next) || prev === 'det' ? 'adj' : 'adv';
   if (low === 'due' && prev !== 'det' && prev !== 'adj' && (!nominal(tokens, i + 1, solid) || next === 'back')) return 'adv'; // "due back on the 20th"
   if (low === 'so' && next === 'far') return 'adv';

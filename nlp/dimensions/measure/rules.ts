@@ -16,7 +16,7 @@ const RULES: Rule<'measure'>[] = [
     make: (m, [n], slate) => n && plain(m, n, slate) },
   // Written short a metre and a litre are letters that mean more: "4 m of hose" is an amount of it, "3 L 4 R" are sides.
   { name: '# m', pattern: rx(`${N} ?m(?![a-z0-9'#])(?! ?(?:of\\b|bolt|stud|nut|thread|coarse|fine|[x@]))`), make: (_m, [n]) => n && n.form === 'digits' ? of(n.value, 'm', n) : undefined },
-  { name: '# L', pattern: rx(`${N} ?l(?![a-z0-9'#])(?! ?of\\b)`), make: (m, [n], slate) => n && n.form === 'digits' && (!Number.isInteger(n.value) || /^ ?(?:$|[.,;?!])/.test(slate.line.text.slice(m.index + m[0].length))) ? of(n.value, 'L', n) : undefined },
+  { name: '# L', pattern: rx(`${N} ?l(?![a-z0-9'#])`), make: (m, [n], slate) => n && n.form === 'digits' && (!Number.isInteger(n.value) || /^ ?(?:$|[.,;?!])/.test(slate.line.text.slice(m.index + m[0].length))) ? of(n.value, 'L', n) : undefined },
   { name: '# foot # (inches)', pattern: rx(String.raw`${N} ?(?:foot|feet|ft\.?|') ?(?:and )?${N}(?: ?(?:inch(?:es)?|ins?\.?|"))?(?![a-z ]*(?:gauge|ga\b|gage|amps?|volts?|lb|pound|of\b|feet|foot|ft))`),
     make: (m, [a, b]) => a && b && b.value < 12 && !/^(?:' ?)?$/.test(m[0]) && footInch(m[0]) ? { value: tidy(a.value + b.value / 12), unit: 'ft', ...about(a) } : undefined },
   { name: '# inches and # thou', pattern: rx(String.raw`(?:${N}|an?) ?inch(?:es)? ?(?:and |plus )?${N} ?(?:thou|thous|thousandths?|thousands)(?![a-z])(?! ?(?:of )?(?:interference|tight|press|shrink|nip|loose|clearance|end ?play|squeeze))`),

@@ -3,13 +3,14 @@ import { isNumberWord } from '../../text/number-words.ts';
 import type { Sheet } from '../../types.ts';
 import { nounClasses } from '../../words/nouns.ts';
 import { SIDES } from '../../words/sides.ts';
+import { verbForms } from '../../words/verbs.ts';
 import { countValue } from './count.ts';
 import { isKnownPart } from './known.ts';
 
 /** "out of the truck um bell housing bolts are…", "over the compressor clutch disc is soaked": where speech runs on, the next clause's subject is no part of this name. */
 export function beginsAnew(sheet: Sheet, from: number, k: number, to: number): boolean {
   const { tokens, tags } = sheet;
-  if (SIDES.has(tokens[k]!.low) && /^ones?$/.test(tokens[k + 1]?.low ?? '') || tokens[k]!.pause && (tags[k] === 'num' || SIDES.has(tokens[k]!.low)) || tokens[k]!.low === 'number' && tags[k + 1] === 'num' && /^(be|have)$/.test(tags[k + 2] ?? '') && saysAlready(sheet, from)) return true;
+  if (SIDES.has(tokens[k]!.low) && /^ones?$/.test(tokens[k + 1]?.low ?? '') || tokens[k]!.pause && (tags[k] === 'num' || SIDES.has(tokens[k]!.low) || /^(det|poss)$/.test(tags[k + 1] ?? '') && verbForms(tokens[k]!.low).some(f => f.form === 'base')) || tokens[k]!.low === 'number' && tags[k + 1] === 'num' && /^(be|have)$/.test(tags[k + 2] ?? '') && saysAlready(sheet, from)) return true;
   if (tags[k] === 'pron' || from > 0 && !/^(prep|prt)$/.test(tags[from - 1]!) && !tokens[k]!.pause) return false;
   let end = k;
   while (end < to && inName(sheet, end, to)) end++;

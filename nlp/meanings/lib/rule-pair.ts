@@ -39,7 +39,7 @@ export function paired(t: Telling): Order | undefined {
   if (c.sub === 'after' && n && bound(n) && presentish(c) && n.reality !== 'deed') return { first: c, then: n };
   if (n && (n.sub === 'once' || n.sub === 'when') && /\b(only|can only|not till)\b/.test(text)) return { first: n, then: c };
   if (c.sub === 'once' && n && !n.sub && !n.asks && presentish(c) && (/\bcan\b/.test(lowText(t, n)) || n.verb?.form === 's' && n.subj.length > 0) && !n.neg) return { first: c, then: n };
-  if (n && (n.join === 'then' || /^(and |but )?then\b/.test(lowText(t, n))) && /\bfirst\b/.test(text) && !/^(i|we)$/.test(c.who ?? '') && (c.verb?.form !== 'past' || c.passive) && (n.verb === undefined || n.verb.form !== 'past' || unmarked(n))) return { first: c, then: n };
+  if (n && (n.join === 'then' || /^(and |but |only )*then\b/.test(lowText(t, n))) && /\bfirst\b/.test(text) && !/^(i|we)$/.test(c.who ?? '') && (c.verb?.form !== 'past' || c.passive || c.verb.low === c.verb.base) && (n.verb === undefined || n.verb.form !== 'past' || unmarked(n))) return { first: c, then: n };
   if (c.pred !== 'verb' && !c.verb && c.subj.length && !c.subj.some(s => s.carried) && n && /^(and )?then\b/.test(lowText(t, n)) && !n.verb && n.subj.some(s => !s.carried) && c.items.some(i => i.t === 'prt') && t.clauses.slice(t.at + 1).every(x => !x.verb)) return { first: c, then: n }; // "liner in, then the seals"
   return undefined;
 }

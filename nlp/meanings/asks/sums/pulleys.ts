@@ -21,6 +21,7 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
   }
   for (const n of scope.numbers()) {
     if (n.value === 1 && scope.desk.text.slice(n.start, n.end) === 'one') continue; // "the driving one"
+    if (/\b(?:pulleys|sheaves|wheels)\b/.test(scope.text) && out.diameters.some(d => d.unit && /^,? ?(?:and|to|by|onto)(?: an?| the)? $/.test(scope.desk.text.slice(d.end, n.start)))) { out.diameters.push(n); continue; } // "the pulleys are 160 millimetres and 400"
     if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
     if (/^ (?:mil |mm )?cent(?:re|er)s?\b/.test(scope.after(n))) { out.centre ??= n; continue; } // "at 480 centres" is no speed

@@ -29,6 +29,7 @@ function sheaveGiven(scope: Scope, prev?: Given): Given {
 export const SHEAVE: SumKind = {
   of: 'sheave',
   ask: [
+    /\bwhat (?:speed |rpm |revs )?(?:do|should|would|must|will|can) (?:i|we) (?:run|drive|turn|set) (?:the [a-z]+|it|her) at\b/,
     /\bwhat(?: size)?(?: pulley| sheave)? (?:do |would |should )?i (?:want|need)(?: to put)? on (?:the |my )?[a-z]+(?: [a-z]+)? (?:to get|for|to make|to give)\b/,
     /\bhows (?:the |my )?[a-z]+(?: [a-z]+)? (?:turning|spinning|running)(?= ?(?:$|[?.,]))/,
     /\bwhat(?:s|ll| (?:does|do|will|would|s|is|ll|did)) (?!(?:i|we) (?:do|go|run)\b)(?:the |my |it |that |this |she |they |a )?(?:(?:[a-z]+|#~*(?!~)) ){0,4}?(?:turn|spin|run|do|rev|go|turning|spinning|running|doing|end up at|come out at)\b(?: (?:at|over))?/,
