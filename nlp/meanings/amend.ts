@@ -20,7 +20,7 @@ const cameTo = (c: Clause): boolean => /^(i|we)$/.test(c.who ?? '') && /^(get|ha
 
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
-  const c = t.clause, text = lowText(t).replace(/^(no )?[,.;: ]+/, '$1').replace(/^((och|ah|aw|aye|ach|nah|oh|hey|well|so|and|but|right)\b ?,? ?)+(?=\w)/, '');
+  const c = t.clause, text = lowText(t).replace(/^(no )?[,.;: ]+/, '$1').replace(/^((och|ah|aw|aye|ach|nah|nope|oh|hey|well|so|and|but|right)\b ?,? ?)+(?=\w)/, '');
   if (struck(t, text)) { const anew = t.prior.length && t.told.length === 0 ? restatedAnew(t) : undefined; if (anew) return anew; quiet(t); return [{ kind: 'amend', undo: true } as Entry]; }
   if (t.at < 4 && t.prior.length && !c.asks) { const right = contrasted(t) ?? (t.at === 0 ? otherSide(t) : undefined) ?? reworded(t); if (right) return right; }
   if (/^(they|he|she|the [a-z]+) (rang|called|phoned|emailed|texted|wrote|messaged)( back)?( to say)?$/.test(text) && t.prior.some(e => e.kind === 'order' || e.kind === 'out')) return [];

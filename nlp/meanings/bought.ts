@@ -1,4 +1,5 @@
 import type { Entry } from '../../domain/model/entry.ts';
+import { nameWords } from '../../domain/model/names.ts';
 import { dims, type Clause } from '../clauses/clause.ts';
 import { trim, sourceIn } from './lib/fields.ts';
 import { isSeller, type Goods } from './lib/goods.ts';
@@ -28,6 +29,7 @@ export const bought: Meaning = t => {
   const paid = paysOut(t, c, money) || costs(t, c, money);
   const got = money && GETS.test(base) && !c.prt.includes('off') && (base !== 'find' || sourceIn(t.sheet, c.items) !== undefined)
     || base === 'come' && money && /\b(home|away|back)\b.* with\b/.test(text) || base === 'get' && sourceIn(t.sheet, c.items) !== undefined && c.obj.length > 0 && !c.obj[0]!.carried && /^(from|off)$/.test(c.items[sourceIn(t.sheet, c.items)!.at]!.low) && (isShopSource(t) || c.items[sourceIn(t.sheet, c.items)!.at]!.low === 'from') && !/back|quote|price/.test(text);
+  if (pricedAfter(t, c)) return [];
   const took = tookQuoted(t) ?? charged(t) ?? theirWork(t) ?? pricedFirst(t) ?? overTheCounter(t) ?? soldMe(t);
   if (took) return took;
   const cash = cashed(t);
@@ -47,6 +49,16 @@ export const bought: Meaning = t => {
   if (goods.length > 1) return several(t, reach, goods, source);
   return goods.map(g => make(t, g, total(sums, g.qty), source, sums));
 };
+
+/** "I bought oil and pins. The oil was $9.49 and the pins were $4.25.": what was bought or ordered gets the price that is told of it after. */
+function pricedAfter(t: Telling, c: Clause): boolean {
+  const of = c.subj.length === 1 && !c.subj[0]!.carried ? nameWords(c.subj[0]!.name) : [], { price } = sumsIn(t, c.from, c.to, true);
+  if (c.pred !== 'be' || !of.length || price === undefined || dims(c.items, 'measure').length || !c.items.some(i => /^(was|were)$/.test(i.low))) return false;
+  const had = t.told.map(x => x.entry).filter(e => (e.kind === 'bought' || e.kind === 'order') && e.price === undefined && of.every(w => nameWords(e.item).includes(w)));
+  if (had.length !== 1) return false;
+  (had[0] as { price?: number }).price = price;
+  return true;
+}
 
 const GETS = /^(snaffle|wangle|acquire|secure|procure|get|grab|pick|score|snag|nab|find|collect|bag|hand|spend|fork|lay)$/;
 /** Whether the source is a known seller rather than what a part came off. */

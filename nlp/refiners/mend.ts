@@ -54,8 +54,8 @@ function heardBeside(sheet: Sheet): void {
   });
 }
 
-/** "dip stick", "mould boards": two words whose letters are one part's name of the trade, which has no such name in two. */
-const oneWord = (a: string, b: string): boolean => a.length >= 3 && b.length >= 3 && a.length + b.length >= 8 && /^[a-z]+$/.test(a + b) && nounClasses(a + b).has('part') && !nounClasses(`${a} ${b}`).size;
+/** "dip stick": two words whose letters are one part's name of the trade, which has no such name in two. What the second word names by itself ("main shaft") stays as it is written, unless the shop has it in one. */
+const oneWord = (sheet: Sheet, a: string, b: string): boolean => a.length >= 3 && b.length >= 3 && a.length + b.length >= 8 && /^[a-z]+$/.test(a + b) && nounClasses(a + b).has('part') && !nounClasses(`${a} ${b}`).size && (!nounClasses(b).has('part') || isOfName(sheet.ctx.parts, a + b));
 
 /** "a coat of prime her": two words that were one. */
 function joinApart(sheet: Sheet, tokens: readonly Token[]): Token[] {
@@ -63,7 +63,7 @@ function joinApart(sheet: Sheet, tokens: readonly Token[]): Token[] {
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i]!, n = tokens[i + 1];
     const listed = n && HEARD_APART.find(([a, b, , after]) => t.low === a && n.low === b && after.test(tokens[i - 1]?.low ?? '.'));
-    const hit = listed ?? (n && oneWord(t.low, n.low) && /^[\s-]$/.test(sheet.text.slice(t.end, n.start)) ? [t.low, n.low, t.low + n.low] as const : undefined);
+    const hit = listed ?? (n && oneWord(sheet, t.low, n.low) && /^[\s-]$/.test(sheet.text.slice(t.end, n.start)) ? [t.low, n.low, t.low + n.low] as const : undefined);
     if (!hit) { out.push(t); continue; }
     sheet.trace.push({ stage: 'mend', rule: 'one word heard as two', text: `${t.text} ${n!.text}`, gave: hit[2] });
     out.push({ ...t, text: sheet.text.slice(t.start, n!.end), low: hit[2], end: n!.end, mended: true });

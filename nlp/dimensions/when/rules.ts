@@ -1,6 +1,6 @@
 import type { Line } from '../line.ts';
 import type { Piece, Slate } from '../rule.ts';
-import { addMonths, civil, dayNumber, dayOf, isoOf, monthLength } from './days.ts';
+import { addMonths, civil, dayNumber, dayOf, isoOf, monthLength, weekday } from './days.ts';
 import { type DaySpan, type Direction, simpleDays } from './simple.ts';
 
 const STEPS: readonly [RegExp, (day: number) => number][] = [
@@ -54,6 +54,8 @@ function joinPairs(days: DaySpan[], text: string, dir: Direction): DaySpan[] {
 
 function pairOf(a: DaySpan, b: DaySpan, text: string, dir: Direction): DaySpan | undefined {
   const gap = text.slice(a.end, b.start), before = text.slice(0, a.start);
+  const beside = a.weekday && /^,? (before|after) (?:the )?$/.exec(gap)?.[1]; // "the Saturday after Thanksgiving"
+  if (beside) { const day = beside === 'after' ? b.to + 1 + ((weekday(a.from) - weekday(b.to + 1) + 7) % 7) : b.from - 1 - ((weekday(b.from - 1) - weekday(a.from) + 7) % 7); return { start: a.start, end: b.end, from: day, to: day, rule: 'WEEKDAY beside a day' }; }
   const between = /\bbetween (?:the )?$/.test(before) && /^ and (?:the )?$/.test(gap);
   const to = TO.test(gap) && (gap.trim() !== '' || (!!a.weekday && !!b.weekday)) && !/^,/.test(gap);
   const and = /^,? (?:and|an|n|&|or into|into) (?:the |again )?$/.test(gap);

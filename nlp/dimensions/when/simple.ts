@@ -12,7 +12,7 @@ export type Direction = 'forward' | 'past';
 /** A day or days that a phrase of its own names; characters [start, end) of the line, days as whole numbers. */
 export interface DaySpan { start: number; end: number; from: number; to: number; rule: string; weekday?: boolean; open?: boolean }
 
-const PART = String.raw`(?: (?:morning|mornin|afternoon|arvo|aft|evening|night|lunch ?time|dinner ?time|first thing|noon|midday|early))?`;
+const PART = String.raw`(?: (?:morning|mornin|afternoon|arvo|aft|evening|night|lunch ?time|dinner ?time|first thing|noon|midday|early)(?![a-z]))?`;
 const COUNT = String.raw`(an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d{1,3}|a couple(?: of| o)?|couple(?: of)?)`;
 const NUMBERS: Record<string, number> = table({ a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12 });
 const count = (w: string): number => /couple/.test(w) ? 2 : NUMBERS[w] ?? Number(w);

@@ -15,7 +15,7 @@ export function restatedAnew(t: Telling): Entry[] | undefined {
   const after = t.clauses.slice(t.at + 1, t.at + 3).filter(n => !n.asks && !n.neg && (n as Placed).sentence - (c as Placed).sentence <= 1);
   for (const n of [...tail, ...after]) {
     const text = lowText(t, n);
-    if (!ANEW.test(text)) continue;
+    if (!ANEW.test(text) || n.verb && n.passive && (n as Placed).sentence !== (c as Placed).sentence) continue; // "Strike that. They are torqued to 55." tells it whole
     const got = changed(t, n, text);
     const field = (got?.[0] as { field?: string } | undefined)?.field;
     if (!got || !field || !FIGURED.test(field)) return undefined;

@@ -13,7 +13,9 @@ const OF_IT = String.raw`(?: (?:is|are|does|do|would|will|it|that|this|be|come t
 const CASE = String.raw`(?:with|at|on|for|if|using|before|under|when)\b`;
 const FOLLOW = new RegExp(String.raw`(?:^|[.?!;,] |\s)(${JOINED}(?:${[
   String.raw`(?:what|how)(?:s|d)?(?: it| that)? (?:if|about|bout|would it be|happens)\b`,
-  String.raw`how (?:much|many)(?: [a-z]+)? ${CASE}`,
+  String.raw`how (?:much|many|far|fast|hot|tight|long|big|strong|cold)(?: [a-z]+)? ${CASE}`,
+  String.raw`(?:and )?what (?:makes|gives|gets|makes up) (?=#)`,
+  String.raw`i(?: would|d)? (?:also )?(?:like|want) (?:the figure|it|that|to know)(?: also| too)? (?:at|for|with) `,
   String.raw`(?:what|whats|whatd|whatll)${OF_IT} ${CASE}`,
   String.raw`(?:and|or|but) (?:would|will|does|is) (?:it|that|they)(?: be| get| come)?(?: (?:any|much|a lot|a bit))?(?: [a-z]+er)? (?:at|with|on|if|using)\b`,
   String.raw`(?:and|or) what (?:would|will) (?:it|that|they) (?:be|go|want|take) (?=[a-z]+(?: instead)? ?(?:[?.]|$))`,
@@ -27,7 +29,7 @@ const FOLLOW = new RegExp(String.raw`(?:^|[.?!;,] |\s)(${JOINED}(?:${[
   String.raw`(?:were|should) (?:i|we|it|they|the [a-z]+) (?:to )?`,
 ].join('|')}))`, 'g');
 /** A question that by its wording only puts another case of what was asked before: "what is it if", "how much with". */
-export const VARIED = new RegExp(String.raw`^${JOINED}(?:(?:what|whats|whatd|whatll)${OF_IT}|how much(?: [a-z]+)?) ${CASE}`);
+export const VARIED = new RegExp(String.raw`^${JOINED}(?:(?:what|whats|whatd|whatll)${OF_IT}|how (?:much|far|fast|hot|tight|long|big)(?: [a-z]+)?) ${CASE}`);
 /** "and what three", "and which for a half inch", "and what would 40 be", "or maybe four flats", "and then ten gauge": turns to another figure where the first question has all it needs. */
 const AND = new RegExp(String.raw`(?:^|[.?!;] |,? )(${[
   String.raw`(?:and|or)(?: then)? (?:the )?same [a-z]+(?: and [a-z]+)? (?:but\b|(?:with|at|for|in|on)\b)`,
