@@ -1,4 +1,3 @@
-import { saysToo } from './meanings/finding/joined.ts';
 import { isFastener } from './meanings/lib/fields.ts';
 import type { Told } from './meanings/telling.ts';
 
@@ -14,16 +13,8 @@ export function settle(told: readonly Told[]): Told[] {
       if (was.entry.with === undefined) delete was.entry.with;
       continue;
     }
-    const found = out.at(-1);
     const held = out.findLast(y => y.entry.kind === 'fit');
     if (held && holdsLoosely(x, held)) continue;
-    if (x.entry.kind === 'finding' && found?.entry.kind === 'finding' && found.entry.part === x.entry.part && goesWith(x, found)) {
-      if (!saysToo(found.entry.condition, x.entry.condition)) found.entry.condition = [found.entry.condition, x.entry.condition].filter(Boolean).join(', ');
-      found.entry.verdict = x.entry.verdict ?? found.entry.verdict;
-      if (found.entry.verdict === undefined) delete found.entry.verdict;
-      found.to = Math.max(found.to ?? found.clause.to, x.to ?? x.clause.to);
-      continue;
-    }
     out.push(x);
   }
   return out;
@@ -40,8 +31,3 @@ function holdsLoosely(x: Told, was: Told): boolean {
   was.to = Math.max(was.to ?? was.clause.to, x.to ?? x.clause.to);
   return true;
 }
-
-/** "it sits hard over to discharge. Short somewhere.": what is said next of a part without naming it goes on with how it was found; so many of a set, or how it is now, are a finding of their own. */
-const goesWith = (x: Told, was: Told): boolean => x.clause.from >= was.clause.to && x.clause.subj.every(s => s.carried && !s.np?.stands) && !x.clause.counted && !was.clause.counted
-  && !x.clause.items.some(i => i.np?.stands || i.f?.dim === 'number' || /^(now|again|anymore)$/.test(i.low)) && ![x, was].some(y => y.entry.kind === 'finding' && SO_MANY.test(y.entry.condition));
-const SO_MANY = /^(\d|(one|two|three|four|five|six|seven|eight|nine|ten|most|some|half|rest|others?|all but|about|both)\b)/i;

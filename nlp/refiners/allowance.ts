@@ -36,8 +36,9 @@ export function allowance(run: Run, { words: name, bare: want, sound }: Expected
     // A name of as many words that shares some: what differs must itself sound alike.
     const differs = soundOf(own), meant = soundOf(missing), rest = apart(differs, meant, .5);
     const one = own.length === 1 ? own[0]! : '';
-    // Another part's own word ("bearing cup" for "bearing cap") gives way only where it sounds the same.
-    if (one && rest > (nounClasses(one).size > 0 ? .03 : CONDITION.has(one) ? .12 : isTradeWord(one) ? .22 : 1)) return 0;
+    // Another part's own word ("bearing cup" for "bearing cap") gives way only where it sounds the same; where a thing is put or kept ("clutch desk") stands before no part.
+    const classes = nounClasses(one);
+    if (one && rest > (classes.size > 0 ? ([...classes].every(c => c === 'place') ? .12 : .03) : CONDITION.has(one) ? .12 : isTradeWord(one) ? .27 : 1)) return 0;
     const opens = at === 0 || /^([.,;:!?]|the|and|um|a)$/.test(tokens[at - 1]!.low);
     if (own.some(w => isClosed(w) && !SPLINTER.test(w) && !(opens && bare[0] === w && shared === 1 && words.length === 2 && !/s$/.test(words[1]!)) || GENERAL.test(w))) return 0;
     if (rhymes(differs, meant)) return .24;

@@ -31,22 +31,33 @@ export function heardNames(sheet: Sheet): void {
     asked.set(at, n);
     return n;
   };
-  for (let i = 0; i < out.length; i++) {
-    const joined = joinedName(out, i, expected);
-    if (joined) { put(sheet, i, joined); asked.clear(); i += joined.words.length - 1; continue; }
-    const right = rightAt(i);
-    if (right) { i += right - 1; continue; }
+  /** The name that the words from `at` were best heard for, `least` of them or more. */
+  const widest = (at: number, least: number): Hit | undefined => {
     let best: Hit | undefined;
-    const article = /^(the|a|an|my|his|her|our)$/.test(out[i - 1]?.low ?? '');
-    for (let n = breathAt(sheet, i, LONGEST); n >= 1; n--) {
-      if (!mayBeHeard(out.slice(i, i + n), article) || reachesOver(rightAt, i, n)) continue;
-      const run = runAt(out, i, n);
+    const article = /^(the|a|an|my|his|her|our)$/.test(out[at - 1]?.low ?? '');
+    for (let n = breathAt(sheet, at, LONGEST); n >= least; n--) {
+      if (!mayBeHeard(out.slice(at, at + n), article) || reachesOver(rightAt, at, n)) continue;
+      const run = runAt(out, at, n);
       if (run.sound.heavy < LEAST_HEARD) continue;
       for (const e of expected) {
         const hit = nameFor(run, e);
         if (hit && (!best || hit.slack > best.slack)) best = hit;
       }
     }
+    return best;
+  };
+  for (let i = 0; i < out.length; i++) {
+    const joined = joinedName(out, i, expected);
+    if (joined) {
+      const longer = joined.words.length === 1 ? widest(i, joined.n + 1) : undefined, hit = longer?.words.includes(joined.words[0]!) ? longer : joined; // "throw out baring": the whole name, not its first word alone
+      put(sheet, i, hit);
+      asked.clear();
+      i += hit.words.length - 1;
+      continue;
+    }
+    const right = rightAt(i);
+    if (right) { i += right - 1; continue; }
+    const best = widest(i, 1);
     if (!best) continue;
     put(sheet, i, best);
     asked.clear();

@@ -22,8 +22,13 @@ export function snap(said: string, ctx: ReadContext): { name: string; known?: bo
   const holding = [...parts.holding(words, head), ...machines.holding(words, head)];
   if (holding.length === 1) return { name: holding[0]!.toLowerCase(), known: true };
   if (holding.length > 1) return { name: said, choices: holding };
+  const plain = FOND.test(words[0]!) ? machines.holding(words.slice(1), head) : []; // "the little tractor" is the two-wheel tractor
+  if (plain.length === 1 && !parts.holding(words.slice(1), head).length) return { name: plain[0]!.toLowerCase(), known: true };
   return shortened(words, parts.exact, parts.words) ?? { name: said };
 }
+
+/** What one says of a machine one is fond of, or tired of; it tells it from no other. */
+const FOND = /^(little|old|wee|poor|dear|big|whole|damn|bloody)$/;
 
 /** "windmill gearbox" where the shop has "gearbox": the said name with its first words, which no known name has, left off. */
 function shortened(words: readonly string[], exact: (key: string) => string | undefined, known: ReadonlyMap<string, readonly string[]>): { name: string; known: boolean } | undefined {
