@@ -25,8 +25,8 @@ export const job: Meaning = t => {
 const FOUND_BAD = /^(?:re-?)?(?:weld|braze|solder|pour|build|line|bush|bore|skim|grind|stitch|metal|chrome|wind|patch|sleeve)\b/;
 /** "Drag link end needs welding", "front bushing has to be re-poured": how the part was found, where nothing else of the note says it. */
 function toMend(t: Telling, jobs: readonly Entry[]): Entry[] {
-  const c = t.clause, from = c.items.find(i => /^(need|needs|wants|has|have|must)$/.test(i.low))?.from;
-  if (from === undefined || !/\b(?:needs?|wants|(?:has|have) (?:got )?to be|must be)\b/.test(lowText(t)) || /^(i|we|you|he|they)$/.test(c.who ?? '') || c.sub) return [];
+  const c = t.clause, from = c.items.find(i => /^(need|needs|wants|requires?|has|have|must)$/.test(i.low))?.from;
+  if (from === undefined || !/\b(?:needs?|wants|requires?|(?:has|have) (?:got )?to be|must be)\b/.test(lowText(t)) || /^(i|we|you|he|they)$/.test(c.who ?? '') || c.sub) return [];
   return jobs.flatMap(j => (j.kind === 'job' && j.part !== undefined && FOUND_BAD.test(j.do) && c.subj.some(s => !s.carried && s.name === j.part) && !t.told.some(x => x.entry.kind === 'finding' && x.entry.part === j.part) ? [make(j.part, condition(t, c, from), 'repair')] : []));
 }
 

@@ -16,9 +16,11 @@ export const WHEN_CORPUS: DimCorpus<'when'> = {
       ['end of the month', '2026-03-31'], ['the end of next month', '2026-04-30'], ['the first of next month', '2026-04-01'], ['the start of next week', '2026-03-23'], ['in three weeks', '2026-04-09'], ['in a fortnight', '2026-04-02'], ['in two days', '2026-03-21'], ['three weeks from now', '2026-04-09'], ['two weeks ago', '2026-03-05'], ['a week ago Tuesday', '2026-03-10'],
       ['between Friday and Sunday', '2026-03-20', '2026-03-22'], ['from Monday to Wednesday', '2026-03-23', '2026-03-25'], ['tomorrow through Sunday', '2026-03-20', '2026-03-22'], ['Mon-Wed', '2026-03-23', '2026-03-25'], ['Saturday and Sunday', '2026-03-21', '2026-03-22'], ['since Monday', '2026-03-16', ''], ['since the first', '2026-03-01', ''], ["since New Year's", '2026-01-01', ''],
       ['Christmas', '2026-12-25'], ['Boxing Day', '2026-12-26'], ['Easter', '2026-04-05'], ['Good Friday', '2026-04-03'], ['Thanksgiving', '2026-11-26'],
+      ['Friday of next week', '2026-03-27'], ['Tuesday next week', '2026-03-24'], ['Friday of this week', '2026-03-20'], ['the start of the month', '2026-03-01'], ['Saturday after Thanksgiving', '2026-11-28'], ['Friday before Easter', '2026-04-03'],
     ]),
     { text: 'in September', part: 'September', at: THURSDAY, value: { from: '2026-09-01', to: '2026-09-30' } },
     { text: 'should be back on the first', part: 'the first', at: THURSDAY, value: { from: '2026-04-01', to: '2026-04-01' } },
+    { text: 'from 3 to 12 April', part: '3 to 12 April', at: THURSDAY, value: { from: '2026-04-03', to: '2026-04-12' } },
     { text: 'Friday at 3pm', at: THURSDAY, value: { from: '2026-03-20', to: '2026-03-20', time: '15:00' } },
     // The year's end, leap days, and the days on which clocks change in North America and Europe: a day is a day.
     ...on('2026-12-31T23:30:00-08:00', [['tomorrow', '2027-01-01'], ['the day after tomorrow', '2027-01-02'], ['next week', '2027-01-04', '2027-01-10'], ['the 2nd', '2027-01-02'], ['end of the month', '2026-12-31'], ['in three weeks', '2027-01-21']]),

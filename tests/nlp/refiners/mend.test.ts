@@ -18,6 +18,8 @@ describe('mending', () => {
     ['brgs packed w/ grease b4 lunch', [], [], 'bearings packed with grease before lunch'],
     ['left whel bearing shot', ['left wheel bearing'], [], 'left wheel bearing shot'],
     ['stacked agianst the wall', [], [], 'stacked against the wall'],
+    ['cleand n straightnd the brkt, 20 frt', [], [], 'cleaned and straightened the bracket , 20 freight'],
+    ['main shaft is back', [], [], 'main shaft is back'],
   ])('%s', (text, parts, machines, want) => { expect(said(text, parts, machines)).toBe(want); });
 
   // Names heard as everyday words, split, joined and with fillers in them; ours (common practice, no source).
@@ -26,6 +28,8 @@ describe('mending', () => {
     ['psych will sections are broke', 'sickle sections', 'sickle sections are broke'],
     ['phony motor is stuck', 'pony motor', 'pony motor is stuck'],
     ['the mag needle is back', 'magneto', 'the magneto is back'],
+    ['throw out baring howls', 'throwout bearing', 'throwout bearing howls'],
+    ['clutch desk is worn', 'clutch disc', 'clutch disc is worn'],
     ['adjusted the regular later', 'regulator', 'adjusted the regulator'],
     ['vac you um pump veins were sticking', 'vacuum pump vanes', 'vacuum pump vanes were sticking'],
     ['carb your etter is off', 'carburettor', 'carburettor is off'],

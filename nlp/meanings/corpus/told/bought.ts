@@ -4,6 +4,7 @@ export const BOUGHTS: ToldCorpus = {
   kind: 'bought',
   phrases: [
     ...told([{ kind: 'bought', item: 'grease', source: 'farm store', price: 6.4 }], ['Bought a tube of grease at the farm store for six forty.']),
+    ...told([{ kind: 'bought', item: 'grease', source: 'farm store', price: 7.5 }, { kind: 'bought', item: 'split pins', source: 'farm store', price: 3.2 }], ['Bought a tube of grease and a box of split pins at the farm store. The grease was $7.50 and the pins were $3.20.']),
     ...told([{ kind: 'bought', item: 'steering box', source: 'dealer', price: 230 }], ['Bought the steering box off the dealer for two thirty.']),
     ...told([{ kind: 'arrival', item: 'knee lock' }, { kind: 'work', part: 'knee lock', action: 'braze' }, { kind: 'bought', item: 'knee lock', source: 'brazing shop', price: 50 }], ['Knee lock is back from the brazing shop, brazed. Fifty bucks.']),
     ...told([{ kind: 'arrival', item: 'hydro pump' }, { kind: 'bought', item: 'hydro pump', source: 'rebuilder', price: 940 }], ['Hydro pump is back. Nine forty after tax.'], { prior: ['Hydro pump went off to the rebuilder.'] }),

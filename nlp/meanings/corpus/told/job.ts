@@ -15,7 +15,10 @@ export const JOBS: ToldCorpus = {
     ...told([job('weld', 'bracket'), job('drill', 'mount')], ["I've got to weld the bracket and drill the mount.", 'Have to weld the bracket and drill the mount.']),
     ...told([{ kind: 'job', do: 'bleed', part: 'brakes' }], ['The brakes need bleeding.', 'Brakes are to be bled.', 'The brakes are still to bleed.', 'Brakes to bleed yet.', 'The brakes ought to be bled.']),
     ...told([{ kind: 'job', do: 'take off', part: 'cover' }], ["I'll have the cover off on Sunday.", 'ill have the cover off on sunday', "I'll get the cover off at the weekend.", 'I have to get the cover off.']),
-    ...told([{ kind: 'job', do: 'weld', part: 'hinge lug' }], ['The hinge lug requires welding.', 'Hinge lug wants welding.']),
+    // By the contract "needs welding" is how it was found as well as what is to be done.
+    ...told([{ kind: 'finding', part: 'hinge lug', condition: 'requires welding', verdict: 'repair' }, { kind: 'job', do: 'weld', part: 'hinge lug' }], ['The hinge lug requires welding.']),
+    ...told([{ kind: 'finding', part: 'hinge lug', condition: 'wants welding', verdict: 'repair' }, { kind: 'job', do: 'weld', part: 'hinge lug' }], ['Hinge lug wants welding.']),
+    ...told([{ kind: 'finding', part: 'drag link end', condition: 'needs brazing', verdict: 'repair' }, { kind: 'job', do: 'braze', part: 'drag link end' }], ['Drag link end needs brazing.']),
     ...told([{ kind: 'job', do: 'see to', part: 'tappets' }], ['I must see to the tappets.', 'must see to the tappets', 'Got to see to the tappets.']),
     ...told([{ kind: 'job', do: 'sandblast', part: 'frame' }, { kind: 'job', do: 'prime', part: 'frame' }], ['Frame to be sandblasted then primed.', 'Frame is to be sandblasted and primed.']),
     ...told([{ kind: 'job', do: 'drill out', part: 'bolt' }], ['The bolt will have to be drilled out.', 'That bolt has to be drilled out.', 'bolt needs to be drilled out']),

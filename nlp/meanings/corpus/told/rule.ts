@@ -8,6 +8,7 @@ export const RULES: ToldCorpus = {
     ...told([rule('agitator out', 'get the hopper off')], ['Getting the hopper off means taking the agitator out first.']),
     ...told([rule('paint', 'decals'), rule('decals', 'lacquer')], ['Paint before decals, decals before lacquer.']),
     ...told([rule('key', 'pulley')], ['Key first and then the pulley.', 'key first, then the pulley']),
+    ...told([rule('set the belt tension', 'torque the bolts')], ['First set the belt tension, only then torque the bolts.', 'First set the belt tension, then torque the bolts.']),
     ...told([rule('piston', 'rings'), rule('rings', 'rod')], ['Piston, then rings, then the rod.', 'piston then rings then rod']),
     ...told([rule('shoes', 'drum')], ['Fit the shoes, then the drum.', 'Shoes before the drum.', 'Shoes before drum this time.', 'Shoes, then the drum.']),
     ...told([rule('paint the frame', 'frame')], ["Nothing goes on that frame till it's been painted."]),
