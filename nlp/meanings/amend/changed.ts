@@ -24,7 +24,8 @@ export function changed(t: Telling, c: Clause, text: string): Entry[] | undefine
   const whole = /\b(with|including|incl|inc|all in|counting|plus) (the )?(freight|shipping|post|postage|carriage|delivery)\b/.test(text) && /\b(came|come|comes|ended|worked|total|altogether|all told)\b/.test(text); // "that came to 41.50 with the postage"
   if (whole && has('order', 'quote', 'bought')) { const v = sums.price || numberIn(t, c); if (v) return one('price', v); }
   if (/\b(freight|shipping|post|postage|carriage|delivery)\b/.test(text) && has('order', 'quote', 'bought')) { const v = sums.shipping ?? sums.price ?? numberIn(t, c); if (v !== undefined) return one('shipping', v); }
-  const spec = has('want');
+  const spec = has('want'), size = spec?.spec === undefined ? undefined : sizeAgain(t.sheet.tokens.map(x => x.low).join(' '), spec.spec);
+  if (size !== undefined) return one('spec', size);
   const measured = t.sheet.found.filter(f => (f.dim === 'measure' || f.dim === 'thread' || f.dim === 'number' && f.value.form !== 'digits' && f.value.form !== 'words') && f.from >= c.from && f.to <= c.to && !isOld(t, f.from)).sort((a, b) => (b.to - b.from) - (a.to - a.from));
   if (spec?.spec && measured.length && !has('reading')) return one('spec', respec(t, c, spec.spec, measured[0]!));
   if ((certain || sums.price !== undefined && latest[0] && /^(bought|order|quote)$/.test(latest[0].kind)) && has('bought', 'order', 'quote')) {
@@ -69,6 +70,14 @@ export function changed(t: Telling, c: Clause, text: string): Entry[] | undefine
   const any = latest.find(e => 'part' in e && e.part !== undefined);
   if (any && np && /\b(sorry|correction|i meant|meant)\b/.test(text)) return one('part', np.np!.name);
   return undefined;
+}
+
+/** "I wrote 8 by 16; it's 8 by 18", "I said by ten and it should be by eight": what was wanted by its sizes, with the last that is said in the place of the old one. */
+function sizeAgain(text: string, was: string): string | undefined {
+  const said = [...text.matchAll(/(?:(\d[\d./]*) )?(?:by|x) (\d[\d./]*|[a-z]+)\b/g)], last = said.at(-1), old = said.at(-2)?.[2];
+  if (!last || !/\b(?:by|x)\b/i.test(was)) return undefined;
+  if (last[1] !== undefined) return /^\d/.test(last[2]!) ? last[0] : undefined;
+  return old !== undefined && old !== last[2] && new RegExp(String.raw`\bby ${old.replaceAll('.', '\\.')}\b`, 'i').test(was) ? was.replace(new RegExp(String.raw`\bby ${old.replaceAll('.', '\\.')}\b`, 'i'), `by ${last[2]!}`) : undefined;
 }
 
 /**

@@ -26,7 +26,7 @@ export function byNature(c: Clause, part: string | undefined, f: Figure, unit: s
   if (!part || !measured || !(unit && LENGTH.test(unit) || f.bare && (f.places >= 3 || f.places === 2 && c.verb?.base === 'measure' || f.places === 0 && !Number.isInteger(f.value) && f.value > 0.1))) return undefined;
   const small = f.value < 0.1 && (unit === 'in' || f.bare);
   if (small && c.pred === 'have' && !/^(i|we)$/.test(c.who ?? '') && /\b(bearing|bush|bushing|pin|joint|journal|slide|gib|fit)s?$/.test(part)) return 'clearance';
-  return BY_PART.find(([re, what]) => re.test(part) && !(small && /^(bore|diameter|length)$/.test(what)))?.[1] ?? (/^(measure|mike|gauge)$/.test(c.verb?.base ?? '') ? 'size' : undefined);
+  return BY_PART.find(([re, what]) => re.test(part) && suits(what, unit) && !(small && /^(bore|diameter|length)$/.test(what)))?.[1] ?? (/^(measure|mike|gauge)$/.test(c.verb?.base ?? '') ? 'size' : undefined);
 }
 
 /** A number without a unit is a reading where its quantity is said and it is plainly no count, or where the one before it had the unit. */

@@ -4,15 +4,12 @@ import { said } from '../../clauses/as-said.ts';
 import { isMachine } from '../../clauses/name-kinds.ts';
 import type { Found } from '../../types.ts';
 import { nounClasses, singular } from '../../words/nouns.ts';
+import { BY_UNIT } from '../../words/gauging.ts';
 import { NAMED } from '../../words/quantities.ts';
 import { measurable, spokenOf } from './measurable.ts';
 import { namesPart } from './named.ts';
 import { lowText, type Telling, type Told } from '../telling.ts';
 
-const BY_UNIT: Record<string, string> = {
-  psi: 'pressure', bar: 'pressure', 'lb-ft': 'torque', 'lb-in': 'torque', 'N·m': 'torque', V: 'voltage', A: 'current', 'Ω': 'resistance', '°F': 'temperature', '°C': 'temperature', rpm: 'speed',
-  lb: 'weight', kg: 'weight', gal: 'capacity', qt: 'capacity', L: 'capacity', h: 'running time', mi: 'distance', '°': 'angle',
-};
 export const BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/\bthick(ness)?\b/, 'thickness'], [/\blong\b|\blength\b/, 'length'], [/\bwide\b|\bwidth\b/, 'width'], [/\bdeep\b|\bdepth\b/, 'depth'], [/\b(tall|high|height)\b/, 'height'], [/\bacross\b|\bdiameter\b|\bdia\b/, 'diameter'],
   [/\bout of round\b/, 'out of round'], [/\bout of true\b|\brun-?out\b|\bruns? (out\b|.{1,20} out\b)/, 'runout'], [/\bend ?play\b/, 'end play'], [/\bend ?float\b/, 'end float'], [/\bfree travel\b/, 'free travel'], [/\bfree play\b/, 'free play'], [/\bbacklash\b/, 'backlash'],
