@@ -49,7 +49,7 @@ export function sizeIn(scope: Scope): { size: string; at: { start: number; end: 
 const TAKEN_BACK = /\b(?:no|nope|sorry|scra(?:p|tch) that|forget|i mean|make that|rather)\b/;
 const meant = <T extends { start: number; end: number }>(scope: Scope, threads: readonly T[]): T[] =>
   threads.filter((t, i) => !threads[i + 1] || !TAKEN_BACK.test(scope.desk.text.slice(t.end, threads[i + 1]!.start)));
-const boltish = (scope: Scope, f: { start: number; end: number }): boolean => !/^ ?(?:inch |in |mm )?(?:pulley|sheave|wheel|belt|drum)/.test(scope.after(f)) &&
+const boltish = (scope: Scope, f: { start: number; end: number }): boolean => !/^ ?(?:inch |in |mm )?(?:pulley|sheave|wheel|belt|drum|shaft)/.test(scope.after(f)) &&
   (/^ ?(?:s\b|bolts?|studs?|nuts?|cap ?screws?|screws?|grade|gr\b|class|lug|hex|head|b7|tap|hole|drill|thread)/.test(scope.after(f)) || /\b(?:bolts?|studs?|nuts?|torque|torque on|for|on|a|an|the|of|its|theyre|are|size)(?: (?:is|are|a|an|the|on|for|my|its|of|old|new|some|these|those|that|this|they|about))* $/.test(scope.before(f)) || /\bgrade|\bclass/.test(scope.text));
 
 /** 0.3125 is "5/16", 1.25 is "1-1/4", 1 is "1". */
