@@ -81,7 +81,7 @@ function laidAway(items: readonly Item[], i: number, cur: readonly Item[]): bool
   let k = i;
   while (thing(items[k]) && /^(and|&|,)$/.test(items[k + 1]?.low ?? '') && thing(items[k + 2])) k += 2;
   const to = /^(,|all|both)$/.test(items[k + 1]?.low ?? '') ? k + (items[k + 1]!.low === ',' && /^(all|both)$/.test(items[k + 2]?.low ?? '') ? 3 : 2) : k + 1; // "twelve bolts, all in the can"
-  return thing(items[k]) && inPlace(items[to], items[to + 1]) && !cur.some(x => /^(need|want|order|buy|find)$/.test(x.base ?? x.low) || x.base === 'get' && !cur.some(y => y.t === 'prt')) && (hasPredicate(cur) || cur.some((x, n) => x.t === 'prt' || inPlace(x, cur[n + 1])));
+  return thing(items[k]) && inPlace(items[to], items[to + 1]) && !cur.some((x, n) => /^(need|want|order|buy|find)$/.test(x.base ?? x.low) && cur[n + 1]?.form !== 'ing' || x.base === 'get' && !cur.some(y => y.t === 'prt')) && (hasPredicate(cur) || cur.some((x, n) => x.t === 'prt' || inPlace(x, cur[n + 1])));
 }
 
 /** "i'll look at it": a verb with its own object, so that what stands before "i" is none. */

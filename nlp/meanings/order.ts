@@ -57,7 +57,7 @@ export const order: Meaning = t => {
   if (list.length === 1 && (list[0]!.qty === undefined || list[0]!.qty < 2) && (sums.per === 'each' || sums.price === undefined)) { const n = howMany(t, carried && t.at > 0 ? [t.clauses[t.at - 1]!, ...reach] : reach, q?.item ?? list[0]!.item); if (n !== undefined) list[0]!.qty = n; }
   return list.map((g, i) => trim({
     kind: 'order', item: q && carried ? q.item : fullName(t, g.item), source: q?.source ?? source, price: total(sums, g.qty) === undefined ? forAll(t, q, g.qty) : i === 0 || list.length === 1 ? total(sums, g.qty) : undefined,
-    shipping: sums.shipping ?? q?.shipping, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax,
+    shipping: i === 0 || sums.shipping === 0 ? sums.shipping ?? q?.shipping : undefined, expected, qty: g.qty && g.qty > 1 ? g.qty : undefined, core: sums.core, tax: sums.tax,
   }) as Entry);
 };
 

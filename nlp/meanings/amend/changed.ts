@@ -87,7 +87,8 @@ function sizeAgain(text: string, was: string): string | undefined {
 function nearest(latest: readonly Entry[], n: number): Entry | undefined {
   const figured = latest.filter(x => /^(reading|want|hours|order|recheck|wait)$/.test(x.kind));
   const figure = (e: Entry): number | undefined => (e.kind === 'reading' ? e.value : e.kind === 'want' || e.kind === 'order' ? e.qty : e.kind === 'hours' ? e.hours : e.kind === 'recheck' || e.kind === 'wait' ? e.after : undefined);
-  const off = (e: Entry): number => { const f = figure(e); return f && n ? Math.abs(Math.log(n / f)) : Infinity; };
+  const thou = (e: Entry): boolean => e.kind === 'reading' && e.unit === 'in' && e.value < 0.3 && n >= 1; // a bare "thirteen" after "twelve thou"
+  const off = (e: Entry): number => { const f = figure(e); return f && n ? Math.abs(Math.log((thou(e) ? n / 1000 : n) / f)) : Infinity; };
   // Nearer by a fair margin, else what was said last.
   return figured.reduce<Entry | undefined>((best, e) => (best === undefined || off(e) + 0.7 < off(best) ? e : best), undefined);
 }

@@ -2,7 +2,7 @@ import type { Clause, Thing } from '../../clauses/clause.ts';
 import { isMachine, isPlaceNoun, isStuff, partLike } from '../../clauses/name-kinds.ts';
 import { thingAt } from '../../clauses/things.ts';
 import { NAMED } from '../../words/quantities.ts';
-import { isTool } from '../lib/fields.ts';
+import { isFastener, isTool } from '../lib/fields.ts';
 import { isSeller } from '../lib/goods.ts';
 import { namesPart } from '../lib/named.ts';
 import { patients, type Telling } from '../telling.ts';
@@ -19,8 +19,11 @@ export function about(t: Telling, done: boolean): Thing[] {
     if (one && isPart(t, one)) return [one];
   }
   const topic = namesOther(c) ? undefined : t.memory.topic();
-  return topic && isPart(t, topic) ? [{ ...topic, carried: true }] : [];
+  return topic && isPart(t, topic) && !(EMPTIES.test(c.verb?.base ?? '') && (SOLID.test(topic.name) || isFastener(topic.name))) ? [{ ...topic, carried: true }] : [];
 }
+
+/** What is done to a thing that holds something, and things that hold nothing: after "ordered a gasket" no gasket is drained. */
+const EMPTIES = /^(drain|fill|refill|flush|bleed|top)$/, SOLID = /\b(gasket|seal|belt|ring|bearing|shim|blade|spring|wire|bulb|lamp|plug|filter)s?$/;
 
 /** Words after which stands what holds a part, what was used on it or where it lies, not the part. */
 const HOLDS = /^(with|by|using|in|into|under|behind|from|at|beside|till|until|before|after|for)$/;
