@@ -7,4 +7,4 @@ const SHORT: Readonly<Record<string, string>> = table({ mag: 'magneto', carb: 'c
 export const spelledOut = (key: string): string => key.split(' ').map(w => (SHORT[w] && !` ${key} `.includes(` ${SHORT[w]} `) ? SHORT[w] : w)).join(' ');
 
 /** The long name of a short one that is no other word. */
-export const longName = (word: string): string | undefined => (/^(?:rad|mag|carb|diff|gen|mani|tach|dizzy|tranny|conrod)$/.test(word) ? SHORT[word] : undefined);
+export const longName = (word: string): string | undefined => (/^(?:rad|mani|tach|dizzy|tranny|conrod)$/.test(word) ? SHORT[word] : undefined);

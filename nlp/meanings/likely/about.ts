@@ -19,11 +19,13 @@ export function about(t: Telling, done: boolean): Thing[] {
     if (one && isPart(t, one)) return [one];
   }
   const topic = namesOther(c) ? undefined : t.memory.topic();
-  return topic && isPart(t, topic) && !(EMPTIES.test(c.verb?.base ?? '') && (SOLID.test(topic.name) || isFastener(topic.name))) ? [{ ...topic, carried: true }] : [];
+  return topic && isPart(t, topic) && mayBeDone(c, topic.name) ? [{ ...topic, carried: true }] : [];
 }
 
 /** What is done to a thing that holds something, and things that hold nothing: after "ordered a gasket" no gasket is drained. */
 const EMPTIES = /^(drain|fill|refill|flush|bleed|top)$/, SOLID = /\b(gasket|seal|belt|ring|bearing|shim|blade|spring|wire|bulb|lamp|plug|filter)s?$/;
+/** Whether what a clause tells of can be done to a thing that only was spoken of before. */
+export const mayBeDone = (c: Clause, name: string): boolean => !(EMPTIES.test(c.verb?.base ?? '') && (SOLID.test(name) || isFastener(name)));
 
 /** Words after which stands what holds a part, what was used on it or where it lies, not the part. */
 const HOLDS = /^(with|by|using|in|into|under|behind|from|at|beside|till|until|before|after|for)$/;

@@ -13,7 +13,7 @@ import { tends } from '../recheck/tends.ts';
 import { coatIn, coatOfAnything, laidOn } from '../work/coat.ts';
 import { productOf } from '../work/product.ts';
 import type { Telling } from '../telling.ts';
-import { about } from './about.ts';
+import { about, mayBeDone } from './about.ts';
 
 /** Verbs that say nothing of the deed by themselves: what they are done with, or the noun after them, says it. */
 const LIGHT = /^(put|give|run|get|do|have|go|take|make|use|be|come|let|keep|start|begin|finish|want|need|try|manage|lay|throw|slap|stick|spend|see|leave|stay|work)$/;
@@ -32,7 +32,7 @@ function workedOn(t: Telling, product: string | undefined): Thing[] {
   if (named.length) return named;
   const own = c.obj.filter(o => !o.carried && partLike(t.sheet, o.name) && !isStuff(o.name) && !isTool(o.name));
   if (own.length || !topic) return own;
-  return c.obj.every(o => o.carried || isStuff(o.name)) && c.subj.every(s => s.carried || isStuff(s.name)) && partLike(t.sheet, topic.name) && !isStuff(topic.name) ? [{ ...topic, carried: true }] : [];
+  return c.obj.every(o => o.carried || isStuff(o.name)) && c.subj.every(s => s.carried || isStuff(s.name)) && partLike(t.sheet, topic.name) && !isStuff(topic.name) && mayBeDone(c, topic.name) ? [{ ...topic, carried: true }] : [];
 }
 
 /** "grease in the bearings", "red oxide on the beam", "the gearbox oil": what the stuff is in or on, in the words that name it. */
