@@ -1,4 +1,5 @@
 import { Tensor } from 'onnxruntime-node';
+import { Room } from './room.ts';
 
 /** The runtime's session, as far as it is used: inputs by name in; outputs by name, into the given tensors or, for null, new ones. */
 export interface Session {
@@ -13,17 +14,11 @@ export interface Heard {
 }
 
 /** Sizes of a decoder. */
-export interface DecoderShape {
+interface DecoderShape {
   heads: number;
   width: number;
   vocabulary: number;
 }
-
-/** Numbers by the model's own names of what they are. */
-type Room = Record<string, Float32Array>;
-
-/** Room is taken in steps of so many numbers, so that it need not grow at every word piece. */
-const STEP = 64 * 1024;
 
 /** Room is only written to when it comes in the runtime's own kind of tensor; the speech library's has a class of its own. */
 const floats = (data: Float32Array, dims: number[]): Tensor => new Tensor('float32', data, dims);
@@ -41,10 +36,10 @@ export class Decoder {
   private readonly soundNames: string[];
   private readonly share: number;
   /** What was said so far, a row a reading; `spare` is written to next. */
-  private own: Room = {};
-  private spare: Room = {};
-  private sound: Room = {};
-  private logits: Float32Array = new Float32Array(0);
+  private own = new Room();
+  private spare = new Room();
+  private readonly sound = new Room();
+  private readonly answer = new Room();
   private rows = 0;
   private length = 0;
   private positions = 0;
@@ -80,8 +75,7 @@ export class Decoder {
   async step(pieces: number[], from: number[]): Promise<Float32Array> {
     this.follow(from);
     const rows = pieces.length;
-    this.logits = roomFor(this.logits, rows * this.shape.vocabulary);
-    const logits = this.logits.subarray(0, rows * this.shape.vocabulary);
+    const logits = this.answer.numbers('logits', rows * this.shape.vocabulary);
     const sound = this.tensors(this.sound, this.soundNames, 1, this.positions);
     await this.session.run({
       input_ids: this.pieces(pieces, rows),
@@ -122,11 +116,12 @@ export class Decoder {
   /** Makes the rows of what was said follow the readings that live on. */
   private follow(from: number[]): void {
     const same = from.length === this.rows && from.every((row, i) => row === i);
+    const rows = this.rows;
     this.rows = from.length;
     if (same) return;
     const size = this.shape.width * this.length;
     for (const name of this.ownNames) {
-      const [was, to] = [this.own[name]!, (this.spare[name] = roomFor(this.spare[name], size * from.length))];
+      const [was, to] = [this.own.numbers(name, size * rows), this.spare.numbers(name, size * from.length)];
       from.forEach((row, i) => to.set(was.subarray(row * size, (row + 1) * size), i * size));
     }
     [this.own, this.spare] = [this.spare, this.own];
@@ -135,10 +130,7 @@ export class Decoder {
   /** Tensors over the room for so many rows and positions, by the names that the model has for them. */
   private tensors(room: Room, names: string[], rows: number, positions: number, called = (name: string) => name): Record<string, Tensor> {
     const size = rows * this.shape.width * positions;
-    return Object.fromEntries(names.map((name) => {
-      const numbers = (room[name] = roomFor(room[name], size));
-      return [called(name), floats(numbers.subarray(0, size), [rows, this.shape.heads, positions, this.share])];
-    }));
+    return Object.fromEntries(names.map((name) => [called(name), floats(room.numbers(name, size), [rows, this.shape.heads, positions, this.share])]));
   }
 
   /** The same sound for each of several readings. */
@@ -146,7 +138,7 @@ export class Decoder {
     const size = this.shape.width * this.positions;
     return Object.fromEntries(this.soundNames.map((name) => {
       const all = new Float32Array(size * rows);
-      for (let row = 0; row < rows; row++) all.set(this.sound[name]!.subarray(0, size), row * size);
+      for (let row = 0; row < rows; row++) all.set(this.sound.numbers(name, size), row * size);
       return [name, floats(all, [rows, this.shape.heads, this.positions, this.share])];
     }));
   }
@@ -155,6 +147,3 @@ export class Decoder {
     return new Tensor('int64', BigInt64Array.from(pieces, BigInt), [rows, pieces.length / rows]);
   }
 }
-
-const roomFor = (have: Float32Array | undefined, size: number): Float32Array =>
-  (have && have.length >= size ? have : new Float32Array(Math.ceil(size / STEP) * STEP));

@@ -6,5 +6,5 @@ const SHORT: Readonly<Record<string, string>> = table({ mag: 'magneto', carb: 'c
 /** A name's key with every short word read out in full, unless the long name is there already ("shock absorber" has its absorber). */
 export const spelledOut = (key: string): string => key.split(' ').map(w => (SHORT[w] && !` ${key} `.includes(` ${SHORT[w]} `) ? SHORT[w] : w)).join(' ');
 
-/** The long name of a short one that is no other word. */
+/** The long name of a short one that hardly any annotated note has, so that the net never learned it; "mag" and "carb" it has met. */
 export const longName = (word: string): string | undefined => (/^(?:rad|mani|tach|dizzy|tranny|conrod)$/.test(word) ? SHORT[word] : undefined);

@@ -28,8 +28,9 @@ export function month(m: number, today: number, dir: Direction, word = ''): Days
 }
 
 /** A date written or said with its month; read by chrono, the year filled in by the direction when it is not said. */
-export function dated({ today, dir, m }: Say): Days {
-  const text = m[0].replace(/\b(?:the|of) /g, ' ').replace(new RegExp(ORD), w => String(ordinal(w))).replace(/ +/g, ' ').replace(/\b(febuary)\b/, 'february');
+export const dated = ({ today, dir, m }: Say): Days => dateIn(m[0], today, dir);
+function dateIn(said: string, today: number, dir: Direction): Days {
+  const text = said.replace(/\b(?:the|of) /g, ' ').replace(new RegExp(ORD), w => String(ordinal(w))).replace(/ +/g, ' ').replace(/\b(febuary)\b/, 'february');
   const at = civil(today);
   const [r] = chrono.en.parse(text, { instant: new Date(Date.UTC(at.y, at.m - 1, at.d, 12)), timezone: 0 });
   const mo = r?.start.get('month'), d = r?.start.get('day');
@@ -41,10 +42,10 @@ export function dated({ today, dir, m }: Say): Days {
 }
 
 /** "between 1 and 12 March": both ends are of the month named once. */
-export function firstToLast(say: Say): Days {
-  const last = dated({ ...say, m: [say.m[3]!] as unknown as RegExpExecArray });
+export function firstToLast({ today, dir, m: [, , from, to] }: Say): Days {
+  const last = dateIn(to!, today, dir);
   if (!last) return undefined;
-  const { y, m } = civil(last[0]), first = dayNumber(y, m, Number.isNaN(Number(say.m[2])) ? ordinal(say.m[2]!) : Number(say.m[2]));
+  const { y, m } = civil(last[0]), first = dayNumber(y, m, ordinal(from!));
   return first < last[0] ? [first, last[0]] : undefined;
 }
 

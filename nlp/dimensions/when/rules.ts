@@ -54,8 +54,11 @@ function joinPairs(days: DaySpan[], text: string, dir: Direction): DaySpan[] {
 
 function pairOf(a: DaySpan, b: DaySpan, text: string, dir: Direction): DaySpan | undefined {
   const gap = text.slice(a.end, b.start), before = text.slice(0, a.start);
-  const beside = a.weekday && /^,? (before|after) (?:the )?$/.exec(gap)?.[1]; // "the Saturday after Thanksgiving"
-  if (beside) { const day = beside === 'after' ? b.to + 1 + ((weekday(a.from) - weekday(b.to + 1) + 7) % 7) : b.from - 1 - ((weekday(b.from - 1) - weekday(a.from) + 7) % 7); return { start: a.start, end: b.end, from: day, to: day, rule: 'WEEKDAY beside a day' }; }
+  const beside = a.weekday ? /^,? (before|after) (?:the )?$/.exec(gap)?.[1] : undefined;
+  if (beside) {
+    const day = beside === 'after' ? onOrAfter(b.to + 1, a.from) : onOrAfter(b.from - 7, a.from);
+    return { start: a.start, end: b.end, from: day, to: day, rule: 'WEEKDAY beside a day' };
+  }
   const between = /\bbetween (?:the )?$/.test(before) && /^ and (?:the )?$/.test(gap);
   const to = TO.test(gap) && (gap.trim() !== '' || (!!a.weekday && !!b.weekday)) && !/^,/.test(gap);
   const and = /^,? (?:and|an|n|&|or into|into) (?:the |again )?$/.test(gap);
@@ -69,6 +72,9 @@ function pairOf(a: DaySpan, b: DaySpan, text: string, dir: Direction): DaySpan |
   const start = between ? a.start - /between (?:the )?$/.exec(before)![0].length : /\bfrom (?:the )?$/.test(before) ? a.start - /from (?:the )?$/.exec(before)![0].length : a.start;
   return { start, end: b.end, from, to: last, rule: 'X to Y' };
 }
+
+/** "the Saturday after Thanksgiving": the first day from `day` on that is the same weekday as another. */
+const onOrAfter = (day: number, like: number): number => day + ((weekday(like) - weekday(day) + 7) % 7);
 
 /** The same weekday or day of the month, put before or after the other end of the span. */
 function earlier(day: number, limit: number, d: DaySpan): number {

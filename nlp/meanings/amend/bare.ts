@@ -3,6 +3,7 @@ import { sheetBefore } from '../../sheet.ts';
 import type { Found, Sheet } from '../../types.ts';
 import { lowText, type Telling } from '../telling.ts';
 import { CORRECTS, isOld, ofAnother } from './contrast.ts';
+import { asBefore } from './thousandths.ts';
 
 /** What opens a correction of the note before. */
 const OPENS = /^(?:no|nah|naw|nope|wait|sorry|oops|hang on|correction|actually|wrong|make (?:that|it|them|those)|better (?:say|make|get)|call it|(?:it|that|them|they|those) ?(?:'s|is|was|were|int|isn't|wasn't|weren't))\b/;
@@ -22,11 +23,8 @@ export function figureAgain(t: Telling, surely = false): Entry[] | undefined {
   if (like.length !== 1 || amount(f) === undefined || amount(f) === amount(like[0]!)) return undefined;
   const dim = f.dim === 'number' ? like[0]!.dim : f.dim, said = before.text.toLowerCase();
   const field = dim === 'money' ? 'price' : dim === 'span' ? 'hours' : WANTED.test(said) ? (dim === 'number' ? 'qty' : undefined) : 'value';
-  return field && (field !== 'hours' || /^(hours)$/.test((f.dim === 'span' ? f : like[0] as Found & { dim: 'span' }).value.unit)) ? [{ kind: 'amend', field, value: inThou(f, like[0]!) } as Entry] : undefined;
+  return field && (field !== 'hours' || /^(hours)$/.test((f.dim === 'span' ? f : like[0] as Found & { dim: 'span' }).value.unit)) ? [{ kind: 'amend', field, value: f.dim === 'number' && like[0]!.dim === 'measure' ? asBefore(f.value.value, like[0]!.value) : amount(f)! } as Entry] : undefined;
 }
-
-/** A bare "thirteen" after "twelve thou" is of thousandths too. */
-const inThou = (f: Found, was: Found): number => (f.dim === 'number' && was.dim === 'measure' && was.value.unit === 'in' && was.value.value < 0.3 && f.value.value >= 1 ? f.value.value / 1000 : amount(f)!);
 
 /** Figures of a note, the widest where several were found in the same words. */
 function figures(sheet: Sheet): Found[] {

@@ -8,6 +8,7 @@ import { lowText, type Telling } from '../telling.ts';
 import { isOld } from './contrast.ts';
 import { newDay } from './day.ts';
 import { respec } from './respec.ts';
+import { asBefore } from './thousandths.ts';
 
 /** Words that say outright that something said before was wrong. */
 export const MARK = /\b(sorry|correction|actually|i meant|i mean|make (that|it|the \w+)|should (be|have|'ve)|not \S+$|misread|wrong|mistake|i said|change (that|it|the)|turns out|no wait|wait no|wait|oops|scrap that|read it wrong|correct that|meant to say|better (?:make|say)|(counted|measured|looked|checked|miked|weighed) (it |them |that )?again|added that|on second thoughts?)\b|^no\b|isn't .* it's|wasn't .* it was/;
@@ -49,7 +50,7 @@ export function changed(t: Telling, c: Clause, text: string): Entry[] | undefine
     const f = spec?.spec && spec.qty === undefined && e === spec ? t.sheet.found.find(x => x.dim === 'number' && x.from >= c.from && x.to <= c.to && x.value.value === n) : undefined;
     if (f && /\b(gauge|ply|mesh|grit|grade|tooth|point)\b/.test(spec!.spec!)) return one('spec', respec(t, c, spec!.spec!, f)); // "fourteen gauge… it's twelve"
     if (e?.kind === 'want' || e?.kind === 'order') return one('qty', n);
-    if (e?.kind === 'reading') return one('value', e.unit === 'in' && e.value < 0.3 && n >= 1 ? n / 1000 : n);
+    if (e?.kind === 'reading') return one('value', asBefore(n, e));
     if (e?.kind === 'hours') return one('hours', n);
     if (e?.kind === 'recheck' || e?.kind === 'wait') return one('after', n);
   }
@@ -77,7 +78,8 @@ function sizeAgain(text: string, was: string): string | undefined {
   const said = [...text.matchAll(/(?:(\d[\d./]*) )?(?:by|x) (\d[\d./]*|[a-z]+)\b/g)], last = said.at(-1), old = said.at(-2)?.[2];
   if (!last || !/\b(?:by|x)\b/i.test(was)) return undefined;
   if (last[1] !== undefined) return /^\d/.test(last[2]!) ? last[0] : undefined;
-  return old !== undefined && old !== last[2] && new RegExp(String.raw`\bby ${old.replaceAll('.', '\\.')}\b`, 'i').test(was) ? was.replace(new RegExp(String.raw`\bby ${old.replaceAll('.', '\\.')}\b`, 'i'), `by ${last[2]!}`) : undefined;
+  const by = old === undefined || old === last[2] ? undefined : new RegExp(String.raw`\bby ${old.replaceAll('.', '\\.')}\b`, 'i');
+  return by?.test(was) ? was.replace(by, `by ${last[2]!}`) : undefined;
 }
 
 /**
@@ -87,8 +89,7 @@ function sizeAgain(text: string, was: string): string | undefined {
 function nearest(latest: readonly Entry[], n: number): Entry | undefined {
   const figured = latest.filter(x => /^(reading|want|hours|order|recheck|wait)$/.test(x.kind));
   const figure = (e: Entry): number | undefined => (e.kind === 'reading' ? e.value : e.kind === 'want' || e.kind === 'order' ? e.qty : e.kind === 'hours' ? e.hours : e.kind === 'recheck' || e.kind === 'wait' ? e.after : undefined);
-  const thou = (e: Entry): boolean => e.kind === 'reading' && e.unit === 'in' && e.value < 0.3 && n >= 1; // a bare "thirteen" after "twelve thou"
-  const off = (e: Entry): number => { const f = figure(e); return f && n ? Math.abs(Math.log((thou(e) ? n / 1000 : n) / f)) : Infinity; };
+  const off = (e: Entry): number => { const f = figure(e); return f && n ? Math.abs(Math.log((e.kind === 'reading' ? asBefore(n, e) : n) / f)) : Infinity; };
   // Nearer by a fair margin, else what was said last.
   return figured.reduce<Entry | undefined>((best, e) => (best === undefined || off(e) + 0.7 < off(best) ? e : best), undefined);
 }

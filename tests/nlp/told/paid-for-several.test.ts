@@ -25,7 +25,8 @@ test.each([
   expect(dealt(text)).toEqual([{ kind: 'order', item: 'belt', price: 12, shipping: 6 }, { kind: 'order', item: 'seals', price: 8, qty: 2 }]);
 });
 
-test('one sum for all stands with the first', () => {
+test('one sum for all stands with the first, and its carriage', () => {
+  expect(dealt('Ordered two seals and a gasket from the factor, 18.50 plus 4 carriage.')).toEqual([{ kind: 'order', item: 'seals', price: 18.5, shipping: 4, qty: 2 }, { kind: 'order', item: 'gasket' }]);
   expect(dealt('Ordered a belt and two seals from the factor, 30.')).toEqual([{ kind: 'order', item: 'belt', price: 30 }, { kind: 'order', item: 'seals', qty: 2 }]);
 });
 

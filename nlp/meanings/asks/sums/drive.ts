@@ -71,7 +71,7 @@ export const ROAD_SPEED: SumKind = {
 export const HYDRAULIC: SumKind = {
   of: 'hydraulic',
   ask: [/\b(?:how (?:much|hard|many (?:tons?|pounds))|what|whats)[^.?!]{0,50}\b(?:force|push|lift|ram|cylinder|tonnage|tons|pull)\b/, /\bforce (?:of|from|out of)\b[^.?!]*\b(?:cylinder|ram)\b/, /\b(?:cylinder|ram|gpm)\b[^.?!]*\bhow (?:fast|much|hard)\b/, /\bhow fast[^.?!]{0,30}\b(?:ram|cylinder|rod|extend|stroke)\b/, /\bwhat pressure[^.?!]{0,50}\b(?:lift|push|ram|cylinder|tons?|lb|pounds)\b/],
-  unless: /\bcompressions?\b|\b(?:number|no) (?:one|two|three|four|\d) cylinder\b|\b(?:legs?|slings?|chains?|straps?|strops?|in each|on each|wheel cylinders?|master|spent|cost|torque|bolt|belt)\b/,
+  unless: /\b(?:legs?|slings?|chains?|straps?|strops?|in each|on each|wheel cylinders?|master|spent|cost|torque|bolt|belt)\b/,
   given(scope) {
     const out: Given = {};
     const p = scope.measures('psi', 'bar', 'kPa')[0];

@@ -3,6 +3,8 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const AMENDS: ToldCorpus = {
   kind: 'amend',
   phrases: [
+    ...told([{ kind: 'amend', field: 'spec', value: '8 by 18' }], ['I wrote 8 by 16 for those brushes; it is 8 by 18.'], { prior: ['Need two brushes, 8 by 16.'] }),
+    ...told([{ kind: 'amend', field: 'value', value: 0.013 }], ['No wait, make that thirteen.'], { prior: ['Drained 4.5 l of oil, magneto points gapped at twelve thou.'] }),
     ...told([{ kind: 'amend', field: 'price', value: 15 }], ['scrub that, it was fifteen', 'Scratch that, it was 15 dollars.'], { prior: ['Bought a swath board at the farm sale for 18 dollars.'] }),
     ...told([{ kind: 'amend', field: 'expected', value: '2026-03-26' }], ['Actually the 26th, not the 24th.', 'the yard said the twenty sixth not the twenty fourth', "Won't be Tuesday, they say Thursday the 26th.", 'Not here. He reckons the 26th now.'], { prior: ['Ordered the gasket set from the yard, due the 24th.'] }),
     ...told([{ kind: 'amend', field: 'expected', value: '2026-03-28' }], ['They say four more days on the gasket set.'], { prior: ['Ordered the gasket set from the yard, due the 24th.'] }),
