@@ -1,5 +1,6 @@
 import { actOf } from './act.ts';
 import type { Odds } from './likely/odds.ts';
+import { asThat } from './meanings/job/as-that.ts';
 import type { Telling } from './meanings/telling.ts';
 import { isFastener } from './meanings/lib/fields.ts';
 import { NAMED } from './words/quantities.ts';
@@ -22,6 +23,7 @@ function goesOn(t: Telling, kinds: readonly string[]): boolean {
   if (last?.entry.kind === 'fit' && kinds.includes('fit') && t.clause.subj.length > 0 && t.clause.subj.every(x => isFastener(x.name))) return true; // "plates are on but the bolts are only finger tight"
   if (kinds.includes('fit') && isClass(t.clause.verb?.base ?? '', 'tight') && t.clause.items.some(i => i.f?.dim === 'measure')) return true; // "on, and torqued to 60" tightens what is on
   if (t.clauses.length === 1 && kinds.includes('amend') && actOf(t.sheet, [], []) === 'undo') return true; // "scratch that", whatever went before
+  if (kinds.includes('job') && last && /^(work|job)$/.test(last.entry.kind) && asThat(t)) return true; // "I'll do the right one tomorrow"
   if (t.clauses.length === 1 && kinds.includes('job') && bids(t) || kinds.includes('fit') && takenOff(t)) return true;
   return kinds.some(k => /^(order|bought|arrival)$/.test(k)) && t.prior.some(e => /^(quote|order|out)$/.test(e.kind));
 }

@@ -133,6 +133,23 @@ export function nameIn(sheet: Sheet, run: Stretch): string | undefined {
   return words.every(tellsWhich) ? undefined : nameOf(sheet, words)?.name;
 }
 
+/** The name that words here and there in a note make: what comes later and is joined on by "of" owns what stands before it, else owners come first. */
+export function nameOfRuns(sheet: Sheet, tokens: readonly number[]): string | undefined {
+  const order: Word[][] = [];
+  let last = -2;
+  for (const token of tokens) {
+    const w: Word = { word: sheet.tokens[token]!.low, p: 1, token };
+    if (SMALL.test(w.word) || !/[\p{L}\p{N}]/u.test(w.word)) continue;
+    const between = sheet.tokens.slice(last + 1, token).map(t => t.low);
+    if (last >= 0 && between.length === 0) order.at(-1)!.push(w);
+    else if (last >= 0 && between.every(x => SMALL.test(x)) && between.some(x => OWNED.test(x))) order.splice(order.length - 1, 0, [w]);
+    else order.push([w]);
+    last = token;
+  }
+  const words = order.flat();
+  return words.length && !words.every(tellsWhich) ? nameOf(sheet, words)?.name : undefined;
+}
+
 /** "lamp right", of "left lamp cracked, right one fine": the side goes before what it is a side of. */
 function sideFirst(words: readonly Word[]): readonly Word[] {
   const sides = words.findLastIndex(w => !SIDE.test(w.word)) + 1;

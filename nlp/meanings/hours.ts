@@ -16,7 +16,7 @@ export const hours: Meaning = t => {
   const text = lowText(t);
   if (meter(t) || /\b(more|another) \S* ?hours?\b.*\b(will|should|'ll|ought|to go|would)\b|\bhours? (to go|yet)\b/.test(text)) return undefined;
   if (elsewhere(t, c, text)) return undefined;
-  const both = withSum(t, c);
+  const both = withSum(t, c) ?? thenSum(t, c);
   if (both) return both;
   const each = eachOn(c) ?? byDay(t, c) ?? further(t, c);
   if (each) return each;
@@ -28,7 +28,7 @@ export const hours: Meaning = t => {
   const value = mended ?? (unit === 'hours' ? f.value.amount : unit === 'minutes' && f.value.amount >= 15 ? Math.round(f.value.amount / 0.6) / 100 : undefined);
   if (value === undefined) return undefined;
   const part = on(t, c, f);
-  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 18).toLowerCase().replace(/[ ,]+(and |so )?(that|which)\b.*$/, '')}`) || undefined }) as Entry];
+  return [trim({ kind: 'hours', hours: value, part, total: TOTAL.test(`${text} ${t.sheet.text.slice(t.sheet.tokens[f.to - 1]!.end, (t.sheet.tokens[c.to - 1]?.end ?? 0) + 18).toLowerCase().replace(/[ ,]+(and |so )?(that|which)\b.*$|[.;!?]\s+\S*\d.*$/, '')}`) || undefined }) as Entry];
 };
 
 /** Time that goes into no machine: in a queue, on the road, or time still to come that a question is about. */
@@ -54,6 +54,16 @@ function withSum(t: Telling, c: Clause): Entry[] | undefined {
   if (sum === undefined || sum <= f.value.amount) return undefined;
   const part = on(t, { ...c, items: c.items.slice(0, k) }, f);
   return [trim({ kind: 'hours', hours: f.value.amount, part }) as Entry, trim({ kind: 'hours', hours: sum, part, total: true }) as Entry];
+}
+
+/** "6 hours on the sweeper this week, 71 hours total": time added, and the sum in hours of its own. */
+function thenSum(t: Telling, c: Clause): Entry[] | undefined {
+  const [f, sum, more] = c.items.flatMap(i => (i.f?.dim === 'span' && /^(hours|minutes)$/.test(i.f.value.unit) ? [i.f] : []));
+  if (!f || !sum || more || sum.value.unit !== 'hours') return undefined;
+  const time = f.value.unit === 'hours' ? f.value.amount : Math.round(f.value.amount / 0.6) / 100, between = t.sheet.tokens.slice(f.to, sum.from).map(x => x.low).join(' ');
+  if (time >= sum.value.amount || TOTAL.test(between) || /\b(no|sorry|wait|rather|or)\b/.test(between) || !TOTAL.test(t.sheet.tokens.slice(sum.to, c.to).map(x => x.low).join(' ')) || !spent(t, c, f, lowText(t))) return undefined;
+  const part = on(t, { ...c, items: c.items.filter(i => i.from < sum.from) }, f);
+  return [trim({ kind: 'hours', hours: time, part }) as Entry, trim({ kind: 'hours', hours: sum.value.amount, part, total: true }) as Entry];
 }
 
 /** "against the boom: 1.75 hours on Saturday and 2.5 hours yesterday": each day's own. */

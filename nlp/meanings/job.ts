@@ -3,6 +3,7 @@ import { stillToDo } from './lib/still-to.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 import { entry } from './job/act.ts';
+import { asThat } from './job/as-that.ts';
 import { treated } from './job/treated.ts';
 import { ordered } from './job/ordered.ts';
 import { condition, make } from './finding/part.ts';
@@ -16,7 +17,7 @@ export const job: Meaning = t => {
   if (c.reality === 'cond' || c.join === 'or' || t.clauses[t.at + 1]?.join === 'or' || /\b(don't know|not sure|no idea)\b/.test(lowText(t))) return undefined;
   const anew = t.told.at(-1)?.entry;
   if (anew?.kind === 'finding' && /\b(have|get|need|want)s? (to have |to get )?(a new|another) one (cut|made|cast|turned|machined|rolled|bent|forged|welded|ground|poured|wound)\b/.test(lowText(t))) { anew.verdict ??= 'replace'; return []; }
-  const left = stillToDo(t), got = treated(t, c) ?? (left?.parts.length ? left.parts.map(p => entry(left.act, p.name)) : undefined) ?? ordered(t, c);
+  const left = stillToDo(t), got = treated(t, c) ?? (left?.parts.length ? left.parts.map(p => entry(left.act, p.name)) : undefined) ?? asThat(t) ?? ordered(t, c);
   if (!got || c.join === ':' && got.some(j => j.kind === 'job' && j.part !== undefined && nounClasses(j.part.split(' ').at(-1)!).has('place'))) return undefined; // "rod bolts: pickle jar, upper shelf"
   mends(t, got);
   return [...toMend(t, got), ...got];

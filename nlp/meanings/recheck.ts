@@ -37,7 +37,7 @@ export const recheck: Meaning = t => {
   if (/^(they|he|she|person)$/.test(c.who ?? '') || /^(feel|see|go|try|do|look)$/.test(verb.base!) && c.subj.some(s => s.np && s.from >= c.from) && !/\b(looking at|looked at|looking over|going over|gone over|seeing to|seen to)\b/.test(text)) return undefined;
   const two = eachItsTime(t, c);
   if (two) return two.map(x => trim({ kind: 'recheck', part: x.part, do: verb.base === 'recheck' ? 'check' : verb.base!, ...x.time }) as Entry);
-  const time = later(t, c) ?? onceRun(t) ?? timeBefore(t);
+  const time = later(t, c) ?? onceRun(t) ?? timeBefore(t) ?? inTheSameUnit(t, c);
   if (!time) return undefined;
   const things = c.obj.length ? c.obj : partAfterAt(t, c) ?? (c.subj.length ? c.subj : t.memory.lastGroup().slice(0, 1));
   const act = verb.base === 'go' && /\bgo(es|ing|ne)? (over|round|around)\b/.test(text) ? 'go' : verb.base === 'recheck' || verb.base === 're-check' || verb.base === 'see' || verb.base === 'go' || verb.base === 'feel' ? 'check' : verb.base === 're-torque' ? 'retorque' : verb.base === 'do' ? 'check' : verb.base!;
@@ -52,6 +52,12 @@ function onceRun(t: Telling): { after: number; unit: string } | { due: string } 
   const time = later(t, n);
   if (time && 'after' in time) (n as Clause & { spoken?: boolean }).spoken = true;
   return time && 'after' in time ? time : undefined;
+}
+
+/** "Valves after 25 hours. Retorque the housing bolts after 10": a bare figure is in the unit of the look before it. */
+function inTheSameUnit(t: Telling, c: Clause): { after: number; unit: string } | undefined {
+  const last = t.told.at(-1)?.entry, k = c.items.findIndex((i, n) => /^(after|at|in)$/.test(i.low) && c.items[n + 1]?.f?.dim === 'number'), n = c.items[k + 1]?.f;
+  return last?.kind === 'recheck' && last.unit !== undefined && n?.dim === 'number' && (c.items[k + 2]?.t ?? 'mark') === 'mark' ? { after: n.value.value, unit: last.unit } : undefined;
 }
 
 /** "same time next month, I want them nipped again", "run it ten hours then change the oil": the time stands on its own before. */

@@ -7,7 +7,7 @@ import { isClass, verbForms } from '../words/verbs.ts';
 import type { ExpectedName } from './expected.ts';
 import type { Run } from './heard-run.ts';
 import { GENERAL } from './part-slot.ts';
-import { apart, type Sound, soundOf, weightOf } from './phones.ts';
+import { apart, change, type Sound, soundOf, weightOf } from './phones.ts';
 
 /** The most that `allowance` may give a run for a name: little where they share no word, so that most names are done with by their sound. */
 export function mostAllowed(run: Run, name: ExpectedName): number {
@@ -38,10 +38,11 @@ export function allowance(run: Run, { words: name, bare: want, sound }: Expected
     const one = own.length === 1 ? own[0]! : '';
     // Another part's own word ("bearing cup" for "bearing cap") gives way only where it sounds the same; where a thing is put or kept ("clutch desk") stands before no part.
     const classes = nounClasses(one);
-    if (one && rest > (classes.size > 0 ? ([...classes].every(c => c === 'place') ? .12 : .03) : CONDITION.has(one) ? .12 : isTradeWord(one) ? .27 : 1)) return 0;
+    const rhymed = rhymes(differs, meant);
+    if (one && !(rhymed && [...classes].every(c => c === 'place')) && rest > (classes.size > 0 ? ([...classes].every(c => c === 'place') ? .12 : .03) : CONDITION.has(one) ? .12 : isTradeWord(one) ? .27 : 1)) return 0;
     const opens = at === 0 || /^([.,;:!?]|the|and|um|a)$/.test(tokens[at - 1]!.low);
     if (own.some(w => isClosed(w) && !SPLINTER.test(w) && !(opens && bare[0] === w && shared === 1 && words.length === 2 && !/s$/.test(words[1]!)) || GENERAL.test(w))) return 0;
-    if (rhymes(differs, meant)) return .24;
+    if (rhymed) return .24;
     if (rest > (plain ? shared > 1 ? .34 : .3 : .45) || differs.row[0] !== meant.row[0] && rest > .3) return 0;
     return plain ? .2 : .3;
   }
@@ -68,11 +69,12 @@ export function allowance(run: Run, { words: name, bare: want, sound }: Expected
   if (shared === 0 && name[0]!.startsWith(words[0]!.slice(0, 4)) && words[0]!.length >= 3) most += .08; // "mag needle", "radio later"
   return Math.min(.26, most);
 }
-/** "sister" for "twister": two syllables or more that differ only ahead of the first vowel. */
+/** "sister" for "twister": two syllables or more that differ only ahead of the first vowel; or one that opens with a sound made much the same ("bin" for "pin", "chair" for "share"). */
 const rhymes = (a: Sound, b: Sound): boolean => {
   const ahead = (s: Sound): number => /^[^aeiou]+/.exec(s.row)?.[0].length ?? 0;
   const tail = a.row.slice(ahead(a));
-  return tail === b.row.slice(ahead(b)) && tail.replace(/[^aeiou]/g, '').length > 1 && weightOf(tail) >= 2;
+  if (tail !== b.row.slice(ahead(b))) return false;
+  return tail.replace(/[^aeiou]/g, '').length > 1 ? weightOf(tail) >= 2 : ahead(a) === 1 && ahead(b) === 1 && change(a.row[0]!, b.row[0]!) <= .4;
 };
 const ORDINAL = /^(first|second|third|fourth|fifth|last|next|other|spare)$/;
 /** "got the not her off", not "help roll her in": a small word ends a name only inside a noun phrase of its own. */

@@ -11,7 +11,7 @@ const SPELT: readonly (readonly [spelling: RegExp, phones: string])[] = ([
   ['tch', 'C'], ['(?<=^s|ar|or|ps?y|e)ch(?=$|s?$|[aeiou]n|l|r|m)', 'k'], ['ch(?=[rlm])', 'k'], ['sch', 'sk'], ['ch', 'C'], ['sh', 'S'], ['th', 'T'], ['ph', 'f'],
   ['(?:t|s|ss|c)i(?=on|an|ou|al)', 'S'], ['ture(?=s?$)', 'CeR'], ['tu(?=al)', 'Cu'], ['s(?=ure)', 'S'], ['ss', 's'],
   ['dge', 'J'], ['dg(?=[eiy])', 'J'], ['gg', 'g'], ['g(?=[ei]n|ine|e$|es$|ed$|in[gei]|y$)(?!et|iv)', 'J'], ['ng(?=$|s$)', 'n'], ['g', 'g'],
-  ['cc(?=[ei])', 'ks'], ['sc(?=[eiy])', 's'], ['c(?=[eiy])', 's'], ['ck|cc|qu?e$', 'k'], ['qu', 'kw'], ['c|q', 'k'], ['x', 'ks'],
+  ['cc(?=[ei])', 'ks'], ['sc(?=[eiy])', 's'], ['c(?=[eiy])', 's'], ['ck|cc|qu?e$', 'k'], ['(?<=[a-z])are(?=s?$|d$)', 'eR'], ['qu', 'kw'], ['c|q', 'k'], ['x', 'ks'],
   ['mb(?=$|s$|er|ed|ing)', 'm'], ['mn$', 'm'], ['(?<=[^aeiouy])le(?=$|s$|d$)', 'el'], ['(?<=[^aeiouy])re$', 'eR'],
   ['ed$', 'd'], ['(?<=[aeiouy]..?)e(?=s?$)(?<!ee)', ''], ['(?<=[aeiou].?[cgsxz])es$', 'ez'], ['s$', 'z'], ['j', 'J'],
   ['(?<=[aeiouyw])r(?=$|[^aeiouy])', 'R'], ['rr', 'r'],
@@ -67,7 +67,8 @@ const weight = (p: string, row: string, at: number): number =>
     : p === 'l' && isVowel(row[at - 1] ?? '') && !isVowel(row[at + 1] ?? '') ? .5
       : (p === 's' || p === 'z') && at === row.length - 1 ? .3 : (p === 't' || p === 'd') && !isVowel(row[at + 1] ?? '') ? .5 : p === 'n' || p === 'm' ? .7 : 1;
 
-function change(a: string, b: string): number {
+/** What it costs to hear one phone for another. */
+export function change(a: string, b: string): number {
   if (a === b) return 0;
   const va = isVowel(a), vb = isVowel(b);
   if (va && vb) return .25;

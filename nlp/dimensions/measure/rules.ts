@@ -17,6 +17,8 @@ const RULES: Rule<'measure'>[] = [
   // Written short a metre and a litre are letters that mean more: "4 m of hose" is an amount of it, "3 L 4 R" are sides.
   { name: '# m', pattern: rx(`${N} ?m(?![a-z0-9'#])(?! ?(?:of\\b|bolt|stud|nut|thread|coarse|fine|[x@]))`), make: (_m, [n]) => n && n.form === 'digits' ? of(n.value, 'm', n) : undefined },
   { name: '# L', pattern: rx(`${N} ?l(?![a-z0-9'#])`), make: (m, [n], slate) => n && n.form === 'digits' && (!Number.isInteger(n.value) || /^ ?(?:$|[.,;?!])/.test(slate.line.text.slice(m.index + m[0].length))) ? of(n.value, 'L', n) : undefined },
+  { name: '# A', pattern: rx(`${N} ?a(?![a-z0-9'#.])(?! ?(?:day|week|month|year|side|time|piece|pair|set|tin|box|foot|yard|pound|go)\\b)`), make: (m, [n], slate) => n && n.form === 'digits' && endsIn(m, slate, 'A') ? of(n.value, 'A', n) : undefined },
+  { name: '# g', pattern: rx(`${N} ?g(?![a-z0-9'#])`), make: (m, [n], slate) => n && n.form === 'digits' && endsIn(m, slate, 'g') ? of(n.value, 'g', n) : undefined },
   { name: '# foot # (inches)', pattern: rx(String.raw`${N} ?(?:foot|feet|ft\.?|') ?(?:and )?${N}(?: ?(?:inch(?:es)?|ins?\.?|"))?(?![a-z ]*(?:gauge|ga\b|gage|amps?|volts?|lb|pound|of\b|feet|foot|ft))`),
     make: (m, [a, b]) => a && b && b.value < 12 && !/^(?:' ?)?$/.test(m[0]) && footInch(m[0]) ? { value: tidy(a.value + b.value / 12), unit: 'ft', ...about(a) } : undefined },
   { name: '# inches and # thou', pattern: rx(String.raw`(?:${N}|an?) ?inch(?:es)? ?(?:and |plus )?${N} ?(?:thou|thous|thousandths?|thousands)(?![a-z])(?! ?(?:of )?(?:interference|tight|press|shrink|nip|loose|clearance|end ?play|squeeze))`),
@@ -48,6 +50,9 @@ const RULES: Rule<'measure'>[] = [
   { name: '#/64 alone', sure: 'implied', pattern: rx(N),
     make: (_m, [n]) => n?.frac && [8, 16, 32, 64].includes(n.frac[1]) ? of(n.value, 'in', n) : n?.frac?.[1] === 10 && n.whole === undefined ? of(n.value, 'thou', n) : undefined },
 ];
+
+/** Whether a stretch ends in a letter as it was written: "9 A" are amperes, "G" is no gram. */
+const endsIn = (m: RegExpExecArray, { line }: Slate, letter: string): boolean => line.tokens[line.tokenAt[m.index + m[0].length - 1]!]!.text.endsWith(letter);
 
 /** So many thousandths on top of an inch figure, or short of it: said so, or a small whole number. */
 const smallThou = (said: string, n: Num): boolean => / ?(?:thou|thous|thousandths?)$/.test(said) ? n.value < 100 : Number.isInteger(n.value) && n.value >= 1 && n.value <= 60 && n.form === 'words';

@@ -40,7 +40,7 @@ export const UNITS: readonly (readonly [unit: string, written: string])[] = [
   ['mV', String.raw`millivolts?|mv`],
   ['V', String.raw`volts?|v`],
   ['A', String.raw`amps?|amperes?`],
-  ['kΩ', String.raw`kilo ?ohms?|k ohms?`],
+  ['kΩ', String.raw`kilo ?ohms?|k ?ohms?`],
   ['Ω', String.raw`ohms?|ω`],
   ['W', String.raw`watts?|w`],
   ['kW', String.raw`kilowatts?|kw`],

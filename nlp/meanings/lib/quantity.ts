@@ -15,7 +15,7 @@ export const BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/\bout of round\b/, 'out of round'], [/\bout of true\b|\brun-?out\b|\bruns? (out\b|.{1,20} out\b)/, 'runout'], [/\bend ?play\b/, 'end play'], [/\bend ?float\b/, 'end float'], [/\bfree travel\b/, 'free travel'], [/\bfree play\b/, 'free play'], [/\bbacklash\b/, 'backlash'],
   [/\bclearance\b/, 'clearance'], [/\bcompression\b/, 'compression'], [/\boversize\b/, 'oversize'], [/\bundersize\b/, 'undersize'], [/\bworn\b|\bwear\b/, 'wear'], [/\bgap\b/, 'gap'], [/\bslack\b/, 'slack'], [/\bsag\b/, 'sag'], [/\bbore\b/, 'bore'], [/\bplay\b/, 'play'], [/\btoe\b/, 'toe-in'], [/\bapart\b/, 'spacing'], [/\b(pulled|pulls) .* vacuum|\bvacuum\b/, 'vacuum'],
 ];
-const FAMILY: readonly (readonly [RegExp, RegExp])[] = [[/pressure|compression|vacuum/, /^(psi|bar|kPa)$/], [/torque/, /^(lb-ft|lb-in|N·m)$/], [/voltage/, /^V$/], [/current|draw/, /^A$/], [/resistance/, /^Ω$/], [/temperature/, /^°/], [/^(lift|travel|play|float|gap|bore|od|id|diameter|length|width|height|depth|thickness|stroke|clearance|backlash|wear|wobble|runout|step|bow|drop|offset)$/, /^(in|ft|mm|m|mil|cm)$/]];
+const FAMILY: readonly (readonly [RegExp, RegExp])[] = [[/^running time$/, /^h$/], [/pressure|compression|vacuum/, /^(psi|bar|kPa)$/], [/torque/, /^(lb-ft|lb-in|N·m)$/], [/voltage/, /^V$/], [/current|draw/, /^A$/], [/resistance/, /^Ω$/], [/temperature/, /^°/], [/^(lift|travel|play|float|gap|bore|od|id|diameter|length|width|height|depth|thickness|stroke|clearance|backlash|wear|wobble|runout|step|bow|drop|offset)$/, /^(in|ft|mm|m|mil|cm)$/]];
 /** A quantity named beside a figure of another kind is not what it measures: "lifts at 148 psi". */
 export const suits = (what: string, unit: string | undefined): boolean => unit === undefined || FAMILY.every(([w, u]) => !w.test(what) || u.test(unit));
 
@@ -31,7 +31,7 @@ export function quantityOf(t: Telling, c: Clause, f: Found, k: number): Quantity
   const named = namedIn(t, c, k, unit);
   if (f.dim === 'number' && !named?.what) {
     const last = lastTold(t, c);
-    if (last?.kind !== 'reading' || !/^(drop|rise|fall|read|climb|be|sit|go|come|measure)$/.test(c.verb?.base ?? 'be') || c.subj.length > 0 && !c.subj.some(s => s.carried) && c.pred !== 'none' || Number.isInteger(f.value.value) && last.unit === undefined) return undefined;
+    if (last?.kind !== 'reading' || last.what === 'running time' || !/^(drop|rise|fall|read|climb|be|sit|go|come|measure)$/.test(c.verb?.base ?? 'be') || c.subj.length > 0 && !c.subj.some(s => s.carried) && c.pred !== 'none' || Number.isInteger(f.value.value) && last.unit === undefined) return undefined;
     return { part: last.part, what: last.what + qualifier(t, c, k), ...(last.unit ? { unit: last.unit } : {}) };
   }
   if (f.dim === 'thread' && !named?.what) return undefined;
@@ -63,7 +63,7 @@ function namedIn(t: Telling, c: Clause, k: number, unit: string | undefined): { 
     for (let cut = 0; cut < words.length; cut++) {
       const tail = words.slice(cut).join(' ');
       const name = NAMED.test(tail) ? tail : NAMED.test(words.slice(cut).map(singular).join(' ')) ? words.slice(cut).map(singular).join(' ') : undefined;
-      if (!name || !suits(name, unit) || name === 'charge' && unit !== 'V' || name === 'weight' && !/^(lb|kg)$/.test(unit ?? '')) continue;
+      if (!name || !suits(name, unit) || name === 'charge' && unit !== 'V' || name === 'weight' && !/^(lb|kg|g)$/.test(unit ?? '')) continue;
       const ownedBy = /^(.+)'s (\w+)$/.exec(words.slice(0, cut).join(' '));
       const before = ownedBy && !namesPart(t.sheet, ownedBy[2]!) ? ownedBy[1]! : words.slice(0, cut).join(' ');
       if (ownedBy && before !== words.slice(0, cut).join(' ')) return { what: `${ownedBy[2]} ${name}`, part: before }; // "the coil's primary resistance"

@@ -3,7 +3,7 @@ import json
 import re
 from difflib import SequenceMatcher
 import torch
-from sorts import ASKS, ATTRIBUTES, FIELDS, NAMES, SKIES, SORTS, VERDICTS, sort_of
+from sorts import ASKED, ASKS, ATTRIBUTES, FIELDS, NAMES, SKIES, SORTS, VERDICTS, sort_of
 from spots import SPOTS, Spots, deed, far_from, near
 
 LIKE = 0.8  # of two words, by the letters they share
@@ -103,6 +103,7 @@ class Example:
             self.clauses.append((pieces, is_, counts))
         self.spots, self.spot_names, self.spot_fields = [], [], []
         spots = Spots(note, [a for a in at if a >= 0])
+        self.ask(note, words, at, spots)
         asked = [x for k, entry in enumerate(note['entries']) for x in self.tell(note, k, entry, place, words, at, of, spots)]
         if not note.get('never'):
             stretch = lambda a, b: [p for i, n in enumerate(at) if a <= n < b for p in of[i]]
@@ -120,6 +121,16 @@ class Example:
             for ask in note['asks']:
                 k = ASKS.index(ask['kind'])
                 self.asks[1 if ask.get('maybe') else 0][k] = not ask.get('maybe')
+
+    @staticmethod
+    def ask(note, words, at, spots):
+        """Marks what the questions of a note are about, where it says it: the later of two mentions."""
+        own = [i for i, a in enumerate(at) if a >= 0]
+        for ask in note.get('asks') or []:
+            for what, value in ((ask['kind'], ask.get('part') or ask.get('item')), ('what', ask.get('what'))):
+                if value and what in ASKED:
+                    said = [words[i] for i in own]
+                    spots.ask(what, {at[own[i]] for i in places(said, spelt(said, keys(value)), lambda i: len(own) - i)}, ask.get('maybe'))
 
     def tell(self, note, number, entry, place, words, at, of, spots):
         """What an entry (the so many-th of its note) says beside its kind, of the clause it is told in. Gives what its own word or figure says: [(stretch of tokens, [(names or fields, which, pieces)])]."""

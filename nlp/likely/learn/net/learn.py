@@ -115,7 +115,7 @@ def report(model, pairs):
                     count(what, *x)
                     if what == 'spots':
                         for k, spot in enumerate(SPOTS):
-                            count('.named' if spot.startswith('of ') else f'.{spot}', *(y[:, k:k + 1] for y in x))
+                            count('.named' if spot.startswith('of ') else '.asked' if spot.startswith('asked ') else f'.{spot}', *(y[:, k:k + 1] for y in x))
     model.train()
     return ', '.join(f'{k} {2 * h / max(1, s + g):.4f}' for k, (h, s, g) in sums.items())
 

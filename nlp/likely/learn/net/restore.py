@@ -11,7 +11,7 @@ from spots import SPOTS
 def restore(model, folder, tokenizer):
     """Sets a model's weights to those of the net in a folder. What the net leaves off of the encoder's vocabulary stays as the encoder has it."""
     heads = json.loads((folder / 'heads.json').read_text())
-    for known, own in (('sorts', SORTS), ('attributes', ATTRIBUTES), ('asks', ASKS), ('fields', FIELDS), ('spots', SPOTS)):
+    for known, own in (('sorts', SORTS), ('attributes', ATTRIBUTES), ('asks', ASKS), ('fields', FIELDS), ('spots', SPOTS[:len(heads['spots'])])):
         if heads[known] != own:
             raise ValueError(f'The net knows other {known} than are to be learned: teach it from the encoder.')
     graph = onnx.load(folder / 'net.onnx').graph
@@ -28,6 +28,8 @@ def restore(model, folder, tokenizer):
     for row, piece in zip(state['encoder.embeddings.word_embeddings.weight'], (folder / 'pieces.txt').read_text().splitlines()):
         words[number[piece]] = row
     state['encoder.embeddings.word_embeddings.weight'] = words
+    for part in ('out.weight', 'out.bias'):  # spots are the last columns: those that are new begin as chance has them
+        state[part] = torch.cat([state[part], model.state_dict()[part][len(state[part]):]])
     state |= {'bias': torch.tensor(heads['bias']), 'seeks': torch.tensor(heads['seeks']), 'found': torch.tensor(heads['found']), 'fields': torch.tensor(heads['fieldSeeks']), 'held': torch.tensor(heads['held'])}
     missing, unknown = model.load_state_dict(state, strict=False)
     if unknown or [m for m in missing if not m.endswith('position_ids')]:

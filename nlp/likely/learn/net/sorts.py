@@ -9,6 +9,8 @@ MEASURED = ['torque', 'pressure', 'diameter', 'length', 'running time', 'gap', '
 UNITS = ['in', 'thou', 'mm', 'lb-ft', 'N·m', 'psi', 'bar', 'V', 'count', 'h', 'rpm']
 ATTRIBUTES = [*VERDICTS, 'asWas', 'begun', *SKIES, 'total']
 ASKS = 'blocked buy next where wasHow provisional due history spent timeSpent finish cheapest forecast sum picture'.split()
+# The questions that are about something, and 'what': what of a part as it was is asked.
+ASKED = [*(a for a in ASKS if a not in ('next', 'due', 'forecast', 'sum')), 'what']
 # The field that names what an entry of a kind is about.
 NAMES = {'fit': 'part', 'finding': 'part', 'reading': 'part', 'work': 'part', 'job': 'part', 'want': 'item', 'order': 'item', 'bought': 'item', 'quote': 'item', 'arrival': 'item',
          'recheck': 'part', 'stow': 'part', 'out': 'part', 'wait': 'part', 'hours': 'part'}

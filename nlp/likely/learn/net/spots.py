@@ -1,11 +1,11 @@
 """The single words and figures of a note as the net learns from them: which of them tell a deed, a figure's place or a part's state by themselves, and of what."""
 import re
 import torch
-from sorts import MEASURED, SORTS, UNITS, VERDICTS, sort_of
+from sorts import ASKED, MEASURED, SORTS, UNITS, VERDICTS, sort_of
 
 # What a word or a figure may tell by itself: a deed, a figure, a word of what was found; how ('asWas' of a figure read, 'begun' of a deed done); that it names what an entry of a sort is about;
-# what a figure read measures and, of a bare one, in what unit; what was thought of a part found so.
-SPOTS = ['work', 'job', 'reading', 'hours', 'price', 'finding', 'asWas', 'begun', *(f'of {sort}' for sort in SORTS), *(f'what {w}' for w in MEASURED), *(f'in {u}' for u in UNITS), *(f'verdict {v}' for v in VERDICTS)]
+# what a figure read measures and, of a bare one, in what unit; what was thought of a part found so; that it names what a question of a kind is about, or what of it is asked.
+SPOTS = ['work', 'job', 'reading', 'hours', 'price', 'finding', 'asWas', 'begun', *(f'of {sort}' for sort in SORTS), *(f'what {w}' for w in MEASURED), *(f'in {u}' for u in UNITS), *(f'verdict {v}' for v in VERDICTS), *(f'asked {a}' for a in ASKED)]
 DEEDS, FIGURES, STATES = ('work', 'job'), ('reading', 'hours', 'price'), ('finding',)
 FIGURE_OF = {'reading': 'value', 'hours': 'hours', 'quote': 'price', 'bought': 'price', 'order': 'price'}
 
@@ -66,6 +66,14 @@ class Spots:
             else:
                 self.doubtful.add((s, f'of {sort_of(entry)}'))
 
+    def ask(self, what, tokens, maybe):
+        """Marks the words that name what a question is about, or what of it is asked."""
+        for n in tokens:
+            if maybe:
+                self.doubtful.add(((n, n + 1), f'asked {what}'))
+            else:
+                self.told.setdefault((n, n + 1), {})[f'asked {what}'] = True
+
     def unaligned(self, entry):
         """Where an entry is told is not known: of no word that it doesn't tell it."""
         self.unsure |= {entry['kind'], f'of {sort_of(entry)}', *(['price'] if entry['kind'] in ('quote', 'bought', 'order') else [])}
@@ -95,7 +103,7 @@ class Spots:
             single = s[1] == s[0] + 1 and s[0] in self.sayable
             for k, column in enumerate(SPOTS):
                 says = self.told.get(s, {})
-                may = single if column in DEEDS else s in self.figures if column in FIGURES else single if column in STATES or column.startswith('of ') else False
+                may = single if column in DEEDS else s in self.figures if column in FIGURES else single if column in STATES or column.startswith('of ') or column.startswith('asked ') and self.note.get('asks') is not None else False
                 if column in says:
                     is_[k], counts[k] = float(says[column]), 1
                 elif may and column not in self.unsure and (s, column) not in self.doubtful:
