@@ -29,6 +29,7 @@ const SHAPES = new RegExp([
   String.raw`\d+/\d+(?!\d)`, // 3/8
   String.raw`\d+(?:st|nd|rd|th)(?![\p{L}\d])`, // 26th
   String.raw`\d{1,2}:\d\d(?!\d)`, // 7:30
+  String.raw`(?<![\d.,/-])(?:0,\d+|\d+,\d\d?)(?=\s?(?:mm|cm|m|bar|kg|g|V|A|Ah|[Ll]|Nm|kW|°|%|€|kr|hours?|h|liters?|litres?|metres?|meters?)(?![\p{L}\d]))|(?<![\d.,/-])0,\d+(?![\d,])`, // 0,35 mm, as on the Continent
   String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d+\.\d+|(?<![\d\p{L}])\.\d+|\d+`, // 1,400  6.3  .004  62
   String.raw`N[·•∙.]m(?![\p{L}\d])`, // N·m
   String.raw`['’](?:em|til|round|cause)(?![\p{L}\d])`,
@@ -40,7 +41,10 @@ const SHAPES = new RegExp([
 ].join('|'), 'gu');
 
 const token = (text: string, start: number): Token =>
-  ({ text, low: text === 'R' ? '$' : text.toLowerCase().replace(/^(\d{1,3}) (\d{3})$/, '$1$2').replace(/[’‘]/g, "'").replace(/×/g, 'x').replace(/(?<=^n)[·•∙](?=m$)/, '.'), start, end: start + text.length });
+  ({ text, low: text === 'R' ? '$' : DECIMAL_COMMA.test(text) ? text.replace(',', '.') : text.toLowerCase().replace(/^(\d{1,3}) (\d{3})$/, '$1$2').replace(/[’‘]/g, "'").replace(/×/g, 'x').replace(/(?<=^n)[·•∙](?=m$)/, '.'), start, end: start + text.length });
+
+/** Only a figure with a decimal comma is one token with fewer than three digits after its comma, or with a nought alone before it. */
+const DECIMAL_COMMA = /^(?:0,\d+|\d+,\d\d?)$/;
 
 /** A word may be several tokens: hyphens after a number, clitics, and contractions written without their apostrophe. */
 function pushWord(out: Token[], word: string, start: number): void {

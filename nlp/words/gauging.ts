@@ -3,7 +3,7 @@ export const MEASURES = /^(measure|read|mike|be|show|gauge|check|clock|get|make|
 
 /** What a figure of that unit is, where nothing nearer says so. */
 export const BY_UNIT: Record<string, string> = {
-  psi: 'pressure', bar: 'pressure', kPa: 'pressure', inHg: 'vacuum', 'lb-ft': 'torque', 'lb-in': 'torque', 'N·m': 'torque', V: 'voltage', A: 'current', mA: 'current', 'Ω': 'resistance', 'kΩ': 'resistance', '°F': 'temperature', '°C': 'temperature', rpm: 'speed', mil: 'film', lb: 'weight', kg: 'weight', g: 'weight',
+  psi: 'pressure', bar: 'pressure', kPa: 'pressure', inHg: 'vacuum', 'lb-ft': 'torque', 'lb-in': 'torque', 'N·m': 'torque', V: 'voltage', A: 'current', mA: 'current', 'Ω': 'resistance', 'kΩ': 'resistance', 'MΩ': 'resistance', '°F': 'temperature', '°C': 'temperature', rpm: 'speed', mil: 'film', lb: 'weight', kg: 'weight', g: 'weight',
   gal: 'capacity', qt: 'capacity', L: 'capacity', h: 'running time', mi: 'distance', '°': 'angle', gpm: 'flow', 'L/min': 'flow', hp: 'power', 'µm': 'size',
 };
 

@@ -40,6 +40,7 @@ export const UNITS: readonly (readonly [unit: string, written: string])[] = [
   ['mV', String.raw`millivolts?|mv`],
   ['V', String.raw`volts?|v`],
   ['A', String.raw`amps?|amperes?`],
+  ['MΩ', String.raw`mega? ?ohms?|megs?(?= (?:of resistance|to earth|to ground))`],
   ['kΩ', String.raw`kilo ?ohms?|k ?ohms?`],
   ['Ω', String.raw`ohms?|ω`],
   ['W', String.raw`watts?|w`],

@@ -34,6 +34,12 @@ function calledSo(sheet: Sheet, a: Ask): Ask {
   return more.every(w => says(w) > SURELY) && less.every(w => says(w) === -Infinity ? false : says(w) < AGAINST) ? named(sheet, a, field, name) : a;
 }
 
+/** What the net surely takes a question of that kind to be about; nothing where it doesn't know, or takes it to be about nothing that is said. */
+export function askedName(sheet: Sheet, kind: Ask['kind']): string | undefined {
+  const said = askedOf(sheet, kind)?.filter(w => w.z > NAMES) ?? [];
+  return said.length && said.some(w => w.z > SURELY) ? nameOfRuns(sheet, said.map(w => w.token)) : undefined;
+}
+
 function named(sheet: Sheet, a: Ask, field: string, name: string | undefined): Ask {
   sheet.trace.push({ stage: 'odds', rule: 'asked', text: a.kind, gave: name ?? 'of all' });
   const { [field]: _, ...rest } = a as unknown as Record<string, unknown>;

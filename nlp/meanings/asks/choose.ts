@@ -27,7 +27,7 @@ const restOf = (desk: Desk, h: Hit): number => { const e = sentenceAt(desk, h.st
 
 const key = (a: Ask): string => JSON.stringify({ ...a, span: undefined });
 /** "can I paint it yet or is something still holding it up" asks one thing. */
-function once(hits: Hit[]): Hit[] {
+export function once(hits: Hit[]): Hit[] {
   const seen = new Set<string>();
   return hits.map(h => ({ ...h, asks: h.asks.filter(a => !seen.has(key(a)) && seen.add(key(a))) })).filter(h => h.asks.length);
 }

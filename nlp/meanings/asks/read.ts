@@ -6,7 +6,7 @@ import { BLOCKED } from './blocked.ts';
 import { BUY } from './buy.ts';
 import { called } from './called.ts';
 import { CHEAPEST } from './cheapest.ts';
-import { choose, extents } from './choose.ts';
+import { choose, extents, once } from './choose.ts';
 import { type Desk, type Hit, openDesk, type Spoken } from './desk.ts';
 import { inherit } from './inherit.ts';
 import { likelyHits, unlikelyOut } from './likely.ts';
@@ -58,7 +58,7 @@ export function readAsks(sheet: Sheet, learned = true): AskRead[] {
   const read = inherit(desk, choose(desk, [...known, ...looseHits(desk, known)]));
   const followed = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at
   const hits = learned ? unlikelyOut(desk, followed) : followed;
-  const inherited = inherit(desk, learned ? choose(desk, [...hits, ...likelyHits(desk, hits)]) : hits), all = learned ? called(sheet, inherited) : inherited;
+  const inherited = inherit(desk, learned ? once([...hits, ...likelyHits(desk, hits)].sort((a, b) => a.start - b.start)) : hits), all = learned ? called(sheet, inherited) : inherited;
   const asked = all.map(h => wasWhat(desk, h));
   const cuts = extents(desk, all);
   const made = asked.flatMap((h, i) => h.asks.map((ask): AskRead => {

@@ -18,11 +18,12 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
     else if (role === 'core') out.core ??= f.value.value;
     else if (role === 'tax') continue;
     else if (f.sure === 'certain' || f.value.per || loose) {
-      if (out.price !== undefined) continue;
+      if (out.price !== undefined || f.sure !== 'certain' && forTheSo(t, f)) continue;
       if (f.sure !== 'certain' && !f.value.per && t.sheet.tags[f.to] === 'noun' && kept.some(o => o.from > f.from && !o.value.role && (o.sure === 'certain' || o.value.per))) continue; // "kits for two rollers, 106 the pair"
       out.price = f.value.value; out.per = f.value.per; out.at = f.from; out.to = f.to;
     }
   }
+  if (out.price === undefined && loose) inPounds(t, from, to, out);
   if (out.price === undefined && loose) bareNumber(t, from, to, out);
   if (out.shipping === undefined) for (const f of t.sheet.found) if (f.dim === 'number' && f.from >= from && f.to <= to && roleBeside(t, f) === 'shipping' && f.from !== out.at) out.shipping = f.value.value;
   if (/\b(free (shipping|post|postage|delivery|carriage)|no (shipping|postage|carriage|delivery|freight)|delivered|(post|postage|carriage|shipping|delivery) (is )?(free|included|paid)|delivered free|post free|carriage paid)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.shipping ??= 0;
@@ -45,6 +46,15 @@ const roleBeside = (t: Telling, f: Found): MoneyValue['role'] | undefined => {
   return undefined;
 };
 
+/** "thirty-six pound to the diesel man": pounds that are not said to be money are, where a price stands. */
+function inPounds(t: Telling, from: number, to: number, out: Sums): void {
+  const f = t.sheet.found.find(x => x.dim === 'measure' && x.value.unit === 'lb' && x.from >= from && x.to <= to && /^pounds?$/.test(t.sheet.tokens[x.to - 1]!.low) && t.sheet.tags[x.to] !== 'noun' && t.sheet.tokens[x.to]?.low !== 'of');
+  if (f?.dim === 'measure') { out.price = f.value.value; out.at = f.from; out.to = f.to; }
+}
+
+/** "thirty-six pound for the three": how many it is for. */
+const forTheSo = (t: Telling, f: Found): boolean => /^for$/.test(t.sheet.tokens[f.from - 2]?.low ?? '') && t.sheet.tokens[f.from - 1]?.low === 'the';
+
 /** A whole or cents number that is nothing else: not a count before a noun, a size, a day or a measure. */
 function bareNumber(t: Telling, from: number, to: number, out: Sums): void {
   const n = t.sheet.found.filter(f => f.dim === 'number' && f.from >= from && f.to <= to && f.value.value >= 1 && !(f.value.value === 1 && /^one$/.test(t.sheet.tokens[f.from]!.low)))
@@ -52,6 +62,7 @@ function bareNumber(t: Telling, from: number, to: number, out: Sums): void {
       const after = t.sheet.tokens[f.to]?.low ?? '';
       const taken = t.sheet.found.some(o => o !== f && o.dim !== 'number' && o.dim !== 'money' && o.from <= f.from && f.to <= o.to);
       const tag = t.sheet.tags[f.to];
+      if (forTheSo(t, f)) return false;
       const role = roleBeside(t, f);
       if (role) { if (role === 'shipping' && f.dim === 'number') out.shipping ??= f.value.value; return false; }
       return !taken && (tag !== 'noun' && tag !== 'adj' || /^(bucks|quid|dollars|delivered|landed|even|cash|plus|each|apiece|the)$/.test(after)) && !/^(tooth|inch|by|of|-)$/.test(after) && !/^(grade|number|size|by|class|ordered|bought)$/.test(t.sheet.tokens[f.from - 1]?.low ?? ''); // "ordered ten" counts them

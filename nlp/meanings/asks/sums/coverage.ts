@@ -24,7 +24,7 @@ export const COVERAGE: SumKind = {
     /\bhow much (?:of it )?have i (?:got )?to (?:buy|get|mix|order)\b/,
     /\bpaint (?:needed|required) for\b|(?:^|[.?!;,:] )paint for\b/,
     /\bhow (?:far|much area|many square (?:feet|metres|meters)|big an area)(?: (?:will|does|would|do|can|of|it|a|the|i))* ?(?:(?:[a-z]+|#~*(?!~)) ){0,5}?(?:go|cover|coat|stretch|get|do)\b/,
-    /\bhow much (?:(?!(?:is|was|of|are|time|money|do|oil)\b)[a-z]+ ){0,2}?(?:do|will|would|should) (?:i|it|that) (?:need|want|take|mix|get|buy|order|use|require)\b(?! to (?:pay|spend))/,
+    /\bhow much (?:(?!(?:is|was|of|are|time|money|do|oil)\b)[a-z]+ ){0,2}?(?:(?:do|will|would|should) )?(?:i|it|that) (?:need|want|take|mix|get|buy|order|use|require)\b(?! to (?:pay|spend))/,
     /\b(?:will|would|does|is) (?:a|one|two|#|the|that) ?(?:[a-z]+ ){0,3}?(?:gallon|quart|litre|liter|tin|can)s?(?: (?:be enough|cover|do|enough))/,
     /\bhow (?:much|many (?:quarts|gallons|litres|liters|pints)) (?:does|will|would|is|do) (?:that|it|this|i)(?: (?:take|need|want|come to|be|work out(?: at| to)?))*\b/,
   ],

@@ -5,7 +5,7 @@ import type { Figure, Given } from './scope.ts';
 /** What stands by the temperature of the air, and by one that the air is brought to. */
 const AIR_AFTER = /^ ?(?:degrees|out(?:side)?|in (?:here|the)|here|,? ?and)/;
 const AIR_BEFORE = /\b(?:its|at|temp(?:erature)?(?: is)?|about|air(?: is)?|(?:mercury|thermometer)(?: in the [a-z]+)? (?:says|reads|is at|shows)|thermometer:) $/;
-const WARMED = /\b(?:up|down|warms?|cools?|gets?|heat it|drops?|rises?|goes) (?:up |down |it )*to $/;
+const WARMED = /\b(?:hits|reaches|gets to) $|\b(?:up|down|warms?|cools?|gets?|heat it|drops?|rises?|goes) (?:up |down |it )*to $/;
 
 export const DEW_POINT: SumKind = {
   of: 'dewPoint',

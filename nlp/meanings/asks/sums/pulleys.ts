@@ -49,10 +49,10 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
 }
 
 /** "crank 5, fan 4": a bare number after what drives or is driven is the size of its pulley, where belts are spoken of. */
-const wheeled = (scope: Scope, n: Figure): boolean => /\b(?:belt|pulleys?|sheaves?|cent(?:re|er)s|between)\b/.test(scope.text) && new RegExp(`(?:${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|end|side|one|about|say))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|teeth|tooth|volts?|grooves?|belts?)\b/.test(scope.after(n));
+const wheeled = (scope: Scope, n: Figure): boolean => /\b(?:belt|pulleys?|sheaves?|cent(?:re|er)s|between)\b/.test(scope.text) && new RegExp(`(?:${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|measures?|end|side|one|about|say))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|teeth|tooth|volts?|grooves?|belts?)\b/.test(scope.after(n));
 
 /** "rotor pulley 110", "the pump's two eighty", beside a size in millimetres: the size of a wheel, not its speed. */
-const wheelOf = (scope: Scope, n: Figure): boolean => new RegExp(`(?:\\b(?:pulley|sheave|wheel)s?|${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|of|one|an?))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|volts?)\b/.test(scope.after(n));
+const wheelOf = (scope: Scope, n: Figure): boolean => new RegExp(`(?:\\b(?:pulley|sheave|wheel)s?|${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|measures?|of|one|an?))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|volts?)\b/.test(scope.after(n));
 
 /** "and if it's 75?" after pulleys of 100 and 60 at 1500: a bare figure is what it is nearest to, here a pulley and no speed. */
 const likePulley = (n: Figure, prev: Given): boolean => {
@@ -101,4 +101,4 @@ function closes(scope: Scope, f: Figure): boolean {
   return scope.desk.text[f.end - 1] === '.' && /^\p{Lu}/u.test(tokens[tokenAt[f.end + 1] ?? -1]?.text ?? '');
 }
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
-  /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)\b[^#.?!]{0,24} #~*(?: ?(?:inch(?:es)?|in\.?|mm|mil|"))?(?: and|,| x| by) $/.test(scope.mask.slice(0, n.start - scope.start)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil|pulleys|sheaves)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|drum\b|on the|onto|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
+  /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)\b[^#.?!]{0,24} #~*(?: ?(?:inch(?:es)?|in\.?|mm|mil|"))?(?: and|,| x| by) $/.test(scope.mask.slice(0, n.start - scope.start)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil|pulleys|sheaves)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|drum\b|on the|onto|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|measures?|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;

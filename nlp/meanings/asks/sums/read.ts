@@ -1,10 +1,12 @@
 import type { Ask } from '../../../../domain/model/ask.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
+import { weighNote } from '../../../likely/net/weigh-note.ts';
 import { sheetBefore } from '../../../sheet.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import { readAsks } from '../read.ts';
 import { type Candidate, candidates } from './candidates.ts';
 import { casesBefore } from './cases-before.ts';
+import { casesPut } from './cases-put.ts';
 import { followPoints } from './follow-points.ts';
 import { follow, type SumKind } from './kind.ts';
 import { kindOf } from './kinds.ts';
@@ -21,7 +23,11 @@ export function readSums(desk: Desk, plain: readonly Hit[], learned: boolean): H
   let last: Sum | undefined;
   const earlier: Sum[] = [];
   if (!found.length) { // of several sums before, the last that the note gives another figure for
-    for (const sum of told) { const more = follows(desk, 0, firstAsk(desk, plain, 0), sum, [], true); if (more.length) return more; }
+    const to = firstAsk(desk, plain, 0), sure = learned && told.length > 0 && sumAsked(desk);
+    for (const sum of told) {
+      const more = sure ? follows(desk, 0, to, sum, casesPut(desk, to, sum.kind, sum.given), false) : follows(desk, 0, to, sum, [], true);
+      if (more.length) return more;
+    }
     return [];
   }
   const again = before && FOLLOWS.test(desk.text) ? follows(desk, 0, firstAsk(desk, plain, 0), before, [], true) : [];
@@ -46,6 +52,9 @@ export function readSums(desk: Desk, plain: readonly Hit[], learned: boolean): H
   });
   return hits;
 }
+
+/** Whether the net takes the note to ask a sum. */
+const sumAsked = (desk: Desk): boolean => (weighNote(desk.sheet)?.asked().find(a => a.kind === 'sum')?.z ?? -Infinity) > 0;
 
 const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
 /** "hmm", "no,", "too fast,": said of the answer before another case is put. */

@@ -16,7 +16,7 @@ function sheaveGiven(scope: Scope, prev?: Given): Given {
     const others = [...p.speeds, ...p.diameters].filter(o => o !== s);
     const clause = scope.before(s, 46).split(/[,.;?]| and /).at(-1) ?? '';
     const which = side(scope, s, others);
-    const asksDriver = /\b(?:how fast|what speed|what rpm|what)\b[^.?!]*\b(?:motor|engine|driver|drive shaft)\b[^.?!]{0,24}$/.test(scope.text);
+    const asksDriver = /\b(?:engine|motor|driver) (?:speed|rpm|revs) ?[?.]? ?$/.test(scope.text) || /\b(?:how fast|what speed|what rpm|what)\b[^.?!]*\b(?:motor|engine|driver|drive shaft)\b[^.?!]{0,24}$/.test(scope.text);
     const driven = (WANTED.test(clause) && which !== 'driver') || (which === 'driven' && asksDriver);
     const sized = prev && prev.rpm1 !== undefined && prev.rpm2 !== undefined && prev.d2 === undefined && which !== 'driver'; // "what size is that, and at 450?"
     const name = ((driven || sized || /\bwhat (?:has|must|should|does) (?:the |my )?(?:engine|motor|tractor|pto|crank|driver)\b/.test(scope.text)) && out.rpm2 === undefined) || out.rpm1 !== undefined ? 'rpm2' : 'rpm1';
@@ -40,7 +40,7 @@ export const SHEAVE: SumKind = {
     /\bwhat size(?: (?:do i (?:need|want|put)|should i (?:put|use|get)|goes|for|on|to go))* (?:on |for )?(?:the |my )?[a-z]+(?= ?(?:\?|$))/,
     /\bhow many (?:revs|rpms?|turns|revolutions)\b(?! (?:is|on the (?:screw|nut|adjust)))/,
     /\b(?:what|which)(?: size| diameter|s the size of)?(?: (?:of|a|drive|driven|motor|engine|the))* (?:pulley|sheave)s?(?: (?:size|diameter|do|would|should|will|does|must|for|on|to|goes|is|i|gives|gets))*\b/,
-    /\b(?:blade|shaft|saw|fan|mill|pump|arbor|spindle|output|driven|drum|cylinder|blower) (?:speed|rpm|revs)\b(?= ?(?:$|\?|,|with|if|at|and|please))/,
+    /\b(?:blade|shaft|saw|fan|mill|pump|arbor|spindle|output|driven|drum|cylinder|blower|engine|motor|cutter|drive) (?:speed|rpm|revs)\b(?= ?(?:$|\?|,|with|if|at|and|please))/,
     /\bwhat(?:s| is| does| will| would) (?:that|it|this) (?:give|make|come to|come out|work out)(?: (?:me|the [a-z]+|it|for))*(?: (?:at|to|as|in))?(?: (?:rpm|revs|speed|on the (?:blade|saw|mill|shaft|pump|fan)))?/,
     /\bwhat (?:the|my) [a-z]+(?: [a-z]+)?(?:ll| will| does| is)? (?:turns?|spins?|turning|spinning)(?= ?(?:$|[?.,]| at\b| and\b| if\b))/,
     /\b(?:speed|rpm|revs) of (?:the |my )?[a-z]+(?: [a-z]+)?(?= ?\?)/,
