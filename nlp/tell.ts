@@ -12,6 +12,7 @@ import { isSpoken } from './meanings/lib/reach.ts';
 import { fuller } from './fuller.ts';
 import { add, guess } from './guess.ts';
 import { headed, remarked } from './left-over.ts';
+import { ownName } from './own-name.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { Odds } from './likely/odds.ts';
 import type { Weighed } from './likely/net/weighed.ts';
@@ -41,6 +42,9 @@ import { clauseText, type Telling, type Told } from './meanings/telling.ts';
 import { BESIDE, MEANINGS } from './pipeline.ts';
 import type { Sheet } from './types.ts';
 
+/** So likely a clause must hold a reading that its figure is one, though a sum takes it as well: "hub bore 50.4 mm. What's that in inches". */
+const READ_OFF = 0.9;
+
 interface Tale { entries: Entry[]; told: Told[]; covered: Clause[]; questions: NearMiss[] }
 
 /**
@@ -53,7 +57,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const chances = clauses.map(c => (net ? oddsOf(sheet, net, c) : undefined));
   clauses.forEach((clause, at) => {
     const t: Telling = { sheet, clause, memory: clause.memory, clauses, at, told, prior, questions };
-    const feeds = used.some(([a, b]) => a < clause.to && clause.from < b);
+    const feeds = used.some(([a, b]) => a < clause.to && clause.from < b) && (chances[at]?.p('reading') ?? 0) <= READ_OFF;
     const before = told.length;
     if (!feeds) shown.push(t);
     let known = isSpoken(clause);
@@ -156,10 +160,15 @@ function old(sheet: Sheet, x: Told, told: readonly Told[]): Told {
   return saidOld && other ? { ...x, entry: { ...x.entry, part: `old ${name}` } as Entry } : x;
 }
 
+function inTheShopsName(sheet: Sheet, e: Entry): Entry {
+  const name = namedBy(e), own = name === undefined ? undefined : ownName(sheet, name);
+  return own === name || own === undefined ? e : { ...e, ['item' in e ? 'item' : 'part']: own } as Entry;
+}
+
 function finish(sheet: Sheet, x: Told): Entry {
   const start = sheet.tokens[opening(sheet, x.clause)]!.start, end = sheet.tokens[Math.max(x.clause.to, x.to ?? 0) - 1]!.end;
   const implied = x.rule === 'likely' || x.clause.subj.concat(x.clause.obj).some(s => s.carried);
-  return { ...x.entry, sure: implied ? 'implied' : 'certain', span: [start, end] } as Entry;
+  return { ...inTheShopsName(sheet, x.entry), sure: implied ? 'implied' : 'certain', span: [start, end] } as Entry;
 }
 
 /** First token of a clause with the word that opens it: "before the crank goes in". */

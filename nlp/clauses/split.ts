@@ -11,7 +11,7 @@ import { toDo } from './to-do.ts';
 import { whatIDid } from './what-i-did.ts';
 
 /** A clause's items, with the word that joins it to what went before and the subordinator that opens it. */
-export interface Cut { items: Item[]; join?: string; sub?: string; /** Opens with a question's own word order. */ asks?: boolean }
+export interface Cut { items: Item[]; join?: string; sub?: string; /** The conjunction itself. */ cc?: Item; /** Opens with a question's own word order. */ asks?: boolean }
 
 /** How strongly what was learned must say that a clause begins where no rule sees one, and that none does where a rule of run-on speech sees one (log odds). */
 const BEGINS = 1, GOES_ON = -1;
@@ -39,7 +39,7 @@ export function splitClauses(items: readonly Item[], begins?: (token: number) =>
     if (it.t === 'wh' && hasPredicate(cur.items) && !/^(how|what)$/.test(it.low)) { close({ items: [], sub: it.low }); continue; }
     if (it.t === 'cc') {
       if (it.low === 'so' && items[k + 1]?.low === 'much') { cur.items.push(it); continue; } // "nobody so much as breathes on it"
-      if (it.low === 'so' || opensAfter(items, k + 1, cur.items)) { close({ items: [], join: it.low }); continue; }
+      if (it.low === 'so' || opensAfter(items, k + 1, cur.items)) { close({ items: [], join: it.low, cc: it }); continue; }
     } else if (it.t === 'mark' && /^[,:;—–-]+$|^\.{2,}$|^…$|^\($|^\)$/.test(it.low)) {
       if (it.low === ':' || opensAfter(items, k + 1, cur.items)) { cur.items.push(it); close({ items: [], join: it.low }); continue; }
     } else {
@@ -55,8 +55,12 @@ export function splitClauses(items: readonly Item[], begins?: (token: number) =>
     cur.items.push(it);
   }
   close({ items: [] });
-  return out;
+  return out.flatMap((c, k) => (k > 0 && goesWith(out[k - 1]!, c, out[k + 1]) ? [] : out[k + 1] && goesWith(c, out[k + 1]!, out[k + 2]) ? [{ ...c, items: [...c.items, out[k + 1]!.cc!, ...out[k + 1]!.items] }] : [c]));
 }
+
+/** "primed the hood and the grille with grey epoxy | leave it…": what stands between "and" and where run-on speech turns to something new, and has no verb of its own, is the rest of what went before. */
+const goesWith = (before: Cut, c: Cut, after: Cut | undefined): boolean => c.join === 'and' && c.cc !== undefined && c.items[0]?.np !== undefined && c.items.every(i => i.np || /^(prep|prt|adv)$/.test(i.t)) && !hasPredicate(c.items)
+  && before.items.at(-1)?.np !== undefined && before.items.some(i => i.t === 'verb') && after !== undefined && after.join === undefined && after.sub === undefined && !after.asks;
 
 /** Whether there is more than marks and words that join. */
 const says = (items: readonly Item[]): boolean => items.some(i => i.t !== 'mark' && i.t !== 'intj' && i.t !== 'cc');

