@@ -1,6 +1,7 @@
 import { nameKey, nameWords } from '../domain/model/names.ts';
 import { isKnownPart, knownNames } from './dimensions/part/known.ts';
 import type { Sheet } from './types.ts';
+import { nounClasses } from './words/nouns.ts';
 import { SIDES } from './words/sides.ts';
 
 /** Words ahead of a name that tell which one of several it is. */
@@ -18,6 +19,7 @@ export function ownName(sheet: Sheet, name: string): string {
   for (let cut = 1; cut < words.length; cut++) {
     const own = known.exact(nameKey(words.slice(cut).join(' ')));
     if (own === undefined) continue;
+    if (nounClasses(words.slice(cut - 1).join(' ').toLowerCase()).size > 0) return name; // a water pump is no other pump
     const ahead = words.slice(0, cut);
     return ahead.every(w => !SIDES.has(w.toLowerCase()) && !WHICH.test(w.toLowerCase()) && nameWords(w).every(k => !known.words.has(k))) ? own : name;
   }

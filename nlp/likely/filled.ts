@@ -31,8 +31,9 @@ export function filled(sheet: Sheet, x: Told, net: Weighed, others: readonly Tol
     const said = saidIn(sheet, net, at ?? x.clause, `${x.entry.kind} ${field}`);
     if (!said || said.p <= SURE || others.some(y => y.clause !== x.clause && y.entry.kind === x.entry.kind && said.from >= y.clause.from && said.from < Math.max(y.clause.to, y.to ?? 0))) continue; // it is said of another
     if (!/^(words|deed)$/.test(holds) && (said.from < x.clause.from || said.to > Math.max(x.clause.to, x.to ?? 0))) continue;
+    if (field === 'shipping' && several.some(y => (nameRun(sheet, y)?.from ?? Infinity) < (run?.from ?? Infinity))) continue; // the carriage is paid once, with the first
     const value = holds === 'words' ? wordsIn(sheet, said) || undefined : holds === 'deed' ? deedIn(sheet, said) : held(sheet, said, holds);
-    if (x.entry.kind === 'order' && holds === 'money' && value !== 0 && several.some(y => y.entry !== x.entry && (y.entry as Record<string, unknown>)[field] === value)) continue; // one sum is paid once
+    if (x.entry.kind === 'order' && holds === 'money' && value !== 0 && others.some(y => y.entry.kind === 'order' && (field === 'shipping' || y.clause === x.clause) && (y.entry as Record<string, unknown>)[field] === value)) continue; // one sum is paid once
     if (value !== undefined && !(field === 'spec' && nameWords(String(value)).every(w => HELD_IN.test(w)))) more[field] = value; // two tubes are two
   }
   if (!Object.keys(more).length) return x;

@@ -91,7 +91,7 @@ const elsewhere = (sheet: Sheet, x: Told, name: string, other: string): boolean 
 
 /** What a stuff comes in: "a roll of tape". */
 export const HELD_IN = /^(roll|tube|tin|can|bag|box|bottle|jar|drum|length|sheet)$/;
-const NUMBER = /^(one|two|three|four|five|six|\d+)$/, WHERE = /^(end|side|part|bit|place)$/;
+const NUMBER = /^(one|two|three|four|five|six|\d+)$/, WHERE = /^(end|side|part|bit|place|old)$/;
 
 /** Whether a name leaves out the side that the clause itself says: "four under the right" is not of the left one. */
 const turned = (sheet: Sheet, x: Told, name: string, other: string): boolean =>

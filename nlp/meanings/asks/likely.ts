@@ -13,7 +13,7 @@ import { LATE, ORDERED } from './loose/words.ts';
 const SURE = 1.5, CLEAR = 3;
 
 /** Under this the net speaks plainly against a question that a rule read (log odds); under the second where the note opens with it and has no other sentence. */
-const AGAINST = -3, AGAINST_ALL = -11;
+const AGAINST = -3, AGAINST_ALL = -12.5;
 /** A sum is asked by its figures too, so that the net must speak against it more plainly (log odds). */
 const AGAINST_SUM = -10;
 
@@ -69,7 +69,8 @@ function asked(desk: Desk, c: Stretch, kind: Ask['kind']): Ask[] {
     case 'next': return next(desk, c);
     case 'history': return history(desk, c);
     case 'wasHow': return before(desk, c) ?? [];
-    case 'provisional': case 'spent': case 'finish': return [{ kind, ...named }];
+    case 'finish': return /\b(?:boil|freez|melt|thaw)/.test(c.text) ? [] : [{ kind, ...named }]; // coolant is not finished when it boils
+    case 'provisional': case 'spent': return [{ kind, ...named }];
     case 'timeSpent': return [{ kind, ...named, ...daysOf(desk, c.start, c.end, 'past') }];
     case 'buy': return [{ kind, ...(LATE.test(c.text) ? { status: 'late' as const } : ORDERED.test(c.text) ? { status: 'ordered' as const } : { status: 'needed' as const }), ...named }];
     case 'cheapest': return part && !desk.sheet.found.some(f => f.dim === 'money') ? [{ kind, item: part }] : []; // who tells a price does not ask for one

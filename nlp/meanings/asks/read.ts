@@ -58,8 +58,8 @@ export function readAsks(sheet: Sheet, learned = true): AskRead[] {
   const read = inherit(desk, choose(desk, [...known, ...looseHits(desk, known)]));
   const followed = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at
   const hits = learned ? unlikelyOut(desk, followed) : followed;
-  const inherited = inherit(desk, learned ? once([...hits, ...likelyHits(desk, hits)].sort((a, b) => a.start - b.start)) : hits), all = learned ? called(sheet, inherited) : inherited;
-  const asked = all.map(h => wasWhat(desk, h));
+  const inherited = inherit(desk, learned ? once([...hits, ...likelyHits(desk, hits)].sort((a, b) => a.start - b.start)) : hits), all = inherited.map(h => wasWhat(desk, h));
+  const asked = learned ? called(desk, all) : all;
   const cuts = extents(desk, all);
   const made = asked.flatMap((h, i) => h.asks.map((ask): AskRead => {
     const [from, to] = tokensOf(desk.line, cuts[i]!.from, cuts[i]!.to);

@@ -56,8 +56,8 @@ function fieldsOf(t: Telling, net: Weighed, kind: Entry['kind'], sort: string, a
     case 'fit': return { state: sort.split(' ')[1] as FitState, with: sort === 'fit off' ? undefined : text('with') };
     case 'finding': { const condition = text('condition', NEEDED); return condition !== undefined ? { condition, verdict: verdictIn(condition) } : undefined; }
     case 'reading': { const value = said('value', NEEDED); return value && readOff(t, net, value); }
-    case 'work': { const action = deed('action'); return action !== undefined ? { action, product: text('product') } : undefined; }
-    case 'job': { const to = deed('do'); return to !== undefined ? { do: to } : undefined; }
+    case 'work': { const action = deed('action'); return action !== undefined && action !== 'do' ? { action, product: text('product') } : undefined; }
+    case 'job': { const to = deed('do'); return to !== undefined && to !== 'do' ? { do: to } : undefined; }
     case 'want': return { spec: text('spec'), qty: amount('qty') };
     case 'quote': { const price = amount('price', NEEDED); return price !== undefined ? { source: text('source'), price, shipping: amount('shipping') } : undefined; }
     case 'bought': return { source: text('source'), price: amount('price') };

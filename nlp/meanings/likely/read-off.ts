@@ -8,6 +8,7 @@ import { labelOf } from '../lib/label.ts';
 import { quantityOf, suits } from '../lib/quantity.ts';
 import type { Found } from '../../types.ts';
 import { asWas } from '../reading/as-was.ts';
+import { table } from '../../words/table.ts';
 import type { Telling } from '../telling.ts';
 
 /** How sure the net must be of the words for what was measured. */
@@ -34,7 +35,17 @@ function measures(says: ReadonlyMap<string, number>, f: Found): string | undefin
  * What was read off a part in a stretch of a clause: the value with its unit (where it has none, that of the clause's first figure), and what it measures. Nothing where that is not
  * said (unless the net is `sure` that the figure was read, and it is a count or a length), or where the book says it.
  */
-export function readOff(t: Telling, net: Weighed, said: Said, sure = false): { what: string; value: number; unit?: string; asWas?: true } | undefined {
+export function readOff(t: Telling, net: Weighed, said: Said, sure = false): Read | undefined {
+  const read = offIn(t, net, said, sure), noun = read && NOUN[read.what.toLowerCase().split(' ').at(-1)!];
+  return read && noun !== undefined ? { ...read, what: noun } : read;
+}
+
+/** What is measured by what is said of it: "two inches wide", "stands proud by five thou". */
+const NOUN: Readonly<Record<string, string>> = table({ proud: 'protrusion', protrude: 'protrusion', protrudes: 'protrusion', wide: 'width', deep: 'depth', thick: 'thickness', long: 'length', high: 'height', tall: 'height', weighs: 'weight' });
+
+type Read = { what: string; value: number; unit?: string; asWas?: true };
+
+function offIn(t: Telling, net: Weighed, said: Said, sure: boolean): Read | undefined {
   const found = valueIn(t.sheet, said, ['measure', 'percent', 'number', 'span']), { clause } = t;
   if (!found || figuresOf(t.sheet, clause).some(f => f.from < found.to && found.from < f.to && labelOf(t.sheet, ...f.lead).book)) return undefined; // what the book says was not read off the part
   const k = clause.items.findIndex(i => i.from <= found.from && found.from < i.to), q = k < 0 ? undefined : quantityOf(t, clause, found, k), was = asWas(t, clause) ? { asWas: true as const } : {};

@@ -14,8 +14,9 @@ describe('what a word or a figure says by itself', () => {
     expect(alone(text, 'grey').get('work')).toBeLessThan(0);
   });
   it('one to do is told from a deed done where only the day says it', () => {
-    const text = 'scraped the fuel tank and tomorrow i prime it with grey';
-    expect(alone(text, 'prime').get('job')).toBeGreaterThan(alone(text, 'prime').get('work')!);
+    for (const text of ['on friday i prime the tank', 'tomorrow morning i prime the fuel tank with grey', 'next week i scrape and prime the tank']) {
+      expect(alone(text, 'prime').get('job'), text).toBeGreaterThan(alone(text, 'prime').get('work')!);
+    }
   });
   it('a figure read off is told from hours and from a price', () => {
     const text = 'two hours on the dynamo, end float six thou, brushes were 14 quid';

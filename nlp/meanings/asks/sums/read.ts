@@ -53,8 +53,12 @@ export function readSums(desk: Desk, plain: readonly Hit[], learned: boolean): H
   return hits;
 }
 
+/** So strongly the net must speak for a sum where no wording asks for another case of the one before (log odds). */
+const SURE = 2;
+/** "sorry, that was 68 on the head": a figure put right, and nothing asked. */
+const PUT_RIGHT_OF_THAT = /^(?:no,? )?(?:sorry|sry|correction|wait|oops),? (?:that|it|those|they) (?:was|were|is|are)\b/;
 /** Whether the net takes the note to ask a sum. */
-const sumAsked = (desk: Desk): boolean => (weighNote(desk.sheet)?.asked().find(a => a.kind === 'sum')?.z ?? -Infinity) > 0;
+const sumAsked = (desk: Desk): boolean => !PUT_RIGHT_OF_THAT.test(desk.text) && (weighNote(desk.sheet)?.asked().find(a => a.kind === 'sum')?.z ?? -Infinity) > SURE;
 
 const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
 /** "hmm", "no,", "too fast,": said of the answer before another case is put. */

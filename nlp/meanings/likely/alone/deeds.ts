@@ -21,7 +21,7 @@ export function deeds(t: Telling, net: Weighed): Entry[] {
   const { clause: c, sheet } = t, out: Entry[] = [];
   for (let i = c.from; i < c.to; i++) {
     const word = sheet.tokens[i]!.low, known = verbForms(word), forms = known.length ? known : /[a-z]{3}ed$/.test(word) ? [{ base: unlisted(word) }] : [], at = { from: i, to: i + 1 };
-    if (!forms.length || LIKENED.test(sheet.tokens.slice(c.from, i).map(x => x.low).join(' '))) continue;
+    if (!forms.length || forms[0]!.base === 'do' || LIKENED.test(sheet.tokens.slice(c.from, i).map(x => x.low).join(' '))) continue;
     const says = net.alone(...stretchOf(sheet, at)), z = (what: string): number => says.get(what) ?? -Infinity;
     const kind = z('work') > DONE ? 'work' : z('job') > TO_DO ? 'job' : undefined, base = c.items.find(x => x.t === 'verb' && x.from === i)?.base ?? forms[0]!.base;
     if (!kind || t.told.some(x => x.clause.from < c.to && c.from < Math.max(x.clause.to, x.to ?? 0) && forms.some(f => verbOf(f.base) === verbOf(deedOf(x.entry) ?? '')))) continue;
