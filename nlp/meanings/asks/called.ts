@@ -1,14 +1,16 @@
 import type { Ask } from '../../../domain/model/ask.ts';
+import { namedBy } from '../../../domain/model/named-by.ts';
 import { nameWords } from '../../../domain/model/names.ts';
 import { charOf } from '../../dimensions/line.ts';
 import { nameOfRuns } from '../../likely/pointed.ts';
 import { stretchOf } from '../../likely/stretch-of.ts';
 import { weighNote } from '../../likely/net/weigh-note.ts';
+import { ownName } from '../../own-name.ts';
 import type { Sheet } from '../../types.ts';
 import { type Desk, type Hit, sentenceAt } from './desk.ts';
 
 /** So strongly the net must take a word for one of what a question is about (log odds), and so strongly speak against one that a rule took for it. */
-const NAMES = 0, SURELY = 2, AGAINST = -2, PLAINLY = -4;
+const NAMES = 0, FOR_NONE = 0.5, SURELY = 2, AGAINST = -2, PLAINLY = -4;
 /** Questions that may be about nothing, or about all there is. */
 const MAY_BE_OF_ALL = /^(?:spent|timeSpent|finish|provisional|buy|history)$/;
 
@@ -18,7 +20,60 @@ const MAY_BE_OF_ALL = /^(?:spent|timeSpent|finish|provisional|buy|history)$/;
 export function called(desk: Desk, hits: readonly Hit[]): Hit[] {
   const counts = new Map<Ask['kind'], number>();
   for (const a of hits.flatMap(h => h.asks)) counts.set(a.kind, (counts.get(a.kind) ?? 0) + 1);
-  return hits.map(h => ({ ...h, asks: h.asks.map(a => (counts.get(a.kind) === 1 ? calledSo(desk, h, a) : a)) }));
+  return hits.map(h => ({ ...h, asks: h.asks.flatMap(a => (counts.get(a.kind) === 1 ? ofEach(desk, h, a) ?? [calledSo(desk, h, a)] : [a])).map(a => inTheShopsName(desk.sheet, a.kind === 'wasHow' && counts.get('wasHow') === 1 ? asking(desk, h, a) : a)) }));
+}
+
+/** What of a part as it was is asked, in the words that the net takes for it: where a rule took none, or plainly others. */
+function asking(desk: Desk, hit: Hit, a: Extract<Ask, { kind: 'wasHow' }>): Ask {
+  const what = whatAsked(desk, hit);
+  if (what === undefined || a.what !== undefined && !against(desk.sheet, a.what)) return a;
+  desk.sheet.trace.push({ stage: 'odds', rule: 'asked', text: 'what', gave: what });
+  return { ...a, what };
+}
+
+/** Whether the net plainly takes none of some words for what is asked of a part. */
+function against(sheet: Sheet, what: string): boolean {
+  const own = nameWords(what), said = askedOf(sheet, 'what')?.filter(w => nameWords(w.low).some(n => own.includes(n))) ?? [];
+  return said.length > 0 && said.every(w => w.z < AGAINST);
+}
+
+/** The words of a question that the net takes for what of a part it asks. */
+export function whatAsked(desk: Desk, at: { start: number }): string | undefined {
+  const { sheet } = desk, words = askedOf(sheet, 'what')?.filter(w => w.z > FOR_NONE && sentenceAt(desk, charOf(desk.line, w.token)) === sentenceAt(desk, at.start)) ?? [];
+  return words.length ? words.map(w => w.low).join(' ') : undefined;
+}
+
+function inTheShopsName(sheet: Sheet, a: Ask): Ask {
+  const name = namedBy(a), own = name === undefined ? undefined : ownName(sheet, name);
+  return own === undefined || own === name ? a : { ...a, ['item' in a ? 'item' : 'part']: own } as Ask;
+}
+
+/** "What have I spent on the engine, and what on the sheller": one question of each, where the sentence names several things apart; one only where a name of them is what the rule took. */
+function ofEach(desk: Desk, hit: Hit, a: Ask): Ask[] | undefined {
+  const { sheet } = desk, had = namedBy(a), groups = had === undefined ? [] : groupsOf(sheet, askedOf(sheet, a.kind)?.filter(w => w.z > SURELY) ?? []);
+  const names = groups.map(g => nameOfRuns(sheet, g)), all = new Set(names.flatMap(n => nameWords(n ?? '')));
+  if (groups.length < 2 || a.kind === 'wasHow' || names.some(n => n === undefined || nameWords(n).length === 0) || new Set(names).size < names.length || !nameWords(had!).every(w => all.has(w))) return undefined;
+  if (groups.some(g => sentenceAt(desk, charOf(desk.line, g[0]!)) !== sentenceAt(desk, hit.start))) return undefined;
+  return names.map(n => named(sheet, a, a.kind === 'cheapest' ? 'item' : 'part', n));
+}
+
+/** Words within a name, and words before what belongs to something named earlier. */
+const WITHIN = /^(?:a|an|the|my|his|her|its|our|of|on|in|for|to|at|that|this|'s|from)$/, OWNED = /^(?:its|their|his|her)$/;
+
+/** The tokens of names that stand apart, each with its owner where that was named earlier ("Governor. … How tight was its spring"). */
+function groupsOf(sheet: Sheet, words: readonly { token: number }[]): number[][] {
+  const out: number[][] = [];
+  for (const { token } of words) {
+    const last = out.at(-1), between = last ? sheet.tokens.slice(last.at(-1)! + 1, token).map(t => t.low) : [];
+    if (last && (between.every(w => WITHIN.test(w)) || OWNED.test(between.at(-1) ?? ''))) last.push(token); else out.push([token]);
+  }
+  return out;
+}
+
+/** Of names that stand apart, the one within the question, else the last. */
+function nearest(desk: Desk, hit: Hit, words: readonly { token: number }[]): number[] {
+  const groups = groupsOf(desk.sheet, words), within = groups.filter(g => { const at = charOf(desk.line, g[0]!); return at >= hit.start && at < hit.end; });
+  return within.at(-1) ?? groups.at(-1) ?? [];
 }
 
 function calledSo(desk: Desk, hit: Hit, a: Ask): Ask {
@@ -27,8 +82,8 @@ function calledSo(desk: Desk, hit: Hit, a: Ask): Ask {
   const had = (a as unknown as Record<string, string | undefined>)[field], said = askedOf(sheet, a.kind);
   if (!said) return a;
   const says = (word: string): number => Math.max(-Infinity, ...said.filter(w => nameWords(w.low).includes(word)).map(w => w.z));
-  const runs = said.filter(w => w.z > NAMES), name = runs.length ? nameOfRuns(sheet, runs.map(w => w.token)) : undefined;
-  if (had === undefined) return name !== undefined && runs.every(w => w.z > SURELY && sentenceAt(desk, charOf(desk.line, w.token)) === sentenceAt(desk, hit.start)) ? named(sheet, a, field, name) : a; // of what another sentence speaks of nothing need be asked
+  const runs = said.filter(w => w.z > NAMES), meant = nearest(desk, hit, runs), name = meant.length ? nameOfRuns(sheet, meant) : undefined;
+  if (had === undefined) return name !== undefined && runs.every(w => !meant.includes(w.token) || w.z > FOR_NONE && sentenceAt(desk, charOf(desk.line, w.token)) === sentenceAt(desk, hit.start)) ? named(sheet, a, field, name) : a; // of what another sentence speaks of nothing need be asked
   const own = nameWords(had), here = own.filter(w => says(w) > -Infinity);
   if (name === undefined) return here.length > 0 && here.every(w => says(w) < AGAINST) && MAY_BE_OF_ALL.test(a.kind) ? named(sheet, a, field, undefined) : a;
   const words = nameWords(name), more = words.filter(w => !own.includes(w)), less = own.filter(w => !words.includes(w));

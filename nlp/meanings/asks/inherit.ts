@@ -5,7 +5,7 @@ type Whole = Extract<Ask, { kind: 'spent' | 'timeSpent' | 'finish' }>;
 const whole = (a: Ask): a is Whole => a.kind === 'spent' || a.kind === 'timeSpent' || a.kind === 'finish';
 const partOf = (a: Ask): string | undefined => ('part' in a ? a.part : undefined);
 /** What one calls the machine without naming it: "this wretched thing", "the yoke". */
-const THING = String.raw`(?:thing|heap|contraption|project|beast|pile|outfit|yoke|crate|hole|money pit)`;
+const THING = String.raw`(?:thing|machine|heap|contraption|project|beast|pile|outfit|yoke|crate|hole|money pit)`;
 const UNNAMED = new RegExp(String.raw`^(?:(?:wretched|blessed|damn|damned|bloody|old) )?(?:${THING}|rig|money standing)$`);
 const THIS = new RegExp(String.raw`\b(?:this|that|the) (?:(?:wretched|blessed|damn|damned|bloody|old) )?${THING}\b`);
 /** All that there is, whatever was spoken of before. */

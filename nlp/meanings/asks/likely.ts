@@ -3,7 +3,7 @@ import { verbForms } from '../../words/verbs.ts';
 import { weighNote } from '../../likely/net/weigh-note.ts';
 import { charOf } from '../../dimensions/line.ts';
 import { daysOf, type Desk, type Hit, sentenceAt } from './desk.ts';
-import { askedName } from './called.ts';
+import { askedName, whatAsked } from './called.ts';
 import { fore } from './forecast.ts';
 import { before, history, next } from './loose/guesses.ts';
 import { about, asking, type Stretch } from './loose/stretch.ts';
@@ -68,7 +68,7 @@ function asked(desk: Desk, c: Stretch, kind: Ask['kind']): Ask[] {
     case 'due': return [{ kind }];
     case 'next': return next(desk, c);
     case 'history': return history(desk, c);
-    case 'wasHow': return before(desk, c) ?? [];
+    case 'wasHow': { const of = askedName(desk.sheet, kind), what = whatAsked(desk, c); return of ? [{ kind, part: of, ...(what ? { what } : {}) }] : before(desk, c) ?? []; }
     case 'finish': return /\b(?:boil|freez|melt|thaw)/.test(c.text) ? [] : [{ kind, ...named }]; // coolant is not finished when it boils
     case 'provisional': case 'spent': return [{ kind, ...named }];
     case 'timeSpent': return [{ kind, ...named, ...daysOf(desk, c.start, c.end, 'past') }];

@@ -3,8 +3,8 @@ import { sentenceAt } from './desk.ts';
 import { spell } from './spell.ts';
 import type { AskRule, Seen } from './rule.ts';
 
-const INSIDE = /\b(?:inside|indoors?|in(?:side)? the (?:shop|garage|shed|barn|workshop|hall|byre|warm|dry|cellar|basement)|under (?:cover|a roof|the roof|the shed)|out of the (?:wet|rain|wind|cold|sun|weather|heat)|by the (?:stove|fire|heater)|in the (?:house|kitchen|dry|porch|stable|mill)|in (?:a|the) heated|heated (?:side|end|part)|shed job|at the bench|on the bench|in here)\b/;
-const OUTSIDE = /\b(?:outside|outdoors?|out of doors|out in the (?:yard|sun|open|air|heat|cold|field|lane)|in the (?:yard|sun|open|fresh air)|out (?:there|back)|outdoor)\b/;
+export const INSIDE = /\b(?:inside|indoors?|in(?:side)? the (?:shop|garage|shed|barn|workshop|hall|byre|warm|dry|cellar|basement)|under (?:cover|a roof|the roof|the shed|(?:the |a )?(?:shelter|lean ?to|awning))|out of the (?:wet|rain|wind|cold|sun|weather|heat)|by the (?:stove|fire|heater)|in the (?:house|kitchen|dry|porch|stable|mill)|in (?:a|the) heated|heated (?:side|end|part)|shed job|at the bench|on the bench|in here)\b/;
+export const OUTSIDE = /\b(?:outside|outdoors?|out of doors|out in the (?:yard|sun|open|air|heat|cold|field|lane)|in the (?:yard|sun|open|fresh air)|out (?:there|back)|under the (?:open )?sky|outdoor)\b/;
 const SPELL = String.raw`(?: (?:now|next|today|tonight|inside|outside|indoors?|outdoors?|first|then|this|morning|afternoon|evening|arvo|with|in|for|right|straight away|here|there|still|while|until|on|to|do|at|the|bench|weekend|tomorrow))*`;
 
 /** What one does with a job in hand. */

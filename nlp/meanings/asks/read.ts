@@ -21,6 +21,7 @@ import { PICTURE } from './picture.ts';
 import { PROVISIONAL } from './provisional.ts';
 import { type AskRule, hitsOf } from './rule.ts';
 import { SPENT } from './spent.ts';
+import { withSpareTime } from './spare-time.ts';
 import { TIME_SPENT } from './time-spent.ts';
 import { TOTAL } from './total.ts';
 import { WAS_HOW } from './was-how.ts';
@@ -59,7 +60,7 @@ export function readAsks(sheet: Sheet, learned = true): AskRead[] {
   const followed = choose(desk, [...read, ...likewise(desk, read)]); // what follows up a question that was only guessed at
   const hits = learned ? unlikelyOut(desk, followed) : followed;
   const inherited = inherit(desk, learned ? once([...hits, ...likelyHits(desk, hits)].sort((a, b) => a.start - b.start)) : hits), all = inherited.map(h => wasWhat(desk, h));
-  const asked = learned ? called(desk, all) : all;
+  const asked = learned ? withSpareTime(desk, called(desk, all)) : all;
   const cuts = extents(desk, all);
   const made = asked.flatMap((h, i) => h.asks.map((ask): AskRead => {
     const [from, to] = tokensOf(desk.line, cuts[i]!.from, cuts[i]!.to);
