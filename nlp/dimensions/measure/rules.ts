@@ -33,7 +33,7 @@ const RULES: Rule<'measure'>[] = [
     make: (_m, [a, b]) => a && b && b.value >= 0.2 && b.value < 40 ? of(b.value - a.value / 1000, 'in', a) : undefined },
   { name: '# thou and # tenths', pattern: rx(String.raw`${N} ?(?:thou|thous|thousandths?)(?: and)? ${N}(?! ?of)(?![a-z])`),
     make: (_m, [a, b]) => a && b?.frac?.[1] === 10 ? of(a.value / 1000 + b.value / 1000, 'in', a) : undefined },
-  { name: 'inch and #', pattern: rx(String.raw`(?:(?:an? |one )|#~* ?)?(inch(?:es)?|foot|thou|mil|mill|yard|gallon|quart|litre|liter|turn) and ${N}(?! ?(?:thou|inch|of an? (?:inch|thou|mil)))(?![a-z])`),
+  { name: 'inch and #', pattern: rx(String.raw`(?:(?:an? |one )|#~* ?)?(inch(?:es)?|foot|thou|thousandth|mil|mill|yard|gallon|quart|litre|liter|turn) and ${N}(?! ?(?:thou|inch|of an? (?:inch|thou|mil)))(?![a-z])`),
     make: (m, nums) => andPart(m, nums) },
   { name: '# by a unit: # to # UNIT', pattern: rx(`(?:between )?${N} ?(?:to|or|-|and|through) ?${N} ?(${UNIT})`),
     make: (m, [a, b]) => a && b && range(m, a, b) },

@@ -40,7 +40,8 @@ function against(sheet: Sheet, what: string): boolean {
 /** The words of a question that the net takes for what of a part it asks. */
 export function whatAsked(desk: Desk, at: { start: number }): string | undefined {
   const { sheet } = desk, words = askedOf(sheet, 'what')?.filter(w => w.z > FOR_NONE && sentenceAt(desk, charOf(desk.line, w.token)) === sentenceAt(desk, at.start)) ?? [];
-  return words.length ? words.map(w => w.low).join(' ') : undefined;
+  const said = words.map(w => w.low).join(' ');
+  return said && !/^(?:set|set up|fitted|mounted|put|placed|before)$/.test(said) ? said : undefined; // "how was it set" asks all of it
 }
 
 function inTheShopsName(sheet: Sheet, a: Ask): Ask {
@@ -83,7 +84,7 @@ function calledSo(desk: Desk, hit: Hit, a: Ask): Ask {
   if (!said) return a;
   const says = (word: string): number => Math.max(-Infinity, ...said.filter(w => nameWords(w.low).includes(word)).map(w => w.z));
   const runs = said.filter(w => w.z > NAMES), meant = nearest(desk, hit, runs), name = meant.length ? nameOfRuns(sheet, meant) : undefined;
-  if (had === undefined) return name !== undefined && runs.every(w => !meant.includes(w.token) || w.z > FOR_NONE && sentenceAt(desk, charOf(desk.line, w.token)) === sentenceAt(desk, hit.start)) ? named(sheet, a, field, name) : a; // of what another sentence speaks of nothing need be asked
+  if (had === undefined) return name !== undefined && runs.every(w => !meant.includes(w.token) || w.z > (a.kind === 'finish' ? SURELY : FOR_NONE) && sentenceAt(desk, charOf(desk.line, w.token)) === sentenceAt(desk, hit.start)) ? named(sheet, a, field, name) : a; // of what another sentence speaks of nothing need be asked
   const own = nameWords(had), here = own.filter(w => says(w) > -Infinity);
   if (name === undefined) return here.length > 0 && here.every(w => says(w) < AGAINST) && MAY_BE_OF_ALL.test(a.kind) ? named(sheet, a, field, undefined) : a;
   const words = nameWords(name), more = words.filter(w => !own.includes(w)), less = own.filter(w => !words.includes(w));

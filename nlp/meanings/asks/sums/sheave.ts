@@ -40,7 +40,7 @@ export const SHEAVE: SumKind = {
     /\bwhat size(?: (?:do i (?:need|want|put)|should i (?:put|use|get)|goes|for|on|to go))* (?:on |for )?(?:the |my )?[a-z]+(?= ?(?:\?|$))/,
     /\bhow many (?:revs|rpms?|turns|revolutions)\b(?! (?:is|on the (?:screw|nut|adjust)))/,
     /\b(?:what|which)(?: size| diameter|s the size of)?(?: (?:of|a|drive|driven|motor|engine|the))* (?:pulley|sheave)s?(?: (?:size|diameter|do|would|should|will|does|must|for|on|to|goes|is|i|gives|gets))*\b/,
-    /\b(?:blade|shaft|saw|fan|mill|pump|arbor|spindle|output|driven|drum|cylinder|blower|engine|motor|cutter|drive) (?:speed|rpm|revs)\b(?= ?(?:$|\?|,|with|if|at|and|please))/,
+    /\b(?:blade|shaft|saw|fan|mill|pump|arbor|spindle|output|driven|drum|cylinder|blower|engine|motor|cutter|drive) (?:speed|rpm|revs)\b(?= ?(?:$|\?|,|with|if|at|and|please))|(?:^|[.?!;] ?)(?:the )?(?:driven|driver|shaft|saw|fan|blade|drum|pump|mill) speed(?= ?\.)/,
     /\bwhat(?:s| is| does| will| would) (?:that|it|this) (?:give|make|come to|come out|work out)(?: (?:me|the [a-z]+|it|for))*(?: (?:at|to|as|in))?(?: (?:rpm|revs|speed|on the (?:blade|saw|mill|shaft|pump|fan)))?/,
     /\bwhat (?:the|my) [a-z]+(?: [a-z]+)?(?:ll| will| does| is)? (?:turns?|spins?|turning|spinning)(?= ?(?:$|[?.,]| at\b| and\b| if\b))/,
     /\b(?:speed|rpm|revs) of (?:the |my )?[a-z]+(?: [a-z]+)?(?= ?\?)/,
