@@ -58,14 +58,21 @@ function measuredAgain(sheet: Sheet): boolean {
   const { tokens, found } = sheet;
   for (let m = 2; m < tokens.length - 1; m++) {
     if (!MARKER.test(tokens[m]!.low)) continue;
-    const { first, second } = around(sheet, m), old = found.find(f => f.to === first && f.dim === 'measure' && f.to - f.from >= 2), again = found.filter(f => f.from === second).sort((a, b) => b.to - a.to)[0];
-    if (!old || again?.dim !== 'number' || nounClasses(tokens[again.to]?.low ?? '').size > 0 || /^(of|for|to|off|in|bolts?|holes?)$/.test(tokens[again.to]?.low ?? '')) continue;
+    const { first, second } = around(sheet, m), old = found.find(f => f.to === first && f.dim === 'measure' && f.to - f.from >= 2), again = found.filter(f => f.from === second && f.dim === 'number').sort((a, b) => b.to - a.to)[0];
+    if (!old || !again || found.some(f => f.from === second && /^(measure|span|thread|percent|when)$/.test(f.dim)) || nounClasses(tokens[again.to]?.low ?? '').size > 0 || /^(of|for|to|off|in|bolts?|holes?)$/.test(tokens[again.to]?.low ?? '')) continue;
     sheet.trace.push({ stage: 'refine', rule: 'said again', text: tokens.slice(old.from, again.to).map(t => t.text).join(' ') });
     const { start, end } = tokens[old.from]!; // the new figure stands where the old one stood
-    sheet.tokens = [...tokens.slice(0, old.from), ...tokens.slice(again.from, again.to).map(t => ({ ...t, start, end, mended: true })), tokens[old.to - 1]!, ...tokens.slice(again.to)];
+    sheet.tokens = [...tokens.slice(0, old.from), ...tokens.slice(again.from, again.to).map(t => ({ ...t, start, end, mended: true })), ...tokens.slice(unitFrom(sheet, old), old.to), ...tokens.slice(again.to)];
     return true;
   }
   return false;
+}
+
+/** Where the words of a measure's unit begin. */
+function unitFrom({ tokens }: Sheet, m: { from: number; to: number }): number {
+  let k = m.from;
+  while (k < m.to - 1 && (/^[\d.,/½¼¾-]+$|^(and|an?|point|of)$/.test(tokens[k]!.low) || isNumberWord(tokens[k]!.low))) k++;
+  return k;
 }
 
 /** From a marker of correction back to where what is taken back ends, and on to where what holds begins. */

@@ -17,7 +17,7 @@ export const MEASURE_CORPUS: DimCorpus<'measure'> = {
     ['14 gauge', m(14, 'AWG')], ['fourteen gauge', m(14, 'AWG')], ['12ga', m(12, 'AWG')], ['sixteen threads to the inch', m(16, 'tpi')], ['24 tpi', m(24, 'tpi')],
     ['59 Fahrenheit', m(59, '°F')], ['74F', m(74, '°F')], ['11 Celsius', m(11, '°C')], ['20°C', m(20, '°C')], ['twenty below Fahrenheit', m(-20, '°F')], ['minus 25 Celsius', m(-25, '°C')], ['twenty-five below zero Fahrenheit', m(-25, '°F')], ['45 degrees', m(45, '°')],
     ['nine quarts', m(9, 'qt')], ['4 gallons', m(4, 'gal')], ['10 litres', m(10, 'L')], ['900 pounds', m(900, 'lb')], ['1,400 lb', m(1400, 'lb')], ['180 kilos', m(180, 'kg')], ['a hundred and forty square feet', m(140, 'sq ft')], ['12 square metres', m(12, 'm²')], ['2.5 square mm', m(2.5, 'mm²')],
-    ['1725 rpm', m(1725, 'rpm')], ['ten to twelve thou', m(0.01, 'in', 0.012)], ['10-12 thou', m(0.01, 'in', 0.012)], ['thirty knots', m(30, 'kn')],
+    ['1725 rpm', m(1725, 'rpm')], ['9 A', m(9, 'A')], ['22A', m(22, 'A')], ['450 g', m(450, 'g')], ['5 kohm', m(5, 'kΩ')], ['4.2 megohms', m(4.2, 'MΩ')], ['0,35 mm', m(0.35, 'mm')], ['2,5 bar', m(2.5, 'bar')], ['a thousandth and a half', m(0.0015, 'in')], ['ten to twelve thou', m(0.01, 'in', 0.012)], ['10-12 thou', m(0.01, 'in', 0.012)], ['thirty knots', m(30, 'kn')],
   ]),
-  never: ['put 4 in the box', '3 L 4 R', '4 m of hose', 'needs 4 a side', 'two in the pail', 'the second foot', 'in the drawer', 'four bolts', 'twelve fifty', 'M16', 'foot of the bed', 'a bar across it'],
+  never: ['9 a side', 'section 3 a is bent', 'put 4 in the box', '3 L 4 R', '4 m of hose', 'needs 4 a side', 'two in the pail', 'the second foot', 'in the drawer', 'four bolts', 'twelve fifty', 'M16', 'foot of the bed', 'a bar across it'],
 };

@@ -8,6 +8,7 @@ import { weighNote } from '../../likely/net/weigh-note.ts';
 import { ownName } from '../../own-name.ts';
 import type { Sheet } from '../../types.ts';
 import { type Desk, type Hit, sentenceAt } from './desk.ts';
+import { UNNAMED } from './inherit.ts';
 
 /** So strongly the net must take a word for one of what a question is about (log odds), and so strongly speak against one that a rule took for it. */
 const NAMES = 0, FOR_NONE = 0.5, SURELY = 2, AGAINST = -2, PLAINLY = -4;
@@ -83,7 +84,7 @@ function calledSo(desk: Desk, hit: Hit, a: Ask): Ask {
   const had = (a as unknown as Record<string, string | undefined>)[field], said = askedOf(sheet, a.kind);
   if (!said) return a;
   const says = (word: string): number => Math.max(-Infinity, ...said.filter(w => nameWords(w.low).includes(word)).map(w => w.z));
-  const runs = said.filter(w => w.z > NAMES), meant = nearest(desk, hit, runs), name = meant.length ? nameOfRuns(sheet, meant) : undefined;
+  const runs = said.filter(w => w.z > NAMES), meant = nearest(desk, hit, runs), called = meant.length ? nameOfRuns(sheet, meant) : undefined, name = called !== undefined && UNNAMED.test(called) ? undefined : called;
   if (had === undefined) return name !== undefined && runs.every(w => !meant.includes(w.token) || w.z > (a.kind === 'finish' ? SURELY : FOR_NONE) && sentenceAt(desk, charOf(desk.line, w.token)) === sentenceAt(desk, hit.start)) ? named(sheet, a, field, name) : a; // of what another sentence speaks of nothing need be asked
   const own = nameWords(had), here = own.filter(w => says(w) > -Infinity);
   if (name === undefined) return here.length > 0 && here.every(w => says(w) < AGAINST) && MAY_BE_OF_ALL.test(a.kind) ? named(sheet, a, field, undefined) : a;

@@ -6,7 +6,7 @@ const whole = (a: Ask): a is Whole => a.kind === 'spent' || a.kind === 'timeSpen
 const partOf = (a: Ask): string | undefined => ('part' in a ? a.part : undefined);
 /** What one calls the machine without naming it: "this wretched thing", "the yoke". */
 const THING = String.raw`(?:thing|machine|heap|contraption|project|beast|pile|outfit|yoke|crate|hole|money pit)`;
-const UNNAMED = new RegExp(String.raw`^(?:(?:wretched|blessed|damn|damned|bloody|old) )?(?:${THING}|rig|money standing)$`);
+export const UNNAMED = new RegExp(String.raw`^(?:(?:wretched|blessed|damn|damned|bloody|old) )?(?:${THING}|rig|money standing)$`);
 const THIS = new RegExp(String.raw`\b(?:this|that|the) (?:(?:wretched|blessed|damn|damned|bloody|old) )?${THING}\b`);
 /** All that there is, whatever was spoken of before. */
 const ALL = /^(?:(?:whole|entire) [a-z]+|lot)$/;
@@ -25,6 +25,7 @@ export function inherit(desk: Desk, hits: readonly Hit[]): Hit[] {
   return hits.map((h, i) => {
     const asks = h.asks.map((a): Ask => {
       if (a.kind === 'buy' && a.status === 'needed' && !a.part) { const of = bought(desk, h, hits[i - 1]); return of ? { ...a, part: of } : a; }
+      if ((a.kind === 'provisional' || a.kind === 'history') && a.part !== undefined && UNNAMED.test(a.part)) { const { part: _, ...rest } = a; return { ...rest, ...(only ? { part: only } : {}) }; }
       if (!whole(a)) return a;
       const { part: said, ...rest } = a, thing = said !== undefined && UNNAMED.test(said) || said === undefined && THIS.test(desk.text.slice(h.start, h.end));
       const of = said !== undefined && ALL.test(said) ? undefined : named(said) ?? last ?? (said === undefined && !thing ? paired(desk, h, hits[i + 1], named) : undefined) ?? (thing || a.kind === 'finish' ? only : undefined);

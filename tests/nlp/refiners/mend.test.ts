@@ -29,6 +29,10 @@ describe('mending', () => {
     ['phony motor is stuck', 'pony motor', 'pony motor is stuck'],
     ['the mag needle is back', 'magneto', 'the magneto is back'],
     ['throw out baring howls', 'throwout bearing', 'throwout bearing howls'],
+    ['half chaff is out', 'half shaft', 'half shaft is out'],
+    ['did up the chair bolts', 'share bolts', 'did up the share bolts'],
+    ['left king bin has play', 'left king pin', 'left king pin has play'],
+    ['pall on the winch was burred', 'pawl', 'pawl on the winch was burred'],
     ['clutch desk is worn', 'clutch disc', 'clutch disc is worn'],
     ['adjusted the regular later', 'regulator', 'adjusted the regulator'],
     ['vac you um pump veins were sticking', 'vacuum pump vanes', 'vacuum pump vanes were sticking'],
@@ -53,7 +57,7 @@ describe('mending', () => {
     ['the commentator on the radio said rain', ['commutator']], ['six point three volts', ['bolts']], ['a hundred and eighty bucks', ['blocks']], ['the straw walker cranks are fine', ['straw walkers']],
     ['the left front wheel is off', ['right front wheel']], ['the top hose is soft', ['bottom hose']], ['platform one is on', ['platform']], ['see it again on Friday', ['seat']],
     ['oil pump is out', ['coil pump']], ['he had a crack at the crown', ['crank']], ['painted it with grey epoxy', ['gearbox']], ['hours on the radiator', ['housing']],
-    ['I regularly grease it, later than I should', ['regulator']], ['the phone rang', ['fan ring']], ['cedar posts came', ['seeder']], ['tap it home', ['tappet']], ['got the fan belt on', ['pan belt']],
+    ['I regularly grease it, later than I should', ['regulator']], ['the phone rang', ['fan ring']], ['cedar posts came', ['seeder']], ['tap it home', ['tappet']], ['got the fan belt on', ['pan belt']], ['half the bolts are out', ['half shaft']], ['4.5 h on harness yesterday', ['main harness']], ['the fan bolt is frayed', ['fan belt']],
   ])('leaves ordinary talk alone: %s', (text, parts) => { expect(said(text, parts)).toBe(said(text)); });
 
   it.each([['vein spring', 'vane spring'], ['the dip stick is bent', 'the dipstick is bent'], ['few pump is leaking', 'fuel pump is leaking'], ['few bolts left', 'few bolts left'], ['the die nemo is dead', 'the dynamo is dead'], ['the king pin is loose', 'the king pin is loose'], ['main spring', 'main spring'], ['chain guard', 'chain guard'], ['buckle straps', 'buckle straps'], ['the magnet', 'the magnet'], ['smeared with grease', 'smeared with grease']])('without names of the shop: %s', (text, want) => { expect(said(text)).toBe(want); });

@@ -1,7 +1,15 @@
+import { weighNote } from '../../../likely/net/weigh-note.ts';
 import type { Desk } from '../desk.ts';
 import type { SumKind } from './kind.ts';
 import { type Given, Scope } from './scope.ts';
 import { swapped } from './swapped.ts';
+
+/** So strongly the net must speak for a sum where no wording asks for another case of the one before (log odds). */
+const SURE = 2;
+/** "sorry, that was 68 on the head": a figure put right, and nothing asked. */
+const PUT_RIGHT_OF_THAT = /^(?:no,? )?(?:sorry|sry|correction|wait|oops),? (?:that|it|those|they) (?:was|were|is|are)\b/;
+/** Whether the net takes the note to ask a sum. */
+export const sumAsked = (desk: Desk): boolean => !PUT_RIGHT_OF_THAT.test(desk.text) && (weighNote(desk.sheet)?.asked().find(a => a.kind === 'sum')?.z ?? -Infinity) > SURE;
 
 /** What may turn to another case. */
 const TURN = /(?:,? (?:and|an|or|but|then)(?: then)?|[.?!;,]) (?=\S)/g;

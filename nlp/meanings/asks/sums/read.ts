@@ -1,12 +1,11 @@
 import type { Ask } from '../../../../domain/model/ask.ts';
 import { slateOf } from '../../../dimensions/rule.ts';
-import { weighNote } from '../../../likely/net/weigh-note.ts';
 import { sheetBefore } from '../../../sheet.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import { readAsks } from '../read.ts';
 import { type Candidate, candidates } from './candidates.ts';
 import { casesBefore } from './cases-before.ts';
-import { casesPut } from './cases-put.ts';
+import { casesPut, sumAsked } from './cases-put.ts';
 import { followPoints } from './follow-points.ts';
 import { follow, type SumKind } from './kind.ts';
 import { kindOf } from './kinds.ts';
@@ -52,13 +51,6 @@ export function readSums(desk: Desk, plain: readonly Hit[], learned: boolean): H
   });
   return hits;
 }
-
-/** So strongly the net must speak for a sum where no wording asks for another case of the one before (log odds). */
-const SURE = 2;
-/** "sorry, that was 68 on the head": a figure put right, and nothing asked. */
-const PUT_RIGHT_OF_THAT = /^(?:no,? )?(?:sorry|sry|correction|wait|oops),? (?:that|it|those|they) (?:was|were|is|are)\b/;
-/** Whether the net takes the note to ask a sum. */
-const sumAsked = (desk: Desk): boolean => !PUT_RIGHT_OF_THAT.test(desk.text) && (weighNote(desk.sheet)?.asked().find(a => a.kind === 'sum')?.z ?? -Infinity) > SURE;
 
 const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
 /** "hmm", "no,", "too fast,": said of the answer before another case is put. */
