@@ -7,7 +7,7 @@ Learns the net that reads beside the rules, and writes net.onnx, pieces.txt and 
 
 ENCODER is a folder with all-MiniLM-L6-v2 (Apache 2.0) as its authors publish it. `--hold`: notes of these files are not learned from, and what the net makes of them is printed.
 `--further`: the net as it stands is taught further, at a lower rate, where only notes were added.
-The program itself needs none of this: it runs the files written. With two cores an epoch over 58,000 notes takes some 20 minutes (12 on a processor with wide sums), after seven to lay them out.
+The program itself needs none of this: it runs the files written. With two cores an epoch over 70,000 notes takes some 20 minutes (10 on a processor with wide sums), after ten to lay them out.
 """
 import argparse
 import json
