@@ -62,7 +62,8 @@ function readOne(sheet: Sheet, memory: Memory, prior: readonly Entry[], odds: bo
   const asks = asked.map(a => withSpan(a, sheet.text, sheet.tokens));
   const act = actOf(sheet, told.entries, asks);
   const reading: Reading = {
-    entries: told.entries.filter(e => !act || e.kind !== 'remark').map(e => (named && e.machine === undefined ? { ...e, machine: named.machine } : e)) as Entry[],
+    entries: told.entries.filter(e => (!act || e.kind !== 'remark') && !(e.kind === 'hours' && asks.some(a => a.kind === 'next' && a.minutes !== undefined && Math.abs(a.minutes / 60 - e.hours) < 0.01))) // time that is there is not time spent
+     .map(e => (named && e.machine === undefined ? { ...e, machine: named.machine } : e)) as Entry[],
     asks, unread: unreadOf(sheet, told.covered as Clause[], asked, named?.cut), questions: told.questions,
     ...(named ? { machine: named.machine } : {}), ...(named?.switches ? { switches: true } : {}), ...(act ? { act } : {}),
     trace: sheet.trace,

@@ -14,7 +14,7 @@ export interface Pointed { name: string; p: number; at?: number }
 /** A word is of the name where it is likelier than not. */
 const OF_NAME = 0.5;
 /** Words between those of a name that it does without: "the shoe on the near side". */
-const SMALL = /^(there|here|it|they|them|he|him|she|her|a|an|the|my|his|her|its|our|of|on|in|for|to|at|that|this|'s)$/;
+const SMALL = /^(there|here|both|it|they|them|he|him|she|her|a|an|the|my|his|her|its|our|of|on|in|for|to|at|that|this|'s)$/;
 /** Words between things that are told of together. */
 const TOGETHER = /^(and|or|plus|,|&)$/;
 /** Counts before things told of together. */

@@ -5,19 +5,22 @@ import { allPointed, onlyWhich, pointedApart } from '../../likely/pointed.ts';
 import { sortOf } from '../../likely/sort.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
 import { trim } from '../lib/fields.ts';
-import type { Telling } from '../telling.ts';
+import { lowText, type Telling } from '../telling.ts';
 
 /** How sure the net must be of a further name, on the whole. */
 const SURE = 0.6;
 /** What joins a further thing on; what stands between pieces of one name does not. */
 export const JOINS = /^(and|plus|then|&|also|but|,)$/;
 
+/** What a clause says of several things named before it, by kind: a look again is at the last of them unless it says that it is at all. */
+const SEVERAL: Partial<Record<Entry['kind'], RegExp>> = { recheck: /\b(both|all|each|the lot)\b/, stow: /^(?!.*\bit\b)/, out: /^(?!.*\bit\b)/, wait: /^(?!.*\bit\b(?! all))/ }, NEVER = /(?!)/;
+
 /**
  * The same told of other things that the clause joins on and the rules left out ("bought the belt for 210 and a tin of dressing that was nine"; "adjusted the left track and then the
  * right one"): each is told as the one before it, a thing got with the price that is said after it.
  */
 export function beside(t: Telling, net: Weighed, told: readonly Entry[]): Entry[] {
-  const first = told[0]!, all = /^(stow|out|wait|recheck)$/.test(first.kind) && told.length === 1 ? allPointed(t.sheet, net, t.clause, sortOf(first)) : [];
+  const first = told[0]!, several = (SEVERAL[first.kind] ?? NEVER).test(lowText(t)), all = several && told.length === 1 ? allPointed(t.sheet, net, t.clause, sortOf(first)) : [];
   if (all.length > 1 && all.every(n => !onlyWhich(n.name) && n.p > SURE && (n.at ?? t.clause.from) < t.clause.from && n.at !== undefined) && all.some(n => n.name === namedBy(first))) return all.filter(n => n.name !== namedBy(first)).map(n => ({ ...first, part: n.name }) as Entry); // "both of them are on the tailgate"
   if (!/^(fit|work|want|bought|arrival|job)$/.test(first.kind) || told.some(e => sortOf(e) !== sortOf(first))) return [];
   const have = new Set(told.flatMap(e => nameWords(namedBy(e) ?? ''))), names = pointedApart(t.sheet, net, t.clause, sortOf(first));

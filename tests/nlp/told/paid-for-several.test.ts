@@ -52,3 +52,11 @@ test('sent off for is ordered and no part sent away; no day was promised', () =>
 test('a year is no figure read off', () => {
   expect(dealt('5.003 inches at the top of the bore, which for a machine of 1911 is good.').flatMap(e => ('value' in e ? [e.value] : []))).toEqual([5.003]);
 });
+
+const quoted = (text: string) => readNote(text, { at: '2026-06-09T10:00:00+00:00' }).entries.flatMap(e => (e.kind === 'quote' ? [[e.price, e.shipping]] : []));
+test('carriage said once is of the offer before it', () => {
+  expect(quoted('Gearbox oil seal. Nine pounds at the bearing factor. 6.40 and three pounds post from the seal people.')).toEqual([[9, undefined], [6.4, 3]]);
+});
+test('an hour that there is for a job is no hour spent', () => {
+  expect(readNote('got twenty minutes whats quick', { at: '2026-06-09T10:00:00+00:00' }).entries).toEqual([]);
+});
