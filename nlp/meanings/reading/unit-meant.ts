@@ -1,0 +1,19 @@
+import type { Entry } from '../../../domain/model/entry.ts';
+import type { Sheet } from '../../types.ts';
+import type { Told } from '../telling.ts';
+
+/** What a film is measured on: a mil is a thousandth of an inch there, and a millimetre else. Of 240 annotated readings in mils that speak of no paint, one was of another. */
+const FILM = /\b(?:paint|film|coats?|primer|undercoat|topcoat|enamel|microns?)/;
+/** Where pounds press, and where they weigh or pull. Of 135 annotated readings in pounds of the first kind, six were weights. */
+const PRESSED = /\b(?:compression|pressure|gauge|tested|pressured|pressurised|pressurized|pumped|air|aired|inflated|relief|steam|tyres?|tires?|blows?|blew|pops?|popped|lifts at|lifted at|cracks at|held|holds|holding)\b/, WEIGHED = /\b(?:weigh\w*|scales?|pulls?|pull|springs?|loads?|loaded|lift|hoist|slings?|chains?|ounces?|tons?|kilos?|sandbags?|sugar)\b/;
+
+/** "tested it at eight pounds", "sixty mil of play": a reading in the unit that such figures are in. */
+export function inUnitMeant(sheet: Sheet, x: Told): Told {
+  const e = x.entry;
+  if (e.kind !== 'reading' || e.unit !== 'lb' && e.unit !== 'mil') return x;
+  const said = sheet.tokens.map(t => t.low).join(' ');
+  if (e.unit === 'mil') return FILM.test(said) ? x : as(x, 'mm', e.what === 'film' ? 'size' : e.what);
+  return PRESSED.test(said) && !WEIGHED.test(said) ? as(x, 'psi', e.what === 'weight' ? (/\bcompression/.test(said) ? 'compression' : 'pressure') : e.what) : x;
+}
+
+const as = (x: Told, unit: string, what: string): Told => ({ ...x, entry: { ...x.entry, unit, what } as Entry });
