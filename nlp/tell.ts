@@ -34,7 +34,7 @@ import { heldByThings } from './meanings/fit/held-by-things.ts';
 import { offAgain } from './meanings/fit/off-again.ts';
 import { asQuoted } from './meanings/lib/quoted.ts';
 import { paidForAll, smallPriced } from './meanings/lib/paid.ts';
-import { ownCarriage } from './meanings/quote/own-carriage.ts';
+import { ownSums } from './meanings/lib/own-sums.ts';
 import { wholePlace } from './meanings/stow/whole-place.ts';
 import { phrasal } from './meanings/lib/phrasal.ts';
 import { inOneUnit } from './meanings/reading/one-unit.ts';
@@ -100,8 +100,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const remarks = remarked(left, covered, net);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const settled = settle(told.map(x => fuller(sheet, x))), kept = (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => inUnitMeant(sheet, asQuoted(sheet, heldByThings(paidForAll(sheet, smallPriced(sheet, old(sheet, x, told)))), { prior, told })));
-  kept.forEach((x, i) => { kept[i] = ownCarriage(sheet, x, kept); });
+  const settled = settle(told.map(x => fuller(sheet, x))), kept = ownSums(sheet, (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => inUnitMeant(sheet, asQuoted(sheet, heldByThings(paidForAll(sheet, smallPriced(sheet, old(sheet, x, told)))), { prior, told }))));
   for (const t of shown) for (const part of net ? offAgain(t, kept) : []) kept.push({ entry: { kind: 'fit', part, state: 'off' }, clause: t.clause, rule: 'likely' }); // what the net took for a trial
   kept.sort((a, b) => a.clause.from - b.clause.from);
   const each = once(tidied(joinedFindings(sheet, inOneUnit(sheet, kept))).map(x => wholePlace(sheet, x)).map(x => phrasal(sheet, { ...x, entry: sidedOnce(x.entry) })));

@@ -1,5 +1,5 @@
 import type { Clause } from '../../clauses/clause.ts';
-import type { Found, MoneyValue } from '../../types.ts';
+import type { Found, MoneyValue, Sheet } from '../../types.ts';
 import type { Telling } from '../telling.ts';
 
 /** What a stretch says of money: the price with what it is per, and what comes on top. */
@@ -13,7 +13,7 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
   for (const f of found) if (!kept.some(k => f.from < k.to && k.from < f.to)) kept.push(f);
   const out: Sums = {};
   for (const f of kept.sort((a, b) => a.from - b.from)) {
-    const role = f.value.role ?? roleBeside(t, f);
+    const role = f.value.role ?? roleBeside(t.sheet, f);
     if (role === 'shipping') out.shipping ??= f.value.value;
     else if (role === 'core') out.core ??= f.value.value;
     else if (role === 'tax') continue;
@@ -25,7 +25,7 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
   }
   if (out.price === undefined && loose) inPounds(t, from, to, out);
   if (out.price === undefined && loose) bareNumber(t, from, to, out);
-  if (out.shipping === undefined) for (const f of t.sheet.found) if (f.dim === 'number' && f.from >= from && f.to <= to && roleBeside(t, f) === 'shipping' && f.from !== out.at) out.shipping = f.value.value;
+  if (out.shipping === undefined) for (const f of t.sheet.found) if (f.dim === 'number' && f.from >= from && f.to <= to && roleBeside(t.sheet, f) === 'shipping' && f.from !== out.at) out.shipping = f.value.value;
   if (/\b(free (shipping|post|postage|delivery|carriage)|no (shipping|postage|carriage|delivery|freight)|delivered|(post|postage|carriage|shipping|delivery) (is )?(free|included|paid)|delivered free|post free|carriage paid)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' '))) out.shipping ??= 0;
   if (out.per === undefined && /\b(each|apiece|a piece|per piece)\b/.test(t.sheet.tokens.slice(from, to).map(x => x.low).join(' ')) && out.price !== undefined) out.per = 'each';
   if (out.per === undefined && out.to !== undefined && unitAt(t, out.to)) out.per = 'each';
@@ -38,8 +38,9 @@ export function sumsIn(t: Telling, from: number, to: number, loose: boolean): Su
 export const unitAt = (t: Telling, k: number): boolean => /^(an?|per)$/.test(t.sheet.tokens[k]?.low ?? '') && t.sheet.tags[k + 1] === 'noun' && !/^(day|week|month|time|go|hour|mile|lot|set|pair|bit)$/.test(t.sheet.tokens[k + 1]!.low)
   && t.sheet.found.some(f => (f.dim === 'money' || f.dim === 'number') && f.to === k && f.from < k);
 
-const roleBeside = (t: Telling, f: Found): MoneyValue['role'] | undefined => {
-  const after = t.sheet.tokens.slice(f.to, f.to + 3).map(x => x.low).join(' '), before = t.sheet.tokens.slice(Math.max(0, f.from - 3), f.from).map(x => x.low).join(' ');
+/** What a figure is for besides a price, by the words beside it. */
+export const roleBeside = (sheet: Sheet, f: Found): MoneyValue['role'] | undefined => {
+  const after = sheet.tokens.slice(f.to, f.to + 3).map(x => x.low).join(' '), before = sheet.tokens.slice(Math.max(0, f.from - 3), f.from).map(x => x.low).join(' ');
   if (/^(post|postage|shipping|carriage|delivery|freight) (is |was )?(free|paid|included|inclusive)\b/.test(after)) return undefined;
   if (/^(more |extra )?(for |in |of )?(the |it )?(ship|shipping|postage|post|carriage|delivery|freight|p&p|to ship|to post|courier)\b/.test(after) || /\b(shipping|postage|carriage|delivery|freight|post)( is| of| was|'s| at|,)?( another| about)?$/.test(before)) return 'shipping';
   if (/^(dollar |quid )?core\b/.test(after) || /\bcore( charge)?( of| is)?$/.test(before)) return 'core';
@@ -63,7 +64,7 @@ function bareNumber(t: Telling, from: number, to: number, out: Sums): void {
       const taken = t.sheet.found.some(o => o !== f && o.dim !== 'number' && o.dim !== 'money' && o.from <= f.from && f.to <= o.to);
       const tag = t.sheet.tags[f.to];
       if (forTheSo(t, f)) return false;
-      const role = roleBeside(t, f);
+      const role = roleBeside(t.sheet, f);
       if (role) { if (role === 'shipping' && f.dim === 'number') out.shipping ??= f.value.value; return false; }
       return !taken && (tag !== 'noun' && tag !== 'adj' || /^(bucks|quid|dollars|delivered|landed|even|cash|plus|each|apiece|the)$/.test(after)) && !/^(tooth|inch|by|of|-)$/.test(after) && !/^(grade|number|size|by|class|ordered|bought)$/.test(t.sheet.tokens[f.from - 1]?.low ?? ''); // "ordered ten" counts them
     });

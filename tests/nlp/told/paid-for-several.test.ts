@@ -60,3 +60,8 @@ test('carriage said once is of the offer before it', () => {
 test('an hour that there is for a job is no hour spent', () => {
   expect(readNote('got twenty minutes whats quick', { at: '2026-06-09T10:00:00+00:00' }).entries).toEqual([]);
 });
+test('sums that stand by themselves are of the deal before them', () => {
+  expect(quoted('Muffler. Mail order 19 + 8 freight; tractor store counter 24, no ship')).toEqual([[19, 8], [24, 0]]);
+  expect(readNote('Collected the clutch disc from the old man in the next village. New lining riveted on, 55 euros.', { at: '2026-06-09T10:00:00+00:00' }).entries.find(e => e.kind === 'bought')).toMatchObject({ price: 55 });
+  expect(readNote('Ordered the rotor bushings. Four. From the catalog. Nineteen each. Seven to ship.', { at: '2026-06-09T10:00:00+00:00' }).entries.find(e => e.kind === 'order')).toMatchObject({ shipping: 7 });
+});
