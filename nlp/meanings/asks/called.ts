@@ -96,7 +96,7 @@ function calledSo(desk: Desk, hit: Hit, a: Ask): Ask {
 /** What the net surely takes a question of that kind to be about; nothing where it doesn't know, or takes it to be about nothing that is said. */
 export function askedName(sheet: Sheet, kind: Ask['kind']): string | undefined {
   const said = askedOf(sheet, kind)?.filter(w => w.z > NAMES) ?? [];
-  return said.length && said.some(w => w.z > SURELY) ? nameOfRuns(sheet, said.map(w => w.token)) : undefined;
+  return said.some(w => w.z > SURELY) ? nameOfRuns(sheet, groupsOf(sheet, said).at(-1)!) : undefined;
 }
 
 function named(sheet: Sheet, a: Ask, field: string, name: string | undefined): Ask {

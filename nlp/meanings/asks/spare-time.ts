@@ -13,8 +13,8 @@ const AN_HOUR = /(?:\b(?:an?|one|another|the) (?:(?!(?:half|quarter)\b)[a-z]+ ){
 export function withSpareTime(desk: Desk, hits: readonly Hit[]): Hit[] {
   return hits.map(h => ({ ...h, asks: h.asks.map(a => {
     if (a.kind !== 'next') return a;
-    const near = aside(desk, h, hits), minutes = a.minutes ?? timeIn(desk, near), text = near && desk.text.slice(near.start, near.end);
-    const place = a.place ?? (text === undefined || INSIDE.test(text) === OUTSIDE.test(text) ? undefined : INSIDE.test(text) ? 'indoors' as const : 'outdoors' as const);
+    const near = aside(desk, h, hits), minutes = a.minutes ?? timeIn(desk, near), text = desk.text.slice(near.start, near.end);
+    const place = a.place ?? (INSIDE.test(text) === OUTSIDE.test(text) ? undefined : INSIDE.test(text) ? 'indoors' as const : 'outdoors' as const);
     return { ...a, ...(minutes !== undefined ? { minutes } : {}), ...(place ? { place } : {}) };
   }) }));
 }

@@ -31,6 +31,7 @@ describe('what goes on as before', () => {
 describe('a figure taken back', () => {
   it.each([
     ['front wheels um the toe in is four millimetres no hang on five', 5, 'mm'],
+    ['left king pin has six millimetres of play in it no hang on five', 5, 'mm'],
     ['fan belt had three eighths of slack no hang on five eighths of slack', 0.625, 'in'],
     ['head bolts torqued to 40 foot pounds sorry 45', 45, 'lb-ft'],
   ])('%s', (text, value, unit) => expect(told(text, 'reading').map(e => [e.value, e.unit])).toEqual([[value, unit]]));
