@@ -1,3 +1,6 @@
+import type { Ask } from '../domain/model/ask.ts';
+import type { Entry } from '../domain/model/entry.ts';
+import { namedBy } from '../domain/model/named-by.ts';
 import { nameKey, nameWords } from '../domain/model/names.ts';
 import { isKnownPart, knownNames } from './dimensions/part/known.ts';
 import type { Sheet } from './types.ts';
@@ -11,7 +14,7 @@ const WHICH = /^(?:other|old|new|spare|second-?hand|used|first|second|third|four
  * The shop's own name of what was said with more ahead of it: the machine's name, or a word of no other name of the shop's ("grader clutch plate" is the clutch plate that the shop has). Not where the words ahead tell which of several, or are of other names of the shop.
  * Of the 1,780 entries of annotated notes where such words stand ahead, 96 % have the shop's name.
  */
-export function ownName(sheet: Sheet, name: string): string {
+function ownName(sheet: Sheet, name: string): string {
   const parts = sheet.ctx.parts ?? [], words = name.split(' ');
   if (words.length < 2 || isKnownPart(parts, name)) return name;
   const known = knownNames(parts), machines = knownNames(sheet.ctx.machines ?? []);
@@ -24,4 +27,10 @@ export function ownName(sheet: Sheet, name: string): string {
     return ahead.every(w => !SIDES.has(w.toLowerCase()) && !WHICH.test(w.toLowerCase()) && nameWords(w).every(k => !known.words.has(k))) ? own : name;
   }
   return name;
+}
+
+/** What an entry or a question is about, in the shop's own name. */
+export function inTheShopsName<T extends Entry | Ask>(sheet: Sheet, x: T): T {
+  const name = namedBy(x), own = name === undefined ? undefined : ownName(sheet, name);
+  return own === undefined || own === name ? x : { ...x, ['item' in x ? 'item' : 'part']: own };
 }

@@ -12,7 +12,7 @@ import { isSpoken } from './meanings/lib/reach.ts';
 import { fuller } from './fuller.ts';
 import { add, guess } from './guess.ts';
 import { headed, remarked } from './left-over.ts';
-import { ownName } from './own-name.ts';
+import { inTheShopsName } from './own-name.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
 import { Odds } from './likely/odds.ts';
 import type { Weighed } from './likely/net/weighed.ts';
@@ -160,11 +160,6 @@ function old(sheet: Sheet, x: Told, told: readonly Told[]): Told {
   const saidOld = sheet.tokens.slice(x.clause.from, x.clause.to).some((t, k) => { const after = sheet.tokens[x.clause.from + k + 1]?.low ?? ''; return t.low === 'old' && (/^ones?$/.test(after) || nameWords(after).some(w => nameWords(name).includes(w))); });
   const other = told.some(y => y !== x && y.clause !== x.clause && (y.entry.kind === 'fit' && y.entry.part === name && y.entry.state !== 'off' || y.entry.kind === 'arrival' && y.entry.item === name));
   return saidOld && other ? { ...x, entry: { ...x.entry, part: `old ${name}` } as Entry } : x;
-}
-
-function inTheShopsName(sheet: Sheet, e: Entry): Entry {
-  const name = namedBy(e), own = name === undefined ? undefined : ownName(sheet, name);
-  return own === name || own === undefined ? e : { ...e, ['item' in e ? 'item' : 'part']: own } as Entry;
 }
 
 function finish(sheet: Sheet, x: Told): Entry {

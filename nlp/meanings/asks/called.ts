@@ -2,10 +2,10 @@ import type { Ask } from '../../../domain/model/ask.ts';
 import { namedBy } from '../../../domain/model/named-by.ts';
 import { nameWords } from '../../../domain/model/names.ts';
 import { charOf } from '../../dimensions/line.ts';
-import { nameOfRuns } from '../../likely/pointed.ts';
+import { nameOfRuns, SMALL } from '../../likely/name-of.ts';
 import { stretchOf } from '../../likely/stretch-of.ts';
 import { weighNote } from '../../likely/net/weigh-note.ts';
-import { ownName } from '../../own-name.ts';
+import { inTheShopsName } from '../../own-name.ts';
 import type { Sheet } from '../../types.ts';
 import { type Desk, type Hit, sentenceAt } from './desk.ts';
 import { UNNAMED } from './inherit.ts';
@@ -45,11 +45,6 @@ export function whatAsked(desk: Desk, at: { start: number }): string | undefined
   return said && !/^(?:set|set up|fitted|mounted|put|placed|before)$/.test(said) ? said : undefined; // "how was it set" asks all of it
 }
 
-function inTheShopsName(sheet: Sheet, a: Ask): Ask {
-  const name = namedBy(a), own = name === undefined ? undefined : ownName(sheet, name);
-  return own === undefined || own === name ? a : { ...a, ['item' in a ? 'item' : 'part']: own } as Ask;
-}
-
 /** "What have I spent on the engine, and what on the sheller": one question of each, where the sentence names several things apart; one only where a name of them is what the rule took. */
 function ofEach(desk: Desk, hit: Hit, a: Ask): Ask[] | undefined {
   const { sheet } = desk, had = namedBy(a), groups = had === undefined ? [] : groupsOf(sheet, askedOf(sheet, a.kind)?.filter(w => w.z > SURELY) ?? []);
@@ -59,15 +54,15 @@ function ofEach(desk: Desk, hit: Hit, a: Ask): Ask[] | undefined {
   return names.map(n => named(sheet, a, a.kind === 'cheapest' ? 'item' : 'part', n));
 }
 
-/** Words within a name, and words before what belongs to something named earlier. */
-const WITHIN = /^(?:a|an|the|my|his|her|its|our|of|on|in|for|to|at|that|this|'s|from)$/, OWNED = /^(?:its|their|his|her)$/;
+/** Words before what belongs to something named earlier. */
+const OWNED = /^(?:its|their|his|her)$/;
 
 /** The tokens of names that stand apart, each with its owner where that was named earlier ("Governor. … How tight was its spring"). */
 function groupsOf(sheet: Sheet, words: readonly { token: number }[]): number[][] {
   const out: number[][] = [];
   for (const { token } of words) {
     const last = out.at(-1), between = last ? sheet.tokens.slice(last.at(-1)! + 1, token).map(t => t.low) : [];
-    if (last && (between.every(w => WITHIN.test(w)) || OWNED.test(between.at(-1) ?? ''))) last.push(token); else out.push([token]);
+    if (last && (between.every(w => SMALL.test(w)) || OWNED.test(between.at(-1) ?? ''))) last.push(token); else out.push([token]);
   }
   return out;
 }

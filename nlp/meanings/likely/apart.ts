@@ -1,6 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
-import { onlyWhich, pointedApart } from '../../likely/pointed.ts';
+import { pointedApart } from '../../likely/pointed.ts';
+import { onlyWhich } from '../../likely/name-of.ts';
 import { allSaid, wordsIn, type Said } from '../../likely/said.ts';
 import { trim } from '../lib/fields.ts';
 import { verdictIn } from '../lib/verdict.ts';

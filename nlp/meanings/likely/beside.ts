@@ -1,7 +1,8 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import { namedBy } from '../../../domain/model/named-by.ts';
 import { nameWords } from '../../../domain/model/names.ts';
-import { allPointed, onlyWhich, pointedApart } from '../../likely/pointed.ts';
+import { allPointed, pointedApart } from '../../likely/pointed.ts';
+import { onlyWhich } from '../../likely/name-of.ts';
 import { sortOf } from '../../likely/sort.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
 import { trim } from '../lib/fields.ts';

@@ -1,6 +1,7 @@
 import type { Thing } from '../../clauses/clause.ts';
 import type { Weighed } from '../../likely/net/weighed.ts';
-import { allPointed, onlyWhich } from '../../likely/pointed.ts';
+import { allPointed } from '../../likely/pointed.ts';
+import { onlyWhich } from '../../likely/name-of.ts';
 import type { Sort } from '../../likely/sort.ts';
 import type { Stretch } from '../../likely/spot.ts';
 import type { Telling } from '../telling.ts';

@@ -2,7 +2,7 @@ import type { Entry } from '../../../../domain/model/entry.ts';
 import { namedBy } from '../../../../domain/model/named-by.ts';
 import { nameWords } from '../../../../domain/model/names.ts';
 import { kindOf, sortOf, type Sort } from '../../../likely/sort.ts';
-import { nameIn } from '../../../likely/pointed.ts';
+import { nameIn } from '../../../likely/name-of.ts';
 import type { Stretch } from '../../../likely/spot.ts';
 import { stretchOf } from '../../../likely/stretch-of.ts';
 import type { Weighed } from '../../../likely/net/weighed.ts';
