@@ -1,5 +1,7 @@
 import { isClosed } from '../text/nominal.ts';
+import { isNumberWord } from '../text/number-words.ts';
 import type { Token } from '../types.ts';
+import { ARTEFACTS } from '../words/artefacts.ts';
 import { CONDITION } from '../words/conditions.ts';
 import { isTradeWord, nounClasses, singular } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
@@ -13,7 +15,7 @@ import { apart, change, type Sound, soundOf, weightOf } from './phones.ts';
 export function mostAllowed(run: Run, name: ExpectedName): number {
   if (name.bare.some(w => run.bare.includes(w))) return .3;
   const plain = run.bare.every(w => run.plain.has(w));
-  if (run.n === 1) return name.words.length > 1 ? .06 : !plain ? .24 : run.slot === 'sure' ? .15 : 0;
+  if (run.n === 1) return name.words.length > 1 ? .06 : !plain ? .24 : run.slot === 'sure' ? .15 : noPart(run) ? .175 : 0;
   return Math.min(.26, .15 + (plain ? 0 : .08) + (run.slot ? .06 : 0) + (name.words[0]!.startsWith(run.words[0]!.slice(0, 4)) ? .08 : 0));
 }
 
@@ -54,6 +56,7 @@ export function allowance(run: Run, { words: name, bare: want, sound }: Expected
     if (!plain) return Math.min(.24, most, .08 * (run.sound.heavy - 1.5));
     const next = tokens[at + 1]?.low ?? '.';
     const alone = !/^\p{L}/u.test(next) || isClosed(next) || CONDITION.has(next);
+    if (noPart(run)) return w.startsWith(name.join('')) ? 0 : .175; // a trucker is no truck
     if (slot !== 'sure' || !alone || /^an?$/.test(tokens[at - 1]?.low ?? '') || isClosed(w) || SIDES.has(w) || CONDITION.has(w) || nounClasses(w).size || isTradeWord(w) || verbForms(w).some(f => isClass(f.base, 'fail'))) return 0;
     return .15;
   }
@@ -68,6 +71,13 @@ export function allowance(run: Run, { words: name, bare: want, sound }: Expected
   most -= .05 * foreign.length + .03 * own.filter(w => isClosed(w) && !SPLINTER.test(w)).length;
   if (shared === 0 && name[0]!.startsWith(words[0]!.slice(0, 4)) && words[0]!.length >= 3) most += .08; // "mag needle", "radio later"
   return Math.min(.26, most);
+}
+/** "the plunder", "its quail", "number three quail": one everyday word where a thing is named that is no made thing, so that the shop's name of nearly its sound was said. */
+function noPart({ words, tokens, at, n }: Run): boolean {
+  const w = words[0]!, before = tokens[at - 1]?.low ?? '', next = tokens[at + n]?.low ?? '.';
+  if (words.length > 1 || ARTEFACTS.has(singular(w)) || nounClasses(w).size || isTradeWord(w) || isClosed(w) || SIDES.has(w) || CONDITION.has(w) || verbForms(w).some(f => f.form !== 'base' && f.form !== 'ing')) return false;
+  const named = /^(the|my|its|her|his|our|that|this|those|these|both|new|old)$/.test(before) || SIDES.has(before) || isNumberWord(before) || nounClasses(before).has('part');
+  return named && (!/^\p{L}/u.test(next) || isClosed(next) || CONDITION.has(next) || verbForms(next).some(f => f.form !== 'base') || /^(um|uh|er|erm)$/.test(next));
 }
 /** "sister" for "twister": two syllables or more that differ only ahead of the first vowel; or one that opens with a sound made much the same ("bin" for "pin", "chair" for "share"). */
 const rhymes = (a: Sound, b: Sound): boolean => {

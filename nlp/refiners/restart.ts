@@ -1,4 +1,4 @@
-import type { Sheet } from '../types.ts';
+import type { Sheet, Token } from '../types.ts';
 import { isNumberWord } from '../text/number-words.ts';
 import { nounClasses } from '../words/nouns.ts';
 import { SIDES } from '../words/sides.ts';
@@ -36,22 +36,27 @@ function recounted(sheet: Sheet): boolean {
   return false;
 }
 
-/** "four hours on the clutch no make that three and a half": a length of time put right, without its unit, after what it was spent on. */
+/** "four hours on the clutch no make that three and a half", "three hours today i tell a lie four": a length of time put right, without its unit, after what it was spent on. */
 function lengthAgain(sheet: Sheet): boolean {
   const { tokens, found } = sheet;
-  for (let m = 1; m < tokens.length - 2; m++) {
-    if (!/^(make|call)$/.test(tokens[m]!.low) || !/^(that|it)$/.test(tokens[m + 1]!.low)) continue;
-    let from = m;
-    while (from > 0 && BETWEEN.test(tokens[from - 1]!.low)) from--;
-    const again = found.filter(f => f.from === m + 2 && f.dim === 'number').sort((a, b) => b.to - a.to)[0], first = found.findLast(f => f.dim === 'span' && f.to < from && from - f.to <= 6);
-    if (!again || from === m || !first || first.to - first.from < 2 || found.some(f => f.from === m + 2 && f.dim !== 'number' && f.to > again.to) || nounClasses(tokens[again.to]?.low ?? '').size > 0) continue;
+  for (const first of found) {
+    if (first.dim !== 'span' || first.to - first.from < 2) continue;
+    const again = found.filter(f => f.dim === 'number' && f.from > first.to && f.from - first.to <= 14 && PUT_RIGHT.test(wordsOf(tokens, first.to, f.from))).sort((a, b) => a.from - b.from || b.to - a.to)[0];
+    if (!again || found.some(f => f.from === again.from && f.dim !== 'number' && f.to > again.to) || !STANDS_ALONE.test(tokens[again.to]?.low ?? '.')) continue;
+    const said = wordsOf(tokens, first.to, again.from), between = tokens.slice(first.to, first.to + said.slice(0, PUT_RIGHT.exec(said)!.index).split(' ').filter(Boolean).length);
+    if (found.some(f => f !== first && f.dim === 'span' && f.from >= first.to && f.to <= again.from) || tokens[again.to]?.low === 'on' && between.some(t => t.low === 'on')) continue; // an hour on the one, and two on the other
     sheet.trace.push({ stage: 'refine', rule: 'said again', text: tokens.slice(first.from, again.to).map(t => t.text).join(' ') });
     const { start, end } = tokens[first.from]!; // the new figure stands where the old one stood
-    sheet.tokens = [...tokens.slice(0, first.from), ...tokens.slice(again.from, again.to).map(t => ({ ...t, start, end, mended: true })), ...tokens.slice(first.to - 1, from), ...tokens.slice(again.to)];
+    sheet.tokens = [...tokens.slice(0, first.from), ...tokens.slice(again.from, again.to).map(t => ({ ...t, start, end, mended: true })), ...tokens.slice(unitFrom(sheet, first), first.to), ...between, ...tokens.slice(again.to)];
     return true;
   }
   return false;
 }
+const wordsOf = (tokens: readonly Token[], from: number, to: number): string => tokens.slice(from, to).map(t => t.low).join(' ');
+/** What ends in words that put the figure before right. */
+const PUT_RIGHT = /(?:^|\s)(?:no|nay|nope|sorry|wait|rather|actually|correction|i lie|i lied|(?:call|make) (?:it|that))(?: (?:,|\.|\.\.\.?|…|-|–|—|no|nay|i|tell|told|a|lie|lied|it|was|'s|that|call|make|more|like|nearer|hang|hold|on|say|rather))*$/;
+/** What may follow a figure that stands for itself. */
+const STANDS_ALONE = /^([^a-z0-9]+|today|yesterday|tonight|and|on|in|so|but|all|altogether|i|um|uh|then|with|for|really|now|by|at)$/;
 
 /** "four millimetres no hang on five", "sixty mil of play in it no hang on fifty": a figure put right without its unit. */
 function measuredAgain(sheet: Sheet): boolean {

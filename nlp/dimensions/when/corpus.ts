@@ -17,6 +17,7 @@ export const WHEN_CORPUS: DimCorpus<'when'> = {
       ['between Friday and Sunday', '2026-03-20', '2026-03-22'], ['from Monday to Wednesday', '2026-03-23', '2026-03-25'], ['tomorrow through Sunday', '2026-03-20', '2026-03-22'], ['Mon-Wed', '2026-03-23', '2026-03-25'], ['Saturday and Sunday', '2026-03-21', '2026-03-22'], ['since Monday', '2026-03-16', ''], ['since the first', '2026-03-01', ''], ["since New Year's", '2026-01-01', ''],
       ['Christmas', '2026-12-25'], ['Boxing Day', '2026-12-26'], ['Easter', '2026-04-05'], ['Good Friday', '2026-04-03'], ['Thanksgiving', '2026-11-26'],
       ['Friday of next week', '2026-03-27'], ['Tuesday next week', '2026-03-24'], ['Friday of this week', '2026-03-20'], ['the start of the month', '2026-03-01'], ['Saturday after Thanksgiving', '2026-11-28'], ['Friday before Easter', '2026-04-03'],
+      ['Wednesday the first', '2026-04-01'], ['Thursday the second', '2026-04-02'], ['Sat the 28th', '2026-03-28'], ['the first Saturday of April', '2026-04-04'], ['the last Sunday in March', '2026-03-29'], ['the second Tuesday of next month', '2026-04-14'], ['the last weekend of March', '2026-03-28', '2026-03-29'],
     ]),
     { text: 'in September', part: 'September', at: THURSDAY, value: { from: '2026-09-01', to: '2026-09-30' } },
     { text: 'should be back on the first', part: 'the first', at: THURSDAY, value: { from: '2026-04-01', to: '2026-04-01' } },
@@ -30,5 +31,5 @@ export const WHEN_CORPUS: DimCorpus<'when'> = {
     ...on('2026-10-24T00:15:00+01:00', [['tomorrow', '2026-10-25'], ['the day after tomorrow', '2026-10-26'], ['a week from tomorrow', '2026-11-01']]),
     ...on('2026-01-31T12:00:00+00:00', [['in a month', '2026-02-28'], ['next month', '2026-02-01', '2026-02-28']]),
   ],
-  never: ['the second ring', 'the first coat', 'the third hole', 'I may go', 'sat on the bench', 'march on', 'soon', 'sometime next week', 'one of these days', 'later', 'happy new year', 'the sun is out', 'wed the two halves', 'early next week'],
+  never: ['the second ring', 'the first coat', 'the third hole', 'I may go', 'sat on the bench', 'march on', 'soon', 'sometime next week', 'one of these days', 'later', 'happy new year', 'the sun is out', 'wed the two halves', 'and we\'d hang the door', 'early next week'],
 };

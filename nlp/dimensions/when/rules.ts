@@ -1,4 +1,4 @@
-import type { Line } from '../line.ts';
+import { type Line, tokensOf } from '../line.ts';
 import type { Piece, Slate } from '../rule.ts';
 import { addMonths, civil, dayNumber, dayOf, isoOf, monthLength, weekday } from './days.ts';
 import { type DaySpan, type Direction, simpleDays } from './simple.ts';
@@ -21,9 +21,15 @@ const STEPS: readonly [RegExp, (day: number) => number][] = [
  */
 export function daysIn(line: Line, at: string, dir: Direction = 'forward'): DaySpan[] {
   const today = dayOf(at);
-  const moved = simpleDays(line.text, today, dir).map(d => stepped(d, line.text, today));
+  const moved = simpleDays(line.text, today, dir).filter(d => !contracted(line, d)).map(d => stepped(d, line.text, today));
   const steps = moved.filter(d => !moved.some(o => o !== d && o.start <= d.start && d.end <= o.end));
   return backRefs(join(joinPairs(steps, line.text, dir), line.text), line.text);
+}
+
+/** "we'd" is no Wednesday. */
+function contracted(line: Line, d: DaySpan): boolean {
+  const [from, to] = tokensOf(line, d.start, d.end);
+  return to - from > 1 && line.text.slice(d.start, d.end) === 'wed';
 }
 
 /** "a week from Friday", "the day after the weekend". */

@@ -3,7 +3,7 @@ import { dated, endOf, firstToLast, month, ofMonth, period } from './dates.ts';
 import { one, rx, type DayRule } from './day-rule.ts';
 import { addMonths, civil, dayNumber, dayOf, monday, monthLength } from './days.ts';
 import { FEASTS } from './feasts.ts';
-import { weekdayNamed, weekend } from './weekdays.ts';
+import { weekdayDated, weekdayNamed, weekdayOfMonth, weekend } from './weekdays.ts';
 import { MONTH, MONTHS, ORD, WD, WEEKDAYS, ordinal } from './words.ts';
 import { table } from '../../words/table.ts';
 
@@ -38,6 +38,8 @@ const RULES: readonly DayRule[] = [
   { name: 'day after tomorrow', pattern: rx(String.raw`\b(?:the )?day after tom+or+ows?${PART}`), days: s => one(s.today + 2) },
   { name: 'day before yesterday', pattern: rx(String.raw`\b(?:the )?day before yesterday`), days: s => one(s.today - 2) },
   { name: 'WEEKDAY', pattern: rx(String.raw`(?<![a-z])(?:(this coming|this|next|last|coming) )?(${WD})(?: (week|fortnight|next|coming|gone|last|just gone)(?![a-z]))?${PART}`), days: weekdayNamed },
+  { name: 'WEEKDAY the ORDINAL', pattern: rx(String.raw`(?<![a-z])(?:this |next |coming )?(${WD}),?(?: the)? (${ORD})(?! of\b)(?! ?${MONTH})`), days: weekdayDated },
+  { name: 'which WEEKDAY of a month', pattern: rx(String.raw`\b(?:the )?(${ORD}|last) (${WD}|week ?end) (?:of|in) ((?:the|this|next) month|${MONTH})`), days: weekdayOfMonth },
   { name: 'WEEKDAY of a week', pattern: rx(String.raw`\b(?:(${WD}),? (?:of |in )?(?:the )?(next|this|following|coming) week|(next|this) week,? (?:on )?(${WD}))(?![a-z])`),
     days: s => { const name = s.m[1] ?? s.m[4]!; return one(monday(s.today) + (/this/.test(s.m[2] ?? s.m[3]!) ? 0 : 7) + WEEKDAYS[name]!); } },
   { name: 'weekend', pattern: rx(String.raw`\b(?:(?:this|next|last|the|coming|all) )*(?:week ?end|wkend)s?(?: (?:gone|coming))?(?![a-z])`), days: weekend },

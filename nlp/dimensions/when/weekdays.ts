@@ -1,7 +1,8 @@
+import { ofMonth } from './dates.ts';
 import { one, type Days, type Say } from './day-rule.ts';
-import { monday, weekday } from './days.ts';
+import { civil, dayNumber, monday, monthLength, weekday } from './days.ts';
 import type { Direction } from './simple.ts';
-import { SHY, WD, WEEKDAYS } from './words.ts';
+import { MONTHS, ordinal, SHY, WD, WEEKDAYS } from './words.ts';
 
 /** The weekday that is meant by itself: the coming one, never today; looking back, the one just gone. */
 const nearest = (today: number, wd: number, dir: Direction): number =>
@@ -29,4 +30,22 @@ export function weekend({ today, dir, m }: Say): Days {
   if (/last|gone/.test(m[0])) return [sat - 7, sat - 6];
   if (/next/.test(m[0])) return [sat + 7, sat + 8];
   return w === 6 ? [sat + 7, sat + 8] : [sat, sat + 1];
+}
+
+/** "Thursday the fourth": the coming one of the month, or the one just gone; not where that is another weekday. */
+export function weekdayDated({ today, dir, m }: Say): Days {
+  const days = ofMonth(ordinal(m[2]!), today, dir);
+  return days && weekday(days[0]) === WEEKDAYS[m[1]!] ? days : undefined;
+}
+
+/** "The second Tuesday of the month", "the last weekend in March": the coming one. */
+export function weekdayOfMonth({ today, m: [, which, name, of] }: Say): Days {
+  const at = civil(today), wd = WEEKDAYS[name!] ?? 5, long = name! in WEEKDAYS ? 0 : 1;
+  const inMonth = (y: number, mo: number): number | undefined => {
+    const first = civil(dayNumber(y, mo, 1)), start = dayNumber(first.y, first.m, 1), end = start + monthLength(first.y, first.m) - 1;
+    const day = which === 'last' ? end - ((weekday(end) - wd + 7) % 7) : start + ((wd - weekday(start) + 7) % 7) + 7 * (ordinal(which!) - 1);
+    return day <= end ? day : undefined;
+  };
+  const month = MONTHS[of!], day = month ? inMonth(at.y + (month < at.m ? 1 : 0), month) : inMonth(at.y, at.m + (/next/.test(of!) ? 1 : 0));
+  return day === undefined ? undefined : [day, day + long];
 }

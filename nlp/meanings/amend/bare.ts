@@ -27,9 +27,9 @@ export function figureAgain(t: Telling, surely = false): Entry[] | undefined {
 }
 
 /** Figures of a note, the widest where several were found in the same words. */
-function figures(sheet: Sheet): Found[] {
+export function figures(sheet: Sheet): Found[] {
   const all = sheet.found.filter(f => amount(f) !== undefined).sort((a, b) => (b.to - b.from) - (a.to - a.from) || Number(b.dim !== 'number') - Number(a.dim !== 'number'));
   return all.filter((f, i) => !all.slice(0, i).some(o => o.from < f.to && f.from < o.to)).sort((a, b) => a.from - b.from);
 }
 
-const amount = (f: Found): number | undefined => (f.dim === 'number' || f.dim === 'money' || f.dim === 'measure' ? f.value.value : f.dim === 'span' ? f.value.amount : undefined);
+export const amount = (f: Found): number | undefined => (f.dim === 'number' || f.dim === 'money' || f.dim === 'measure' ? f.value.value : f.dim === 'span' ? f.value.amount : undefined);
