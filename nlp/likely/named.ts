@@ -12,6 +12,7 @@ import { pointed, wordsOf } from './pointed.ts';
 import { sortOf } from './sort.ts';
 import { oneAndOther, SIDES } from '../words/sides.ts';
 import { nameRun } from './name-run.ts';
+import { noOwner } from './no-owner.ts';
 import { stretchOf } from './stretch-of.ts';
 import { spotOf, type Stretch } from './spot.ts';
 
@@ -36,7 +37,7 @@ export function renamed(sheet: Sheet, x: Told, others: readonly Told[], net: Wei
   const all = candidates(sheet, x.clause as Placed, name).filter(c => nameWords(c).every(n => said.has(n)) && !strung(x, name, c, others)).map(c => ({ name: c, loud: 0 }));
   hear(sheet, x, net, at ?? x.clause, all, others.filter(y => y.clause === x.clause && y.entry.kind === x.entry.kind).flatMap(y => nameWords(namedBy(y.entry) ?? '')));
   const best = all.reduce((a, b) => (b.loud > a.loud ? b : a));
-  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || run !== undefined && at === run && elsewhere(sheet, x, name, best.name) || several && x.entry.kind === 'order' && [name, best.name].every(n => x.clause.obj.some(o => !o.carried && nameKey(o.name) === nameKey(n))) || refused(sheet, x, name, best, best.loud - all[0]!.loud)) return x;
+  if (best === all[0] || best.loud < all[0]!.loud + LOUDER || run !== undefined && at === run && elsewhere(sheet, x, name, best.name) || several && x.entry.kind === 'order' && [name, best.name].every(n => x.clause.obj.some(o => !o.carried && nameKey(o.name) === nameKey(n))) || noOwner(sheet, x, name, best.name, others) || refused(sheet, x, name, best, best.loud - all[0]!.loud)) return x;
   sheet.trace.push({ stage: 'odds', rule: 'name', text: name, gave: best.name });
   return { ...x, entry: { ...x.entry, ['item' in x.entry ? 'item' : 'part']: best.name } as Entry };
 }

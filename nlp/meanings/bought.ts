@@ -37,8 +37,11 @@ export const bought: Meaning = t => {
   if (base === 'spend' && (!money || dims(c.items, 'span').length)) return undefined;
   const last = spanForward(t, n => goesOn(t, n));
   const reach = t.clauses.slice(t.at, last + 1);
-  const priced = paid ? pricedThings(t, c.items).filter(p => !isSeller(p.item) && !LABOUR.test(p.item)) : [];
-  if (priced.length > 1) return priced.map(p => trim({ kind: 'bought', item: p.item, source: sourceIn(t.sheet, c.items)?.source ?? before(t) ?? paidTo(c) ?? sellerBefore(t), price: p.price, qty: p.qty }) as Entry); // "paid 30 for the seat, 12 for the bracket"
+  const priced = paid || base === 'buy' && dims(c.items, 'money').length ? pricedThings(t, c.items).filter(p => !isSeller(p.item) && !LABOUR.test(p.item)) : [];
+  if (priced.length > 1) { // "paid 30 for the seat, 12 for the bracket"
+    const source = sourceIn(t.sheet, c.items)?.source ?? before(t) ?? paidTo(c) ?? sellerBefore(t), more = paid ? [] : reachGoods(t, c, false, [c]).filter(g => !priced.some(p => p.item === g.item));
+    return [...priced, ...more.map(g => ({ item: g.item, price: undefined, qty: g.qty }))].map(p => trim({ kind: 'bought', item: p.item, source, price: p.price, qty: p.qty }) as Entry);
+  }
   const all = reachGoods(t, c, paid || cash || base === 'spend', reach), goods = all.filter(g => !LABOUR.test(g.item.split(' ').at(-1)!) && !/^(bill|invoice|total|damage|tab|account)$/.test(g.item));
   const sums = sumsIn(t, c.from, reach.at(-1)!.to, true);
   if (paid && sums.price === undefined) return undefined;

@@ -72,10 +72,10 @@ export function allowance(run: Run, { words: name, bare: want, sound }: Expected
   if (shared === 0 && name[0]!.startsWith(words[0]!.slice(0, 4)) && words[0]!.length >= 3) most += .08; // "mag needle", "radio later"
   return Math.min(.26, most);
 }
-/** "the plunder", "its quail", "number three quail": one everyday word where a thing is named that is no made thing, so that the shop's name of nearly its sound was said. */
+/** "the plunder", "its quail", "number three quail": one everyday word where a thing is named that is no made thing and no one's calling, so that the shop's name of nearly its sound was said. */
 function noPart({ words, tokens, at, n }: Run): boolean {
   const w = words[0]!, before = tokens[at - 1]?.low ?? '', next = tokens[at + n]?.low ?? '.';
-  if (words.length > 1 || ARTEFACTS.has(singular(w)) || nounClasses(w).size || isTradeWord(w) || isClosed(w) || SIDES.has(w) || CONDITION.has(w) || verbForms(w).some(f => f.form !== 'base' && f.form !== 'ing')) return false;
+  if (words.length > 1 || /(?:at|it)ors?$|i(?:st|cian)s?$/.test(w) || ARTEFACTS.has(singular(w)) || nounClasses(w).size || isTradeWord(w) || isClosed(w) || SIDES.has(w) || CONDITION.has(w) || verbForms(w).some(f => f.form !== 'base' && f.form !== 'ing')) return false;
   const named = /^(the|my|its|her|his|our|that|this|those|these|both|new|old)$/.test(before) || SIDES.has(before) || isNumberWord(before) || nounClasses(before).has('part');
   return named && (!/^\p{L}/u.test(next) || isClosed(next) || CONDITION.has(next) || verbForms(next).some(f => f.form !== 'base') || /^(um|uh|er|erm)$/.test(next));
 }

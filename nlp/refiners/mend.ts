@@ -45,7 +45,7 @@ const heardAs = remembered((low: string) => MISHEARD.filter(m => m.heard.test(lo
 function heardBeside(sheet: Sheet): void {
   sheet.tokens.forEach((t, i) => {
     for (const m of heardAs(t.low)) {
-      if (t.low === m.meant) continue;
+      if (t.low === m.meant || isOfName(sheet.ctx.parts, singular(t.low))) continue; // a plough's share bolts
       const own = m.own && isOfName(sheet.ctx.parts, singular(m.meant));
       if (!own && (m.before && !m.before.test(sheet.tokens[i + 1]?.low ?? '') || m.after && !m.after.test(sheet.tokens[i - 1]?.low ?? ''))) continue;
       change(sheet, t, /s$/.test(t.low) && !/s$/.test(m.meant) && /^(breaks|bearings|brings|letters|peddles|petals|valves|bolds|pens|vals|collars|pushings)$/.test(t.low) ? `${m.meant}s` : m.meant, 'heard for a word of the trade');

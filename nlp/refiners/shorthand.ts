@@ -56,6 +56,6 @@ const standsAlone = (next: Token | undefined, then: Token | undefined): boolean 
 function numbered(tokens: readonly Token[], i: number): Token | undefined {
   const t = tokens[i]!, prev = tokens[i - 1]?.low ?? '', dot = tokens[i + 1]?.low === '.' && tokens[i + 1]!.start === t.end ? tokens[i + 1] : undefined;
   const of = tokens[i + (dot ? 2 : 1)], after = tokens[i + (dot ? 3 : 2)]?.low ?? '';
-  if (t.low !== 'no' || !of || !/^\d{1,2}$/.test(of.low) || !dot && (isNumberWord(prev) || !/^\p{L}/u.test(prev) || !/^\p{L}/u.test(after))) return undefined;
+  if (t.low !== 'no' || !of || !/^\d{1,2}$/.test(of.low) || !dot && !(t.text === 'No' && (/^[,:;]$/.test(prev) && /^\p{L}/u.test(after) && !/[^s]s$/.test(after) || /^\.?$/.test(prev) && nounClasses(after).has('part') && !/[^s]s$/.test(after))) && (isNumberWord(prev) || !/^\p{L}/u.test(prev) || !/^(\p{L}.*|[.,;:!?]|)$/u.test(after))) return undefined;
   return { ...t, text: dot ? 'no.' : t.text, low: 'number', end: dot?.end ?? t.end, mended: true };
 }

@@ -21,8 +21,8 @@ export function tidy(sheet: Sheet): void {
   sheet.tokens = selfAsked(sheet.tokens);
 }
 
-/** "mm" is a hum only where it stands by itself, at the head of a sentence or between commas; after any word it is the unit ("how many mm"). */
-const millimetres = (tokens: readonly Token[], i: number): boolean => i > 0 && !/^[,.;:!?…-]+$/.test(tokens[i - 1]!.low);
+/** "mm" is a hum only where it stands by itself, at the head of a sentence or between commas; after any word it is the unit ("how many mm", "= ? mm"). */
+const millimetres = (tokens: readonly Token[], i: number): boolean => i > 0 && (!/^[,.;:!?…-]+$/.test(tokens[i - 1]!.low) || tokens[i - 2]?.low === '=');
 
 /** Marks the word after a filler: where people say "um" they often begin anew. */
 function breathe(sheet: Sheet): void {

@@ -8,10 +8,11 @@ const about = (n: Num | undefined): { about?: true } => n?.about ? { about: true
 const of = (value: number, unit: string | undefined, n?: Num): MeasureValue | undefined => unit ? { ...inContract(tidy(value), unit), ...about(n) } : undefined;
 
 /** The end of a unit's reach: "in" written short is a unit only where it cannot be the preposition. */
-const SHORT_IN = String.raw`in\.?(?= ?(?:$|[,.;:?!)x]|dia|bore|long|wide|thick|deep|od\b|id\b|cent|pulley|sheave|belt|by\b|and\b|flywheel|hub|shaft|wheel|pipe|pitch|plate|bolt|stud|coarse|fine|unc|unf|grade|gr\b|crank|driv|on\b|to\b|from\b|both(?= ?(?:$|[,.;?]))|sch|round|rod|bar\b|drum))`;
+const SHORT_IN = String.raw`in\.?(?= ?(?:$|[,.;:?!)x=]|dia|bore|long|wide|thick|deep|od\b|id\b|cent|pulley|sheave|belt|by\b|and\b|flywheel|hub|shaft|wheel|pipe|pitch|plate|bolt|stud|coarse|fine|unc|unf|grade|gr\b|crank|driv|on\b|to\b|from\b|both(?= ?(?:$|[,.;?]))|sch|round|rod|bar\b|drum))`;
 
 const RULES: Rule<'measure'>[] = [
   { name: '#in', pattern: rx(`${N}in(?= [a-z])`), make: (_m, [n]) => n && n.form === 'digits' ? of(n.value, 'in', n) : undefined },
+  { name: '#.# in', pattern: rx(String.raw`${N} ?in\.?(?= (?:at|across|over|under|off|end|wear|worn|gap|clearance|play|float|runout|interference|all|oversize|undersize|squeeze|taper|max|min|total|clear|proud|low|high|shy)\b)`), make: (_m, [n]) => n && n.form === 'digits' && !Number.isInteger(n.value) ? of(n.value, 'in', n) : undefined }, // ".006 in at the big end"
   { name: '# UNIT', pattern: rx(`${N} ?(?:of an? |an? )?(${UNIT}|${SHORT_IN})`),
     make: (m, [n], slate) => n && plain(m, n, slate) },
   // Written short a metre and a litre are letters that mean more: "4 m of hose" is an amount of it, "3 L 4 R" are sides.

@@ -5,7 +5,7 @@ import { type DaySpan, type Direction, simpleDays } from './simple.ts';
 
 const STEPS: readonly [RegExp, (day: number) => number][] = [
   [/\b(?:a|one|1) week (?:from|on|after|off)? ?(?:the )?$/, d => d + 7],
-  [/(?<!\b(?:next|this|every|each|last|all|the|per) )\bweek from (?:the )?$/, d => d + 7], // "ready week from Friday"
+  [/(?<!\b(?:next|this|every|each|last|all|the|per) )\bweek (?:from|on) (?:the )?$/, d => d + 7], // "ready week from Friday", "week on Thursday"
   [/\b(?:two|2) weeks (?:from|on|after)? ?(?:the )?$/, d => d + 14],
   [/\b(?:three|3) weeks (?:from|on|after)? ?(?:the )?$/, d => d + 21],
   [/\ba fortnight (?:from|on|after)? ?(?:the )?$/, d => d + 14],

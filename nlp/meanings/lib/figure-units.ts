@@ -1,3 +1,6 @@
+import type { Sheet } from '../../types.ts';
+import { singular } from '../../words/nouns.ts';
+import { COUNTED } from '../../words/quantities.ts';
 import type { Figure } from './figures.ts';
 import type { State } from './gauge-state.ts';
 
@@ -13,8 +16,9 @@ export function unitsOf(figures: readonly Figure[], state: State): (string | und
 }
 
 /** "twelve thou, fifteen", "18, 20 and 19 thou": a whole number beside thousandths means thousandths. */
-export function inThousandths(figures: Figure[], state: State): void {
+export function inThousandths(figures: Figure[], state: State, sheet: Sheet): void {
   figures.forEach((f, n) => {
+    if (COUNTED.has(singular(sheet.tokens[f.to]?.low ?? ''))) return; // "three shims and fourteen thou"
     const beside = figures.slice(0, n).findLast(x => x.unit) ?? (state.unit ? undefined : figures.slice(n + 1).find(x => x.unit));
     if (!f.bare || !Number.isInteger(f.value) || f.value < 1 || !(beside ? beside.thou : state.unit === 'in' && state.small && f.value > 1)) return;
     f.value = Math.round(f.value * 100) / 100_000; f.unit = 'in'; f.thou = true;

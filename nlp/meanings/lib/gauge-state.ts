@@ -17,7 +17,7 @@ export function opening(t: Telling, c: Clause): State {
   if (before && c.join === ':' && !before.asks && before.sub === undefined) {
     const h = labelOf(t.sheet, before.from, before.to), heading = t.clauses[t.at - 2];
     const above = !h.part && heading && (heading as Placed).sentence === (c as Placed).sentence ? labelOf(t.sheet, heading.from, heading.to) : undefined;
-    return { part: h.part ?? above?.part ?? before.subj.find(s => !s.machine)?.name, what: h.what ?? above?.what, headed: (h.what ?? above?.what) !== undefined };
+    return { part: h.part ?? above?.part ?? (ownPart(before.subj.find(s => !s.machine)?.name ?? '', t.sheet.ctx.parts) || undefined), what: h.what ?? above?.what, headed: (h.what ?? above?.what) !== undefined };
   }
   const spoken = before && headline(t, before, c);
   if (spoken) return spoken;

@@ -30,7 +30,7 @@ export function gauged(t: Telling, c: Clause, brought = false): Gauged[] | undef
   const first = c.subj[0];
   const fronted = first && !((state.headed || state.what !== undefined && state.part !== undefined) && first.np?.stands) && first.from >= figures[0]!.lead[0] && first.to <= figures[0]!.from && (first.np?.stands || isKnownPart(t.sheet.ctx.parts, first.name)) && partLike(t.sheet, first.name) ? first.name : undefined;
   inFull(figures, `${lowText(t)} ${state.what ?? ''}`);
-  inThousandths(figures, state);
+  inThousandths(figures, state, t.sheet);
   const units = unitsOf(figures, state);
   const out: Gauged[] = [];
   let book = false;

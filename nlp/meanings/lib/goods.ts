@@ -111,7 +111,7 @@ const countBefore = (prev: Item | undefined, thing: Thing): { qty?: number } =>
 const PAIRED: Readonly<Record<string, number>> = table({ couple: 2, pair: 2, dozen: 12 });
 
 /** A name that is a seller rather than a thing sold. */
-export const isSeller = (name: string): boolean => { const k = nameClasses(name); return k.has('source') && !k.has('part') && !k.has('fastener') && !k.has('consumable') && !k.has('tool') || PERSONS.test(name); };
+export const isSeller = (name: string): boolean => { const k = nameClasses(name); return k.has('source') && !k.has('part') && !k.has('fastener') && !k.has('consumable') && !k.has('tool') || PERSONS.test(name) && !k.has('consumable'); };
 const countIn = (low: string): { qty?: number } => { const m = /\b(two|three|four|five|six|seven|eight|nine|ten|twelve|\d+)\b/.exec(low); return m ? { qty: WORDS[m[1]!] ?? Number(m[1]) } : {}; };
 const WORDS: Record<string, number> = table({ two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12 });
 

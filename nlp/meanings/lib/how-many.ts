@@ -22,7 +22,7 @@ export function countSaid(sheet: Sheet, clauses: readonly Clause[], item: string
   }
   return sheet.found.flatMap(f => {
     if (f.dim !== 'number' || f.from < clauses[0]!.from || f.to > to || !Number.isInteger(f.value.value) || f.value.value < 2 || f.value.value > 500) return [];
-    const next = low(f.to), at = next === 'at' && sheet.found.some(m => m.from === f.to + 1 && (m.dim === 'money' || m.dim === 'number'));
+    const next = low(f.to), at = /^(at|@)$/.test(next) && sheet.found.some(m => m.from === f.to + 1 && (m.dim === 'money' || m.dim === 'number'));
     const got = verbForms(low(f.from - 1)).some(v => GOT.test(v.base)) && (OF_THEM.test(next) || f.to >= sheet.tokens.length), off = next === 'off' && /^([,.;]|)$/.test(low(f.to + 1)), them = next === 'of' && /^(them|em|'em|those|it)$/.test(low(f.to + 1)) || low(f.from - 2) === 'for' && low(f.from - 1) === 'the';
     return at || got || off || them || next === 'from' || f.from === clauses[0]!.from && next === 'of' ? [f.value.value] : [];
   })[0];

@@ -10,7 +10,8 @@ export function pricedThings(t: Telling, items: readonly Item[]): { item: string
     const price = sum(i);
     if (price === undefined) return;
     const forIt = /^(for|on)$/.test(items[k + 1]?.low ?? '') && items[k + 2]?.np && !items[k + 2]!.np!.stands ? items[k + 2] : undefined;
-    const ahead = items[k - 1]?.np && !items[k - 1]!.np!.stands && !items.some(x => /^(for)$/.test(x.low)) ? items[k - 1] : undefined;
+    const beside = items[items[k - 1]?.low === ',' && /^([.,;:]|and|from|)$/.test(items[k + 1]?.low ?? '') ? k - 2 : k - 1]; // "rings, 38, and gasket paper, 6.50"
+    const ahead = beside?.np && !beside.np.stands && !items.some(x => /^(for)$/.test(x.low)) ? beside : undefined;
     const it = forIt ?? ahead;
     const name = it && goodsIn(t, items.slice(0, items.indexOf(it) + 1), items.indexOf(it))[0];
     if (name) out.push({ item: name.item, price, from: name.from, ...(name.qty !== undefined ? { qty: name.qty } : {}) });

@@ -7,7 +7,7 @@ const EXTRA: readonly (readonly [string, string])[] = [
   ['mm', 'metric|mil'], ['h', 'hours?'], ['mi', 'miles?'], ['km', 'kilomet(?:re|er)s?|k'], ['L', 'l'], ['kW', 'kw'],
 ];
 const NAMES = [...UNITS.filter(([u]) => !['tpi', 'turns', 'AWG'].includes(u)).map(([, w]) => w), ...EXTRA.map(([, w]) => w)].join('|');
-const TO = new RegExp(String.raw`(?:^|[\s,])(?:to|into|in|as|is that in|that in|(?:expressed|given|said|measured|put|reckoned|written) (?:in|as)|how many|what in|is it in|equals how many|= ?how many|would that be in)\s+(?:plain |old |a |the |good old |decimal |us |imperial )?(${NAMES})(?![a-z])`, 'g');
+const TO = new RegExp(String.raw`(?:^|[\s,])(?:to|into|in|as|is that in|that in|(?:expressed|given|said|measured|put|reckoned|written) (?:in|as)|how many|what in|is it in|equals how many|= ?(?:how many|\?)|would that be in)\s+(?:plain |old |a |the |good old |decimal |us |imperial )?(${NAMES})(?![a-z])`, 'g');
 const IMPERIAL: Record<string, string> = { mm: 'in', cm: 'in', m: 'ft', kg: 'lb', 'N·m': 'lb-ft', bar: 'psi', kPa: 'psi', L: 'qt', km: 'mi', '°C': '°F' };
 const METRIC: Record<string, string> = { in: 'mm', ft: 'm', lb: 'kg', 'lb-ft': 'N·m', 'lb-in': 'N·m', psi: 'bar', qt: 'L', gal: 'L', mi: 'km', '°F': '°C', yd: 'm', oz: 'g', hp: 'kW', ton: 't' };
 
@@ -63,7 +63,7 @@ const metricMil = (scope: Scope, f: Figure): boolean => f.unit === 'mil' && /\bm
 /** "what's 30 of them in foot pounds": the unit named just before. */
 function ofThem(scope: Scope): Figure | undefined {
   const m = scope.seen(/#~*(?!~) of (?:them|those|these)\b/), unit = m && [...scope.text.slice(0, m.start - scope.start).matchAll(new RegExp(String.raw`\b(${NAMES})(?![a-z])`, 'g'))].map(x => unitNamed(x[1]!)).findLast(Boolean);
-  return m && unit ? { start: m.start, end: m.end, value: m.nums[0]!, unit } : undefined;
+  return m && unit && m.nums[0] !== 1 ? { start: m.start, end: m.end, value: m.nums[0]!, unit } : undefined;
 }
 const thouish = (scope: Scope, value: number, prev: Given): number => prev.from === 'in' && typeof prev.value === 'number' && prev.value < 0.2 && value >= 1 ? inContract(value, 'thou').value : (void scope, value);
 
@@ -79,7 +79,7 @@ function degrees(scope: Scope): Given {
 
 /** "convert 10 inches to mm and 3 feet to metres". */
 function each(scope: Scope): Given[] {
-  const pairs = [...scope.mask.matchAll(new RegExp(String.raw`#~*(?!~) ?(?:${NAMES}) (?:to|in|into|as) (?:${NAMES})(?![a-z])`, 'g'))];
+  const pairs = [...scope.mask.matchAll(new RegExp(String.raw`#~*(?!~) ?(?:(?:${NAMES}) )?(?:to|in|into|as|= ?\?) ?(?:${NAMES})(?![a-z])`, 'g'))];
   if (pairs.length < 2) return [];
   return pairs.map(m => { const part = new Scope(scope.desk, scope.start + m.index, scope.start + m.index + m[0].length); const g = given(part); scope.take(...part.taken.map(([start, end]) => ({ start, end }))); return g; });
 }
@@ -96,6 +96,7 @@ export const CONVERT: SumKind = {
     new RegExp(String.raw`\b(?:in|to) (?:${NAMES}),? (?:whats|what is|how (?:much|many) is) #`), // "in bar what's 60 psi"
     new RegExp(String.raw`\bhow many (?:${NAMES})(?: (?:is|are|in|to|s|make|makes|does|would|there|be|equal|equals|that|its|do))+(?![a-z])`),
     new RegExp(String.raw`(?:^|[.?!,;:] |\b(?:and|also|or) )(?:also |and |or |then |what about |how about |about |i |just )*(?:need |want |give me |whats |what is )?(?:the )?#~*(?!~) ?(?:${NAMES}|degrees? (?:celsius|fahrenheit|c|f)|deg (?:c|f)) (?:in|to|into|as|equals|is how many|is what in) (?:${NAMES})(?![a-z])(?= ?(?:$|[?.,]|and|please|also|for (?:the|my|an?)\b))`),
+    new RegExp(String.raw`#~*(?!~) ?(?:(?:${NAMES}) ?)?= ?\? ?(?:${NAMES})(?![a-z])`), // "18 N·m = ? lb-in"
     new RegExp(String.raw`#~*(?!~) ?(?:${NAMES}) (?:as|in|to|into) (?:an? )?(?:fractions?|64ths|sixty fourths)\b`),
     /(?:^|[.?!;,:] )(?:please )?(?:convert|change) (?:an? )?#~*(?!~) ?[a-z°\/·-]+(?: [a-z]+)?(?= ?(?:$|[?.]))/,
     new RegExp(String.raw`(?:^|[.?!;,:] |\bis )(?:and |or |also |then |so )*#~*(?!~)(?: of an inch)? (?:in|to|into|as) (?:mm|mil[a-z]*|decimals?|decimal inch(?:es)?|thou)(?= ?(?:$|[?.,]))`),
