@@ -6,7 +6,9 @@ import type { Sheet } from '../types.ts';
 import { SIDES } from '../words/sides.ts';
 
 /** What holds a part, turns in it or closes it: a bolt has no clutch of its own, a clutch has bolts. */
-const PIECE = /^(?:bolt|nut|screw|pin|kingpin|bearing|seal|washer|gasket|bush|bushing|ring|shield|cup|shim|circlip|clip|key|cotter|rivet|stud)$/;
+const PIECE = /^(?:bolt|nut|pin|kingpin|bearing|seal|washer|gasket|bush|bushing|ring|shield|cup|shim|circlip|clip|key|cotter|rivet|stud)$/;
+/** What a piece may have of its own. */
+const OF_A_PIECE = /^(?:hole|bracket|housing|cap|seat|head|thread|bore|face|groove|collar|carrier|race|cone|spring|plate|cover|hanger|block)$/;
 const JOINS = /^(?:and|n|an|&|or|plus|,|then|the|a|an|both|all|new|my|its|some|one|two|three|four|five|six|eight|twelve|\d+)$/, JOINED = /^(?:and|n|an|&|or|plus|,)$/;
 /** Goods are each by themselves: what one of them is for stands in a field of its own. */
 const GOODS = /^(?:want|order|bought|quote)$/;
@@ -19,7 +21,7 @@ export function noOwner(sheet: Sheet, x: Told, name: string, other: string, othe
   const mine = nameWords(name), whole = nameWords(other), ahead = whole.slice(0, whole.length - mine.length);
   if (ahead.every(w => SIDES.has(w)) || whole.slice(ahead.length).join(' ') !== mine.join(' ')) return false;
   const tail = mine.at(-1)!;
-  if (mine.includes(ahead.at(-1)!) || PIECE.test(ahead.at(-1)!) && !PIECE.test(tail)) return true;
+  if (mine.includes(ahead.at(-1)!) || PIECE.test(ahead.at(-1)!) && !PIECE.test(tail) && !OF_A_PIECE.test(tail)) return true;
   if (GOODS.test(x.entry.kind) && others.some(y => GOODS.test(y.entry.kind) && sameWords(y.entry, ahead))) return true;
   return joined(sheet, ahead, mine);
 }

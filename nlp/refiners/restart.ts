@@ -54,7 +54,7 @@ function lengthAgain(sheet: Sheet): boolean {
 }
 const wordsOf = (tokens: readonly Token[], from: number, to: number): string => tokens.slice(from, to).map(t => t.low).join(' ');
 /** What ends in words that put the figure before right. */
-const PUT_RIGHT = /(?:^|\s)(?:no|nay|nope|sorry|wait|rather|actually|correction|i lie|i lied|(?:call|make) (?:it|that))(?: (?:,|\.|\.\.\.?|…|-|–|—|no|nay|i|tell|told|a|lie|lied|it|was|'s|that|call|make|more|like|nearer|hang|hold|on|say|rather))*$/;
+const PUT_RIGHT = /(?:^|\s)(?:no|nay|nope|sorry|wait|rather|actually|correction|i lie|i lied|(?<!\bi )(?:call|make) (?:it|that))(?: (?:,|\.|\.\.\.?|…|-|–|—|no|nay|i|tell|told|a|lie|lied|it|was|'s|that|call|make|more|like|nearer|hang|hold|on|say|rather))*$/;
 /** What may follow a figure that stands for itself. */
 const STANDS_ALONE = /^([^a-z0-9]+|today|yesterday|tonight|and|on|in|so|but|all|altogether|i|um|uh|then|with|for|really|now|by|at)$/;
 

@@ -1,4 +1,6 @@
 import { isMachine, isStuff } from '../../clauses/name-kinds.ts';
+import { nameWords } from '../../../domain/model/names.ts';
+import { knownNames } from '../../dimensions/part/known.ts';
 import { snap } from '../../dimensions/part/snap.ts';
 import { singular } from '../../words/nouns.ts';
 import type { Telling } from '../telling.ts';
@@ -16,7 +18,7 @@ export function partOf(t: Telling, lead: Label, tail: Label, state: State): stri
   if (many && tail.which && whichIsPart(t, lead.part, tail.which)) { state.of = lead.part; return sided(t, lead.part!, tail.which); } // "track rod ends, 17 threads on the left"
   const numbered = many ? lead.part : tail.part && state.of && singular(state.of.split(' ').at(-1)!) !== state.of.split(' ').at(-1) ? state.of : undefined;
   if (numbered && /^number \S+$/.test(tail.part ?? '')) { state.of = numbered; return `${tail.part} ${singularLast(numbered)}`; } // "camshaft lobes down to .238 on number 3"
-  if (own && state.headed && state.of && /^number \S+$/.test(own)) { const name = `${own} ${singularLast(state.of)}`, known = snap(name, t.sheet.ctx); return known.known ? known.name : name; } // "big end clearances: number one two thou"
+  if (own && state.headed && state.of && !/^number /.test(state.of) && /^number \S+$/.test(own) && !knownNames(t.sheet.ctx.parts ?? []).holding(nameWords(own)).length) { return `${own} ${singularLast(state.of)}`; } // "big end clearances: number one two thou"
   if (own && !isMachine(t.sheet, own) && !isStuff(own)) { state.of = own; return own; }
   if (which && state.of && whichIsPart(t, state.of, which)) return sided(t, state.of, which);
   if (lead.what && tail.what === 'bore') return 'bore'; // "a ridge of six thou at the top of the bore"
