@@ -16,6 +16,7 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   const noun = nounClasses(low).size > 0 || isTradeWord(low) || FLAW.test(low);
   const condition = CONDITION.has(low);
   if (prev === 'noun' && forms.length && tellsFigure(tokens, i, solid)) return 'verb';
+  if (prev === 'noun' && LOOKED_AT.test(low) && /^(it|them|that|those|these)$/.test(tokens[i + 1]?.low ?? '') && /^(again|every|after|in|over|when|once|next|tomorrow|before)$/.test(tokens[i + 2]?.low ?? '')) return 'verb'; // "reamed it with the hand reamer check it again after five hours"
   if (low === 'level' && prev === 'noun' && /^(oil|fuel|float|water|coolant|fluid|electrolyte|acid|grease|diesel|petrol)$/.test(tokens[i - 1]!.low)) return 'noun';
   if (prev === 'num' && /^(hours?|hrs|miles|days?|weeks?|months?|fortnight)$/.test(tokens[i - 1]!.low) && forms.some(f => f.form === 'base') && (ARTICLE.has(tokens[i + 1]?.low ?? '') || /^(it|them|all|those|my|round|over|her|that)$/.test(tokens[i + 1]?.low ?? ''))) return 'verb'; // "every ten hours grease the kingpins"
   if (/^(pressure|leak|crack|flow|bench|spark|load|dye|water|road|field)$/.test(low) && tokens[i + 1]?.low === 'tested' && (prev === 'pron' || prev === undefined || prev === 'cc')) return 'adv'; // "I pressure tested it"
@@ -34,6 +35,9 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   if (noun) return 'noun';
   return unknownTag(low, prev, tokens, i, solid);
 }
+
+/** What is done again to a part after a while. */
+const LOOKED_AT = /^(check|recheck|retorque|retighten|tighten|torque|grease|regrease|oil|inspect|watch|adjust|readjust|test|drain|clean)$/;
 
 /** "wire brushed", "line bored": the first word says how. */
 const HOW = /^(wire|bead|sand|shot|grit|soda|line|power|spot|hand|steam|wax|vapour)$/, TREATED = /^(brushed|blasted|bored|tested|washed|welded|scraped|cleaned|oiled|jetted|lapped|filed|honed|reamed)$/;
