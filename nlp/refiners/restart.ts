@@ -64,7 +64,7 @@ function measuredAgain(sheet: Sheet): boolean {
   for (let m = 2; m < tokens.length - 1; m++) {
     if (!MARKER.test(tokens[m]!.low)) continue;
     const { first, second } = around(sheet, m), old = found.find(f => f.dim === 'measure' && f.to - f.from >= 2 && (f.to === first || f.to < first && first - f.to <= 4 && tokens[f.to]!.low === 'of')), again = found.filter(f => f.from === second && f.dim === 'number').sort((a, b) => b.to - a.to)[0];
-    if (!old || !again || found.some(f => f.from === second && /^(measure|span|thread|percent|when)$/.test(f.dim)) || nounClasses(tokens[again.to]?.low ?? '').size > 0 || /^(of|for|to|off|in|bolts?|holes?)$/.test(tokens[again.to]?.low ?? '')) continue;
+    if (!old || !again || found.some(f => f.from === second && /^(measure|span|thread|percent|when)$/.test(f.dim)) || nounClasses(tokens[again.to]?.low ?? '').size > 0 || /^(of|for|to|off|in|bolts?|holes?|flats?|leaves)$/.test(tokens[again.to]?.low ?? '')) continue;
     sheet.trace.push({ stage: 'refine', rule: 'said again', text: tokens.slice(old.from, again.to).map(t => t.text).join(' ') });
     const { start, end } = tokens[old.from]!; // the new figure stands where the old one stood
     sheet.tokens = [...tokens.slice(0, old.from), ...tokens.slice(again.from, again.to).map(t => ({ ...t, start, end, mended: true })), ...tokens.slice(unitFrom(sheet, old), old.to), ...tokens.slice(old.to, first), ...tokens.slice(again.to)];

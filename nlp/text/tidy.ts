@@ -22,7 +22,7 @@ export function tidy(sheet: Sheet): void {
 }
 
 /** "mm" is a hum only where it stands by itself, at the head of a sentence or between commas; after any word it is the unit ("how many mm", "= ? mm"). */
-const millimetres = (tokens: readonly Token[], i: number): boolean => i > 0 && (!/^[,.;:!?…-]+$/.test(tokens[i - 1]!.low) || tokens[i - 2]?.low === '=');
+const millimetres = (tokens: readonly Token[], i: number): boolean => i > 0 && (!/^[,.;:!?…-]+$/.test(tokens[i - 1]!.low) || tokens[i - 2]?.low === '=' || /^[.?]?$/.test(tokens[i + 1]?.low ?? '') && tokens.slice(0, i).filter(t => /^\d/.test(t.low)).length > 1); // "63 and 250 at 480 centres, mm."
 
 /** Marks the word after a filler: where people say "um" they often begin anew. */
 function breathe(sheet: Sheet): void {

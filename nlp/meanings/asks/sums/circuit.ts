@@ -31,7 +31,7 @@ export function circuit(scope: Scope, prev?: Given): Given {
   scope.take(long);
   const aught = /\b([1-4])\/0\b/.exec(scope.text) ?? /\b(one|two|three|four) (?:aught|ought|nought)\b/.exec(scope.text);
   const wire = scope.measures('AWG')[0];
-  const cable = (f: Figure): boolean => /^ ?(?:cable|wire|flex|square|csa|twin|core)/.test(scope.after(f)) || /\b(?:on|of|in)(?: (?:an?|the))? $/.test(scope.before(f)) && /^ ?(?:$|[.?,])/.test(scope.after(f));
+  const cable = (f: Figure): boolean => /^ ?(?:cable|wire|flex|square|csa|twin|core)/.test(scope.after(f)) || /\b(?:on|of|in)(?: (?:an?|the))? $/.test(scope.before(f)) && /^ ?(?:$|[.?,]|to\b|for\b|run\b|feeding\b)/.test(scope.after(f));
   const square = scope.measures('mm²')[0] ?? (long || prev ? scope.measures('mm', 'mil').find(f => f.value < 150 && cable(f)) ?? scope.numbers().find(f => f.value < 150 && /^ ?(?:square|sq)\b/.test(scope.after(f))) : undefined);
   if (/\b(?:frame|chassis|body|earth|ground(?:ed)?) return\b|\b(?:return(?:s|ing|ed)?|grounds?|grounded|earthed|back) (?:by|through|via|on|to|thru) (?:the )?(?:frame|chassis|body|axle|tractor)\b/.test(scope.text)) out.return = 'frame';
   if (/\btinned\b/.test(scope.text)) out.wire = 'tinned';

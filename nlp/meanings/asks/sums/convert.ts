@@ -3,7 +3,7 @@ import type { SumKind } from './kind.ts';
 import { type Figure, type Given, Scope } from './scope.ts';
 
 const EXTRA: readonly (readonly [string, string])[] = [
-  ['°F', 'fahrenheit|farenheit|degrees f|deg f|f'], ['°C', 'celsius|celcius|centigrade|degrees c|deg c|c'], ['in', 'thou|thousandths|thousandths of an inch|decimal inches|decimals?|decimal|in'],
+  ['°F', 'fahrenheit|farenheit|degrees f|deg f|f'], ['°C', 'celsius|celcius|centigrade|degrees c|deg c|c'], ['in', 'thou|thousandths|thousandths of an inch|decimal inches|decimals?|decimal|in(?! (?:inch|mill?i|mm|feet|foot|ft|lbs?|pounds?|newton|lit|met|cm|cent|kil|quart|gal|bar|psi|n m))'],
   ['mm', 'metric|mil'], ['h', 'hours?'], ['mi', 'miles?'], ['km', 'kilomet(?:re|er)s?|k'], ['L', 'l'], ['kW', 'kw'],
 ];
 const NAMES = [...UNITS.filter(([u]) => !['tpi', 'turns', 'AWG'].includes(u)).map(([, w]) => w), ...EXTRA.map(([, w]) => w)].join('|');

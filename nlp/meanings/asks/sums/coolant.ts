@@ -56,7 +56,7 @@ function glycol(scope: Scope, prev?: Given): Given {
 }
 
 /** "it's thirty percent now and I want fifty": the strength wanted, said without its percent. */
-const percentWanted = (scope: Scope): Figure | undefined => scope.numbers().find(n => n.value >= 20 && n.value <= 70 && /\b(?:want|prefer|to|at|need|make it|get it|after)(?: (?:it|at|to|up|about|a|be|on|go|go to))* $/.test(scope.before(n)) && !/^ ?(?:quarts?|gallons?|lit|below|degrees|above)/.test(scope.after(n)));
+const percentWanted = (scope: Scope): Figure | undefined => scope.numbers().find(n => n.value >= 20 && n.value <= 70 && /\b(?:want|prefer|to|at|need|make it|get it|after|get|reach|bring it to)(?: (?:it|at|to|up|about|a|be|on|go|go to))* $/.test(scope.before(n)) && !/^ ?(?:quarts?|gallons?|lit|below|degrees|above)/.test(scope.after(n)));
 
 export const ANTIFREEZE: SumKind = {
   of: 'antifreeze',

@@ -41,7 +41,7 @@ export const COVERAGE: SumKind = {
     const tin = /\bhow (?:far|many (?:sq|square)|much area|big)\b|\bcover(?:age|s)?\b/.test(scope.text) ? scope.measures('gal', 'qt', 'L', 'pt', 'mL').find(f => !/\b(?:per|to the|to a|the) $/.test(scope.before(f))) : undefined;
     if (tin && out.area === undefined) { put(out, 'volume', tin); scope.take(tin); }
     else if (out.area === undefined && /\b(?:an?|one) (quart|gallon|lit(?:re|er)|pint)\b/.test(scope.text) && !/\bto the\b|per\b/.test(scope.text)) { out.volume = 1; out.volumeUnit = ({ q: 'qt', g: 'gal', l: 'L', p: 'pt' } as Record<string, string>)[/\b(?:an?|one) ([qglp])/.exec(scope.text)![1]!]; }
-    if (!film && prev) { const n = scope.numbers()[0]; if (n) { out.thickness = n.value; scope.take(n); } }
+    if (!film && !area && prev) { const n = scope.numbers()[0]; if (n) { out[n.value > 20 ? 'area' : 'thickness'] = n.value; scope.take(n); } } // no film is twenty mils, no job as small in square feet
     scope.take(...areas, p, film);
     paintBeside(scope, out);
     return out;

@@ -17,7 +17,7 @@ export const DEW_POINT: SumKind = {
     const surface = [...scope.measures('°F', '°C', '°'), ...scope.numbers()].find(onSteel);
     if (surface) { out.surface = surface.value; if (surface.unit && surface.unit !== '°') out.surfaceUnit = surface.unit; scope.take(surface); }
     const p = scope.values('percent')[0];
-    const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => /^ ?(?:rh|relative|humid(?:ity)?\b|damp\b|on the hygrometer)/.test(scope.after(n)) || /\b(?:humidity|rh|hygrometer|damp):?(?: (?:is|of|at|reads|says|about|s|sitting at|around|up|down|to))* $/.test(scope.before(n, 40)));
+    const h = p ? { start: p.start, end: p.end, value: p.value.value } : scope.numbers().find(n => /^ ?(?:rh|relative|humid(?:ity)?\b|(?:for (?:the )?)?(?:damp|humidity)\b|on the hygrometer)/.test(scope.after(n)) || /\b(?:humiditys?|rh|hygrometers?|damp):?(?: (?:is|of|at|reads|says|about|s|sitting at|around|up|down|to))* $/.test(scope.before(n, 40)));
     const air = (f: Figure): boolean => !onSteel(f) && f.start !== h?.start;
     const t = scope.here(scope.measures('°F', '°C').filter(air))[0] ?? scope.here(scope.measures('°').filter(air))[0] ?? scope.numbers().filter(air).find(n => AIR_AFTER.test(scope.after(n)) || AIR_BEFORE.test(scope.before(n, 40)) || prev && WARMED.test(scope.before(n)));
     if (t) { out.temp = t.value; const u = t.unit && t.unit !== '°' ? t.unit : typeof prev?.tempUnit === 'string' && !scaleNamed(scope.text) ? prev.tempUnit : scaleOf(scope, t.value); if (u) out.tempUnit = u; }

@@ -4,7 +4,7 @@ import { table } from '../../../words/table.ts';
 
 /** "one flat or maybe four flats": each is a case of its own. */
 function eachFlats(scope: Scope): Given[] {
-  const m = scope.seen(/#~*(?!~)(?: flats?)?,? (?:or|and)(?: then| maybe| perhaps| even)* #~*(?!~) flats?\b/);
+  const m = scope.seen(/#~*(?!~)(?: flats?)?,? (?:or|and)(?: then| maybe| perhaps| even)* #~*(?!~) flats?\b|#~*(?!~) flats?,? (?:or|and)(?: (?:then|what|maybe|perhaps|even|how much|by|with|for|at|is|does|about))+ #~*(?!~)(?= ?(?:$|[?.,]| give| flats?\b))/);
   if (m?.nums.length !== 2 || !m.nums.every(Number.isInteger)) return [];
   const { flats: _, ...nut } = END_PLAY.given(scope);
   scope.take(m);
@@ -93,7 +93,7 @@ const lengthsOf = (scope: Scope): Figure[] => scope.measures('in', 'mm', 'cm', '
 const TO_THE_THOU = /^\d+\.\d{3,4}$/;
 /** "1.2500 diameter", "two and a quarter bore": a diameter without its unit is of inches where the grip is, or is so small that it must be. */
 function bareDiameter(scope: Scope, fit: Figure | undefined): Figure | undefined {
-  const n = scope.numbers().find(x => x.value > 0.2 && (/\b(?:dia(?:meter)?|bore)(?: (?:is|of))* $/.test(scope.before(x)) || /^ ?(?:dia(?:meter)?|bore)\b/.test(scope.after(x)) || TO_THE_THOU.test(scope.desk.text.slice(x.start, x.end))));
+  const n = scope.numbers().find(x => x.value > 0.2 && (/\b(?:dia(?:meter)?|bore)(?: (?:is|of))* $/.test(scope.before(x)) || /^ ?(?:dia(?:meter)?|bore|across)\b/.test(scope.after(x)) || TO_THE_THOU.test(scope.desk.text.slice(x.start, x.end))));
   const inches = fit ? fit.unit === 'in' : scope.numbers().some(x => x.value < 0.006);
   return n && inches && n.value < 20 ? { ...n, unit: 'in' } : n;
 }

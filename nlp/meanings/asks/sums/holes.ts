@@ -48,6 +48,7 @@ export const TAP_DRILL: SumKind = {
   ask: [
     /\btap(?:ping)? (?:drill|drills|hole|size)(?: (?:size|bit|for|do|is|should))*\b/,
     /\b(?:what|which|whats)(?: (?:the|size|sized|number|letter|diameter|is|of|a|bit|right|correct|kind))*(?: (?:drill|drill bit|bit|hole|twist drill))s?(?: (?:size|bit|do|should|would|will|is|goes|shall|i|use|need|for|to|want|before|drill|first|right|with|it|take|on|a|an|the|that|that be|be|reach|put))*\b/,
+    /(?:^|[.?!;,:] |\band )(?:and )?(?:an?|the) (?:tapping )?drill for (?=[^.?!]*\?)/,
     /\b(?:drill|hole) (?:size|diameter)(?: (?:for|to|on|is|do|should|would))?/,
     /\b(?:what|how big)(?: (?:size|a hole|hole|do|should|would|will|must|shall|big|i|to|need))+ (?:drill|bore)\b(?! press)(?: (?:it|that|out|for|to|this|them|first))*/,
     /\bhow big (?:a )?(?:hole|drill)\b/,

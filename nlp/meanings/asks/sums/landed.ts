@@ -14,11 +14,13 @@ function given(scope: Scope, prev?: Given): Given {
   const bareTax = tax ? undefined : scope.numbers().find(n => n.value < 40 && (/^ ?(?:sales )?(?:tax|vat|gst)\b/.test(scope.after(n)) || /(?<!\bno )\b(?:tax|vat|gst|duty)(?: (?:is|at|of|s|was|were|went to|goes to))* $/.test(scope.before(n)) && !/^ ?(?:miles?|mi|dollars|bucks)\b/.test(scope.after(n))));
   const takenAt = (f: { start: number; end: number }): boolean => [ship, core, tax, bareTax, rate, ...spans].some(o => o && f.start < o.end && o.start < f.end);
   const priced = money.filter(m => !m.value.role && !takenAt(m) && !/^ ?(?:a|per) mile/.test(scope.after(m)) && !/\bcents?\b/.test(scope.desk.text.slice(m.start, m.end)));
-  const bare = scope.numbers().filter(n => !(n.value === 1 && /\b(?:on|for|of|with|about|than|get|got|buy|bought|had|the|another|this|that|which|any) $/.test(scope.before(n)) && /one$/.test(scope.desk.text.slice(n.start, n.end))) && !(n.value === 1 && /^ (?:place|lot|shop|yard|outfit|fellow|bloke|land|come|cost|work|set|stand|run|end|at|for|that|thats|off|from)/.test(scope.after(n))) && !takenAt(n) && n.value > 0 && !/^ ?[a-z]{3,}s\b(?! (?:plus|and|shipping|landed))(?<!\b(?:bucks|dollars|pounds|euros|less))/.test(n.value < 20 ? scope.after(n) : '') && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
+  const counts = scope.numbers().filter(n => soMany(scope, n)), bare = scope.numbers().filter(n => !counts.some(c => c.start === n.start) && !(n.value === 1 && /\b(?:on|for|of|with|about|than|get|got|buy|bought|had|the|another|this|that|which|any) $/.test(scope.before(n)) && /one$/.test(scope.desk.text.slice(n.start, n.end))) && !(n.value === 1 && /^ (?:place|lot|shop|yard|outfit|fellow|bloke|land|come|cost|work|set|stand|run|end|at|for|that|thats|off|from)/.test(scope.after(n))) && !takenAt(n) && n.value > 0 && !/\b(?:box|bag|packs?|packet|set|lot|reel|card|roll|bundle|case) of (?:an? )?$/.test(scope.before(n)) && !/^ ?[a-z]{3,}s\b(?! (?:plus|and|shipping|landed))(?<!\b(?:bucks|dollars|pounds|euros|less))/.test(n.value < 20 ? scope.after(n) : '') && !/^ ?(?:miles|mile|mi\b|bolts|of (?:them|the)|inch|percent|hours?|tooth|thou|shoes|plates|legs|gauge)/.test(scope.after(n)));
   const sure = priced.filter(m => m.value.certainCurrency), figures = sure.length ? sure : priced; // beside what is surely money a bare number counts something
   const summed = [...priced.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...bare].find(f => /^ (?:dollars |bucks |quid |pounds )?plus\b/.test(scope.after(f)));
   const price: Figure | undefined = summed ?? first(scope, [...figures.map(m => ({ start: m.start, end: m.end, value: m.value.value })), ...(sure.length ? [] : bare), ...weighed(scope)].filter(f => !takenAt(f)));
-  if (price) out.price = price.value;
+  const many = price && counts.find(n => n.end < price.start && price.start - n.end < 20);
+  if (price) out.price = many ? Math.round(many.value * price.value * 100) / 100 : price.value;
+  scope.take(many);
   if (ship) out.shipping = ship.value.value;
   else if (/\b(?:no|free|without) (?:ship|shipping|post|postage|freight|carriage|delivery)\b/.test(scope.text)) out.shipping = 0;
   else {
@@ -39,6 +41,9 @@ function given(scope: Scope, prev?: Given): Given {
   if (prev && out.price !== undefined) keepSame(scope, prev, out);
   return out;
 }
+/** "two at 80": a number that is how many of what is priced singly. */
+const soMany = (scope: Scope, n: Figure): boolean => Number.isInteger(n.value) && n.value > 1 && n.value <= 24 && /^ (?:of (?:them|those) |off )?(?:at|@) #/.test(scope.mask.slice(n.end - scope.start));
+
 /** What a mile costs: "at 50 cents a mile", "at .725 a mile", "at seventy two and a half cents". */
 function perMile(scope: Scope): Figure | undefined {
   if (!/\bmiles?\b/.test(scope.text)) return undefined;
@@ -86,7 +91,7 @@ export const MILEAGE: SumKind = {
     /\b(?:what|how much|whats)\b[^.?!]{0,60}\b(?:cost|costs|in mileage)\b/,
     /\bcost of (?:an? |the )?[^.?!]{0,20}(?:mile|drive|trip)/,
   ],
-  unless: /\b(?:landed|shipping|part|so far|have i|spent|price|tax|core|really|dollars?|quote)\b|[$£€]/,
+  unless: /\b(?:landed|vat|same|dearer|shipping|part|so far|have i|spent|price|tax|core|really|dollars?|quote)\b|[$£€]/,
   given(scope) {
     const out: Given = {}, rate = perMile(scope);
     const drive = scope.values('span').find(s => s.value.unit === 'miles');

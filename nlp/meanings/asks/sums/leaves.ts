@@ -28,7 +28,7 @@ const JOINED = /^(?: ?(?:shims?|leaf|leaves|ones|inch|thou|mm|packs?|sheets?|s))
 
 /** Figures that stand in a row: "one thou, one and a half thou and two thou", "two, three and five thou". */
 export function rows(scope: Scope): Leaf[][] {
-  const many = plurals(scope), measures = scope.measures('in', 'mm');
+  const many = plurals(scope), measures = scope.measures('in', 'mm', 'mil').map(f => (f.unit === 'mil' ? { ...f, unit: 'mm' } : f));
   const all: Leaf[] = [...measures, ...scope.numbers().filter(n => !many.some(p => p.start === n.start)), ...many].filter(f => !measures.some(m => m.end - m.start > f.end - f.start && m.start <= f.start && f.end <= m.end)).sort((a, b) => a.start - b.start);
   const figs: Leaf[] = [];
   for (let i = 0; i < all.length; i++) {

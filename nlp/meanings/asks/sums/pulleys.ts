@@ -23,6 +23,7 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
     if (n.value === 1 && scope.desk.text.slice(n.start, n.end) === 'one') continue; // "the driving one"
     if (/\b(?:pulleys|sheaves|wheels)\b/.test(scope.text) && out.diameters.some(d => d.unit && /^,? ?(?:and|to|by|onto)(?: an?| the)? $/.test(scope.desk.text.slice(d.end, n.start)))) { out.diameters.push(n); continue; } // "the pulleys are 160 millimetres and 400"
     if (n.value <= 4 && /^ ?(?:pulleys|sheaves|wheels)\b/.test(scope.after(n))) continue;
+    if (pairAhead(scope, n)) { out.diameters.push(n); continue; }
     const near = RPM.test(scope.before(n)) || /^ ?(?:revs|a minute|per minute|turns|rpm|is what|speed)/.test(scope.after(n));
     if (/^ (?:mil |mm )?cent(?:re|er)s?\b/.test(scope.after(n))) { out.centre ??= n; continue; } // "at 480 centres" is no speed
     if (!near && (/\b(?:cent(?:re|er)s?|middles|shafts|spread)(?: (?:of|at|are|is|distance|about|say))* $/.test(scope.before(n)) || /^ (?:mil |mm )?(?:cent(?:re|er)s|between cent(?:re|er)s?|apart)\b/.test(scope.after(n)))) { out.centre ??= n; continue; }
@@ -52,7 +53,7 @@ export function sort(scope: Scope, prev?: Given): Pulleys {
 const wheeled = (scope: Scope, n: Figure): boolean => /\b(?:belt|pulleys?|sheaves?|cent(?:re|er)s|between)\b/.test(scope.text) && new RegExp(`(?:${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|measures?|end|side|one|about|say))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|teeth|tooth|volts?|grooves?|belts?)\b/.test(scope.after(n));
 
 /** "rotor pulley 110", "the pump's two eighty", beside a size in millimetres: the size of a wheel, not its speed. */
-const wheelOf = (scope: Scope, n: Figure): boolean => new RegExp(`(?:\\b(?:pulley|sheave|wheel)s?|${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|measures?|of|one|an?))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|volts?)\b/.test(scope.after(n));
+const wheelOf = (scope: Scope, n: Figure): boolean => /\b(?:one|other)(?: (?:on|at|of|for) (?:the |my )?(?:[a-z]+ ){0,2}[a-z]+)? (?:is|s|measures?|has) $|\bhas (?:the|an?) $|\b(?:onto|on to|driving) an? $/.test(scope.before(n, 40)) && !/^ ?(?:revs|rpm|turns|hp|horse|volts?)\b/.test(scope.after(n)) || new RegExp(`(?:\\b(?:pulley|sheave|wheel)s?|${DRIVER.source}|${DRIVEN.source})(?: (?:is|s|has|measures?|of|one|an?))*,? $`).test(scope.before(n, 30)) && !RPM.test(scope.before(n)) && !/^ ?(?:revs|rpm|turns|hp|horse|volts?)\b/.test(scope.after(n));
 
 /** "and if it's 75?" after pulleys of 100 and 60 at 1500: a bare figure is what it is nearest to, here a pulley and no speed. */
 const likePulley = (n: Figure, prev: Given): boolean => {
@@ -70,7 +71,7 @@ function unitOfAll(scope: Scope, all: readonly Figure[]): string | undefined {
 /** "a 5 in motor sheave", "6 in turning 900": no place that a wheel could be in follows. */
 const IN_WHEEL = /^ in (?!(?:the|my|an?|that|this|it|them|place|there|here|turn|all|total|gear|mm|millimet[a-z]*|metric|inches|feet|stock|hand)\b)[a-z]/;
 function saidOfAll(scope: Scope): string | undefined {
-  const said = /\b(?:both|all|sizes?|every ?thing)(?: (?:are|is|s))? (?:in )?(inch(?:es)?|mm|millimet(?:re|er)s)\b/.exec(scope.text)?.[1];
+  const said = /\b(?:both|all|sizes?|every ?thing)(?: (?:are|is|s))? (?:in )?(inch(?:es)?|mm|millimet(?:re|er)s)\b|, (inch(?:es)?|mm|millimet(?:re|er)s)(?= ?(?:$|[.?]))/.exec(scope.text)?.slice(1).find(Boolean);
   return said && (said.startsWith('inch') ? 'in' : 'mm');
 }
 
@@ -87,6 +88,7 @@ function atMostTwo(scope: Scope, all: Figure[]): Figure[] {
 
 const centred = (scope: Scope, f: Figure): boolean => {
   const after = /^[^,.;?]{0,24}/.exec(scope.after(f))?.[0] ?? '', before = /[^,.;?]{0,34}$/.exec(scope.before(f, 34))?.[0] ?? '';
+  if (/^ ?cent(?:re|er)s? ?\?/.test(scope.after(f)) && !/\b(?:at|on|with|for)(?: about)? $/.test(scope.before(f)) && scope.measures(...LENGTHS).some(o => o.start !== f.start && isBelt(scope, o))) return false; // "118 in of belt, pulleys 5 and 14 in. centres?" asks for them
   if (/^ ?(?:cent(?:re|er)s?|cent(?:re|er) distance) (?:are|is|at|of) (?:about )?#/.test(scope.mask.slice(f.end - scope.start))) return false;
   if (/#~* ?(?:inch(?:es)?|in|mm|mil|feet|foot|ft|") (?:between )?cent(?:re|er)s $/.test(scope.mask.slice(0, f.start - scope.start))) return false; // "at 28 inch centres, four inch on the blower"
   return /^ ?(?:inch |mm |in )?(?:on )?(?:cent(?:re|er)s?|apart|between|shaft to shaft|c to c|from (?:shaft|cent)|distance|shaft cent)/.test(after) || (CENTRE.test(before) && !scope.mask.slice(f.start - scope.start - before.length + before.search(CENTRE), f.start - scope.start).includes('#') && !/\bfor (?:an? |the )?/.test(before.slice(before.search(CENTRE))) && !/^ ?(?:inch |mm |in )?(?:pulley|sheave|belt|wheel)/.test(after) && !/\bpulley|sheave|wheel\b/.test(before.slice(before.search(CENTRE)))) ;
@@ -100,5 +102,10 @@ function closes(scope: Scope, f: Figure): boolean {
   const { sheet: { tokens }, line: { tokenAt } } = scope.desk;
   return scope.desk.text[f.end - 1] === '.' && /^\p{Lu}/u.test(tokens[tokenAt[f.end + 1] ?? -1]?.text ?? '');
 }
+/** "belt for 63 and 250 at 480 centres": the two ahead of how far apart they are. */
+function pairAhead(scope: Scope, n: Figure): boolean {
+  const m = scope.seen(/#~*(?!~) ?(?:and|to|by|x|onto) ?#~*(?!~),? (?:at|on|with) (?:about )?#~*(?!~)(?: ?(?:mm|inch(?:es)?|in))? cent(?:re|er)s/);
+  return m !== undefined && n.start >= m.start && n.start < m.start + (m.m[0].search(/,? (?:at|on|with) /));
+}
 const pulleyish = (scope: Scope, n: Figure, follow: boolean): boolean =>
-  /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)\b[^#.?!]{0,24} #~*(?: ?(?:inch(?:es)?|in\.?|mm|mil|"))?(?: and|,| x| by) $/.test(scope.mask.slice(0, n.start - scope.start)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil|pulleys|sheaves)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|drum\b|on the|onto|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|measures?|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;
+   /\bd ?[12](?: ?=)? $/.test(scope.before(n)) || /\b(?:pulleys?|sheaves?)\b[^#.?!]{0,24} #~*(?: ?(?:inch(?:es)?|in\.?|mm|mil|"))?(?: and|,| x| by) $/.test(scope.mask.slice(0, n.start - scope.start)) && n.value <= 60 || /^,? (?:and|or) (?:an? )?#~*(?!~)(?: |-)?(?:inch|mm|in\b|mil|pulleys|sheaves)/.test(scope.mask.slice(n.end - scope.start)) || /^ ?(?:-|inch|in\b|pulley|sheave|wheel|drum\b|on the|onto|for|instead|to a)/.test(scope.after(n)) || /\b(?:a|an|the|got|pulleys?|sheaves?|to|with|is|are|measures?|of|one|onto|into|has|have|from|drive|driven|ones?|others?|ones is|other is)(?: (?:about|say|maybe|is|are))? $/.test(scope.before(n)) && n.value <= 60 || follow && n.value <= 60;

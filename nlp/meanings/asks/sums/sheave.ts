@@ -36,6 +36,7 @@ export const SHEAVE: SumKind = {
     /\bwhat(?:s|ll)? (?:(?:speed|rpm|revs|revolutions|rpms)\b|the (?:speed|rpm|revs|blade speed|shaft speed|[a-z]+ (?:speed|rpm|revs))\b)/,
     /\bhow fast (?:(?:does|will|would|is|s|do|should|ll|can|might|did|am i) )?(?:the |my |it |that |this |she |they |ll )?(?:[a-z]+ ){0,4}?(?:turn|spin|run|go|rev|turning|spinning|running|going|be|end up|does|will|it)\b/,
     /(?:^|[.?!;,:] )(?:and )?(?:what )?(?:size|speed|rpm|revs|how fast|what (?:size|speed|rpm|revs)(?: is that| on the [a-z]+| at the [a-z]+| for the [a-z]+)?)(?= ?(?:\?|$))/,
+    /\bwhat (?:speed|rpm|revs)(?:s| is| are| will| does)? (?:it|she|he|they|the [a-z]+|that|ll)(?: be)? [a-z]+ing(?: at)?\b/,
     /\bwhat (?:has|must|should|does|would|will) (?:the |my )?(?:engine|motor|tractor|pto|crank|driver|saw|blade|mill|pump) (?:to |have to |need to |got to )*(?:turn|run|do|be|rev|spin|be doing|turning)\b(?: (?:at|over))?/,
     /\bwhat size(?: (?:do i (?:need|want|put)|should i (?:put|use|get)|goes|for|on|to go))* (?:on |for )?(?:the |my )?[a-z]+(?= ?(?:\?|$))/,
     /\bhow many (?:revs|rpms?|turns|revolutions)\b(?! (?:is|on the (?:screw|nut|adjust)))/,

@@ -16,9 +16,10 @@ function given(scope: Scope, prev?: Given): Given {
   const have = all.filter(r => r.length >= 2).sort((a, b) => b.length - a.length)[0] ?? all.find(r => r[0]!.unit && HAVE.test(scope.mask.slice(0, r[0]!.start - scope.start)) && all.length > 1 && all.indexOf(r) > 0);
   const single = all.filter(r => r !== have && r.length === 1).map(r => r[0]!);
   if (prev && !have && single.length && FURTHER.test(scope.text) && !single.some(f => WANTED.test(scope.before(f)))) return beside(scope, single, prev);
-  const target = single.find(f => WANTED.test(scope.before(f)) && !/\btarget\b/.test(scope.text)) ?? single.find(f => f.unit) ?? single.find(f => /^ ?(?:needed|wanted|required)\b/.test(scope.after(f))) ?? single.find(f => LED_TO.test(scope.before(f)) || prev);
-  const unit = have?.find(f => f.unit)?.unit ?? target?.unit ?? (have?.every(f => /^\.0\d\d/.test(scope.desk.text.slice(f.start, f.end))) ? 'in' : undefined) ?? (typeof prev?.targetUnit === 'string' ? prev.targetUnit : undefined);
-  const thou = /\b(?:thou|thous|thousandths?|thousands)\b/.test(scope.text) || (prev && unit === 'in');
+  const target = single.find(f => WANTED.test(scope.before(f)) && !/\btarget\b/.test(scope.text)) ?? single.find(f => f.unit) ?? single.find(f => /^ ?(?:needed|wanted|required)\b|^ (?:that )?(?:i|we)(?: ve| have|ve)?(?: got)? (?:want|need|to (?:lose|make|get|take|fill))\b/.test(scope.after(f))) ?? single.find(f => LED_TO.test(scope.before(f)) || prev);
+  const saysThou = /\b(?:thou|thous|thousandths?|thousands)\b/.test(scope.text);
+  const unit = have?.find(f => f.unit)?.unit ?? target?.unit ?? (saysThou || have?.every(f => /^0?\.0\d\d/.test(scope.desk.text.slice(f.start, f.end))) ? 'in' : undefined) ?? (typeof prev?.targetUnit === 'string' ? prev.targetUnit : undefined);
+  const thou = saysThou || (prev && unit === 'in');
   const fix = (f: Figure): number => (f.unit ? f.value : thou && f.value >= 1 ? inContract(f.value, 'thou').value : f.value);
   const out: Given = {};
   if (target) { out.target = fix(target); if (unit) out.targetUnit = unit; scope.take(target); }

@@ -3,6 +3,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { temp: -20, tempUnit: '°F', capacity: 9, capacityUnit: 'qt' };
 export const ANTIFREEZE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'coolant 22 L, 25 percent in it now. how much do i swap to get 50?', asks: [{ kind: 'sum', of: 'antifreeze', given: { percentNow: 25, percent: 50, capacity: 22, capacityUnit: 'L' } }] },
     { text: 'System takes 12 litres and I want it safe to minus twenty. How much antifreeze?', asks: [{ kind: 'sum', of: 'antifreeze', given: { temp: -20, tempUnit: '°C', capacity: 12, capacityUnit: 'L' } }] },
     { text: 'Minus five out there this morning. It holds 12 litres and I want it good to minus twenty-five, how much antifreeze?', asks: [{ kind: 'sum', of: 'antifreeze', given: { temp: -25, tempUnit: '°C', capacity: 12, capacityUnit: 'L' } }] },
     { text: 'radiator holds ten litres its at thirty percent now and i want it at fifty how much do i chuck in', asks: [{ kind: 'sum', of: 'antifreeze', given: { percentNow: 30, percent: 50, capacity: 10, capacityUnit: 'L' } }] },

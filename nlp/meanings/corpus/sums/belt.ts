@@ -4,6 +4,9 @@ const INCH = { d1: 6, d1Unit: 'in', d2: 14, d2Unit: 'in', centre: 30, centreUnit
 const MM = { d1: 120, d1Unit: 'mm', d2: 300, d2Unit: 'mm', centre: 700, centreUnit: 'mm' };
 export const BELT_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'Belt length for 63 and 250 at 480 centres, mm.', asks: [{ kind: 'sum', of: 'belt', given: { d1: 63, d1Unit: 'mm', d2: 250, d2Unit: 'mm', centre: 480, centreUnit: 'mm' } }] },
+    { text: '2100 mm of belt, pulleys 100 and 220 mm. Centres?', asks: [{ kind: 'sum', of: 'belt', given: { d1: 100, d1Unit: 'mm', d2: 220, d2Unit: 'mm', length: 2100, lengthUnit: 'mm' } }] },
+    { text: 'crank pulley is 70 millimetres and the one on the gearbox is 210, and the shafts are 340 millimetres apart. what length of belt is that?', asks: [{ kind: 'sum', of: 'belt', given: { d1: 70, d1Unit: 'mm', d2: 210, d2Unit: 'mm', centre: 340, centreUnit: 'mm' } }] },
     { text: 'Motor pulley 130 mil, rotor pulley 210, 640 centres. What length of belt?', asks: [{ kind: 'sum', of: 'belt', given: { d1: 130, d1Unit: 'mm', d2: 210, d2Unit: 'mm', centre: 640, centreUnit: 'mm' } }] },
     { text: 'belt on a 5 inch and a 9 inch pulley, centres of twenty inches, how long is the belt and what about 26?', asks: [{ kind: 'sum', of: 'belt', given: { d1: 5, d1Unit: 'in', d2: 9, d2Unit: 'in', centre: 20, centreUnit: 'in' } }, { kind: 'sum', of: 'belt', given: { d1: 5, d1Unit: 'in', d2: 9, d2Unit: 'in', centre: 26, centreUnit: 'in' } }] },
     { text: 'Pulleys 90 mm and 200 mm, and the belt in the drawer is 1500 mm. What centres?', asks: [{ kind: 'sum', of: 'belt', given: { d1: 90, d1Unit: 'mm', d2: 200, d2Unit: 'mm', length: 1500, lengthUnit: 'mm' } }] },

@@ -2,6 +2,8 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const CONVERT_CORPUS: AskCorpus = {
   phrases: [
+    { text: '.0625 in = ? mm. 18 N·m = ? lb-in', asks: [{ kind: 'sum', of: 'convert', given: { value: 0.0625, from: 'in', to: 'mm' } }, { kind: 'sum', of: 'convert', given: { value: 18, from: 'N·m', to: 'lb-in' } }] },
+    { text: 'what does eleven newton metres come to in inch pounds', asks: [{ kind: 'sum', of: 'convert', given: { value: 11, from: 'N·m', to: 'lb-in' } }] },
     { text: 'what is 17 mil in inches', asks: [{ kind: 'sum', of: 'convert', given: { value: 17, from: 'mm', to: 'in' } }] },
     { text: "seven litres, what's that in pints? and gallons?", asks: [{ kind: 'sum', of: 'convert', given: { value: 7, from: 'L', to: 'pt' } }, { kind: 'sum', of: 'convert', given: { value: 7, from: 'L', to: 'gal' } }] },
     { text: 'forty mil what is that in inches, and two hundred pounds in kilos for the weights', asks: [{ kind: 'sum', of: 'convert', given: { value: 40, from: 'mm', to: 'in' } }, { kind: 'sum', of: 'convert', given: { value: 200, from: 'lb', to: 'kg' } }] },

@@ -2,6 +2,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const DEW_POINT_CORPUS: AskCorpus = {
   phrases: [
+    { text: "14 celsius in the shed and the humidity's 81. what's my dew point?", asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 14, tempUnit: '°C', humidity: 81 } }] },
     { text: "It's 78 degrees and 55 percent in here, what's the dew point?", asks: [{ kind: 'sum', of: 'dewPoint', given: { temp: 78, tempUnit: '°F', humidity: 55 } }] },
     ...sums('dewPoint', { temp: 74, tempUnit: '°F', humidity: 68 }, [
       "It's 74 Fahrenheit and 68 percent humidity, what's the dew point?", 'whats the dew point at 74 fahrenheit and 68 percent', 'dew point for 74 F and 68%', '74 degrees fahrenheit sixty eight percent humidity whats the dew point', 'What is the dew point when it is 74 F with the humidity at 68 percent?', 'give me the dew point for 74F, 68 percent', "thermometer says 74 Fahrenheit, hygrometer says 68 percent. Dew point?", 'tell me the dew point at seventy-four Fahrenheit and sixty-eight percent', 'dew point please 74 fahrenheit humidity 68', 'work out the dew point, 74 Fahrenheit, 68 percent relative humidity',

@@ -2,6 +2,8 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const END_PLAY_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'the nut has fourteen threads to the inch. what end play by slackening it one flat, and what by four?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 1 } }, { kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 4 } }] },
+    { text: "nut is 14 threads to the inch, half a turn... no, two flats, what's that in end play?", asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 14, flats: 2 } }] },
     { text: 'Nut on the thrust is ten to the inch and I turned it back three flats. How much float?', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 10, flats: 3 } }] },
     { text: 'the nuts eighteen threads to the inch and i back it off two flats no one flat what end play does that give me', asks: [{ kind: 'sum', of: 'endPlay', given: { pitch: 18, flats: 1 } }] },
     ...sums('endPlay', { pitch: 16, flats: 2 }, [

@@ -3,6 +3,9 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { price: 132, shipping: 18, tax: 7 };
 export const LANDED_CORPUS: AskCorpus = {
   phrases: [
+    { text: "two at 80 with 25 carriage, what's that landed?", asks: [{ kind: 'sum', of: 'landed', given: { price: 160, shipping: 25 } }] },
+    { text: "what's a box of a hundred sections land at, 120 and 22 freight and eight percent tax", asks: [{ kind: 'sum', of: 'landed', given: { price: 120, shipping: 22, tax: 8 } }] },
+    { text: "half-shaft at ninety pounds, fourteen to ship it, and thirty back when they get the old one. what's that come to at my door?", asks: [{ kind: 'sum', of: 'landed', given: { price: 90, shipping: 14, core: 30 } }] },
     { text: 'what would that timber land at, forty plus fifteen to haul and six percent tax', asks: [{ kind: 'sum', of: 'landed', given: { price: 40, shipping: 15, tax: 6 } }] },
     { text: 'what would one land at if its 390 and 65 freight and fifteen percent tax or 340 same tax and i drive fifty five miles', asks: [{ kind: 'sum', of: 'landed', given: { price: 390, shipping: 65, tax: 15 } }, { kind: 'sum', of: 'landed', given: { price: 340, tax: 15, miles: 55 } }] },
     ...sums('landed', G, [

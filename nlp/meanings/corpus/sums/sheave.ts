@@ -3,6 +3,8 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const A = { d1: 4, d1Unit: 'in', d2: 12, d2Unit: 'in', rpm1: 1725 };
 export const SHEAVE_CORPUS: AskCorpus = {
   phrases: [
+    { text: "motor's doing 1440 on a 75 mm pulley and the cutter flywheel is 600 mm, at what rpm will it cut?", asks: [{ kind: 'sum', of: 'sheave', given: { d1: 75, d1Unit: 'mm', d2: 600, d2Unit: 'mm', rpm1: 1440 } }] },
+    { text: "engine does three thousand six hundred on an eighty millimetre pulley, gearbox has the two hundred. what's the gearbox doing?", asks: [{ kind: 'sum', of: 'sheave', given: { d1: 80, d1Unit: 'mm', d2: 200, d2Unit: 'mm', rpm1: 3600 } }] },
     { text: "Motor pulley is 5 and a half, shaft pulley is 9, motor turns 1740. What's the shaft doing, and what length belt on 20 inch centers?", asks: [{ kind: 'sum', of: 'sheave', given: { d1: 5.5, d1Unit: 'in', d2: 9, d2Unit: 'in', rpm1: 1740 } }, { kind: 'sum', of: 'belt', given: { d1: 5.5, d1Unit: 'in', d2: 9, d2Unit: 'in', centre: 20, centreUnit: 'in' } }] },
     { text: 'Motor has a 4 inch pulley and runs 1750, I need the fan near 600. What size sheave is that, and at 500?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 4, d1Unit: 'in', rpm1: 1750, rpm2: 600 } }, { kind: 'sum', of: 'sheave', given: { d1: 4, d1Unit: 'in', rpm1: 1750, rpm2: 500 } }] },
     { text: 'The mill wants to turn 2800. Its sheave is a 5 inch, the engine\'s is 14. What does the engine have to run?', asks: [{ kind: 'sum', of: 'sheave', given: { d1: 14, d1Unit: 'in', d2: 5, d2Unit: 'in', rpm2: 2800 } }] },

@@ -3,6 +3,9 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { target: 0.012, targetUnit: 'in', have: [0.002, 0.003, 0.005], haveUnit: 'in' };
 export const SHIMS_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'shims of 0.003, 0.005 and 0.010 in the jar. i want 0.021. which?', asks: [{ kind: 'sum', of: 'shims', given: { target: 0.021, targetUnit: 'in', have: [0.003, 0.005, 0.01], haveUnit: 'in' } }] },
+    { text: "i've threes, fives and tens in the tin, thou i mean, and i'm after nineteen. what would i use? and for sixteen?", asks: [{ kind: 'sum', of: 'shims', given: { target: 0.019, targetUnit: 'in', have: [0.003, 0.005, 0.01], haveUnit: 'in' } }, { kind: 'sum', of: 'shims', given: { target: 0.016, targetUnit: 'in', have: [0.003, 0.005, 0.01], haveUnit: 'in' } }] },
+    { text: "i've got point one, point two and point three mil shims and i'm after point seven, what's the stack?", asks: [{ kind: 'sum', of: 'shims', given: { target: 0.7, targetUnit: 'mm', have: [0.1, 0.2, 0.3], haveUnit: 'mm' } }] },
     ...sums('shims', G, [
       'I need twelve thou and I have two thou, three thou and five thou shims. What do I stack?', "Want 12 thou under the cap. Got 2, 3 and 5 thou leaves. What's the stack?", 'what shims make twelve thou out of two three and five thou', 'how do I make up 12 thou from 2 thou, 3 thou and 5 thou shims', "what's the fewest shims for twelve thou with two, three and five thou on hand",
       'which shims do I use to get 12 thou, I have 2, 3 and 5 thou', "after 12 thou, got two thou, three thou and five thou in the tin, what combination", 'Shim stack for 12 thou from 2, 3 and 5 thou?', 'i want twelve thou and ive got two thou three thou and five thou what stack', 'how can I get twelve thou with 2 thou, 3 thou and 5 thou shims', 'what adds up to 12 thou with 2, 3 and 5 thou leaves',

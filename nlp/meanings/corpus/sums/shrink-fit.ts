@@ -3,6 +3,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { diameter: 2.75, diameterUnit: 'in', interference: 0.0025, interferenceUnit: 'in', material: 'steel' };
 export const SHRINK_FIT_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'bush is bronze, two and a quarter across, and a thou and a quarter of squeeze. what heat will take it?', asks: [{ kind: 'sum', of: 'shrinkFit', given: { diameter: 2.25, diameterUnit: 'in', interference: 0.00125, interferenceUnit: 'in', material: 'bronze' } }] },
     { text: 'how hot to shrink on a brass ring no hang on the ring is steel, two inch bore and two thou interference', asks: [{ kind: 'sum', of: 'shrinkFit', given: { diameter: 2, diameterUnit: 'in', interference: 0.002, interferenceUnit: 'in', material: 'steel' } }] },
     { text: 'sleeve in stainless seventy mil diameter, forty microns of interference, how warm must it be', asks: [{ kind: 'sum', of: 'shrinkFit', given: { diameter: 70, diameterUnit: 'mm', interference: 0.04, interferenceUnit: 'mm', material: 'stainless' } }] },
     ...sums('shrinkFit', G, [

@@ -2,6 +2,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const TAP_DRILL_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'what drill to tap M8 with pitch 1.25, 75 %', asks: [{ kind: 'sum', of: 'tapDrill', given: { size: 'M8x1.25', percent: 75 } }] },
     { text: 'The M6 hole has stripped. If I go up to M8 by 1.25, what drill, at 65 percent?', asks: [{ kind: 'sum', of: 'tapDrill', given: { size: 'M8x1.25', percent: 65 } }] },
     ...sums('tapDrill', { size: '1/2-13', percent: 75 }, [
       'what drill for a half inch coarse tap at 75 percent', 'tap drill for 1/2-13 75%', 'What size drill do I use for a 1/2-13 tap, 75 percent thread?', "I'm tapping half inch coarse, 75 percent, what drill", 'half thirteen seventy five percent thread what do i drill it', 'tapping drill for half inch coarse at seventy-five percent', 'What do I drill for a half-inch coarse thread at 75 percent?', 'how big a hole for a half inch coarse tap, 75 percent', 'drill size for 1/2-13 at 75 percent please', 'which drill goes before a half inch coarse tap for 75 percent thread',

@@ -2,6 +2,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 
 export const TORQUE_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'M12 with pitch 1.75, grade 8.8, dry: what torque?', asks: [{ kind: 'sum', of: 'torque', given: { size: 'M12x1.75', grade: '8.8', surface: 'dry' } }] },
     { text: 'what torque for a 3/4 coarse grade 8 plated, and same bolt with anti-seize', asks: [{ kind: 'sum', of: 'torque', given: { size: '3/4-10', grade: '8', surface: 'plated' } }, { kind: 'sum', of: 'torque', given: { size: '3/4-10', grade: '8', surface: 'anti-seize' } }] },
     { text: 'Head bolts, 1/2 coarse, grade 8, oiled. Number please.', asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-13', grade: '8', surface: 'oiled' } }] },
     { text: "What do I pull a half-inch fine grade 5 down to, plated? How 'bout dry?", asks: [{ kind: 'sum', of: 'torque', given: { size: '1/2-20', grade: '5', surface: 'plated' } }, { kind: 'sum', of: 'torque', given: { size: '1/2-20', grade: '5', surface: 'dry' } }] },

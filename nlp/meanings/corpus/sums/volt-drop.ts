@@ -3,6 +3,7 @@ import { type AskCorpus, sums } from '../phrase.ts';
 const G = { volts: 6, amps: 11, length: 18, lengthUnit: 'ft', gauge: 14 };
 export const VOLT_DROP_CORPUS: AskCorpus = {
   phrases: [
+    { text: 'what voltage drop at 12 volts, 14 amps, eight metres of 2.5 mil to the lamps?', asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 12, amps: 14, length: 8, lengthUnit: 'm', gauge: 2.5, gaugeUnit: 'mm²' } }] },
     { text: 'wiring: 6 mil cable, 20 metres of it, 230 volts, motor draws 12 amps. drop?', asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 230, amps: 12, length: 20, lengthUnit: 'm', gauge: 6, gaugeUnit: 'mm²' } }] },
     { text: 'voltage drop on 60 feet of ten gauge at 230 and 8 amps', asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 230, amps: 8, length: 60, lengthUnit: 'ft', gauge: 10 } }] },
     { text: 'run me some numbers work light six volt no twelve volt nine amps twenty five feet of sixteen gauge whats the drop and do it again in twelve gauge', asks: [{ kind: 'sum', of: 'voltDrop', given: { volts: 12, amps: 9, length: 25, lengthUnit: 'ft', gauge: 16 } }, { kind: 'sum', of: 'voltDrop', given: { volts: 12, amps: 9, length: 25, lengthUnit: 'ft', gauge: 12 } }] },
