@@ -48,6 +48,8 @@ export const BELT: SumKind = {
     /\bcent(?:re|er)s (?:are|is|be|would be) what\b/,
     /(?:^|[.?!;,:] )(?:the )?length of (?:the )?(?:new |flat |v |drive )?belt(?:ing)?(?= ?(?:\?|,? please))/,
     /\bhow long (?:(?:is|of|a|does|should|will|would|must|do i|s|need|ll|to be|make|cut) )*(?:the |my |a |that |of a )?(?:new |drive |v |flat |fan |main )*belt(?:ing)?\b(?: (?:do|does|be|need|needs?|want|to|have|i|it|should|is|that|for|would|will|on))*/,
+    /\bhow longs (?:the |my |that |this |a )?(?:[a-z]+ )?belt\b/,
+    /(?:^|[.?!;,:] |\b)and (?:the |a |what )?(?:v |flat |drive )?(?:belt|length of (?:the |a )?(?:v |flat |drive )?belt)\b(?=[^.?!]*\b(?:apart|cent(?:re|er)s?|between)\b)/,
     /\bwhat(?:s)? (?:the |is the )?(?:length|size|long)(?: (?:of|a))?(?: (?:a|the|of|v|drive|flat|new))* belt(?:ing)?\b(?: (?:do|does|be|need|want|to|i|it|should|is|that|would|will))*/,
     /\b(?:belt|belting) (?:length|size)\b/,
     /\bhow long (?:does|should|will|would|must|do|is) (?:it|that|she|one) (?:come out|need to be|have to be|want to be|be|end up|work out|want|need)\b/,

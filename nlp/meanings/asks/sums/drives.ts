@@ -1,3 +1,5 @@
 /** What drives, and what is driven, as the trade calls them. */
 export const DRIVER = /\b(?:motor|engine|driver|driving|drive (?:pulley|wheel|sheave|end)|drives|crank(?:shaft)?|pto|tractor|power (?:unit|plant)|line ?shaft|jack ?shaft|(?<!\b(?:cutter|chopper|blower|saw|mill|fan|shredder) )flywheel|electric)s?\b/g;
 export const DRIVEN = /\b(?:driven|gear ?box|saw|blade|mill|pump|fan|generator|alternator|dynamo|grinder|blower|mandrel|arbor|spindle|lathe|compressor|sheller|baler|cutter|thresher|elevator|auger|mixer|drill press|planer|shaft|machine|countershaft|impeller|head ?shaft|chain shaft|separator|grindstone|stone|cylinder|drum|conveyor|output|other|washer|churn|chopper|cutterhead|beater|load|hammer ?mill|crusher|press|hoist|winch|reel|far end|bench|rotor|roller|roll|hone|polisher|wheel end)s?\b/g;
+/** What is itself driven where an engine or a motor is spoken of. */
+export const BETWEEN = /^(?:line ?shaft|jack ?shaft|flywheel)/, PRIME = /\b(?:motor|engine|tractor|pto|crank(?:shaft)?)s?\b/;

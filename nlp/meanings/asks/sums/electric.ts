@@ -2,10 +2,11 @@ import { circuit } from './circuit.ts';
 import type { SumKind } from './kind.ts';
 import { type Given, put } from './scope.ts';
 
-const LOSE = String.raw`(?:los(?:e|ing)|drop(?:ping|ped)?|giv(?:e|ing) up)`;
+const LOSE = String.raw`(?:los(?:e|ing)|drop(?:ping|ped)?|giv(?:e|ing) (?:up|away))`;
 export const VOLT_DROP: SumKind = {
   of: 'voltDrop',
   ask: [
+    /\bhow (?:many volts|much)\b[^.?!]{0,20}\bgo(?:es)? missing\b|\bwhat (?:gets|is|s)? ?lost (?:on|along|down|in) (?:the |that )?(?:road|way|run|wire|cable)\b/,
     /\b(?:voltage|volt|volts|line|wire|cable|wiring) (?:drop|loss|droop|sag)\b/,
     /(?:^|[.?!;,:] |(?<=#~* ?(?:a|amps?|v|volts?|ga|gauge|ft|m) ))(?:the )?(?:volt(?:age)? |volts )?(?:drop|loss)(?: (?:across|over|on|in) it)?(?= ?\?)/,
     /\b(?:is|will|would) (?:an? )?#~*(?!~) ?(?:gauge|ga|awg|mm|mil|square)\b[^.?!]*\b(?:drop|lose|enough|heavy|carry)\b/,

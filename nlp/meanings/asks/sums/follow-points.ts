@@ -42,7 +42,7 @@ const AND = new RegExp(String.raw`(?:^|[.?!;] |,? )(${[
   String.raw`(?:and|or|also) (?:what|how much|how many|which)(?: (?:would|does|is|do|of|for|in))* (?=#|m ?[#\d])`,
 ].join('|')})`, 'g');
 /** A sentence that puts another case: "For 60?", "In 12?", "Same in oak". */
-const HEAD = /^(?:(?:for|at|with|if|now with|same|or|against|versus|then (?:again|the same|same again|with|for|at|in)|the (?:alternative|other(?: one)?) is)\b|(?:and|or) (?:in )?[a-z]+ ?\?)/;
+const HEAD = /^(?:(?:for|at|with|if|now (?:with|do|at|for|in|give me|make it|try)|(?:and )?without|give me|do me|do it again|same|or|against|versus|then (?:again|the same|same again|with|for|at|in)|the (?:alternative|other(?: one)?) is)\b|(?:and|or) (?:in )?[a-z]+ ?\?)/;
 /** Words that open another case though nothing asks: "While you're at it, anti-seize instead.", "Then the 3/8 coarse.", "Redo it with 8 gauge." */
 const INSTEAD = /^(?:and |or |then |ok |okay |so |also |now )*(?:again|call it|make it|try|while youre at it|re(?:do|peat|compute|figure|work|run|calculate)|(?:the )?same|for comparison|if not)\b|^then (?!(?:i|ill|im|we|well|ive|he|she|they|it|its)\b)|\binstead[.?]? ?$/;
 /** "In 12?", "Two flats?", "And .003?", "then 6": nothing but a figure, asked or put after the question. */

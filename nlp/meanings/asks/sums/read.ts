@@ -85,6 +85,7 @@ function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier:
   if (lacks.length && floor > 0) {
     const same = earlier.filter(e => e.kind.of === c.kind.of).at(-1);
     if (same) given = follow(c.kind, same.given, c.kind.given(new Scope(desk, floor, stop, c.start), same.given));
+    else if (earlier.length && lacks.every(f => earlier.at(-1)!.given[f] !== undefined)) given = { ...taken(earlier.at(-1)!.given, lacks), ...given }; // the belt of the pulleys whose speed was asked
     else {
       const wide = new Scope(desk, 0, stop, c.start), more = c.kind.given(wide);
       const better = lacks.some(f => more[f] !== undefined);
@@ -92,9 +93,12 @@ function readOne(desk: Desk, c: Candidate, floor: number, stop: number, earlier:
     }
   } else if (lacks.length && before?.kind.of === c.kind.of) given = follow(c.kind, before.given, given);
   // Another sum of the same pulleys, bolts or wire: what is missing is as it was given for the one before.
-  else if (lacks.length && before && /\b(?:they|theyre|it|its|that|those|them|same|these)\b|^(?:and|ok|okay|so)\b/.test(desk.text)) given = { ...Object.fromEntries(lacks.flatMap(f => [f, `${f}Unit`]).flatMap(f => (before.given[f] === undefined ? [] : [[f, before.given[f]]]))), ...given };
+  else if (lacks.length && before && /\b(?:they|theyre|it|its|that|those|them|same|these)\b|^(?:and|ok|okay|so)\b/.test(desk.text)) given = { ...taken(before.given, lacks), ...given };
   return { given, used };
 }
+
+/** Some fields of another sum, with their units. */
+const taken = (from: Given, fields: readonly string[]): Given => Object.fromEntries(fields.flatMap(f => [f, `${f}Unit`]).flatMap(f => (from[f] === undefined ? [] : [[f, from[f]]])));
 
 /** "What does each leg carry? Sorry, three legs.": the sentence after the question puts a figure of it right. */
 const PUT_RIGHT = /^(?:no|sorry|sry|i mean|i meant|make that|correction|oh wait|wait),? /;

@@ -1,4 +1,4 @@
-import { DRIVEN, DRIVER } from './drives.ts';
+import { BETWEEN, DRIVEN, DRIVER, PRIME } from './drives.ts';
 import type { Pulleys } from './pulleys.ts';
 import { type Figure, type Given, put, type Scope } from './scope.ts';
 import { toldBeside } from './told-beside.ts';
@@ -11,8 +11,8 @@ export function side(scope: Scope, f: Figure, others: Figure[]): 'driver' | 'dri
   const tail = /^[^,.;?]*/.exec(right)?.[0].split(/\b(?:and|but|with|to|i|so|what|how)\b/)[0] ?? '';
   const own = `${left.split(/[,.;?]/).at(-1) ?? left} | ${tail}`;
   const pick = (t: string): 'driver' | 'driven' | undefined => {
-    const a = [...t.matchAll(DRIVER)].at(-1)?.index ?? -1, b = [...t.matchAll(DRIVEN)].at(-1)?.index ?? -1;
-    return a < 0 && b < 0 ? undefined : a > b ? 'driver' : 'driven';
+    const drives = [...t.matchAll(DRIVER)].at(-1), a = drives?.index ?? -1, b = [...t.matchAll(DRIVEN)].at(-1)?.index ?? -1;
+    return a < 0 && b < 0 ? undefined : a > b && !(BETWEEN.test(drives![0]) && PRIME.test(scope.text)) ? 'driver' : 'driven';
   };
   const next = /^ ?(?:inch |mm |in )?(?:dia(?:meter)? )?([a-z]+)/.exec(right)?.[1];
   const adjacent = next && pick(next);
