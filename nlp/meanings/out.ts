@@ -23,6 +23,7 @@ export const out: Meaning = t => {
   const kept = heldBy(t, c);
   if (kept) return kept;
   const base = c.verb?.base ?? '';
+  if (c.verb?.form === 'ing' && !c.passive && c.items.some(i => i.f?.dim === 'when' && !i.f.value.vague && (i.f.value.from ?? '') > t.sheet.ctx.at.slice(0, 10)) && !/\b(till|until|by|back)\b/.test(lowText(t))) return undefined; // "I'm bringing it in to the electrician Monday week" is yet to be
   if (base === 'go' && (c.verb!.form === 'ing' || c.verb!.form === 's') || dims(c.items, 'measure').length && !/^(send|ship|take|post)$/.test(base)) return undefined; // "is going to the shop on Monday" is yet to be
   const bareSent = c.verb !== undefined && /^(past|part)$/.test(c.verb.form ?? '') && /^(send|ship|post|mail|take|drop|give|courier|deliver|cart|hand)$/.test(base) && !c.who && !c.obj.length && c.subj.length > 0; // "blade sent to the saw doctor"
   const passive = c.passive || bareSent || c.verb?.base === 'leave' && c.subj.length > 0 && !c.who || c.pred === 'be' || c.pred === 'none' || /^(go|come)$/.test(base);

@@ -123,6 +123,7 @@ function verbTag(tokens: readonly Token[], tags: readonly Tag[], i: number, form
   if (ing && /^(noises?|sounds?|marks?)$/.test(next)) return 'adj'; // "a tapping noise"
   if (ing && prev === 'det' && /^(the|a|an|my|his|her)$/.test(tokens[i - 1]!.low) && !nominal(tokens, i + 1, solid) && !solid.has(i + 1)) return 'noun'; // "the feeling that…"
   if (ing && prev === 'adj' && /^(new|fresh|rough|bare|spare)$/.test(tokens[i - 1]!.low) && tags[i - 2] === 'det' && !nominal(tokens, i + 1, solid)) return 'noun'; // "a new casting"
+  if (ing && prev === 'noun' && nominal(tokens, i + 1, solid) && (AUX_BE.has(tokens[i + 2]?.low ?? '') || tokens[i + 2]?.low === "'s")) return 'adj'; // "mandrel adjusting nut is 14 tpi"
   if (ing && prev === 'noun' && (next === "'s" || AUX_BE.has(next))) return 'noun'; // "the leather facing's worn"
   if (participle && prev === 'be' && (/^(on|onto|into|off|together|back|home)$/.test(next) || /^(up|down)$/.test(next) && low !== 'stuck') && forms.some(f => isClass(f.base, 'on') || isClass(f.base, 'off')) && !forms.some(f => isClass(f.base, 'fail'))) return 'verb'; // "the pinion is shrunk on"
   if (beforeNoun(prev) && (participle || ing) && (nominal(tokens, i + 1, solid) || solid.has(i + 1))) return 'adj';

@@ -46,6 +46,16 @@ export const chosen = (t: Telling, c: Clause): Quote | undefined => quoteBy(t, l
 /** Whether what is said to be ordered is no thing: the order itself, a word that stands for it, or whom it is ordered from ("ordered the foundry's"). */
 const namingNothing = (e: Extract<Entry, { kind: 'order' }>): boolean => /^(order|lots?|tis|'tis|it|ones?|things?|those|that|stuff)$/.test(e.item) || e.source !== undefined && nameWords(e.item).join() === nameWords(e.source).join();
 
+/** An order from the seller that the note names, where the one it got was only heard of before: "phoned the salvage yard back, told them to send theirs". */
+function otherSeller(sheet: Sheet, e: Extract<Entry, { kind: 'order' }>, t: Pick<Telling, 'prior' | 'told'>): Extract<Entry, { kind: 'order' }> {
+  const heard = e.source === undefined ? undefined : quotes(t).find(q => q.source === e.source), here = new Set(words(sheet.text.toLowerCase()));
+  if (!heard || words(e.source!).some(w => here.has(w))) return e;
+  const named = quoteBy(t, sheet.text.toLowerCase());
+  if (!named?.source || named.source === e.source || named.item !== heard.item) return e;
+  const { price: _, shipping: __, ...rest } = e;
+  return e.price === undefined || e.price === heard.price ? { ...rest, source: named.source } : e;
+}
+
 /** So much for one: what a seller asked is then to be paid for each. */
 const EACH = /\b(each|apiece|ea|a piece)\b/i;
 
@@ -55,7 +65,8 @@ const EACH = /\b(each|apiece|ea|a piece)\b/i;
  */
 export function asQuoted(sheet: Sheet, x: Told, t: Pick<Telling, 'prior' | 'told'>): Told {
   if (x.entry.kind !== 'order' || x.entry.source === undefined && x.entry.price === undefined) return x;
-  const e = namingNothing(x.entry) ? { ...x.entry, item: (quoteBy(t, x.entry.source ?? '') ?? lastQuote(t))?.item ?? x.entry.item } : x.entry;
+  const o = otherSeller(sheet, x.entry, t);
+  const e = namingNothing(o) ? { ...o, item: (quoteBy(t, o.source ?? '') ?? lastQuote(t))?.item ?? o.item } : o;
   const asked = quotes(t).filter(q => q.price === e.price && q.source !== undefined), q = e.source !== undefined ? quoteBy(t, e.source) : asked.length === 1 ? asked[0] : undefined;
   const head = nameWords(e.item).at(-1), count = countSaid(sheet, [x.clause], e.item, sheet.tokens.length) ?? 1, each = EACH.test(sheet.ctx.prior?.at(-1) ?? '');
   if (q?.price === undefined || head === undefined || nameWords(q.item).at(-1) !== head || e.price !== undefined && e.price !== q.price || count > 1 && !each && e.price === undefined) return { ...x, entry: e };
