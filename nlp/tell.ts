@@ -14,6 +14,7 @@ import { add, guess } from './guess.ts';
 import { headed, remarked } from './left-over.ts';
 import { inTheShopsName } from './own-name.ts';
 import { paidOnReturn } from './meanings/bought/came-back.ts';
+import { wholeList } from './likely/whole-list.ts';
 import { Odds } from './likely/odds.ts';
 import type { Weighed } from './likely/net/weighed.ts';
 import { weighNote } from './likely/net/weigh-note.ts';
@@ -104,7 +105,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const settled = settle(told.map(x => fuller(sheet, x))), kept = ownSums(sheet, (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => inUnitMeant(sheet, asQuoted(sheet, heldByThings(onlyHeld(sheet, paidForAll(sheet, smallPriced(sheet, old(sheet, x, told))))), { prior, told }))));
   for (const t of shown) for (const part of net ? offAgain(t, kept) : []) kept.push({ entry: { kind: 'fit', part, state: 'off' }, clause: t.clause, rule: 'likely' }); // what the net took for a trial
   kept.sort((a, b) => a.clause.from - b.clause.from);
-  const each = once(tidied(joinedFindings(sheet, inOneUnit(sheet, kept))).map(x => wholePlace(sheet, x)).map(x => phrasal(sheet, { ...x, entry: sidedOnce(x.entry) })));
+  const each = once(tidied(joinedFindings(sheet, inOneUnit(sheet, kept))).map(x => wholePlace(sheet, x)).map(x => phrasal(sheet, { ...x, entry: sidedOnce(x.entry) })).map(wholeList));
   whichOnes(each, questions);
   return { entries: each.map(x => finish(sheet, x)), told: each, covered, questions };
 }

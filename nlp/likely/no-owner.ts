@@ -9,7 +9,7 @@ import { SIDES } from '../words/sides.ts';
 const PIECE = /^(?:bolt|nut|pin|kingpin|bearing|seal|washer|gasket|bush|bushing|ring|shield|cup|shim|circlip|clip|key|cotter|rivet|stud)$/;
 /** What a piece may have of its own. */
 const OF_A_PIECE = /^(?:hole|bracket|housing|cap|seat|head|thread|bore|face|groove|collar|carrier|race|cone|spring|plate|cover|hanger|block)$/;
-const JOINS = /^(?:and|n|an|&|or|plus|,|then|the|a|an|both|all|new|my|its|some|one|two|three|four|five|six|eight|twelve|\d+)$/, JOINED = /^(?:and|n|an|&|or|plus|,)$/;
+const JOINS = /^(?:red|green|blue|black|white|gr[ae]y|yellow|orange|brown|silver|off|on|out|in|and|n|an|&|or|plus|,|then|the|a|an|both|all|new|my|its|some|one|two|three|four|five|six|eight|twelve|\d+)$/, JOINED = /^(?:and|n|an|&|or|plus|,)$/;
 /** Goods are each by themselves: what one of them is for stands in a field of its own. */
 const GOODS = /^(?:want|order|bought|quote)$/;
 

@@ -17,6 +17,7 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   const condition = CONDITION.has(low);
   if (prev === 'noun' && forms.length && tellsFigure(tokens, i, solid)) return 'verb';
   if (prev === 'noun' && LOOKED_AT.test(low) && /^(it|them|that|those|these)$/.test(tokens[i + 1]?.low ?? '') && /^(again|every|after|in|over|when|once|next|tomorrow|before)$/.test(tokens[i + 2]?.low ?? '')) return 'verb'; // "reamed it with the hand reamer check it again after five hours"
+  if (/[^s]s$/.test(low) && prev !== 'pron' && nounClasses(singular(low)).has('part') && numbersAhead(tokens, i + 1)) return 'noun'; // "sleeves two and three", "rods one, two and five"
   if (low === 'level' && prev === 'noun' && /^(oil|fuel|float|water|coolant|fluid|electrolyte|acid|grease|diesel|petrol)$/.test(tokens[i - 1]!.low)) return 'noun';
   if (prev === 'num' && /^(hours?|hrs|miles|days?|weeks?|months?|fortnight)$/.test(tokens[i - 1]!.low) && forms.some(f => f.form === 'base') && (ARTICLE.has(tokens[i + 1]?.low ?? '') || /^(it|them|all|those|my|round|over|her|that)$/.test(tokens[i + 1]?.low ?? ''))) return 'verb'; // "every ten hours grease the kingpins"
   if (/^(pressure|leak|crack|flow|bench|spark|load|dye|water|road|field)$/.test(low) && tokens[i + 1]?.low === 'tested' && (prev === 'pron' || prev === undefined || prev === 'cc')) return 'adv'; // "I pressure tested it"
@@ -34,6 +35,14 @@ export function openTag(tokens: readonly Token[], tags: readonly Tag[], i: numbe
   if (condition) return 'adj';
   if (noun) return 'noun';
   return unknownTag(low, prev, tokens, i, solid);
+}
+
+/** "two and three", "one, two and five". */
+function numbersAhead(tokens: readonly Token[], i: number): boolean {
+  const low = (k: number): string => tokens[k]?.low ?? '';
+  let k = i;
+  while (isNumberWord(low(k)) && (low(k + 1) === ',' || isNumberWord(low(k + 1)))) k += low(k + 1) === ',' ? 2 : 1;
+  return isNumberWord(low(k)) && /^(and|n|&)$/.test(low(k + 1)) && isNumberWord(low(k + 2)) && !/^(inch|inches|thou|eighths?|quarters?|sixteenths?|half|mm|mil|foot|feet|hours?)$/.test(low(k + 3));
 }
 
 /** What is done again to a part after a while. */

@@ -34,7 +34,7 @@ function mixedAt(words: Word[], i: number): Got | undefined {
   const next = at(words, i + whole.n);
   const joint = next === 'and' || next === '&' || next === 'an' && at(words, i + whole.n + 1) === 'a' ? 1 : next === '-' && /^\d+\/\d+$/.test(at(words, i + whole.n + 1)) ? 1 : 0;
   if (!joint && !(isDigits(first) && /^\d+\/\d+$/.test(next))) return undefined;
-  if (/^(?:grade|gr|class|number|no|sae)$/.test(at(words, i - 1))) return undefined;
+  if (/^(?:grade|gr|class|number|sae)$/.test(at(words, i - 1)) || at(words, i - 1) === 'no' && isDigits(first)) return undefined; // "no three and a quarter" is a second try
   const part = fractionAt(words, i + whole.n + joint);
   if (!part?.num.frac || part.num.value >= 1) return undefined;
   return { n: whole.n + joint + part.n, num: { value: whole.value + part.num.value, form: 'mixed', frac: part.num.frac, whole: whole.value } };

@@ -1,11 +1,12 @@
 import { CONDITION } from '../../words/conditions.ts';
 import { isNumberWord } from '../../text/number-words.ts';
 import type { Sheet } from '../../types.ts';
-import { nounClasses } from '../../words/nouns.ts';
+import { nounClasses, singular } from '../../words/nouns.ts';
 import { SIDES } from '../../words/sides.ts';
 import { verbForms } from '../../words/verbs.ts';
 import { countValue } from './count.ts';
 import { isKnownPart } from './known.ts';
+import { numberList } from './number-list.ts';
 
 /** "out of the truck um bell housing bolts are…", "over the compressor clutch disc is soaked": where speech runs on, the next clause's subject is no part of this name. */
 export function beginsAnew(sheet: Sheet, from: number, k: number, to: number): boolean {
@@ -45,9 +46,10 @@ export const materialAfter = (sheet: Sheet, k: number, to: number): boolean =>
 export const paintAfter = (sheet: Sheet, k: number, to: number): boolean =>
   k + 1 < to && COLOUR.test(sheet.tokens[k]!.low) && /^(oxide|primer|enamel|undercoat|topcoat|gloss|paint|lacquer)$/.test(sheet.tokens[k + 1]!.low) && nounClasses(sheet.tokens[k - 1]!.low).has('part');
 
-/** "number two cylinder" is inside; "cylinder 2" and "valve number three" end in a number. */
+/** "number two cylinder" is inside; "cylinder 2" and "valve number three" end in a number, "sleeves two and three" in several. */
 export function tailNumber(sheet: Sheet, head: number, to: number): number {
-  const { tokens } = sheet;
+  const { tokens } = sheet, several = singular(tokens[head]!.low) !== tokens[head]!.low && !/^(numbers|hours|hrs|days|weeks|months|years|miles)$/.test(tokens[head]!.low) ? numberList(sheet, head + 1, to) : undefined;
+  if (several !== undefined) return several;
   const numbered = /^(number|no|cylinder|leg|section|bay)$/.test(tokens[head]!.low);
   return numbered && head + 1 < to && sheet.tags[head + 1] === 'num' && Number.isInteger(Number(countValue(tokens[head + 1]!.low))) && !nounClasses(tokens[head + 2]?.low ?? '').size && !/^(and|inch|inches|thou|mm|foot|psi|point|hours?|by|quarter|half)$/.test(tokens[head + 2]?.low ?? '') ? head + 2 : head + 1;
 }

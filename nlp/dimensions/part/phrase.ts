@@ -5,6 +5,7 @@ import { nounClasses } from '../../words/nouns.ts';
 import { SIDES } from '../../words/sides.ts';
 import { countValue } from './count.ts';
 import { beginsAnew, inName, knownAfterTool, materialAfter, paintAfter, tailNumber } from './name-end.ts';
+import { numberedBefore, numberList } from './number-list.ts';
 import { sizeAt } from './size-at.ts';
 import { snap } from './snap.ts';
 
@@ -48,11 +49,13 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   while (k < to && (tags[k] === 'det' || /^(of|the|my|his|her|its|our|their|your)$/.test(low(k)) && k > i)) { if (QUANT.test(low(k))) quant ??= low(k); k++; }
   if (low(k) === 'of' || low(k) === 'the') k++;
   if (low(k) === 'half' && low(k + 1) === 'dozen') { const next = k + (low(k + 2) === 'of' ? 3 : 2); const rest = phraseAt(sheet, next, to); if (rest) return { ...rest, from: i, count: 6 }; }
+  const several = k === i ? numberList(sheet, k, to) : undefined, of = several !== undefined && /^(be|have|verb|adj)$/.test(tags[several] ?? '') ? numberedBefore(sheet, k) : undefined;
+  if (several !== undefined && of !== undefined) { const name = `${of} ${tokens.slice(k, several).map(t => t.low).join(' ').replace(/ ,/g, ',')}`; return { from: i, to: several, head: several - 1, name, said: name, nameFrom: k, states: [] }; } // "One and four are fine"
   const sized = sizeAt(sheet, k, to);
   if (sized) { count = sized.count; k = sized.to; }
   const nameFrom = k;
   let head = -1;
-  while (k < to && !(head >= 0 && TIMES.test(low(k))) && inName(sheet, k, to) && !(head >= 0 && head === k - 1 && beginsAnew(sheet, i, k, to))) {
+  while (k < to && !(head >= 0 && TIMES.test(low(k))) && inName(sheet, k, to) && !(head >= 0 && head === k - 1 && (beginsAnew(sheet, i, k, to) || numberList(sheet, k, to) !== undefined))) {
     if (tags[k] === 'noun' || tags[k] === 'pron') head = k;
     k++;
     if (tags[k - 1] === 'pron' || head === k - 1 && (materialAfter(sheet, k, to) || paintAfter(sheet, k, to) || knownAfterTool(sheet, k, to))) break;

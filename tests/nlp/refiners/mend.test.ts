@@ -19,6 +19,7 @@ describe('mending', () => {
     ['left whel bearing shot', ['left wheel bearing'], [], 'left wheel bearing shot'],
     ['stacked agianst the wall', [], [], 'stacked against the wall'],
     ['cleand n straightnd the brkt, 20 frt', [], [], 'cleaned and straightened the bracket , 20 freight'],
+    ['did up the share bolts', ['share bolts'], [], 'did up the share bolts'],
     ['main shaft is back', [], [], 'main shaft is back'],
   ])('%s', (text, parts, machines, want) => { expect(said(text, parts, machines)).toBe(want); });
 
@@ -43,6 +44,10 @@ describe('mending', () => {
     ['the come rod cap is finger tight', 'con rod cap', 'the con rod cap is finger tight'],
     ['governor wait spring snapped', 'governor weight spring', 'governor weight spring snapped'],
     ['got the not her off the binder', 'knotter', 'got the knotter off the binder'],
+    ['what is holding up the plunder', 'plunger', 'what is holding up the plunger'],
+    ['number three quail came out today', 'number three quill', 'number three quill came out today'],
+    ['how many hours are in the nodder since May', 'knotter', 'how many hours are in the knotter since may'],
+    ['the glad on the feed pump is packed', 'feed pump gland', 'the gland on the feed pump is packed'],
     ['cross head pin is loose', 'crosshead pin', 'crosshead pin is loose'],
     ['left king pinbush is worn', 'left kingpin bush', 'left kingpin bush is worn'],
     ['and the commentator is grooved', 'commutator', 'and the commutator is grooved'],
@@ -54,6 +59,7 @@ describe('mending', () => {
   it.each([
     ['he took us on a cool tour of the museum', ['coulters']], ['three quarters of an hour on the magneto', ['heron']], ['slid it on dry', ['slide']], ['the bearing cup is scored', ['bearing cap']],
     ['daughter will help roll her in', ['rollers']], ['number nine cell', ['sails']], ['slacken it by a single flat', ['sickle']], ['lift the drum in on Saturday', ['left rear drum']],
+    ['the trucker brought it', ['truck']], ['we broke the seal', ['brake']],
     ['the commentator on the radio said rain', ['commutator']], ['six point three volts', ['bolts']], ['a hundred and eighty bucks', ['blocks']], ['the straw walker cranks are fine', ['straw walkers']],
     ['the left front wheel is off', ['right front wheel']], ['the top hose is soft', ['bottom hose']], ['platform one is on', ['platform']], ['see it again on Friday', ['seat']],
     ['oil pump is out', ['coil pump']], ['he had a crack at the crown', ['crank']], ['painted it with grey epoxy', ['gearbox']], ['hours on the radiator', ['housing']],
