@@ -19,7 +19,7 @@ function ownName(sheet: Sheet, name: string): string {
   if (isKnownPart(parts, name)) return name;
   const common = sidesApart(parts, name) ?? (words.length < 2 ? ofOneWord(sheet, name) ?? name : undefined);
   if (common !== undefined) return common;
-  if (NUMBERED.test(name)) return knownNames(parts).exact(nameKey(name)) ?? numberedAsSaid(sheet, name);
+  if (NUMBERED.test(name)) return knownNames(parts).spelt(nameKey(name)) ?? numberedAsSaid(sheet, name);
   const known = knownNames(parts), machines = knownNames(sheet.ctx.machines ?? []);
   for (let cut = words.length - 1; cut > 0; cut--) if (machines.spelt(nameKey(words.slice(0, cut).join(' '))) !== undefined) return words.slice(cut).join(' ');
   for (let cut = 1; cut < words.length; cut++) {

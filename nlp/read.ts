@@ -80,7 +80,8 @@ function surelyAsked(sheet: Sheet, prior: readonly Entry[], memory: Memory, odds
   if (!asked.some(a => a.rule === 'loose') || sheet.text.includes('?')) return asked;
   const firm = asked.filter(a => a.rule !== 'loose');
   const clauses = clausesOf(sheet, firm.map((a): [number, number] => [a.from, a.to]), memory.copy());
-  const { told } = tell({ ...sheet, trace: [] }, clauses, prior, firm.flatMap(a => a.used), odds);
+  const asks = /^(?:how|what|where|when|which|who|why)$/.test(sheet.tokens[0]?.low ?? '');
+  const told = tell({ ...sheet, trace: [] }, clauses, prior, firm.flatMap(a => a.used), odds).told.filter(x => !(asks && x.entry.kind === 'amend')); // "how was no 1 cylinder" puts nothing right
   return asked.filter(a => a.rule !== 'loose' || !told.some(x => x.entry.kind !== 'remark' && x.clause.from < a.to && a.from < Math.max(x.clause.to, x.to ?? 0)));
 }
 

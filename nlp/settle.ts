@@ -17,7 +17,8 @@ export function settle(told: readonly Told[]): Told[] {
     if (held && holdsLoosely(x, held)) continue;
     out.push(x);
   }
-  return out.filter(x => !(x.entry.kind === 'fit' && x.entry.state === 'on' && out.some(y => y.clause === x.clause && y.entry.kind === 'stow' && /^in\b/i.test(y.entry.where) && 'part' in x.entry && y.entry.part === x.entry.part))); // "are in the angle iron on the shelf, numbered one to eight": what is kept there is on no machine
+  const asItWas = (x: Told): boolean => x.entry.kind === 'fit' && x.entry.state === 'tight' && out.some(y => y.clause === x.clause && y.entry.kind === 'reading' && y.entry.asWas === true && 'part' in x.entry && y.entry.part === x.entry.part); // "were at 70 foot pounds before I split it"
+  return out.filter(x => !asItWas(x) && !(x.entry.kind === 'fit' && x.entry.state === 'on' && out.some(y => y.clause === x.clause && y.entry.kind === 'stow' && /^in\b/i.test(y.entry.where) && 'part' in x.entry && y.entry.part === x.entry.part))); // "are in the angle iron on the shelf, numbered one to eight": what is kept there is on no machine
 }
 
 /** "bolts", with nothing to say whose they are. */

@@ -68,7 +68,7 @@ function jobOf(plan: ShopPlan, r: ReadyJob, now: Now): NextJob {
   const why = [
     ...(act.origin === 'recheck' ? ['recheck is due'] : []), ...words, ...(act.origin === 'temporary' ? ['only temporary'] : []), ...(act.begun ? ['begun'] : []),
   ].slice(0, MOST);
-  return { do: act.do, ...partOf(act), why: why.length ? why : [act.origin === 'off' ? 'it is off, and nothing holds it up' : 'nothing in the way'], ...named(act.machine) };
+  return { do: act.do, ...partOf(act), why: why.length ? why : [act.origin === 'off' ? (/[^s]s$/.test(partOf(act).part ?? '') ? 'they are off, and nothing holds them up' : 'it is off, and nothing holds it up') : 'nothing in the way'], ...named(act.machine) };
 }
 const SAID_OTHERWISE = new Set<NextReason['why']>(['ready', 'temporary']);
 

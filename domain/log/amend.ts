@@ -53,7 +53,7 @@ const fieldsOf = (entry: Entry): Set<string> => {
 /**
  * The entries that a correction said in a chat means. With `field`: the newest entry in force that can take it (and is about `part`,
  * when one is named), one that has the field rather than one that could. With `undo`: all that the newest note in force said (about
- * `part`); the corrections of a note count too, so that an undo can be undone. None found: an empty list.
+ * `part`, or with `value` in it); the corrections of a note count too, so that an undo can be undone. None found: an empty list.
  */
 export function targets({ store }: Log, chat: string, amend: EntryOf<'amend'>): StoredEntry[] {
   const amends = amendsIn(store);
@@ -61,12 +61,15 @@ export function targets({ store }: Log, chat: string, amend: EntryOf<'amend'>): 
   for (const has of amend.undo ? [false] : [true, false]) {
     for (const note of lastNotes(store, chat, LOOK_BACK).reverse()) {
       const inForce = entriesOfNote(store, note.id).filter(e => standing(e, amends) && about(e));
-      const fitting = amend.undo ? inForce : inForce.filter(e => canTake(standing(e, amends)!, amend, has)).slice(-1);
+      const fitting = amend.undo ? inForce.filter(e => amend.value === undefined || says(standing(e, amends)!, amend.value)) : inForce.filter(e => canTake(standing(e, amends)!, amend, has)).slice(-1);
       if (fitting.length) return fitting;
     }
   }
   return [];
 }
+
+/** Whether an entry has the value in one of its fields: "strike the 61" means the reading of 61, however long ago. */
+const says = (now: StoredEntry, value: string | number | boolean): boolean => Object.entries(now.entry).some(([field, v]) => !NOT_CORRECTED.has(field) && v === value);
 
 function canTake(now: StoredEntry, amend: EntryOf<'amend'>, mustHave: boolean): boolean {
   if (amend.field === undefined || amend.value === undefined || now.entry.kind === 'amend') return false;

@@ -15,7 +15,7 @@ import { emptyShop, type Shop } from './shop.ts';
 export interface Log { readonly store: Store; readonly past: Past; shop: Shop; folded: number; rollbacks: number; snapshotAt: number }
 
 /** Changes whenever the shape of the folded state, or the way it is folded, does: older snapshots are then passed over. */
-const FORM = 'shop 1';
+const FORM = 'shop 2';
 const BATCH = 2_000;
 /** After so many entries (in a long log: so great a part of it) a turn keeps a snapshot, so that a cold start never folds more. */
 const SNAPSHOT_EVERY = 5_000;

@@ -27,7 +27,8 @@ export interface Price { cents: number; shippingCents?: number; coreCents?: numb
 export interface OpenOrder extends Said { source?: string; price?: Price; expected?: string; qty?: number }
 export interface HeardPrice extends Said { source?: string; price: Price }
 /** A thing paid for: bought, or ordered and arrived. No price: not said. */
-export interface Paid extends Said { source?: string; price?: Price; for?: Ref }
+/** `ordered`: paid for as it came, at what the order said. */
+export interface Paid extends Said { source?: string; price?: Price; for?: Ref; ordered?: boolean }
 export interface HoursSaid extends Said { hours: number; total: boolean }
 
 /**

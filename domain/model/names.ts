@@ -2,7 +2,7 @@ import { remembered } from './remembered.ts';
 
 /**
  * Names of parts, items and machines, and when two of them are the same thing.
- * A name is the noun phrase as said; its key drops articles, possessives, case, plural, the space in compounds that the trade writes either way and how "number" is written short.
+ * A name is the noun phrase as said; its key drops articles, possessives, case, plural and the space in compounds that the trade writes either way.
  */
 const DROPPED = new Set(['a', 'an', 'the', 'my', 'his', 'her', 'its', 'our', 'that', 'this', 'those', 'these', 'some', 'of']);
 
@@ -14,9 +14,6 @@ const COMPOUND_HALF = new RegExp(`\\b(?:${COMPOUND_HEADS})$|^(?:${COMPOUND_TAILS
 /** Whether a word may be written as one with the word beside it, so that its own key tells nothing. */
 export const isCompoundHalf = (word: string): boolean => COMPOUND_HALF.test(word);
 
-/** "no. 2", "#2": number 2. */
-const NUMBERED = /(?:\bno\.? ?|#)(?=\d)/g;
-
 const singular = (word: string): string => {
   if (word.length > 4 && /(sh|ch|x|ss)es$/.test(word)) return word.slice(0, -2);
   if (word.length > 4 && word.endsWith('ies')) return `${word.slice(0, -3)}y`;
@@ -24,7 +21,7 @@ const singular = (word: string): string => {
 };
 
 /** The words of a name that count, in order. */
-export const nameWords = remembered((name: string): readonly string[] => name.toLowerCase().replace(/['’]s\b/g, '').replace(COMPOUND, '$1$2$3').replace(NUMBERED, 'number ').replace(/[^\p{L}\p{N}./]+/gu, ' ').trim()
+export const nameWords = remembered((name: string): readonly string[] => name.toLowerCase().replace(/['’]s\b/g, '').replace(COMPOUND, '$1$2$3').replace(/[^\p{L}\p{N}./]+/gu, ' ').trim()
     .split(/\s+/).filter(w => w && !DROPPED.has(w)).map(singular));
 
 /** The key under which the log files a name; empty when the name has no word that counts. */

@@ -5,11 +5,12 @@ import { sumsIn } from './lib/money.ts';
 import { SIDES } from '../words/sides.ts';
 import { changed, MARK, numberIn, paidInstead } from './amend/changed.ts';
 import { contrasted, ofAnother, otherSide } from './amend/contrast.ts';
-import { figureAgain } from './amend/bare.ts';
+import { amount, figureAgain, figures } from './amend/bare.ts';
 import { movedDay, newDay } from './amend/day.ts';
 import { restatedAnew } from './amend/restated.ts';
 import { reworded } from './amend/reworded.ts';
-import { quiet, struck } from './amend/strike.ts';
+import { figureStruck, quiet, struck } from './amend/strike.ts';
+import { sheetBefore } from '../sheet.ts';
 import { lowText, type Meaning, type Telling } from './telling.ts';
 
 /** "it was seventy-two for the tailgate": what "it" is comes straight after. */
@@ -21,6 +22,8 @@ const cameTo = (c: Clause): boolean => /^(i|we)$/.test(c.who ?? '') && /^(get|ha
 /** A correction of an earlier note: strike it, or put one field right. */
 export const amend: Meaning = t => {
   const c = t.clause, text = lowText(t).replace(/^(no )?[,.;: ]+/, '$1').replace(/^((och|ah|aw|aye|ach|nah|nope|oh|hey|well|so|and|but|right)\b ?,? ?)+(?=\w)/, '');
+  const figure = figureStruck(t);
+  if (figure !== undefined) { const before = sheetBefore(t.sheet.ctx), last = before !== undefined && figures(before).some(f => amount(f) === figure); quiet(t); return [{ kind: 'amend', undo: true, ...(last ? {} : { value: figure }) } as Entry]; } // of an older note, told by its figure
   if (struck(t, text)) { const anew = t.prior.length && t.told.length === 0 ? restatedAnew(t) : undefined; if (anew) return anew; quiet(t); return [{ kind: 'amend', undo: true } as Entry]; }
   if (t.at < 4 && t.prior.length && !c.asks) { const right = contrasted(t) ?? (t.at === 0 ? otherSide(t) : undefined) ?? reworded(t); if (right) return right; }
   if (/^(they|he|she|the [a-z]+) (rang|called|phoned|emailed|texted|wrote|messaged)( back)?( to say)?$/.test(text) && t.prior.some(e => e.kind === 'order' || e.kind === 'out')) return [];

@@ -1,5 +1,5 @@
 import type { Entry } from '../../domain/model/entry.ts';
-import { said } from '../clauses/as-said.ts';
+import { said, saidWhole } from '../clauses/as-said.ts';
 import type { Clause } from '../clauses/clause.ts';
 import { isKnownPart } from '../dimensions/part/known.ts';
 import { nounClasses } from '../words/nouns.ts';
@@ -42,7 +42,7 @@ const promised = (t: Telling, c: Clause): boolean => /\b'd (come|be|help|give|le
 function bidden(t: Telling, n: Clause | undefined): string | undefined {
   const v = n?.items.find(i => i.t !== 'mark' && i.t !== 'cc');
   if (!n || v?.t !== 'verb' || v.form !== 'base' || v !== n.verb || n.neg || n.asks || n.join === 'but' || !n.obj.length || n.items.some(i => i.f?.dim === 'when') || /^(need|want|buy|get|order|check|remember|call|ring)$/.test(v.base ?? '')) return undefined;
-  return `${v.base} ${said(t.sheet, v.to, stop(n, n.items.indexOf(v)))}`.trim();
+  return `${v.base} ${saidWhole(t.sheet, v.to, stop(n, n.items.indexOf(v)))}`.trim();
 }
 
 /** "to help me flip the frame", "a hand with the carriage", "for the lift". */
@@ -55,7 +55,7 @@ export function purpose(t: Telling, c: Clause): string | undefined {
     const before = c.items.slice(0, k).map(i => i.low).join(' ');
     if (!/\b(help|hand|to|with|and|hands|muscle|will|can|for)\b|'ll\b/.test(before)) continue;
     const end = stop(c, k);
-    const deed = `${v.base} ${said(t.sheet, v.to, end)}`.trim();
+    const deed = `${v.base} ${saidWhole(t.sheet, v.to, end)}`.trim();
     return otherEnd(t, c, deed) ?? deed;
   }
   const w = c.items.findIndex((i, k) => /^(with|for|on)$/.test(i.low) && c.items[k + 1]?.np && !PERSONS.test(c.items[k + 1]!.np!.said) && !/^(day|hour|morning|afternoon|weekend|while|evening)$/.test(c.items[k + 1]!.np!.said));
@@ -67,7 +67,7 @@ function otherEnd(t: Telling, c: Clause, deed: string): string | undefined {
   const m = /^(?:hold|take|steady) (?:on to )?(?:the )?(?:t'other|other|far|dumb|opposite) end(?: of (.+?))?(?: while\b.*)?$/.exec(deed);
   const n = t.clauses[t.clauses.indexOf(c) + 1];
   if (!m) return undefined;
-  if (n?.sub === 'while' && n.verb?.base && n.obj.length) return `${n.verb.base} ${said(t.sheet, n.verb.to, stop(n, n.vi))}`.trim();
+  if (n?.sub === 'while' && n.verb?.base && n.obj.length) return `${n.verb.base} ${saidWhole(t.sheet, n.verb.to, stop(n, n.vi))}`.trim();
   return m[1];
 }
 

@@ -42,7 +42,9 @@ export function quoted(thing: Thing, entry: EntryOf<'quote'>, said: Said): void 
 export function bought(thing: Thing, entry: EntryOf<'bought'>, said: Said): void {
   const order = thing.orders.find(o => !o.source || !entry.source || nameKey(o.source) === nameKey(entry.source));
   thing.orders = thing.orders.filter(o => o !== order);
-  pay(thing, said, entry.source ?? order?.source, priceOf(entry) ?? order?.price);
+  const came = order ? undefined : thing.paid.findLast(p => p.ordered && p.at === said.at); // "it came. They charged 35 in the end"
+  if (came) Object.assign(came, { source: came.source ?? entry.source, price: priceOf(entry) ?? came.price });
+  else pay(thing, said, entry.source ?? order?.source, priceOf(entry) ?? order?.price);
   haveIt(thing, said);
 }
 
@@ -51,7 +53,7 @@ export function arrived(thing: Thing, said: Said): void {
   const wasOut = thing.out !== undefined;
   if (thing.out) cameBack(thing, thing.out, said);
   const order: OpenOrder | undefined = thing.orders.shift();
-  if (order) pay(thing, said, order.source, order.price);
+  if (order) pay(thing, said, order.source, order.price, true);
   if (order || !wasOut) haveIt(thing, said);
 }
 
@@ -62,8 +64,8 @@ function cameBack(thing: Thing, out: OutNow, said: Said): void {
   thing.back = said;
 }
 
-function pay(thing: Thing, said: Said, source: string | undefined, price: Price | undefined): void {
-  thing.paid.push({ ...said, source, price, for: thing.wants[0]?.for });
+function pay(thing: Thing, said: Said, source: string | undefined, price: Price | undefined, ordered = false): void {
+  thing.paid.push({ ...said, source, price, for: thing.wants[0]?.for, ...(ordered ? { ordered } : {}) });
 }
 
 function haveIt(thing: Thing, said: Said): void {

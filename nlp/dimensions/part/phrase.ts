@@ -49,7 +49,7 @@ export function phraseAt(sheet: Sheet, i: number, to = sheet.tokens.length): Phr
   while (k < to && (tags[k] === 'det' || /^(of|the|my|his|her|its|our|their|your)$/.test(low(k)) && k > i)) { if (QUANT.test(low(k))) quant ??= low(k); k++; }
   if (low(k) === 'of' || low(k) === 'the') k++;
   if (low(k) === 'half' && low(k + 1) === 'dozen') { const next = k + (low(k + 2) === 'of' ? 3 : 2); const rest = phraseAt(sheet, next, to); if (rest) return { ...rest, from: i, count: 6 }; }
-  const several = k === i ? numberList(sheet, k, to) : undefined, of = several !== undefined && /^(be|have|verb|adj)$/.test(tags[several] ?? '') ? numberedBefore(sheet, k) : undefined;
+  const several = k === i ? numberList(sheet, k, to) : undefined, of = several !== undefined && /^(be|have|verb|adj|modal)$/.test(tags[several] ?? '') ? numberedBefore(sheet, k) : undefined;
   if (several !== undefined && of !== undefined) { const name = `${of} ${tokens.slice(k, several).map(t => t.low).join(' ').replace(/ ,/g, ',')}`; return { from: i, to: several, head: several - 1, name, said: name, nameFrom: k, states: [] }; } // "One and four are fine"
   const sized = sizeAt(sheet, k, to);
   if (sized) { count = sized.count; k = sized.to; }

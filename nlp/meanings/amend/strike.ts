@@ -1,7 +1,6 @@
 import type { Entry } from '../../../domain/model/entry.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Placed } from '../../clauses/clauses.ts';
-import { sheetBefore } from '../../sheet.ts';
 import type { Telling } from '../telling.ts';
 import { amount, figures } from './bare.ts';
 
@@ -13,12 +12,15 @@ const named = (e: Entry): string => String(('part' in e && e.part) || ('item' in
 /** Whether the words name a thing of one of these entries, by a word of more than three letters. */
 const names = (entries: readonly Entry[], text: string): boolean => entries.some(e => named(e).split(' ').some(w => w.length > 3 && text.includes(w.replace(/s$/, ''))) || named(e).includes(' ') && text.includes(named(e).toLowerCase()));
 
-/** "strike the 2100", "the 1.8 please delete": the figure of the note before, and no other in its place. */
-function figureStruck(t: Telling, text: string): boolean {
-  const c = t.clause, before = sheetBefore(t.sheet.ctx), own = figures(t.sheet).filter(f => f.from >= c.from && f.to <= c.to);
-  return before !== undefined && own.length === 1 && !c.neg && !c.asks && STRUCK_FIGURE.test(text) && figures(before).some(f => amount(f) === amount(own[0]!));
+/** "strike the 2100", "the 1.8 please delete": a figure taken back, and no other put in its place. */
+export function figureStruck(t: Telling): number | undefined {
+  const c = t.clause, own = figures(t.sheet).filter(f => f.from >= c.from && f.to <= c.to), f = own[0];
+  if (own.length !== 1 || c.neg || c.asks) return undefined;
+  const words = (from: number, to: number): string => t.sheet.tokens.slice(from, to).map(x => x.low).join(' ');
+  return STRUCK_FIGURE.test(`${words(c.from, f!.from)} # ${words(f!.to, c.to)}`.replace(/[ .,!]+$/, '').trim()) ? amount(f!) : undefined;
 }
-const STRUCK_FIGURE = /^(?:so |and |please |kindly |just )*(?:strike|scratch|delete|wipe|erase|cross out|rub out|scrub|forget|ignore|disregard) (?:the|that|my) [\d.,/]+(?: \S+)?(?: please)?$|^(?:the|that|my) [\d.,/]+(?: \S+)? ,? ?(?:please )?(?:strike|scratch|delete|wipe|erase|cross out|rub out|scrub|forget|ignore|disregard)(?: please)?$/;
+const STRIKES = '(?:strike|scratch|delete|wipe|erase|cross out|rub out|scrub|forget|ignore|disregard)';
+const STRUCK_FIGURE = new RegExp(`^(?:(?:so|and|please|kindly|just) )*${STRIKES} (?:the|that|my) #(?: please)?$|^(?:the|that|my) #,? ?(?:, )?(?:please )?${STRIKES}(?: please)?$`);
 
 /** Whether the clause takes an earlier note back altogether: "scratch that", "strike the line about the beam", "don't need the clamps after all". */
 export function struck(t: Telling, text: string): boolean {
@@ -27,7 +29,6 @@ export function struck(t: Telling, text: string): boolean {
   if (/^(please |kindly )?(forget|ignore|scratch|strike|cancel|disregard|delete|remove|withdraw|never (?:heed|mind))\b/.test(text) && !c.neg && names(t.prior, text)) return true;
   if (t.at === 0 && gone.length && /^(please )?(cross|strike|scratch|take|knock)\b/.test(text) && CROSSED.test(text) && (/\blist\b/.test(text) || /^(cross|strike|scratch)/.test(text)) && (names(gone, text) || /\b(that|it|them|those)\b/.test(text))) return true;
   if (t.at < 2 && /\b(never|didn't|did not|haven't|not) (actually |even |really |ever )?(order(ed)?|buy|bought|do|did|done|fit|fitted|get|got|happen(ed)?|took|take|pay|paid) (it|them|that|those|any|one|for it|for them)\b/.test(text) && /^(?:(?:actually|no|oh|well|sorry|wait|hang on|scrap that|and|but|ah) ,? ?)+/.test(`${t.sheet.tokens.slice(Math.max(0, c.from - 2), c.from).map(x => x.low).join(' ')} ${text}`.trim()) && t.prior.length > 0) return true;
-  if (figureStruck(t, text)) return true;
   return t.at === 0 && GIVEN_UP.test(text) && names(gone, text);
 }
 

@@ -1,5 +1,7 @@
 import type { Entry } from '../../../domain/model/entry.ts';
+import { unitOf } from '../../dimensions/measure/units.ts';
 import type { Sheet } from '../../types.ts';
+import { BY_UNIT } from '../../words/gauging.ts';
 import type { Told } from '../telling.ts';
 
 /** What a film is measured on: a mil is a thousandth of an inch there, and a millimetre else. Of 241 annotated readings beside such a word that speak of no paint, 233 were in millimetres and one in mils. */
@@ -13,6 +15,7 @@ const TURNED = /\b(?:torque|preload|drag|slips?|breakaway|lets? go)\b/;
 /** "tested it at eight pounds", "sixty mil of play": a reading in the unit that such figures are in. */
 export function inUnitMeant(sheet: Sheet, x: Told): Told {
   const e = x.entry;
+  if (e.kind === 'reading' && e.unit !== undefined && BY_UNIT[e.unit] && unitOf(e.what) === e.unit) return as(x, e.unit, BY_UNIT[e.unit]!); // "88 psi" measures no psi
   if (e.kind === 'reading' && /^(?:lb-ft|N·m)$/.test(e.unit ?? '') && !TURNED.test(e.what)) return as(x, e.unit!, 'torque');
   if (e.kind !== 'reading' || e.unit !== 'lb' && e.unit !== 'mil') return x;
   const said = sheet.tokens.map(t => t.low).join(' ');

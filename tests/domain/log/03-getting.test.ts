@@ -36,6 +36,15 @@ describe('a thing to be got', () => {
     expect(shop.thing('gasket').orders).toEqual([]);
   });
 
+  it('is paid for once when it comes and the note says what was charged in the end', () => {
+    const shop = new BenchShop();
+    shop.say([{ kind: 'order', item: 'gasket', source: 'motor factor', price: 31, shipping: 4 }]);
+    shop.say([{ kind: 'arrival', item: 'gasket' }, { kind: 'bought', item: 'gasket', price: 38, source: 'factor' }]);
+    expect(shop.thing('gasket').paid).toMatchObject([{ source: 'motor factor', price: { cents: 3800 } }]);
+    shop.say([{ kind: 'bought', item: 'gasket', price: 9 }], { at: '2026-05-20T09:00:00+02:00' });
+    expect(shop.thing('gasket').paid.map(p => p.price?.cents)).toEqual([3800, 900]);
+  });
+
   it('leaves an order elsewhere open when it was bought at another place', () => {
     const shop = new BenchShop();
     shop.say([{ kind: 'order', item: 'gasket', source: 'bearing place', price: 12 }]);

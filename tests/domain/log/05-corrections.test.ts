@@ -24,6 +24,16 @@ describe('a correction', () => {
     expect([...shop.thing('head').asLeft.values(), ...shop.thing('rod cap').asLeft.values()].map(r => r.value)).toEqual([95, 40]);
   });
 
+  it('strikes the entry that has the figure it names, though other notes came after', () => {
+    const shop = new BenchShop();
+    shop.say([{ kind: 'reading', part: 'head', what: 'torque', value: 90, unit: 'lb-ft' }, { kind: 'reading', part: 'rod caps', what: 'torque', value: 40, unit: 'lb-ft' }]);
+    shop.say([{ kind: 'fit', part: 'hood', state: 'off' }]);
+    const [amend] = shop.say([{ kind: 'amend', undo: true, value: 40 }]);
+    expect(amend!.entry).toMatchObject({ kind: 'amend', of: 2 });
+    expect([shop.thing('head').asLeft.size, shop.thing('hood').fit?.state]).toEqual([1, 'off']);
+    expect(shop.say([{ kind: 'amend', undo: true, value: 77 }])[0]!.entry).toMatchObject({ of: undefined });
+  });
+
   it('fills a field that the entry was said without', () => {
     const shop = new BenchShop();
     shop.say([{ kind: 'order', item: 'gasket' }]);

@@ -3,6 +3,7 @@ import { told, type ToldCorpus } from './phrase.ts';
 export const AMENDS: ToldCorpus = {
   kind: 'amend',
   phrases: [
+    ...told([{ kind: 'amend', undo: true, value: 61 }], ['Strike the 61.', 'delete that sixty one please'], { prior: ['Compression on number two is 61 psi.', 'what is next'] }),
     ...told([{ kind: 'amend', undo: true }], ['Strike the 1.8.', 'The 1.8 please delete, that was another gear.', 'please scratch that 1.8 mm'], { prior: ['Backlash of the bull gear 1.8 mm.'] }),
     ...told([{ kind: 'amend', field: 'spec', value: '8 by 18' }], ['I wrote 8 by 16 for those brushes; it is 8 by 18.'], { prior: ['Need two brushes, 8 by 16.'] }),
     ...told([{ kind: 'amend', field: 'value', value: 0.013 }], ['No wait, make that thirteen.'], { prior: ['Drained 4.5 l of oil, magneto points gapped at twelve thou.'] }),
