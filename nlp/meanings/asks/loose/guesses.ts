@@ -87,7 +87,12 @@ export function before(d: Desk, c: Stretch): Ask[] | undefined {
   const asked = /\b(?:which|what) ([a-z]+)\b|\bhow many ([a-z]+)\b|\b(?:top|bottom|upper|lower|inner|outer|front|back|left|right|first|second|long|short) ([a-z]+) or /.exec(c.text), noun = asked?.[1] ?? asked?.[2] ?? asked?.[3];
   const kind = noun && (WHAT.test(noun) || asked?.[2] || asked?.[1] && !NO_QUALITY.test(noun)) ? (noun === 'way' || noun === 'side' ? `which ${noun}` : noun) : undefined;
   const subject = kind === undefined ? undefined : /\b(?:did|was|were|had|does|do) (?=(?:the|my|that|those)\b)/.exec(c.text), own = subject && thingAt(d, c.from + subject.index + subject[0].length, c.end);
-  return withPart('wasHow', own?.name ?? about(d, c) ?? firstOf(d, c), opt('what', kind));
+  return withPart('wasHow', own?.name ?? about(d, c) ?? firstOf(d, c) ?? afterHow(d, c), opt('what', kind));
+}
+/** "How was number 1 cylinder": the thing said without an article. */
+function afterHow(d: Desk, c: Stretch): string | undefined {
+  const m = /^how (?:was|were|did) /.exec(c.text);
+  return m ? thingAt(d, c.from + m[0].length, c.end)?.name : undefined;
 }
 const firstOf = (d: Desk, c: Stretch): string | undefined => thingAt(d, c.from, c.end)?.name;
 export const history = (d: Desk, c: Stretch): Ask[] => [{ kind: 'history', ...opt('part', about(d, c)), ...daysOf(d, c.start, c.end, 'past') } as Ask];
