@@ -1,8 +1,9 @@
 import { isFastener } from './meanings/lib/fields.ts';
 import type { Told } from './meanings/telling.ts';
+import type { Sheet } from './types.ts';
 
 /** A fit said again in one breath ("lowered it down, it's just hung there") is one fact; the later word holds. */
-export function settle(told: readonly Told[]): Told[] {
+export function settle(sheet: Sheet, told: readonly Told[]): Told[] {
   const out: Told[] = [];
   for (const x of told) {
     const run = out.slice(out.findLastIndex(y => y.entry.kind !== x.entry.kind) + 1);
@@ -17,7 +18,8 @@ export function settle(told: readonly Told[]): Told[] {
     if (held && holdsLoosely(x, held)) continue;
     out.push(x);
   }
-  const asItWas = (x: Told): boolean => x.entry.kind === 'fit' && x.entry.state === 'tight' && out.some(y => y.clause === x.clause && y.entry.kind === 'reading' && y.entry.asWas === true && 'part' in x.entry && y.entry.part === x.entry.part); // "were at 70 foot pounds before I split it"
+  const words = (from: number, to: number): string => sheet.tokens.slice(from, to).map(t => t.low).join(' '), now = /\bnow\b/.test(words(0, sheet.tokens.length));
+  const asItWas = (x: Told): boolean => x.entry.kind === 'fit' && x.entry.state === 'tight' && !now && /\b(?:was|were)\b/.test(words(x.clause.from, x.clause.to)) && out.some(y => y.clause === x.clause && y.entry.kind === 'reading' && y.entry.asWas === true && 'part' in x.entry && y.entry.part === x.entry.part); // "were at 70 foot pounds before I split it"
   return out.filter(x => !asItWas(x) && !(x.entry.kind === 'fit' && x.entry.state === 'on' && out.some(y => y.clause === x.clause && y.entry.kind === 'stow' && /^in\b/i.test(y.entry.where) && 'part' in x.entry && y.entry.part === x.entry.part))); // "are in the angle iron on the shelf, numbered one to eight": what is kept there is on no machine
 }
 

@@ -102,7 +102,7 @@ export function tell(sheet: Sheet, clauses: readonly Placed[], prior: readonly E
   const remarks = remarked(left, covered, net);
   for (const x of remarks) told.push(x);
   told.sort((a, b) => a.clause.from - b.clause.from);
-  const settled = settle(told.map(x => fuller(sheet, x))), kept = ownSums(sheet, (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => inUnitMeant(sheet, asQuoted(sheet, heldByThings(onlyHeld(sheet, paidForAll(sheet, smallPriced(sheet, old(sheet, x, told))))), { prior, told }))));
+  const settled = settle(sheet, told.map(x => fuller(sheet, x))), kept = ownSums(sheet, (net ? settled.map((x, i) => renamed(sheet, x, settled.toSpliced(i, 1), net)).map((x, i, all) => completed(sheet, x, all.toSpliced(i, 1), net)) : settled).map(x => inUnitMeant(sheet, asQuoted(sheet, heldByThings(onlyHeld(sheet, paidForAll(sheet, smallPriced(sheet, old(sheet, x, told))))), { prior, told }))));
   for (const t of shown) for (const part of net ? offAgain(t, kept) : []) kept.push({ entry: { kind: 'fit', part, state: 'off' }, clause: t.clause, rule: 'likely' }); // what the net took for a trial
   kept.sort((a, b) => a.clause.from - b.clause.from);
   const each = once(tidied(joinedFindings(sheet, inOneUnit(sheet, kept))).map(x => wholePlace(sheet, x)).map(x => phrasal(sheet, { ...x, entry: sidedOnce(x.entry) })).map(wholeList));
