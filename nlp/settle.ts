@@ -1,3 +1,4 @@
+import type { Entry } from '../domain/model/entry.ts';
 import { isFastener } from './meanings/lib/fields.ts';
 import type { Told } from './meanings/telling.ts';
 import type { Sheet } from './types.ts';
@@ -18,10 +19,19 @@ export function settle(sheet: Sheet, told: readonly Told[]): Told[] {
     if (held && holdsLoosely(x, held)) continue;
     out.push(x);
   }
-  const words = (from: number, to: number): string => sheet.tokens.slice(from, to).map(t => t.low).join(' '), now = /\bnow\b/.test(words(0, sheet.tokens.length));
-  const asItWas = (x: Told): boolean => x.entry.kind === 'fit' && x.entry.state === 'tight' && !now && /\b(?:was|were)\b/.test(words(x.clause.from, x.clause.to)) && out.some(y => y.clause === x.clause && y.entry.kind === 'reading' && y.entry.asWas === true && 'part' in x.entry && y.entry.part === x.entry.part); // "were at 70 foot pounds before I split it"
-  return out.filter(x => !asItWas(x) && !(x.entry.kind === 'fit' && x.entry.state === 'on' && out.some(y => y.clause === x.clause && y.entry.kind === 'stow' && /^in\b/i.test(y.entry.where) && 'part' in x.entry && y.entry.part === x.entry.part))); // "are in the angle iron on the shelf, numbered one to eight": what is kept there is on no machine
+  return out.filter(x => !asItWas(sheet, x, out) && !keptThere(x, out));
 }
+
+/** What another entry of the same clause tells of the part that a fit is of. */
+const beside = (x: Told, out: readonly Told[]): Entry[] => out.flatMap(y => (y !== x && y.clause === x.clause && x.entry.kind === 'fit' && 'part' in y.entry && y.entry.part === x.entry.part ? [y.entry] : []));
+
+/** "were at 70 foot pounds before I split it": how tight it was is not how it is now. */
+function asItWas(sheet: Sheet, x: Told, out: readonly Told[]): boolean {
+  const words = (from: number, to: number): string => sheet.tokens.slice(from, to).map(t => t.low).join(' ');
+  return x.entry.kind === 'fit' && x.entry.state === 'tight' && /\b(?:was|were)\b/.test(words(x.clause.from, x.clause.to)) && !/\bnow\b/.test(words(0, sheet.tokens.length)) && beside(x, out).some(e => e.kind === 'reading' && e.asWas === true);
+}
+/** "are in the angle iron on the shelf, numbered one to eight": what is kept there is on no machine. */
+const keptThere = (x: Told, out: readonly Told[]): boolean => x.entry.kind === 'fit' && x.entry.state === 'on' && beside(x, out).some(e => e.kind === 'stow' && /^in\b/i.test(e.where));
 
 /** "bolts", with nothing to say whose they are. */
 const isBareFastener = (name: string): boolean => !name.includes(' ') && isFastener(name);
