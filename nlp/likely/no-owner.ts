@@ -1,6 +1,7 @@
 import type { Entry } from '../../domain/model/entry.ts';
 import { namedBy } from '../../domain/model/named-by.ts';
 import { nameWords } from '../../domain/model/names.ts';
+import { COLOUR } from '../dimensions/part/name-end.ts';
 import type { Told } from '../meanings/telling.ts';
 import type { Sheet } from '../types.ts';
 import { SIDES } from '../words/sides.ts';
@@ -9,7 +10,7 @@ import { SIDES } from '../words/sides.ts';
 const PIECE = /^(?:bolt|nut|pin|kingpin|bearing|seal|washer|gasket|bush|bushing|ring|shield|cup|shim|circlip|clip|key|cotter|rivet|stud)$/;
 /** What a piece may have of its own. */
 const OF_A_PIECE = /^(?:hole|bracket|housing|cap|seat|head|thread|bore|face|groove|collar|carrier|race|cone|spring|plate|cover|hanger|block)$/;
-const JOINS = /^(?:red|green|blue|black|white|gr[ae]y|yellow|orange|brown|silver|off|on|out|in|and|n|an|&|or|plus|,|then|the|a|an|both|all|new|my|its|some|one|two|three|four|five|six|eight|twelve|\d+)$/, JOINED = /^(?:and|n|an|&|or|plus|,)$/;
+const JOINS = /^(?:off|on|out|in|and|n|an|&|or|plus|,|then|the|a|an|both|all|new|my|its|some|one|two|three|four|five|six|eight|twelve|\d+)$/, JOINED = /^(?:and|n|an|&|or|plus|,)$/;
 /** Goods are each by themselves: what one of them is for stands in a field of its own. */
 const GOODS = /^(?:want|order|bought|quote)$/;
 
@@ -34,7 +35,7 @@ function joined({ tokens }: Sheet, ahead: readonly string[], mine: readonly stri
   const starts = (list: readonly string[]): number[] => tokens.flatMap((_, k) => (says(list, k) ? [k] : []));
   const beside = (a: readonly string[], b: readonly string[]): boolean => starts(a).some(i => starts(b).some(j => {
     const between = tokens.slice(i + a.length, j).map(t => t.low);
-    return j > i && between.length > 0 && between.length < 5 && between.every(w => JOINS.test(w)) && between.some(w => JOINED.test(w));
+    return j > i && between.length > 0 && between.length < 5 && between.every(w => JOINS.test(w) || COLOUR.test(w)) && between.some(w => JOINED.test(w));
   }));
   return beside(ahead, mine) || beside(mine, ahead);
 }

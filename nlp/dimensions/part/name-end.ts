@@ -61,7 +61,8 @@ function statedAfter(sheet: Sheet, k: number, to: number): boolean {
   return i > k + 1 && (i >= to || sheet.tags[i] === 'mark' || sheet.tags[i] === 'be' || sheet.tags[i] === 'adj' && CONDITION.has(sheet.tokens[i]!.low) || sheet.tags[i] === 'verb') && i < to && sheet.tags[i] !== 'mark';
 }
 
-const COLOUR = /^(red|green|blue|black|white|grey|gray|yellow|orange|brown|silver|cream|maroon)$/;
+/** Colours of paint. */
+export const COLOUR = /^(red|green|blue|black|white|grey|gray|yellow|orange|brown|silver|cream|maroon)$/;
 /** Whether the word at `k` can be a word of a name. */
 export function inName(sheet: Sheet, k: number, to: number): boolean {
   const { tokens, tags } = sheet, tag = tags[k], low = tokens[k]!.low;

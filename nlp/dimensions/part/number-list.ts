@@ -1,21 +1,11 @@
-import { nounClasses, singular } from '../../words/nouns.ts';
+import { numberListEnd } from '../../text/number-list.ts';
 import type { Sheet } from '../../types.ts';
-import { countValue } from './count.ts';
+import { singular } from '../../words/nouns.ts';
 
-/** No thing of which a shop has several is numbered further. */
-const MOST = 12;
-
-/** Where a list of numbers that tell some of several from the rest ends, if one begins at token `from`: "one, two and five". More than one number, the last joined by "and", with a state or a deed after it. */
-export function numberList(sheet: Sheet, from: number, to: number): number | undefined {
-  const { tokens, tags } = sheet, low = (k: number): string => (k < to ? tokens[k]?.low ?? '' : '');
-  const numbered = (k: number): boolean => { const n = Number(countValue(low(k))); return k < to && Number.isInteger(n) && n >= 1 && n <= MOST; };
-  let k = from, joined = false, many = 0;
-  while (numbered(k)) {
-    many++; k++;
-    if (joined) break;
-    if (/^(and|an|n|&)$/.test(low(k)) && numbered(k + 1)) { joined = true; k++; } else if (low(k) === ',' && numbered(k + 1)) k++;
-  }
-  return joined && many > 1 && (k >= to || /^(be|have|verb|adj|prt|mark|prep|modal|neg|pron)$/.test(tags[k] ?? '')) && !nounClasses(low(k)).size && !/^(inch|inches|thou|mm|mil|mils|foot|feet|psi|point|hours?|by|quarter|half|of|x)$/.test(low(k)) ? k : undefined;
+/** Where a list of numbers that tell some of several from the rest ends, if one begins at token `from`, with a state or a deed after it. */
+export function numberList({ tokens, tags }: Sheet, from: number, to: number): number | undefined {
+  const end = numberListEnd(tokens, from, to);
+  return end !== undefined && (end >= to || /^(be|have|verb|adj|prt|mark|prep|modal|neg|pron)$/.test(tags[end] ?? '')) ? end : undefined;
 }
 
 /** What the numbers at token `at` are of: the last things told of in the plural with a number or a stop after them ("Pistons. One and two are fine", "sleeves two and three… one and four"). */

@@ -2,7 +2,7 @@ import type { ReadContext } from '../../../../domain/model/reading.ts';
 import { openSheet } from '../../../sheet.ts';
 import type { Found } from '../../../types.ts';
 import type { Given } from './scope.ts';
-import { fraction, gradesIn, surfaceIn } from './torque.ts';
+import { fraction, gradesIn, surfaceIn } from './bolt-said.ts';
 
 /** Words before and after the figure that add nothing to it: "it's about 14, I think". */
 const LEAD = /^(?:oh|um|uh|er|ah|well|right|ok|okay|yes|yeah|it'?s|its|it is|that'?s|they'?re|they are|there are|there is|about|around|say|roughly|call it|make it|just|only|the|an?|i think|maybe|let'?s say|i have|i'?ve got|got|with|at|to|on|for|near enough|nearly|exactly)[,\s]+/i;

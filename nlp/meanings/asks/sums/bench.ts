@@ -1,7 +1,7 @@
 import { byWord } from './engine.ts';
 import type { SumKind } from './kind.ts';
 import { type Given, put, type Scope } from './scope.ts';
-import { gradesIn, sizeIn } from './torque.ts';
+import { gradesIn, sizeIn } from './bolt-said.ts';
 
 const LEN = ['in', 'mm', 'cm'];
 

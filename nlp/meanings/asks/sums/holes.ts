@@ -2,7 +2,7 @@ import { drillNamed } from './bench.ts';
 import type { SumKind } from './kind.ts';
 import { type Figure, type Given, Scope } from './scope.ts';
 import { pitched } from './pitched.ts';
-import { sizeIn } from './torque.ts';
+import { sizeIn } from './bolt-said.ts';
 import { table } from '../../../words/table.ts';
 
 function size(scope: Scope): Given {

@@ -1,5 +1,4 @@
 import type { Ask } from '../../../../domain/model/ask.ts';
-import { slateOf } from '../../../dimensions/rule.ts';
 import { sheetBefore } from '../../../sheet.ts';
 import { type Desk, type Hit, sentenceAt } from '../desk.ts';
 import { readAsks } from '../read.ts';
@@ -9,6 +8,7 @@ import { casesPut, sumAsked } from './cases-put.ts';
 import { followPoints } from './follow-points.ts';
 import { follow, type SumKind } from './kind.ts';
 import { kindOf } from './kinds.ts';
+import { putsCase } from './puts-case.ts';
 import { type Given, Scope } from './scope.ts';
 import { swapped } from './swapped.ts';
 
@@ -53,18 +53,6 @@ export function readSums(desk: Desk, plain: readonly Hit[], learned: boolean): H
 }
 
 const FOLLOWS = /^(?:and|or|but|so|what about|how b?about|how bout|what if|what|same|suppose|supposing|say|now)\b/;
-/** "hmm", "no,", "too fast,": said of the answer before another case is put. */
-const SAID = /^(?:(?:hmm|no|right|well|ah|oh|too [a-z]+|thats too [a-z]+),? )+(?=(?:and |but |so )?(?:what (?:if|about)|how about|if|only|call it|make it|say|try|with|at|for)\b)/;
-const CASE_PUT = /^(?:(?:no,? )?(?:sorry|sry|scra(?:p|tch) that|i meant?|meant|correction|my mistake)(?!,? (?:that|it) was\b)|and|or|would|will|is|does|could|should|what|how|same|for|at|with|if|then|ok|okay|now|but|in|make it|call it|take it|only|so|try|say|suppose|supposing|\d)\b/;
-/** "three flats then", "fourteen?": nothing but a figure. */
-const FIGURE = /^#~*(?!~)(?: [a-z%]+)?(?: then| instead|,? please)? ?[?.]? ?$/;
-/** "eight gauge then same thing", "twas 240 not 225, same again": a figure put right or added, and the sum wanted once more. */
-const ONCE_MORE = /\b(?:same (?:again|thing|question|sum)|(?:do|run|work|figure) (?:it|that)(?: out)? (?:again|over)|make (?:it|that)|call it)\b|^(?:[a-z]+ ){0,2}(?:no|not|wait|twas)\b/;
-/** A note that puts another case of what the note before asked. */
-function putsCase(desk: Desk, at: number): boolean {
-  const text = desk.text.slice(at);
-  return CASE_PUT.test(text.replace(SAID, '')) || FIGURE.test(slateOf(desk.line, desk.sheet.ctx.at).mask.slice(at)) || text.length < 90 && ONCE_MORE.test(text);
-}
 const firstAsk = (desk: Desk, plain: readonly Hit[], from: number): number => Math.min(desk.text.length, ...plain.filter(p => p.start >= from).map(p => p.start));
 
 /** "And the nut is 20 threads to the inch, what play?": figures before another sum's question in its sentence are that one's. */
